@@ -1,0 +1,31 @@
+/*
+ * Everything that is wrong in a content folder, all at once. Each rule is a function from the folder to faults; a rule
+ * that needs fields of the right shape is handed only the entries whose fields passed.
+ */
+import { inReadingOrder, type Fault } from '../reader/fault.ts';
+import { readFolder, type Folder } from '../reader/folder.ts';
+import { bulletinFaults } from './bulletins.ts';
+import { calendarFaults } from './calendar.ts';
+import { cautionFaults } from './cautions.ts';
+import { checklistFaults } from './checklists.ts';
+import { fieldFaults, sound, type Sound } from './fields.ts';
+import { figureFaults } from './figures.ts';
+import { linkFaults } from './links.ts';
+import { nameFaults } from './names.ts';
+import { referenceFaults } from './references.ts';
+import { wordFaults } from './words.ts';
+
+const RULES: readonly ((club: Sound) => Fault[])[] = [
+  referenceFaults, calendarFaults, figureFaults, bulletinFaults, checklistFaults, cautionFaults, linkFaults, wordFaults,
+];
+
+/** Every fault of a folder that was read, in reading order. */
+export function checkFolder(folder: Folder): Fault[] {
+  const faults = [...folder.faults, ...nameFaults(folder), ...fieldFaults(folder)];
+  const club = sound(folder);
+  for (const rule of RULES) faults.push(...rule(club));
+  return inReadingOrder(faults);
+}
+
+/** Reads the folder at `directory` and returns all its faults. */
+export const check = (directory: string): Fault[] => checkFolder(readFolder(directory));

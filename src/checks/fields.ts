@@ -1,0 +1,103 @@
+/* What the schemas say of each entry's fields, in sentences, with the line of each field. */
+import type { z } from 'astro/zod';
+import { club as clubSchema, type Club } from '../schemas/club.ts';
+import { collections, type Collection } from '../schemas/collections.ts';
+import type { Article } from '../schemas/articles.ts';
+import type { Bulletin } from '../schemas/bulletins.ts';
+import type { Caution } from '../schemas/cautions.ts';
+import type { Checklist } from '../schemas/checklists.ts';
+import type { Figure } from '../schemas/figures.ts';
+import type { Forage } from '../schemas/forage.ts';
+import type { Meeting } from '../schemas/meetings.ts';
+import type { Reading } from '../schemas/reading.ts';
+import type { Source } from '../schemas/sources.ts';
+import type { Treatment } from '../schemas/treatments.ts';
+import type { Word } from '../schemas/words.ts';
+import { quoted, type Fault } from '../reader/fault.ts';
+import type { Entry, Folder } from '../reader/folder.ts';
+import { nearest } from './nearest.ts';
+
+type Of = {
+  checklists: Checklist; bulletins: Bulletin; articles: Article; meetings: Meeting; reading: Reading; treatments: Treatment;
+  forage: Forage; words: Word; figures: Figure; sources: Source; cautions: Caution;
+};
+
+/** An entry whose fields have the right shape. */
+export type SoundEntry<T = unknown> = Entry & { data: T };
+
+/** The folder as rules see it: entries whose fields passed, and the names of all that are there. */
+export type Sound = {
+  folder: Folder;
+  club: SoundEntry<Club> | null;
+  of: { [Name in Collection]: SoundEntry<Of[Name]>[] };
+  /** Ids of every entry in a collection, whether its fields passed or not. */
+  ids: { [Name in Collection]: Set<string> };
+};
+
+const schemaOf = (entry: Entry): z.ZodType | null =>
+  entry.collection === 'club' ? clubSchema : ((collections as Record<string, { schema: z.ZodType }>)[entry.collection]?.schema ?? null);
+
+export function fieldFaults(folder: Folder): Fault[] {
+  const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
+  return all.flatMap((entry) => {
+    const result = schemaOf(entry)?.safeParse(entry.fields.value ?? {});
+    return !result || result.success ? [] : result.error.issues.flatMap((issue) => faultsOf(entry, issue));
+  });
+}
+
+export function sound(folder: Folder): Sound {
+  const names = Object.keys(collections) as Collection[];
+  const each = <T>(make: (name: Collection) => T) => Object.fromEntries(names.map((name) => [name, make(name)]));
+  return {
+    folder,
+    club: folder.club ? (passed(folder.club) as SoundEntry<Club> | null) : null,
+    of: each((name) => folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? [])) as Sound['of'],
+    ids: each((name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml)$`).exec(path)?.[1] ?? []))) as Sound['ids'],
+  };
+}
+
+function passed(entry: Entry): SoundEntry | null {
+  const result = schemaOf(entry)?.safeParse(entry.fields.value ?? {});
+  return result?.success ? { ...entry, data: result.data } : null;
+}
+
+function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
+  const path = issue.path as PropertyKey[];
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => {
+      const near = nearest(key, namesAllowed(schemaOf(entry)!, path));
+      return {
+        path: entry.path, ...entry.fields.placeOfName([...path, key]), rule: 'unknown-field', field: fieldName([...path, key]),
+        found: `a field "${key}" that is not one of this page's`, write: near ? `"${near}"` : 'only the fields that the guide lists',
+      };
+    });
+  }
+  const value = valueAt(entry.fields.value, path);
+  const missing = value === undefined;
+  const at = missing ? entry.fields.placeOfName(path.slice(0, -1)) : entry.fields.placeOf(path);
+  return [{ path: entry.path, ...at, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value), write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : issue.message }];
+}
+
+/** `rows.2.value` as a person counts: `rows 3, value`. */
+export function fieldName(path: readonly PropertyKey[]): string {
+  const named = path.map((key, index) => (typeof key === 'number' ? ` ${key + 1}` : `${index === 0 ? '' : ', '}${String(key)}`)).join('');
+  return named || 'the fields';
+}
+
+export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>((held, key) => (typeof held === 'object' && held !== null ? (held as Record<PropertyKey, unknown>)[key] : undefined), value);
+}
+
+/** The field names a schema allows at a path. */
+function namesAllowed(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
+  let held: unknown = schema;
+  for (const key of path) held = typeof key === 'number' ? unwrap(held).element : unwrap(held).shape?.[String(key)];
+  return Object.keys(unwrap(held).shape ?? {});
+}
+
+type Shaped = { shape?: Record<string, unknown>; element?: unknown };
+function unwrap(schema: unknown): Shaped {
+  let held = schema as { unwrap?: () => unknown; def?: { type: string } } & Shaped;
+  while (held?.def && ['optional', 'nullable', 'default'].includes(held.def.type) && held.unwrap) held = held.unwrap() as typeof held;
+  return held ?? {};
+}

@@ -1,0 +1,63 @@
+/* Every id that points at another entry must point at one that is there. */
+import { collections, type Collection } from '../schemas/collections.ts';
+import { references } from '../schemas/fields.ts';
+import type { z } from 'astro/zod';
+import type { Fault } from '../reader/fault.ts';
+import { fieldName, type Sound, type SoundEntry } from './fields.ts';
+import { nearest } from './nearest.ts';
+
+export function referenceFaults(club: Sound): Fault[] {
+  const faults: Fault[] = [];
+  for (const [name, { schema }] of Object.entries(collections)) {
+    for (const entry of club.of[name as Collection]) {
+      for (const { path, collection, id } of pointers(schema, entry.data, [])) {
+        const known = club.ids[collection as Collection];
+        if (!known.has(id)) faults.push(missing(entry, path, collection, id, known));
+      }
+    }
+  }
+  return [...faults, ...dutyFaults(club)];
+}
+
+function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Fault {
+  const near = nearest(id, known);
+  return {
+    path: entry.path, ...entry.fields.placeOf(path), rule: 'reference', field: fieldName(path),
+    found: `"${id}", which is not in ${collection}/`, write: near ? `"${near}"` : `the name of a file in ${collection}/`,
+  };
+}
+
+type Pointer = { path: PropertyKey[]; collection: string; id: string };
+
+/** Walks a schema beside its value and yields each id that is marked as a reference. */
+function* pointers(schema: z.ZodType, value: unknown, path: PropertyKey[]): Generator<Pointer> {
+  if (value === undefined || value === null) return;
+  const marked = references.get(schema);
+  if (marked) yield { path, collection: marked.collection, id: String(value) };
+  const held = schema as unknown as { def: { type: string }; shape?: Record<string, z.ZodType>; element?: z.ZodType; unwrap?: () => z.ZodType };
+  if (held.def.type === 'optional' && held.unwrap) yield* pointers(held.unwrap(), value, path);
+  if (held.def.type === 'array' && held.element) for (const [index, item] of (value as unknown[]).entries()) yield* pointers(held.element, item, [...path, index]);
+  if (held.def.type === 'object' && held.shape) for (const [key, field] of Object.entries(held.shape)) yield* pointers(field, (value as Record<string, unknown>)[key], [...path, key]);
+}
+
+/** `ask:` and the law's `duty:` must name a contact of club.yaml. */
+function dutyFaults(club: Sound): Fault[] {
+  if (!club.club) return [];
+  const known = new Set(club.club.data.contacts.map((contact) => contact.duty));
+  const faults: Fault[] = [];
+  for (const name of ['checklists', 'bulletins', 'articles', 'meetings'] as const) {
+    for (const entry of club.of[name]) {
+      const law = 'law' in entry.data ? (entry.data.law ?? []) : [];
+      const asked: [PropertyKey[], string][] = [[['ask'], entry.data.ask], ...law.map((item, index): [PropertyKey[], string] => [['law', index, 'duty'], item.duty])];
+      for (const [path, duty] of asked) {
+        if (known.has(duty)) continue;
+        const near = nearest(duty, known);
+        faults.push({
+          path: entry.path, ...entry.fields.placeOf(path), rule: 'contact', field: fieldName(path),
+          found: `"${duty}", a duty that no contact in club.yaml has`, write: near ? `"${near}"` : `one of: ${[...known].join(', ')}`,
+        });
+      }
+    }
+  }
+  return faults;
+}

@@ -1,0 +1,41 @@
+/*
+ * One mistake of an author, in the one form that check, build and dev all print:
+ * `path:line:column rule: field: found X; write Y`, and optionally the corrected line below, indented four.
+ */
+export type Fault = {
+  /** Path inside the content folder, with forward slashes. */
+  path: string;
+  line: number;
+  column: number;
+  /** A short name of the rule that was broken. */
+  rule: string;
+  field: string;
+  found: string;
+  write: string;
+  /** The line as it should stand, where that can be shown. */
+  corrected?: string;
+};
+
+export function faultLine(fault: Fault): string {
+  const head = `${fault.path}:${fault.line}:${fault.column} ${fault.rule}: ${fault.field}: found ${fault.found}; write ${fault.write}`;
+  return fault.corrected === undefined ? head : `${head}\n    ${fault.corrected}`;
+}
+
+/** Sorted as a person would work through them: by file, then from the top down. */
+export function inReadingOrder(faults: readonly Fault[]): Fault[] {
+  return [...faults].sort(
+    (a, b) => compare(a.path, b.path) || a.line - b.line || a.column - b.column || compare(a.rule, b.rule) || compare(a.field, b.field),
+  );
+}
+
+/** How a found value is quoted: short, on one line. */
+export function quoted(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (value === null || value === '') return 'a blank';
+  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
+  if (typeof value === 'object') return 'indented lines';
+  const text = String(value).replace(/\s+/g, ' ');
+  return typeof value === 'string' ? `"${text.length > 60 ? `${text.slice(0, 57)}...` : text}"` : text;
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

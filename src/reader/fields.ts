@@ -1,0 +1,78 @@
+/*
+ * The fields of an entry: YAML 1.2 with the core schema, so that days and times stay text as typed. Every value keeps
+ * its place, so that a fault can name line and column.
+ */
+import { isMap, isNode, LineCounter, parseDocument, type Document } from 'yaml';
+import type { Fault } from './fault.ts';
+
+export type Fields = {
+  value: unknown;
+  /** Line and column (from 1) of the value, or of the nearest field above it. */
+  placeOf: (path: readonly PropertyKey[]) => { line: number; column: number };
+  /** Line and column of a field's name. */
+  placeOfName: (path: readonly PropertyKey[]) => { line: number; column: number };
+};
+
+const BLOCK = /^---[ \t]*\n([\s\S]*?)(?:\n---[ \t]*(?:\n|$))/;
+
+/** Splits a page into its fields and its words; `bodyLine` is the file's line on which the words begin. */
+export function splitPage(text: string): { fields: string; fieldsLine: number; body: string; bodyLine: number } | null {
+  const match = BLOCK.exec(text.startsWith('---\n---') ? text.replace('---\n', '---\n\n') : text);
+  if (!match) return null;
+  const whole = match[0];
+  return { fields: match[1]!, fieldsLine: 2, body: text.slice(whole.length), bodyLine: whole.split('\n').length };
+}
+
+/** Parses fields that begin on `firstLine` of the file at `path`. */
+export function readFields(path: string, text: string, firstLine: number): { fields: Fields; faults: Fault[] } {
+  const counter = new LineCounter();
+  const document = parseDocument(text, { schema: 'core', version: '1.2', lineCounter: counter, prettyErrors: false, uniqueKeys: true });
+  const place = (offset: number): { line: number; column: number } => {
+    const { line, col } = counter.linePos(offset);
+    return { line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1) };
+  };
+  const faults = [...document.errors, ...document.warnings].map((error): Fault => {
+    const at = place(error.pos[0]);
+    return { path, ...at, rule: 'fields', field: 'the line', ...explain(error.code, error.message, lineAt(text, error.pos[0])) };
+  });
+  return {
+    fields: {
+      value: document.errors.length === 0 ? (document.toJS() as unknown) : undefined,
+      placeOf: (keys) => place(offsetOf(document, keys, false)),
+      placeOfName: (keys) => place(offsetOf(document, keys, true)),
+    },
+    faults,
+  };
+}
+
+function offsetOf(document: Document, path: readonly PropertyKey[], ofName: boolean): number {
+  for (let length = path.length; length > 0; length -= 1) {
+    const keys = path.slice(0, length);
+    if (ofName || length < path.length) {
+      const parent = length === 1 ? document.contents : document.getIn(keys.slice(0, -1), true);
+      const pair = isMap(parent) ? parent.items.find((item) => String(item.key) === String(keys.at(-1))) : undefined;
+      if (pair && isNode(pair.key) && pair.key.range) return pair.key.range[0];
+    }
+    const node = document.getIn(keys, true);
+    if (isNode(node) && node.range) return node.range[0];
+  }
+  return 0;
+}
+
+function explain(code: string, message: string, line: string): { found: string; write: string; corrected?: string } {
+  const clear = line.trim();
+  if (code === 'DUPLICATE_KEY') return { found: `the field "${clear.split(':')[0]}" twice`, write: 'it once' };
+  if (code === 'TAB_AS_INDENT') return { found: 'a tab at the start of the line', write: 'spaces' };
+  const name = /^([\w-]+):\s+(.*: .*)$/.exec(clear);
+  if (name) return { found: `a colon inside the words "${clear}"`, write: 'the words in quotes', corrected: `${name[1]}: "${name[2]!.replace(/"/g, '\\"')}"` };
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MISSING_CHAR' || code === 'BAD_INDENT') {
+    return { found: `"${clear}", which does not fit the lines around it`, write: '"name: value", indented like its neighbours, with the value in quotes if it holds ": ", "#" or a quote' };
+  }
+  return { found: `"${clear}" (${message.split('\n')[0]!.replace(/\.$/, '')})`, write: '"name: value", with the value in quotes if it holds signs' };
+}
+
+function lineAt(text: string, offset: number): string {
+  const start = text.lastIndexOf('\n', Math.max(0, offset - 1)) + 1;
+  const end = text.indexOf('\n', offset);
+  return text.slice(start, end === -1 ? undefined : end);
+}

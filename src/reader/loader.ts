@@ -1,0 +1,45 @@
+/*
+ * Feeds one of Astro's collections from the reader. Astro sees the values that checks saw; the words of a page travel
+ * as text and are parsed again, by the same parser, where the page is drawn.
+ */
+import { createHash } from 'node:crypto';
+import { relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Loader } from 'astro/loaders';
+import { readFolder, type Folder } from './folder.ts';
+
+let held: { directory: string; folder: Folder } | null = null;
+
+/** The folder is read once for all collections of a build; `fresh` reads it again. */
+export function openFolder(directory: string, fresh = false): Folder {
+  if (fresh || held?.directory !== directory) held = { directory, folder: readFolder(directory) };
+  return held.folder;
+}
+
+/** The entries of one collection below `directory`. */
+export function entriesOf(directory: string, collection: string): Loader {
+  return {
+    name: `almanac-${collection}`,
+    async load({ store, parseData, watcher, config, logger }) {
+      const root = fileURLToPath(config.root);
+      const fill = async (fresh: boolean): Promise<void> => {
+        const folder = openFolder(directory, fresh);
+        const entries = collection === 'club' ? [folder.club].filter((club) => club !== null) : folder.entries.filter((entry) => entry.collection === collection);
+        store.clear();
+        for (const entry of entries) {
+          const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> });
+          const digest = createHash('sha256').update(entry.text).digest('hex');
+          const filePath = relative(root, `${directory}/${entry.path}`).split(sep).join('/');
+          store.set({ id: entry.id, data, body: entry.body, digest, filePath });
+        }
+      };
+      await fill(false);
+      watcher?.add(directory);
+      for (const event of ['add', 'change', 'unlink'] as const) {
+        watcher?.on(event, (path) => {
+          if (path.startsWith(directory)) void fill(true).catch((error: unknown) => logger.error(String(error)));
+        });
+      }
+    },
+  };
+}

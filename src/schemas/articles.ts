@@ -1,0 +1,21 @@
+/* articles/: know-how that is neither a list of steps nor a pest. */
+import { z } from 'astro/zod';
+import { CERTAINTIES, duty, list, oneOf, review, section, shelf, sources, when, words, WORK, yesNo } from './fields.ts';
+
+export const articles = section({
+  title: words('the title'),
+  /** The answer first, in one or two sentences. */
+  summary: words('the answer first, in one or two sentences'),
+  subject: oneOf(['packages', 'queens', 'brood', 'feeding', 'mites', 'swarms', 'flow', 'fall', 'winter', 'people', 'law', 'club', 'records']),
+  when: when().optional(),
+  why: words('why then, in a few words').optional(),
+  yard: yesNo(),
+  work: list(oneOf(WORK)).optional(),
+  sources: sources(),
+  certainty: oneOf(CERTAINTIES),
+  ask: duty(),
+  ...review,
+  ...shelf,
+});
+
+export type Article = z.infer<typeof articles>;

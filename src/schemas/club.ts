@@ -1,0 +1,106 @@
+/* club.yaml: who publishes the almanac, where, for which districts, and whom a member may ring. */
+import { z } from 'astro/zod';
+import { clock, day, duty, id, list, number, oneOf, section, when, words, yesNo } from './fields.ts';
+
+export const PHASES = ['winter-rest', 'build-up', 'swarming', 'main-flow', 'dearth', 'fall-preparation'] as const;
+
+const phone = () =>
+  z.string({ error: 'a telephone number in quotes, such as "330-555-0142"' }).regex(/^\+?[0-9][0-9 ()-]*$/, {
+    error: 'a telephone number in quotes, such as "330-555-0142"',
+  });
+
+const contact = section({
+  /** What the contact is for: `inspector`, `extension`, `swarm-line`, `mentor` ... Pages point at it by this word. */
+  duty: duty(),
+  /** The office or duty as members read it. Never a person. */
+  name: words('an office or duty, such as "County extension office"'),
+  /** What to ask them, in a few words. */
+  ask: words('what members may ask them, in a few words'),
+  phone: phone().optional(),
+  email: z.email({ error: 'an address such as help@example.org' }).optional(),
+  web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
+  /** When the phone is answered. */
+  hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
+  /** Only for this district; leave out for all. */
+  district: id().optional(),
+  /** A public office needs no consent. */
+  'public-office': yesNo().optional(),
+  /** The day a person behind the duty agreed in writing. */
+  agreed: day().optional(),
+  /** The day that consent ends. */
+  until: day().optional(),
+});
+
+const district = section({
+  /** Used in addresses and references. */
+  id: id('one short lower-case word, such as valley'),
+  /** As in "in the valley". */
+  name: words('as in "in ...", such as "the valley"'),
+  /** How many days later than the main district; 0 for the main one. */
+  'later-by-days': number().int({ error: 'a whole number of days' }).min(-60, { error: 'at most 60 days earlier' }).max(60, { error: 'at most 60 days later' }),
+  /** Where that number of days comes from. */
+  basis: words('where the number of days comes from'),
+});
+
+const number24 = section({
+  number: phone(),
+  /** What the line is called. */
+  name: words('what the line is called'),
+  /** The published source of the number: a file in sources/. */
+  source: id('the name of a file in sources/'),
+});
+
+export const club = section({
+  /** Never changes: calendars and ticks are filed under it. */
+  id: id('one word that never changes, such as tamarack-county'),
+  /** The club's name as members say it. */
+  name: words('the name of the club'),
+  /** The name of the almanac, printed at the head of every page. */
+  almanac: words('the name of the almanac'),
+  /** true marks every page as an invented club and keeps search engines away. */
+  demonstration: yesNo(),
+  /** The county, the state or land. */
+  place: words('county and state or land'),
+  language: oneOf(['en-US', 'en-GB', 'en-AU', 'en-NZ', 'en-CA', 'en-IE', 'en-ZA']),
+  /** us or uk: fall or autumn, sticky board or varroa board. */
+  words: oneOf(['us', 'uk']),
+  hemisphere: oneOf(['north', 'south']),
+  /** The zone that the hall's clock is in, such as America/New_York. */
+  'time-zone': words('a zone such as America/New_York').refine(zoneExists, { error: 'a time zone of the IANA list, such as America/New_York' }),
+  /** Which units come first; the other ones follow in brackets. */
+  units: oneOf(['us', 'metric']),
+  /** The line for someone who is unwell, and its published source. */
+  emergency: number24,
+  /** The poison line, and its published source. */
+  poison: number24.optional(),
+  /** A mail address for mistakes found by readers. */
+  mistakes: z.email({ error: 'an address such as almanac@example.org' }),
+  /** The first is the main one: it shows where a reader chose none. */
+  districts: list(district).min(1, { error: 'at least one district' }),
+  season: section({
+    /** Where the dates below come from, and of what years. Shown to members. */
+    basis: words('where these dates come from'),
+    checked: day(),
+    'next-check': day(),
+    /** The year of a hive here, as month days of the main district. They follow one another. */
+    phases: section(Object.fromEntries(PHASES.map((phase) => [phase, when()])) as Record<(typeof PHASES)[number], ReturnType<typeof when>>),
+  }),
+  /** Which row of a disputed figure the club follows: figure's name, then the row's. */
+  contacts: list(contact).min(1, { error: 'at least one contact' }),
+  /** How the almanac is reviewed, in two or three sentences. Printed on the About page. */
+  review: words('how pages are reviewed'),
+  'meeting-place': words('where the club usually meets').optional(),
+  'meeting-time': clock().optional(),
+});
+
+function zoneExists(zone: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: zone });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export type Club = z.infer<typeof club>;
+export type Contact = z.infer<typeof contact>;

@@ -1,0 +1,99 @@
+/*
+ * The fields that several kinds of entry share. Each carries, as its error, the words a webmaster reads after
+ * "write": what to put there instead. Schemas are strict: a field that is not listed is refused.
+ */
+import { z } from 'astro/zod';
+
+/** Marks a field as the id of an entry in another collection, so that checks can follow it. */
+export const references = z.registry<{ collection: string }>();
+
+const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+const DAY = /^(19|20|21)\d\d-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
+
+function dayExists(text: string): boolean {
+  const [year, month, day] = text.split('-').map(Number) as [number, number, number];
+  const last = [31, year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  return day <= (last[month - 1] ?? 0);
+}
+
+/** Words on one line: never blank, no space at either end. */
+export const words = (hint: string) =>
+  z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: `${hint}, or leave the line out` });
+
+/** A day as `2026-04-18`: it must exist in the calendar. */
+export const day = (hint = 'a day such as 2026-04-18') =>
+  z.string({ error: hint }).regex(DAY, { error: hint }).refine((text) => !DAY.test(text) || dayExists(text), {
+    error: 'a day that exists, such as 2026-02-28',
+  });
+
+/** A time of day in the club's hall, `18:30`. */
+export const clock = () =>
+  z
+    .string({ error: 'a time in quotes or plain, such as 18:30' })
+    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: 'a time of 24 hours such as 18:30' });
+
+/** Lower-case words joined by single hyphens: the name of a thing in addresses and references. */
+export const id = (hint = 'lower-case words joined by hyphens, such as mite-count-day') =>
+  z.string({ error: hint }).regex(ID, { error: hint });
+
+/** The id of an entry in the named collection: the file's name without its ending. */
+export function idOf(collection: string, hint = `the name of a file in ${collection}/, without its ending`) {
+  const field = z.string({ error: hint }).regex(ID, { error: hint });
+  references.add(field, { collection });
+  return field;
+}
+
+export const yesNo = (hint = 'true or false, without quotes') => z.boolean({ error: hint });
+export const number = (hint = 'a number, without quotes or a unit') => z.number({ error: hint });
+export const list = <T extends z.ZodType>(item: T, hint = 'a list: one line each, beginning with "- "') => z.array(item, { error: hint });
+export const oneOf = <const T extends readonly [string, ...string[]]>(choices: T) =>
+  z.enum(choices, { error: `one of: ${choices.join(', ')}` });
+
+/** A section of named fields; anything else in it is refused. */
+export const section = <T extends z.ZodRawShape>(shape: T) =>
+  z.strictObject(shape, { error: 'indented lines, each "name: value"' });
+
+export const CERTAINTIES = ['settled', 'likely', 'contested', 'habit', 'memory'] as const;
+
+/** What a page asks of the reader's hands; the rule in library/ says which hazards each brings. */
+export const WORK = [
+  'open-hive', 'smoke', 'lift', 'acid', 'vapour', 'alcohol', 'carbon-dioxide', 'fire', 'drive-bees', 'climb', 'diseased-comb', 'honey-as-food', 'feed-honey',
+] as const;
+
+/** When an entry applies, as people say it; shared/season reads it. */
+export const when = () =>
+  words('when it applies, such as "1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"');
+
+/** One line of an entry's own history, shown to members. */
+const change = section({
+  /** The day of the change. */
+  changed: day(),
+  /** What became different, in one sentence. */
+  what: words('what was changed, in one sentence'),
+});
+
+/** Who checked the page, when, and when it is due again. Every page prints it. */
+export const review = {
+  /** The day the reviewer last compared the page with its sources. */
+  checked: day(),
+  /** The day by which it should be compared again. */
+  'next-check': day(),
+  /** The reviewer's duty in the club, never a person's name. */
+  by: words('the reviewer\'s duty, such as "disease officer"'),
+  /** What changed and when, newest last. */
+  history: list(change).optional(),
+};
+
+/** Fields that any entry may have. */
+export const shelf = {
+  /** Not ready: the entry appears nowhere. */
+  draft: yesNo().optional(),
+  /** Old addresses of this page, such as /lists/package-day/. */
+  formerly: list(words('an old address such as /lists/package-day/')).optional(),
+};
+
+/** Where the facts of a page come from: names of files in sources/. */
+export const sources = () => list(idOf('sources'));
+
+/** Whom to ask next: the name of a duty in club.yaml. */
+export const duty = () => id('a duty listed under contacts in club.yaml, such as inspector');
