@@ -1,0 +1,94 @@
+/**
+ * When something applies in a hive's year, as people say it: "in swarming", "1 October to 15 November", "2 weeks before
+ * main flow to main flow", "day 3 to day 5 after installing", "any time". One form each; any other is refused with the
+ * form to write. Years are not said: a span may run over New Year, and 29 February is no day of every year.
+ */
+import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
+import { anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
+import { betterForm } from './when-hints.ts';
+import { readPoint } from './when-point.ts';
+
+export { anchors, ownEvents, phaseName, phases, type Phase };
+
+/** An anchor is the id of a phase (its first day); 2 weeks before is -14. */
+export type Point = { kind: 'day'; month: number; day: number } | { kind: 'anchor'; anchor: string; offsetDays: number };
+
+export type When =
+  | { kind: 'any' }
+  | { kind: 'phase'; phase: Phase }
+  | { kind: 'span'; from: Point; to: Point }
+  | { kind: 'own-days'; from: number; to: number; event: string };
+
+export type ReadWhen = { ok: true; when: When } | { ok: false; found: string; write: string };
+
+/** `MM-DD`; both days belong to it, and it may run over New Year. */
+export type Window = { from: string; to: string };
+
+/** One district's year. */
+export type SeasonDays = { phases: Record<Phase, Window>; anchors: Record<string, string> };
+
+export function readWhen(text: string): ReadWhen {
+  const when = readExactly(text);
+  return when ? { ok: true, when } : { ok: false, ...betterForm(text, readExactly) };
+}
+
+/** The one form, or nothing. */
+function readExactly(text: string): When | null {
+  if (text === 'any time') return { kind: 'any' };
+  const phase = phases.find((each) => text === `in ${phaseName(each)}`);
+  if (phase) return { kind: 'phase', phase };
+  const own = /^day (\d{1,3})(?: to day (\d{1,3}))? after ([a-z]+)$/.exec(text);
+  if (own) return ownDays(Number(own[1]), Number(own[2] ?? own[1]), own[3]!);
+  const ends = text.split(' to ');
+  if (ends.length > 2) return null;
+  const [from, to] = [readPoint(ends[0]!), readPoint(ends.at(-1)!)];
+  if (!from || !to || (ends.length === 1 && from.kind === 'anchor') || runsBackwards(from, to)) return null;
+  return { kind: 'span', from, to };
+}
+
+function ownDays(from: number, to: number, event: string): When | null {
+  const known = (ownEvents as readonly string[]).includes(event);
+  return known && from <= to ? { kind: 'own-days', from, to, event } : null;
+}
+
+/** Days alone may run over New Year; two days counted from one anchor may not run round the whole of it. */
+const runsBackwards = (from: Point, to: Point): boolean =>
+  from.kind === 'anchor' && to.kind === 'anchor' && from.anchor === to.anchor && from.offsetDays > to.offsetDays;
+
+/** The days of one district's year; null for any time and for the reader's own days. */
+export function resolveWhen(when: When, season: SeasonDays): Window | null {
+  if (when.kind === 'phase') return { ...season.phases[when.phase] };
+  if (when.kind !== 'span') return null;
+  return { from: resolvePoint(when.from, season), to: resolvePoint(when.to, season) };
+}
+
+function resolvePoint(point: Point, season: SeasonDays): string {
+  if (point.kind === 'day') return [point.month, point.day].map((part) => String(part).padStart(2, '0')).join('-');
+  const day = season.anchors[point.anchor];
+  if (day === undefined) throw new RangeError(`resolveWhen: the season has no anchor ${point.anchor}`);
+  return addMonthDays(day as MonthDay, point.offsetDays);
+}
+
+export function shiftWindow(window: Window, days: number): Window {
+  return { from: addMonthDays(window.from as MonthDay, days), to: addMonthDays(window.to as MonthDay, days) };
+}
+
+/** 1 for a single day. */
+export function daysInWindow({ from, to }: Window): number {
+  return ((dayOfCommonYear(to as MonthDay) - dayOfCommonYear(from as MonthDay) + 365) % 365) + 1;
+}
+
+/** A district's year from the spans a club wrote for its main one; null if a span is not two days of the calendar. */
+export function seasonOf(written: Record<Phase, string>, laterByDays = 0): SeasonDays | null {
+  const windows = phases.map((phase): Window | null => {
+    const read = readWhen(written[phase]);
+    if (!read.ok || read.when.kind !== 'span' || read.when.from.kind !== 'day' || read.when.to.kind !== 'day') return null;
+    const empty: SeasonDays = { phases: {} as SeasonDays['phases'], anchors: {} };
+    return shiftWindow(resolveWhen(read.when, empty)!, laterByDays);
+  });
+  if (windows.includes(null)) return null;
+  return {
+    phases: Object.fromEntries(phases.map((phase, index) => [phase, windows[index]!])) as Record<Phase, Window>,
+    anchors: Object.fromEntries(phases.map((phase, index) => [phase, windows[index]!.from])),
+  };
+}
