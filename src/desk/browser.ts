@@ -1,0 +1,100 @@
+// Finds a browser for the tests, or brings one: the first of a list that really starts. What is already
+// on the machine comes first; a system's own package next, where we may install it; a download last.
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { delimiter, dirname, join } from 'node:path';
+import type { LaunchOptions } from 'playwright-core';
+
+/** The environment variable in which `npm test` hands the launch options to the tests, as JSON. */
+export const launchVariable = 'ALMANAC_LAUNCH';
+
+export interface Machine {
+  platform: NodeJS.Platform;
+  environment: NodeJS.ProcessEnv;
+  isRoot: boolean;
+  /** True where a browser starts with these options. */
+  starts: (options: LaunchOptions) => Promise<boolean>;
+  /** Runs a program without a word; true where it went well. */
+  runs: (program: string, parts: string[]) => Promise<boolean>;
+  tell: (line: string) => void;
+}
+
+/** For playwright-core's `chromium.launch`; null where no browser is to be had. */
+export async function findBrowser(machine: Machine = thisMachine()): Promise<LaunchOptions | null> {
+  const args = argumentsFor(machine);
+  const named = machine.environment.ALMANAC_BROWSER;
+  if (named) {
+    const options = { executablePath: named, args };
+    if (await machine.starts(options)) return options;
+    machine.tell(`ALMANAC_BROWSER names ${named}, which does not start.`);
+    return null;
+  }
+  const present = async () => firstThatStarts([{ args }, { channel: 'chrome', args }, { channel: 'msedge', args }, ...onPath(machine, args)], machine);
+  const found = await present();
+  if (found) return found;
+  for (const bring of [bringFromSystem, bringFromPlaywright]) {
+    if (!(await bring(machine))) continue;
+    const brought = await present();
+    if (brought) return brought;
+  }
+  return null;
+}
+
+async function firstThatStarts(all: LaunchOptions[], machine: Machine): Promise<LaunchOptions | null> {
+  for (const options of all) if (await machine.starts(options)) return options;
+  return null;
+}
+
+// Root gets no sandbox. The rest keeps the browser from calling its maker, and from trying HTTP/3.
+function argumentsFor({ isRoot }: Machine): string[] {
+  const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync', '--disable-quic', '--no-first-run'];
+  return isRoot ? ['--no-sandbox', ...quiet] : quiet;
+}
+
+function onPath({ environment }: Machine, args: string[]): LaunchOptions[] {
+  const folders = (environment.PATH ?? environment.Path ?? '').split(delimiter).filter(Boolean);
+  const files = ['chromium', 'chromium-browser', 'google-chrome'].flatMap((name) => folders.map((folder) => join(folder, name)));
+  return files.filter((file) => existsSync(file)).map((executablePath) => ({ executablePath, args }));
+}
+
+async function bringFromSystem({ platform, isRoot, runs, tell }: Machine): Promise<boolean> {
+  if (platform !== 'linux' || !isRoot || !(await runs('apt-get', ['--version']))) return false;
+  tell("Installing the system's chromium for the tests (about 80 MB, once) ...");
+  return (await runs('apt-get', ['update', '-qq'])) && (await runs('apt-get', ['install', '-y', '-qq', 'chromium']));
+}
+
+async function bringFromPlaywright({ runs, tell }: Machine): Promise<boolean> {
+  tell('Downloading a browser for the tests (about 100 MB, once) ...');
+  const folder = dirname(createRequire(import.meta.url).resolve('playwright-core/package.json'));
+  return runs(process.execPath, [join(folder, 'cli.js'), 'install', '--only-shell', 'chromium']);
+}
+
+function thisMachine(): Machine {
+  return {
+    platform: process.platform,
+    environment: process.env,
+    isRoot: process.getuid?.() === 0,
+    starts,
+    runs,
+    tell: (line) => console.error(line),
+  };
+}
+
+async function starts(options: LaunchOptions): Promise<boolean> {
+  const { chromium } = await import('playwright-core');
+  try {
+    const browser = await chromium.launch({ ...options, timeout: 30_000 });
+    await browser.close();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function runs(program: string, parts: string[]): Promise<boolean> {
+  return new Promise((resolve) => {
+    const child = spawn(program, parts, { stdio: 'ignore', timeout: 600_000, env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    child.on('error', () => resolve(false)).on('close', (code) => resolve(code === 0));
+  });
+}

@@ -1,0 +1,62 @@
+// The commands and the options each knows: one table, read by arguments.ts. A kind says what an option
+// takes: a folder or file (from where the person stands), a day, a base path, a site's address, one of
+// some words, or nothing (a flag). `otherwise` is what counts when it is not given; a folder's is meant
+// from the project.
+
+export type Kind = 'folder' | 'file' | 'day' | 'base' | 'site' | 'flag' | readonly string[];
+export interface Option {
+  readonly takes: Kind;
+  readonly what: string;
+  readonly otherwise?: string;
+}
+export interface Command {
+  /** The words it takes besides options, as its help names them. */
+  readonly words: readonly string[];
+  readonly options: Readonly<Record<string, Option>>;
+}
+
+const content = { takes: 'folder', otherwise: 'content', what: "the club's folder" } as const;
+
+export const commands = {
+  start: { words: [], options: { content } },
+  dev: { words: [], options: { content } },
+  build: {
+    words: [],
+    options: {
+      content,
+      out: { takes: 'folder', otherwise: 'dist', what: 'where the built site goes' },
+      base: { takes: 'base', otherwise: '/', what: 'the folder of the web site it will live in' },
+      site: { takes: 'site', what: "the web site's address, for feeds and whole addresses" },
+      edition: { takes: 'day', what: "the edition's day" },
+    },
+  },
+  check: {
+    words: [],
+    options: {
+      content,
+      format: { takes: ['text', 'json'], otherwise: 'text', what: 'how faults are printed' },
+      strict: { takes: 'flag', what: 'a next-check day that has passed is a fault too; needs --on' },
+      on: { takes: 'day', what: 'the day that --strict takes for today' },
+      'write-ids': { takes: 'flag', what: 'writes the ids that are missing' },
+    },
+  },
+  review: {
+    words: [],
+    options: { content, on: { takes: 'day', what: 'the day to take for today' } },
+  },
+  new: {
+    words: ['KIND', '"Title"'],
+    options: {
+      content,
+      from: { takes: 'file', what: 'a table (CSV) to bring in' },
+      write: { takes: 'flag', what: 'writes what --from shows' },
+    },
+  },
+  bench: { words: [], options: {} },
+  test: {
+    words: ['PATTERN'],
+    options: { long: { takes: 'flag', what: 'the long tests too' } },
+  },
+} as const satisfies Record<string, Command>;
+
+export type CommandName = keyof typeof commands;

@@ -1,0 +1,39 @@
+// What a web host says of each kind of file, by the end of its name.
+import { extname } from 'node:path';
+
+const types: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.mjs': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.webmanifest': 'application/manifest+json; charset=utf-8',
+  '.xml': 'application/xml; charset=utf-8',
+  '.txt': 'text/plain; charset=utf-8',
+  '.csv': 'text/csv; charset=utf-8',
+  '.ics': 'text/calendar; charset=utf-8',
+  '.svg': 'image/svg+xml; charset=utf-8',
+  '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.jpeg': 'image/jpeg',
+  '.gif': 'image/gif',
+  '.webp': 'image/webp',
+  '.avif': 'image/avif',
+  '.ico': 'image/x-icon',
+  '.woff': 'font/woff',
+  '.woff2': 'font/woff2',
+  '.pdf': 'application/pdf',
+  '.epub': 'application/epub+zip',
+  '.zip': 'application/zip',
+  '.wasm': 'application/wasm',
+};
+
+/** The search index's own files (.pf_meta, .pf_index, .pf_fragment, .pagefind) are bytes to everyone. */
+export function contentTypeOf(path: string): string {
+  return types[extname(path).toLowerCase()] ?? 'application/octet-stream';
+}
+
+/** True where sending the file compressed saves anything: fonts and pictures already are. */
+export function isWorthCompressing(contentType: string): boolean {
+  return /charset=utf-8$|wasm$/.test(contentType);
+}

@@ -1,0 +1,30 @@
+// Whether the built folder still is what the files as they are now would give. The record lies outside
+// the output, in .almanac/: the fingerprint of everything the build reads, and that of what it wrote, so
+// that an output that was touched, or built from another club, is not taken for this one.
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fingerprint } from './fingerprint.ts';
+
+/** The fingerprint of what a build of this content reads. */
+export function sourceFingerprint(project: string, content: string): string {
+  const own = ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'];
+  return fingerprint({ content, ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });
+}
+
+export function isFresh(record: string, source: string, out: string): boolean {
+  try {
+    const known = JSON.parse(readFileSync(record, 'utf8'));
+    return known.source === source && known.output === fingerprint({ out });
+  } catch {
+    return false;
+  }
+}
+
+export function forget(record: string): void {
+  rmSync(record, { force: true });
+}
+
+export function remember(record: string, source: string, out: string): void {
+  mkdirSync(dirname(record), { recursive: true });
+  writeFileSync(record, `${JSON.stringify({ source, output: fingerprint({ out }) }, null, 2)}\n`);
+}

@@ -1,0 +1,31 @@
+// What each kind of option takes, and the sentence for what it does not.
+import type { Kind } from './commands.ts';
+
+/** @returns the sentence for a value that will not do, or undefined */
+export function mistakeIn(rawName: string, takes: Kind, value: string | undefined, joined: boolean): string | undefined {
+  if (takes === 'flag') return value === undefined ? undefined : `${rawName} takes no value; write ${rawName} alone.`;
+  // `--content --out x`: the next option is not a value, unless it was joined on with an equals sign.
+  if (value === undefined || value === '' || (!joined && value.startsWith('-'))) return `${rawName} needs ${nounFor(takes)} after it.`;
+  if (typeof takes !== 'string') return takes.includes(value) ? undefined : `${rawName} takes ${takes.join(' or ')}, not ${value}.`;
+  if (takes === 'day' && !isDay(value)) return `${rawName} takes a day written as 2026-05-01, not ${value}.`;
+  if (takes === 'base' && !/^\/(?:[\w.~-]+\/)*$/.test(value)) return `${rawName} takes a path that begins and ends with a slash, as in /club/, not ${value}.`;
+  if (takes === 'site' && !isSite(value)) return `${rawName} takes an address without a path, as in https://club.example, not ${value}.`;
+  return undefined;
+}
+
+function nounFor(takes: Exclude<Kind, 'flag'>): string {
+  if (typeof takes !== 'string') return takes.join(' or ');
+  return { folder: 'a folder', file: 'a file', day: 'a day, as in 2026-05-01,', base: 'a path, as in /club/,', site: 'an address, as in https://club.example,' }[takes];
+}
+
+function isDay(text: string): boolean {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
+  if (!year || !month || !day) return false;
+  return month <= 12 && day <= new Date(Date.UTC(year, month, 0)).getUTCDate();
+}
+
+function isSite(text: string): boolean {
+  if (!/^https?:\/\//.test(text) || !URL.canParse(text)) return false;
+  const { pathname, search, hash, username } = new URL(text);
+  return pathname === '/' && !search && !hash && !username;
+}

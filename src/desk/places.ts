@@ -1,0 +1,9 @@
+// Where the project lies, and where the person stands. npm runs every script from the project's own
+// folder and tells the other in INIT_CWD: a path typed in a command is meant from there.
+import { fileURLToPath } from 'node:url';
+
+export const projectFolder: string = fileURLToPath(new URL('../../', import.meta.url));
+
+export function whereThePersonStands(environment: NodeJS.ProcessEnv = process.env): string {
+  return environment.INIT_CWD ?? process.cwd();
+}
