@@ -4,7 +4,7 @@
  * parser sees it, and put back in the tree, so that it is shown as typed and lines and columns stay true.
  */
 import { mdxToMdast } from 'satteri';
-import type { Nodes, Root } from 'mdast';
+import type { Heading, Nodes, Root } from 'mdast';
 
 /** The tags an author may write. The vocabulary draws them; checks refuse any other. */
 export const TAGS = ['Figure', 'Task', 'Example', 'Contact'] as const;
@@ -77,4 +77,32 @@ export function plainText(node: Nodes | TagNode): string {
   if ('value' in node && typeof node.value === 'string') return node.value;
   if (node.type === 'break') return ' ';
   return 'children' in node ? (node.children as Nodes[]).map(plainText).join('') : '';
+}
+
+/** The address of each heading within its page: its words in lower case, joined by hyphens; a repeat gets a number. */
+export function headingIds(tree: Root): Map<Nodes, string> {
+  const ids = new Map<Nodes, string>();
+  const taken = new Map<string, number>();
+  for (const node of walk(tree)) {
+    if (node.type !== 'heading') continue;
+    const words = plainText(node).normalize('NFC').toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'part';
+    const before = taken.get(words) ?? 0;
+    taken.set(words, before + 1);
+    ids.set(node, before === 0 ? words : `${words}-${before + 1}`);
+  }
+  return ids;
+}
+
+/** The id each heading has on the page: its words in lower case, joined by hyphens; a second one alike gets a number. */
+export function headingIds(tree: Root): Map<Heading, string> {
+  const ids = new Map<Heading, string>();
+  const times = new Map<string, number>();
+  for (const node of walk(tree)) {
+    if (node.type !== 'heading') continue;
+    const id = plainText(node).toLowerCase().replace(/[^\p{L}\p{N}\s-]/gu, '').trim().replace(/\s+/g, '-') || 'part';
+    const before = times.get(id) ?? 0;
+    times.set(id, before + 1);
+    ids.set(node, before === 0 ? id : `${id}-${before}`);
+  }
+  return ids;
 }
