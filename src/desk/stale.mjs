@@ -8,7 +8,11 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** @returns {string | null} what is wrong with the installed packages, or null where nothing is */
+/**
+ * @param {string} folder
+ * @param {{ platform: string, arch: string, libc: string | undefined }} machine
+ * @returns {string | null} what is wrong with the installed packages, or null where nothing is
+ */
 export function whatIsStale(folder, machine = thisMachine()) {
   const wanted = packagesIn(join(folder, 'package-lock.json'));
   const installed = packagesIn(join(folder, 'node_modules', '.package-lock.json'));

@@ -1,0 +1,78 @@
+import assert from 'node:assert/strict';
+import { mkdirSync, mkdtempSync, renameSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { fingerprint } from '../../src/desk/fingerprint.ts';
+
+function smallClub(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'fingerprint-'));
+  mkdirSync(join(folder, 'words'));
+  writeFileSync(join(folder, 'club.yaml'), 'name: Ours\n');
+  writeFileSync(join(folder, 'words', 'brood.mdx'), 'Young bees.\n');
+  return folder;
+}
+
+test('two copies of the same files have the same fingerprint, wherever they lie', () => {
+  const one = fingerprint({ content: smallClub() });
+  assert.match(one, /^[0-9a-f]{64}$/);
+  assert.equal(fingerprint({ content: smallClub() }), one);
+});
+
+test('a changed byte, a new file and a new name change it', () => {
+  const folder = smallClub();
+  const seen = new Set([fingerprint({ content: folder })]);
+  writeFileSync(join(folder, 'club.yaml'), 'name: Ourz\n');
+  seen.add(fingerprint({ content: folder }));
+  writeFileSync(join(folder, 'words', 'a.mdx'), '');
+  seen.add(fingerprint({ content: folder }));
+  renameSync(join(folder, 'words', 'a.mdx'), join(folder, 'words', 'b.mdx'));
+  seen.add(fingerprint({ content: folder }));
+  assert.equal(seen.size, 4);
+});
+
+test('bytes that move from one file to the next change it', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'fingerprint-'));
+  writeFileSync(join(folder, 'a'), 'xy');
+  writeFileSync(join(folder, 'b'), '');
+  const before = fingerprint({ content: folder });
+  writeFileSync(join(folder, 'a'), 'x');
+  writeFileSync(join(folder, 'b'), 'y');
+  assert.notEqual(fingerprint({ content: folder }), before);
+});
+
+test('a new time on a file does not change it', () => {
+  const folder = smallClub();
+  const before = fingerprint({ content: folder });
+  utimesSync(join(folder, 'club.yaml'), new Date(0), new Date(0));
+  assert.equal(fingerprint({ content: folder }), before);
+});
+
+test('installed packages and what desktops leave behind do not enter', () => {
+  const folder = smallClub();
+  const before = fingerprint({ content: folder });
+  mkdirSync(join(folder, 'words', 'node_modules'));
+  writeFileSync(join(folder, 'words', 'node_modules', 'x.js'), 'x');
+  writeFileSync(join(folder, '.DS_Store'), 'x');
+  assert.equal(fingerprint({ content: folder }), before);
+});
+
+test('the order in which places are named does not matter, their names do', () => {
+  const content = smallClub();
+  const lock = join(content, 'club.yaml');
+  assert.equal(fingerprint({ content, lock }), fingerprint({ lock, content }));
+  assert.notEqual(fingerprint({ content }), fingerprint({ other: content }));
+});
+
+test('a place that does not exist adds nothing, and a folder linked into itself is met once', (t) => {
+  const folder = smallClub();
+  const before = fingerprint({ content: folder });
+  assert.equal(fingerprint({ content: folder, public: join(folder, 'absent') }), before);
+  try {
+    symlinkSync(folder, join(folder, 'words', 'again'), 'dir');
+  } catch {
+    t.skip('this system makes no links');
+    return;
+  }
+  assert.equal(fingerprint({ content: folder }), before);
+});
