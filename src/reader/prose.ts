@@ -79,20 +79,6 @@ export function plainText(node: Nodes | TagNode): string {
   return 'children' in node ? (node.children as Nodes[]).map(plainText).join('') : '';
 }
 
-/** The address of each heading within its page: its words in lower case, joined by hyphens; a repeat gets a number. */
-export function headingIds(tree: Root): Map<Nodes, string> {
-  const ids = new Map<Nodes, string>();
-  const taken = new Map<string, number>();
-  for (const node of walk(tree)) {
-    if (node.type !== 'heading') continue;
-    const words = plainText(node).normalize('NFC').toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'part';
-    const before = taken.get(words) ?? 0;
-    taken.set(words, before + 1);
-    ids.set(node, before === 0 ? words : `${words}-${before + 1}`);
-  }
-  return ids;
-}
-
 /** The id each heading has on the page: its words in lower case, joined by hyphens; a second one alike gets a number. */
 export function headingIds(tree: Root): Map<Heading, string> {
   const ids = new Map<Heading, string>();

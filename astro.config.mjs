@@ -1,0 +1,15 @@
+// What Astro must be told, and no more: the club's folder, the output, the base and the edition come from src/desk.
+import { defineConfig } from 'astro/config';
+
+export default defineConfig({
+  output: 'static',
+  trailingSlash: 'always',
+  // Astro's default joins words over a line break ("Call112now"); plain compression does not.
+  compressHTML: true,
+  prerenderConflictBehavior: 'error',
+  // A folder that begins with "_" is not served by some hosts.
+  build: { assets: 'assets', inlineStylesheets: 'never', format: 'directory' },
+  markdown: { syntaxHighlight: false },
+  devToolbar: { enabled: false },
+  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+});

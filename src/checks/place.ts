@@ -1,0 +1,46 @@
+/* Where a fault stands: at a field, or at a place in the words. */
+import type { Nodes } from 'mdast';
+import type { Fault } from '../reader/fault.ts';
+import type { Entry } from '../reader/folder.ts';
+import type { TagNode } from '../reader/prose.ts';
+
+/** What is wrong, without the place. */
+export type Said = Pick<Fault, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
+
+export type Page = Entry & { tree: NonNullable<Entry['tree']> };
+
+export const isPage = (entry: Entry): entry is Page => entry.tree !== null;
+
+export const isDraft = (entry: Entry): boolean => (entry.fields.value as { draft?: unknown } | null)?.draft === true;
+
+export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOf(path), said);
+
+export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOfName(path), said);
+
+export const atBody = (entry: Entry, said: Said): Fault => made(entry, { line: Math.min(entry.bodyLine, entry.text.split('\n').length), column: 1 }, said);
+
+export const atNode = (entry: Entry, node: Nodes | TagNode, said: Said): Fault => made(entry, placeOf(entry, node), said);
+
+/** At the first place below `node` where the source reads `words`. */
+export function atWords(entry: Entry, node: Nodes | TagNode, words: string, said: Said): Fault {
+  const start = node.position?.start.offset ?? 0;
+  const index = entry.body.indexOf(words, start);
+  if (index < 0 || index > (node.position?.end.offset ?? Infinity)) return atNode(entry, node, said);
+  const before = entry.body.slice(0, index).split('\n');
+  return made(entry, { line: entry.bodyLine + before.length - 1, column: before.at(-1)!.length + 1 }, said);
+}
+
+export function placeOf(entry: Entry, node: Nodes | TagNode): { line: number; column: number } {
+  const start = node.position?.start ?? { line: 1, column: 1 };
+  return { line: entry.bodyLine + start.line - 1, column: start.column };
+}
+
+/** The source that a node was read from. */
+export const sourceOf = (entry: Entry, node: Nodes | TagNode): string => entry.body.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);
+
+/** A line of the file, without its end. */
+export const lineAt = (entry: Entry, line: number): string => entry.text.split('\n')[line - 1] ?? '';
+
+function made(entry: Entry, at: { line: number; column: number }, { corrected, ...said }: Said): Fault {
+  return { path: entry.path, ...at, ...said, ...(corrected === undefined ? {} : { corrected }) };
+}

@@ -1,0 +1,99 @@
+/*
+ * When pages were checked, when they are due again, and what has changed in them. A day that has passed is not a fault:
+ * `dueOn` lists it, and only a strict check makes one of it.
+ */
+import { daysBetween, type Day } from '../../shared/days/day.ts';
+import { formatDay } from '../../shared/days/show-day.ts';
+import { inReadingOrder, type Fault } from '../reader/fault.ts';
+import type { Sound, SoundEntry } from './fields.ts';
+import { atField, isDraft } from './place.ts';
+
+/** Months from a check to the next, at most: less where an authority may revise what the page says. */
+const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions']);
+
+type Reviewed = { checked: string; 'next-check': string; by?: string; history?: { changed: string; what: string }[] };
+
+export function reviewFaults(club: Sound): Fault[] {
+  return reviewed(club).flatMap(({ entry, path, review }) => [...spanFaults(entry, path, review), ...historyFaults(entry, review)]);
+}
+
+function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): Fault[] {
+  const years = SHORT.has(entry.collection) ? 1 : 2;
+  const last = `${Number(review.checked.slice(0, 4)) + years}${review.checked.slice(4)}`;
+  const next = review['next-check'];
+  const said = { rule: 'review', field: [...path, 'next-check'].join(', ') };
+  if (next <= review.checked) return [atField(entry, [...path, 'next-check'], { ...said, found: `${next}, which is not after checked, ${review.checked}`, write: 'a later day' })];
+  if (next > last) return [atField(entry, [...path, 'next-check'], { ...said, found: `${next}, more than ${years * 12} months after checked`, write: `a day up to ${last}` })];
+  return [];
+}
+
+function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): Fault[] {
+  return history.flatMap(({ changed }, index) => {
+    const said = { rule: 'history', field: `history ${index + 1}, changed` };
+    const before = history[index - 1]?.changed;
+    if (changed > checked) return [atField(entry, ['history', index, 'changed'], { ...said, found: `${changed}, later than checked, ${checked}`, write: `the day of that change as checked, or a day up to ${checked}` })];
+    if (before !== undefined && changed < before) return [atField(entry, ['history', index, 'changed'], { ...said, found: `${changed} below ${before}`, write: 'the lines in order, the newest last' })];
+    return [];
+  });
+}
+
+/** Something to look at again, and until when. */
+export type Due = { path: string; line: number; column: number; what: string; by: string; day: Day; daysLeft: number };
+
+/** What is past its day on `on`, or comes to it within `within` days; the most pressing first. */
+export function dueOn(club: Sound, on: Day, within = 60): Due[] {
+  return [...pageDays(club), ...rowDays(club), ...consentDays(club)]
+    .map((due): Due => ({ ...due, daysLeft: daysBetween(on, due.day) }))
+    .filter((due) => due.daysLeft <= within)
+    .sort((a, b) => a.daysLeft - b.daysLeft || (a.path < b.path ? -1 : a.path > b.path ? 1 : a.line - b.line));
+}
+
+/** For a strict check: every day that has passed on `on`. */
+export function overdueFaults(club: Sound, on: Day): Fault[] {
+  return inReadingOrder(dueOn(club, on, -1).map(({ path, line, column, what, day }): Fault => ({
+    path, line, column, rule: 'overdue', field: what, found: `${day}, which is past on ${on}`, write: 'a new day once it has been checked again',
+  })));
+}
+
+/** Lines for a person: a duty, then what waits for it. */
+export function dueLines(due: readonly Due[], on: Day): string[] {
+  const duties = [...new Set(due.map(({ by }) => by))].sort();
+  const lines = duties.flatMap((duty) => [`${duty}:`, ...due.filter(({ by }) => by === duty).map(dueLine), '']);
+  const past = due.filter(({ daysLeft }) => daysLeft < 0).length;
+  if (due.length === 0) return [`Nothing is due on ${formatDay(on)} or in the 60 days after it.`];
+  return [...lines, `${past} past and ${due.length - past} coming up on ${formatDay(on)}.`];
+}
+
+function dueLine({ path, line, what, day, daysLeft }: Due): string {
+  const ago = daysLeft < 0 ? `${count(-daysLeft)} past` : daysLeft === 0 ? 'today' : `in ${count(daysLeft)}`;
+  return `  ${day}  ${ago}  ${path}:${line}  ${what}`;
+}
+
+const count = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
+
+type Dated = Omit<Due, 'daysLeft'>;
+
+function pageDays(club: Sound): Dated[] {
+  return reviewed(club).map(({ entry, path, review }) => dated(entry, [...path, 'next-check'], 'next-check', review.by ?? 'almanac editor', review['next-check']));
+}
+
+function rowDays(club: Sound): Dated[] {
+  return club.of.treatments.flatMap((entry) => entry.data.rows.map((row, index) => dated(entry, ['rows', index, 'check-by'], `row ${row.id}, check-by`, entry.data.by, row['check-by'])));
+}
+
+/** A consent counts until its last day, so it is due on that day. */
+function consentDays(club: Sound): Dated[] {
+  const contacts = club.club?.data.contacts ?? [];
+  return contacts.flatMap(({ duty, until }, index) => (until === undefined ? [] : [dated(club.club!, ['contacts', index, 'until'], `contact ${duty}, until`, 'almanac editor', until)]));
+}
+
+const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string, day: string): Dated =>
+  ({ path: entry.path, ...entry.fields.placeOf(path), what, by, day: day as Day });
+
+/** Whatever carries a check and a next check; drafts have none that counts. */
+function reviewed(club: Sound): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
+  const entries = Object.values(club.of).flat() as SoundEntry<Partial<Reviewed>>[];
+  const pages = entries.filter((entry) => !isDraft(entry) && entry.data.checked !== undefined).map((entry) => ({ entry: entry as SoundEntry, path: [], review: entry.data as Reviewed }));
+  return club.club ? [{ entry: club.club as SoundEntry, path: ['season'], review: club.club.data.season }, ...pages] : pages;
+}
+

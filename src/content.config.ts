@@ -1,0 +1,23 @@
+import { defineCollection } from 'astro:content';
+import { contentFolder } from './library/settings.ts';
+import { entriesOf } from './reader/loader.ts';
+import { club } from './schemas/club.ts';
+import { collections as kinds } from './schemas/collections.ts';
+
+const collection = (name: keyof typeof kinds) =>
+  defineCollection({ loader: entriesOf(contentFolder, name), schema: kinds[name].schema });
+
+export const collections = {
+  club: defineCollection({ loader: entriesOf(contentFolder, 'club'), schema: club }),
+  checklists: collection('checklists'),
+  bulletins: collection('bulletins'),
+  articles: collection('articles'),
+  meetings: collection('meetings'),
+  reading: collection('reading'),
+  treatments: collection('treatments'),
+  forage: collection('forage'),
+  words: collection('words'),
+  figures: collection('figures'),
+  sources: collection('sources'),
+  cautions: collection('cautions'),
+};

@@ -1,0 +1,86 @@
+/*
+ * What every page does for its reader: keeps the chosen form of the page, shows dates of the chosen district, says when
+ * a review is past, and opens the search list on first use. Without it the page reads as the main district's.
+ */
+import { formatMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
+import { todayIn } from '../../../shared/days/today.ts';
+
+const root = document.documentElement;
+const shelf = `almanac ${root.dataset.shelf} forms`;
+
+type Forms = Record<string, string>;
+
+function kept(): Forms {
+  try {
+    return JSON.parse(localStorage.getItem(shelf) ?? '{}') as Forms;
+  } catch {
+    return {};
+  }
+}
+
+function keep(forms: Forms): void {
+  try {
+    localStorage.setItem(shelf, JSON.stringify(forms));
+  } catch {
+    // A browser that keeps nothing still shows the form until the page is left.
+  }
+}
+
+for (const group of document.querySelectorAll<HTMLElement>('[data-forms]')) group.hidden = false;
+const buttons = [...document.querySelectorAll<HTMLButtonElement>('button[data-form]')];
+
+function pressed(): void {
+  for (const button of buttons) {
+    const chosen = root.dataset[button.dataset.form!];
+    const main = button.dataset.form === 'district' && chosen === undefined && button === button.parentElement?.querySelector('button');
+    button.setAttribute('aria-pressed', String(chosen === button.value || main));
+  }
+}
+
+for (const button of buttons) {
+  button.addEventListener('click', () => {
+    const name = button.dataset.form!;
+    const off = root.dataset[name] === button.value && name !== 'district';
+    if (off) delete root.dataset[name];
+    else root.dataset[name] = button.value;
+    keep({ ...kept(), [name]: off ? (name === 'light' ? 'day' : '') : button.value });
+    pressed();
+    if (name === 'district') showDistrict();
+  });
+}
+
+/** Rewrites every window of days for the district that the reader chose. */
+function showDistrict(): void {
+  const district = root.dataset.district;
+  for (const place of document.querySelectorAll<HTMLElement>('[data-windows]')) {
+    const [, from, to] = pick(place.dataset.windows!, district);
+    place.textContent = words(from!, to!);
+  }
+  const button = buttons.find((each) => each.dataset.form === 'district' && each.value === district);
+  const name = document.querySelector('[data-district-name]');
+  if (button && name) name.textContent = button.textContent!.replace('Dates for ', '');
+  document.dispatchEvent(new Event('almanac-district'));
+}
+
+function pick(windows: string, district: string | undefined): string[] {
+  const all = windows.split(';').map((each) => each.split(' '));
+  return all.find(([id]) => id === district) ?? all[0]!;
+}
+
+function words(from: string, to: string): string {
+  if (from === to) return formatMonthDay(from as MonthDay);
+  const first = from.slice(0, 2) === to.slice(0, 2) && from < to ? String(Number(from.slice(3))) : formatMonthDay(from as MonthDay);
+  return `${first} to ${formatMonthDay(to as MonthDay)}`;
+}
+
+const today = todayIn(root.dataset.zone!, new Date());
+for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]')) {
+  if (check.dataset.nextCheck! < today) check.append(': past. Ask before you rely on this page.');
+}
+
+if (root.dataset.district) showDistrict();
+pressed();
+
+for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]')) {
+  form.addEventListener('focusin', () => void import('../search/search.ts').then(({ wake }) => wake(form)), { once: true });
+}

@@ -1,0 +1,49 @@
+/* Which row of a figure holds on a day, and the note that says where it comes from. */
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { Day } from '../../shared/days/day.ts';
+import { UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
+import type { Source } from '../schemas/sources.ts';
+
+export { UNITS };
+export type { Figure, FigureRow };
+
+/** The row of one source in force on a day; null says "no figure", never the nearest. */
+export function rowOn(figure: Figure, rowId: string, day: string): FigureRow | null {
+  const inForce = figure.rows.filter((row) => row.id === rowId && row.from <= day && (row.until === undefined || day <= row.until));
+  return inForce.sort((a, b) => (a.from < b.from ? 1 : -1))[0] ?? null;
+}
+
+/** All rows in force on a day, the followed one first. */
+export function rowsOn(figure: Figure, day: string): FigureRow[] {
+  const ids = [...new Set([figure.follows, ...figure.rows.map((row) => row.id)])];
+  return ids.flatMap((id) => rowOn(figure, id, day) ?? []);
+}
+
+const SURENESS: Record<FigureRow['certainty'], string> = {
+  settled: 'settled',
+  likely: 'likely',
+  contested: 'sources disagree',
+  habit: 'common practice, no source',
+  memory: 'from memory, not opened',
+};
+
+/** "University of Delaware 2012, extension leaflet. Mid-Atlantic. Likely." */
+export function sourceWords(source: Source): string {
+  if (source.kind === 'habit') return source.who;
+  return [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.where].filter(Boolean).join(', ') + (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '');
+}
+
+/** The note under a figure: who, where, how, since when, how sure, and until when it was checked. */
+export function figureNote(figure: Figure, row: FigureRow, source: Source | undefined): string {
+  const parts = [
+    source ? sourceWords(source) : row.source,
+    [row.place, row.method].filter(Boolean).join('; '),
+    row.note,
+    source?.kind === 'habit' ? '' : sentenceCase(SURENESS[row.certainty]),
+    `Checked ${formatDay(figure.checked as Day)}`,
+  ];
+  return parts.filter((part): part is string => Boolean(part)).map((part) => (/[.!?]$/.test(part) ? part : `${part}.`)).join(' ');
+}
+
+export const sureness = (certainty: FigureRow['certainty']): string => SURENESS[certainty];
+const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,20 @@
+/*
+ * Which cautions a page carries: what its hands do (`work:` in its fields) calls for hazards by the table in
+ * schemas/hazards; the gravest takes the first box, the others one line each in the second. None is ever dropped.
+ */
+import { HAZARDS_OF } from '../schemas/hazards.ts';
+import type { Caution } from '../schemas/cautions.ts';
+
+export type Placed = { hazard: string; caution: Caution };
+
+/** Cautions in order of gravity, for what the page asks of hands. */
+export function cautionsFor(work: readonly string[] | undefined, cautions: ReadonlyMap<string, Caution>): Placed[] {
+  const called = new Set((work ?? []).flatMap((each) => HAZARDS_OF[each as keyof typeof HAZARDS_OF] ?? []));
+  return [...called]
+    .map((hazard) => {
+      const caution = cautions.get(hazard);
+      if (!caution) throw new Error(`cautionsFor: needs cautions/${hazard}.yaml, which checks refuse to be without`);
+      return { hazard, caution };
+    })
+    .sort((a, b) => a.caution.gravity - b.caution.gravity || (a.hazard < b.hazard ? -1 : 1));
+}

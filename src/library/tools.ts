@@ -1,0 +1,14 @@
+/* The calculators, in the order of their list. A page at /work-it-out/<slug>/ each. */
+export type Tool = { slug: string; title: string; lede: string };
+
+export const TOOLS: readonly Tool[] = [
+  { slug: 'mite-count', title: 'Mite count', lede: 'Mites per hundred bees, how sure that is, and whether to act.' },
+  { slug: 'syrup', title: 'Syrup', lede: 'Sugar, water and syrup by weight or volume, and when it would grain.' },
+  { slug: 'package-calendar', title: 'Package calendar', lede: 'What happens when, from the day your package goes in.' },
+];
+
+export function toolOf(slug: string): Tool {
+  const tool = TOOLS.find((each) => each.slug === slug);
+  if (!tool) throw new Error(`toolOf: needs one of the calculators, got ${slug}`);
+  return tool;
+}

@@ -1,0 +1,22 @@
+/* What the hands do, and which hazards that brings: the rule that places cautions on pages. */
+import type { WORK } from './fields.ts';
+import type { HAZARDS } from './cautions.ts';
+
+export type Work = (typeof WORK)[number];
+export type Hazard = (typeof HAZARDS)[number];
+
+export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
+  'open-hive': ['allergy', 'stings', 'lifting', 'disease-spread'],
+  smoke: ['smoke', 'fire'],
+  lift: ['lifting'],
+  acid: ['acids'],
+  vapour: ['fumes', 'acids'],
+  alcohol: ['alcohol-fire'],
+  'carbon-dioxide': ['carbon-dioxide'],
+  fire: ['fire'],
+  'drive-bees': ['driving', 'allergy', 'stings'],
+  climb: ['climbing', 'allergy', 'stings'],
+  'diseased-comb': ['disease-spread'],
+  'honey-as-food': ['infants-honey'],
+  'feed-honey': ['honey-as-feed', 'disease-spread'],
+};

@@ -1,0 +1,77 @@
+/*
+ * Draws the words of a page: the reader's tree becomes HTML, by one function for every page, so that what is checked is
+ * what is shown. The tags of the vocabulary are drawn in vocabulary/tags; a list of steps in vocabulary/steps.
+ */
+import type { Element, ElementContent, Nodes as HastNodes } from 'hast';
+import { h } from 'hastscript';
+import { toHtml } from 'hast-util-to-html';
+import { toHast, type State } from 'mdast-util-to-hast';
+import type { Heading, Link, List, Nodes, Root, Table } from 'mdast';
+import { headingIds, parseProse, type TagNode } from '../reader/prose.ts';
+import { isSteps, steps } from './steps.ts';
+import { TAGS_DRAWN, type Surroundings } from './tags.ts';
+
+export type { Surroundings } from './tags.ts';
+
+/** A heading of the page, for a list of its parts. */
+export type Part = { id: string; words: string; steps: number };
+
+export type Drawn = { html: string; parts: Part[] };
+
+/** The HTML of a page's words. */
+export function drawProse(body: string, around: Surroundings): Drawn {
+  const tree = parseProse(body);
+  const hast = toHast(tree as Root, { handlers: handlers(tree, around) as never }) as HastNodes;
+  return { html: toHtml(hast, { closeSelfClosing: false }), parts: partsOf(tree) };
+}
+
+function handlers(tree: Root, around: Surroundings) {
+  const ids = headingIds(tree);
+  const tag = (_: State, node: TagNode) => TAGS_DRAWN[node.name as keyof typeof TAGS_DRAWN]?.(node, around);
+  return {
+    mdxJsxTextElement: tag,
+    mdxJsxFlowElement: (state: State, node: TagNode) => h('p', [tag(state, node)]),
+    heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
+    link: (state: State, node: Link) => link(node.url, state.all(node), around.base),
+    list: (state: State, node: List) => (isSteps(node) ? steps(state, node, around) : plainList(state, node)),
+    table: (state: State, node: Table) => table(state, node),
+  };
+}
+
+/** A link of this site gets the folder it is published under. */
+export function link(url: string, words: ElementContent[], base: string): Element {
+  const inside = url.startsWith('/') && !url.startsWith('//');
+  return h('a', { href: inside ? base + url.slice(1) : url, ...(inside || url.startsWith('#') ? {} : { rel: 'external' }) }, words);
+}
+
+function plainList(state: State, node: List): Element {
+  const items = node.children.map((item) => h('li', inline(state.all(item), node.spread === true)));
+  return h(node.ordered ? 'ol' : 'ul', { start: node.ordered && node.start !== 1 ? node.start : undefined }, items);
+}
+
+/** Items of a tight list hold words, not paragraphs. */
+const inline = (content: ElementContent[], loose: boolean): ElementContent[] =>
+  content.flatMap((child) => (!loose && child.type === 'element' && child.tagName === 'p' ? child.children : [child]));
+
+/** A ledger: alignment as a class, and a frame that a keyboard can move sideways. */
+function table(state: State, node: Table): Element {
+  const align = (column: number): string | undefined => (node.align?.[column] === 'right' ? 'number' : undefined);
+  const row = (index: number, cell: 'th' | 'td') =>
+    h('tr', node.children[index]!.children.map((each, column) => h(cell, { class: align(column), scope: cell === 'th' ? 'col' : undefined }, state.all(each))));
+  const head = node.children[0]!.children.map((cell) => state.all(cell));
+  const name = head.flat().map((child) => (child.type === 'text' ? child.value : '')).filter(Boolean).join(', ');
+  const body = node.children.slice(1).map((_, index) => row(index + 1, 'td'));
+  return h('div', { class: 'sideways', role: 'region', tabindex: 0, ariaLabel: `Table: ${name}` }, [h('table', { class: 'ledger' }, [h('thead', [row(0, 'th')]), h('tbody', body)])]);
+}
+
+function partsOf(tree: Root): Part[] {
+  const ids = headingIds(tree);
+  const parts: Part[] = [];
+  for (const node of tree.children as Nodes[]) {
+    if (node.type === 'heading' && node.depth === 2) parts.push({ id: ids.get(node)!, words: wordsOf(node), steps: 0 });
+    if (isSteps(node) && parts.length > 0) parts.at(-1)!.steps += node.children.length;
+  }
+  return parts;
+}
+
+const wordsOf = (node: Heading): string => node.children.map((child) => ('value' in child ? child.value : '')).join('');

@@ -1,0 +1,65 @@
+/*
+ * The tags an author may write, drawn. What a tag shows (a figure's words, a contact's number) is chosen by the library
+ * and handed in as the page's surroundings; here it only becomes elements.
+ */
+import type { Element, ElementContent } from 'hast';
+import { h } from 'hastscript';
+import { attribute, type Tag, type TagNode } from '../reader/prose.ts';
+import { plainDecimal } from '../../shared/numbers/show-number.ts';
+
+export type FigureShown = {
+  figure: string;
+  row: string;
+  unit: string;
+  main: string;
+  other: string;
+  value?: number | undefined;
+  least?: number | undefined;
+  most?: number | undefined;
+  /** The number of its source note on this page. */
+  note: number;
+};
+
+export type ContactShown = { name: string; phone?: string | undefined };
+
+/** What a page hands to its words. */
+export type Surroundings = {
+  /** The folder the site is published under, with both slashes. */
+  base: string;
+  /** A figure as it reads here, its note put in the margin; null when no row is in force. */
+  figure: (id: string, row?: string) => FigureShown | null;
+  contact: (duty: string) => ContactShown | null;
+  /** The one-line caution of a hazard. */
+  caution: (hazard: string) => string | null;
+};
+
+type Draw = (tag: TagNode, around: Surroundings) => ElementContent | undefined;
+
+export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
+  Figure: (tag, around) => figure(around.figure(attribute(tag, 'id') ?? '', attribute(tag, 'row'))),
+  Contact: (tag, around) => contact(around.contact(attribute(tag, 'duty') ?? '')),
+  Example: (tag, around) => {
+    const tool = attribute(tag, 'tool') ?? '';
+    const words = tag.children.map((child) => ('value' in child ? child.value : '')).join('') || 'Work it out';
+    return h('a', { class: 'example', href: `${around.base}work-it-out/${tool}/#${attribute(tag, 'with') ?? ''}` }, words);
+  },
+};
+
+/** A number of the almanac, machine-readable, with the mark of its source. */
+export function figure(shown: FigureShown | null): Element {
+  if (!shown) return h('span', 'no figure for this club');
+  const value = shown.value === undefined ? `${plainDecimal(shown.least!)}/${plainDecimal(shown.most!)}` : plainDecimal(shown.value);
+  return h('span', { class: 'figure' }, [
+    h('data', { value, dataFigure: shown.figure, dataRow: shown.row, dataUnit: shown.unit }, shown.main),
+    shown.other ? ` (${shown.other})` : '',
+    noteMark(shown.note),
+  ]);
+}
+
+export const noteMark = (note: number): Element =>
+  h('sup', { class: 'mark' }, [h('a', { href: `#note-${note}`, ariaLabel: `Source ${note}` }, String(note))]);
+
+function contact(shown: ContactShown | null): Element {
+  if (!shown) return h('span', 'the club');
+  return h('span', shown.phone ? [`${shown.name}, `, h('a', { href: `tel:${shown.phone.replace(/[^+\d]/g, '')}` }, shown.phone)] : [shown.name]);
+}
