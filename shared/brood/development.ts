@@ -1,0 +1,25 @@
+/**
+ * How long a bee takes from egg to adult, in days elapsed since the egg was laid. Nobody's decree, but brood kept cool is slower.
+ * Worker 3 + 6 + 12 = 21. Sources: the common table of the textbooks, where printed figures vary by a day (hence the spans); queen's mating 6 to 10 days after emerging: NSW Department of Primary Industries, Primefact 828 (2008); first eggs 2 to 3
+ * days after mating, so 24 to 29 days from the egg (derived from a queen's usual 16 days). Unit: days.
+ */
+export type Caste = 'worker' | 'queen' | 'drone';
+
+export type Span = { readonly least: number; readonly most: number };
+
+export type Development = { readonly hatchesDays: number; readonly sealedDays: Span; readonly emergesDays: Span };
+
+export const development: Readonly<Record<Caste, Development>> = {
+  worker: { hatchesDays: 3, sealedDays: { least: 8, most: 9 }, emergesDays: { least: 21, most: 21 } },
+  queen: { hatchesDays: 3, sealedDays: { least: 7.5, most: 8 }, emergesDays: { least: 15.5, most: 17 } },
+  drone: { hatchesDays: 3, sealedDays: { least: 9.5, most: 10 }, emergesDays: { least: 24, most: 24 } },
+};
+
+export const queenAfterEmerging = {
+  matesDays: { least: 6, most: 10 },
+  /** From mating. */
+  laysDays: { least: 2, most: 3 },
+  /** From her own egg, for a queen that took the usual 16 days. */
+  matesFromEggDays: { least: 22, most: 26 },
+  laysFromEggDays: { least: 24, most: 29 },
+} as const;

@@ -1,0 +1,103 @@
+/**
+ * A day of the calendar as ISO text (`2026-04-18`) in a type of its own, and sums of days.
+ * A day is not an instant: it has no hour and no time zone, so no clock change can move it.
+ * Gregorian calendar throughout. A day that is read must lie in 1900 to 2199; a sum may step past that.
+ * Source of the leap-year rule: ISO 8601-1:2019, the Gregorian calendar (every 4th year, not the 100th, but the 400th).
+ */
+import { accept, refuse, type Outcome } from '../outcome.ts';
+
+declare const dayMark: unique symbol;
+export type Day = string & { readonly [dayMark]: true };
+
+export const firstYear = 1900;
+export const lastYear = 2199;
+
+export const weekdays = [
+  'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday',
+] as const; // prettier-ignore
+export type Weekday = (typeof weekdays)[number];
+
+export type DayReason = 'not-a-date' | 'impossible-date' | 'year-out-of-range';
+
+const daysBeforeMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
+
+/** Strict ISO text and nothing else: `2026-04-18`. */
+export function parseDay(text: string): Outcome<Day, DayReason> {
+  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (!found) return refuse('not-a-date');
+  return dayFrom(Number(found[1]), Number(found[2]), Number(found[3]));
+}
+
+/** A day from its three numbers, months counted from 1. */
+export function dayFrom(year: number, month: number, date: number): Outcome<Day, DayReason> {
+  if (year < firstYear || year > lastYear) return refuse('year-out-of-range');
+  if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) {
+    return refuse('impossible-date');
+  }
+  return accept(write(year, month, date));
+}
+
+export function partsOf(day: Day): { year: number; month: number; date: number } {
+  return { year: Number(day.slice(0, 4)), month: Number(day.slice(5, 7)), date: Number(day.slice(8)) };
+}
+
+export function addDays(day: Day, days: number): Day {
+  if (!Number.isInteger(days)) throw new RangeError(`addDays: needs whole days, got ${days}`);
+  return fromCount(toCount(day) + days);
+}
+
+/** Days from the first to the second; negative when the second is earlier. */
+export function daysBetween(from: Day, to: Day): number {
+  return toCount(to) - toCount(from);
+}
+
+export function weekday(day: Day): Weekday {
+  return weekdays[(toCount(day) + 6) % 7] as Weekday;
+}
+
+/** 1 for 1 January, 365 or 366 for 31 December. */
+export function dayOfYear(day: Day): number {
+  const { year, month, date } = partsOf(day);
+  return daysBefore(year, month) + date;
+}
+
+export function isLeapYear(year: number): boolean {
+  return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+}
+
+export function daysInMonth(year: number, month: number): number {
+  const next = month === 12 ? 365 + (isLeapYear(year) ? 1 : 0) : daysBefore(year, month + 1);
+  return next - daysBefore(year, month);
+}
+
+function daysBefore(year: number, month: number): number {
+  const plain = daysBeforeMonth[month - 1];
+  if (plain === undefined) throw new RangeError(`daysBefore: needs a month from 1 to 12, got ${month}`);
+  return plain + (month > 2 && isLeapYear(year) ? 1 : 0);
+}
+
+/** Day 1 is 1 January of year 1, a Monday by the rule carried back. */
+function toCount(day: Day): number {
+  return daysBeforeYear(partsOf(day).year) + dayOfYear(day);
+}
+
+function fromCount(count: number): Day {
+  let year = Math.floor(count / 365.2425) + 1;
+  while (daysBeforeYear(year) >= count) year -= 1;
+  while (daysBeforeYear(year + 1) < count) year += 1;
+  if (year < 1 || year > 9999) throw new RangeError(`addDays: needs a day in years 1 to 9999`);
+  const inYear = count - daysBeforeYear(year);
+  let month = 12;
+  while (daysBefore(year, month) >= inYear) month -= 1;
+  return write(year, month, inYear - daysBefore(year, month));
+}
+
+function daysBeforeYear(year: number): number {
+  const past = year - 1;
+  return past * 365 + Math.floor(past / 4) - Math.floor(past / 100) + Math.floor(past / 400);
+}
+
+function write(year: number, month: number, date: number): Day {
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}` as Day;
+}

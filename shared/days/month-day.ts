@@ -1,0 +1,75 @@
+/**
+ * A day of any year as `MM-DD` (`05-03`), for seasons, normals and dates that come back every year.
+ * Normals have 365 days: 29 February is read as 28 February wherever a day is counted or a year is common.
+ */
+import { accept, refuse, type Outcome } from '../outcome.ts';
+import { dayFrom, dayOfYear, daysInMonth, partsOf, type Day } from './day.ts';
+import { monthName } from './show-day.ts';
+
+declare const monthDayMark: unique symbol;
+export type MonthDay = string & { readonly [monthDayMark]: true };
+
+const leapYear = 2000;
+const commonYear = 2001;
+
+export function parseMonthDay(text: string): Outcome<MonthDay, 'not-a-month-day' | 'impossible-date'> {
+  const found = /^(\d{2})-(\d{2})$/.exec(text);
+  if (!found) return refuse('not-a-month-day');
+  const read = dayFrom(leapYear, Number(found[1]), Number(found[2]));
+  return read.ok ? accept(text as MonthDay) : refuse('impossible-date');
+}
+
+export function monthDayOf(day: Day): MonthDay {
+  return day.slice(5) as MonthDay;
+}
+
+/** The day it falls on in a year given. */
+export function dayInYear(monthDay: MonthDay, year: number): Day {
+  const { month, date } = split(monthDay);
+  const read = dayFrom(year, month, Math.min(date, daysInMonth(year, month)));
+  if (!read.ok) throw new RangeError(`dayInYear: needs a year from 1900 to 2199, got ${year}`);
+  return read.value;
+}
+
+/** 1 to 365. */
+export function dayOfCommonYear(monthDay: MonthDay): number {
+  return dayOfYear(dayInYear(monthDay, commonYear));
+}
+
+/** The other way round; any whole number, wrapped into the year (366 is 1 January again). */
+export function monthDayAt(dayNumber: number): MonthDay {
+  if (!Number.isInteger(dayNumber)) throw new RangeError(`monthDayAt: needs a whole day, got ${dayNumber}`);
+  let left = ((((dayNumber - 1) % 365) + 365) % 365) + 1;
+  let month = 1;
+  while (left > daysInMonth(commonYear, month)) {
+    left -= daysInMonth(commonYear, month);
+    month += 1;
+  }
+  return `${String(month).padStart(2, '0')}-${String(left).padStart(2, '0')}` as MonthDay;
+}
+
+export function addMonthDays(monthDay: MonthDay, days: number): MonthDay {
+  return monthDayAt(dayOfCommonYear(monthDay) + days);
+}
+
+/** Both ends belong to the span; a span may run over New Year (`11-01` to `02-15`). */
+export function isWithinSpan(monthDay: MonthDay, first: MonthDay, last: MonthDay): boolean {
+  if (first <= last) return first <= monthDay && monthDay <= last;
+  return monthDay >= first || monthDay <= last;
+}
+
+export function formatMonthDay(monthDay: MonthDay): string {
+  const { month, date } = split(monthDay);
+  return `${date} ${monthName(month)}`;
+}
+
+/** "First half of May" to the 15th, "Second half of May" from the 16th. */
+export function halfMonthName(monthDay: MonthDay): string {
+  const { month, date } = split(monthDay);
+  return `${date <= 15 ? 'First' : 'Second'} half of ${monthName(month)}`;
+}
+
+function split(monthDay: MonthDay): { month: number; date: number } {
+  const { month, date } = partsOf(`${leapYear}-${monthDay}` as Day);
+  return { month, date };
+}

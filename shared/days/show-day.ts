@@ -1,0 +1,38 @@
+/**
+ * A day or a run of days in words: "18 April 2026", "Saturday 18 April 2026", "3 to 17 May 2026".
+ * Day before month, the month in letters, so that no reader can take the one for the other. English only.
+ */
+import { daysBetween, partsOf, weekday, type Day } from './day.ts';
+
+export const monthNames = [
+  'January', 'February', 'March', 'April', 'May', 'June',
+  'July', 'August', 'September', 'October', 'November', 'December',
+] as const; // prettier-ignore
+
+export function monthName(month: number): string {
+  const name = monthNames[month - 1];
+  if (name === undefined) throw new RangeError(`monthName: needs a month from 1 to 12, got ${month}`);
+  return name;
+}
+
+export function formatDay(day: Day): string {
+  const { year, month, date } = partsOf(day);
+  return `${date} ${monthName(month)} ${year}`;
+}
+
+export function formatDayWithWeekday(day: Day): string {
+  return `${weekday(day)} ${formatDay(day)}`;
+}
+
+/** Says each of month and year once where both ends share it. */
+export function formatDayRange(first: Day, last: Day): string {
+  if (daysBetween(first, last) < 0) {
+    throw new RangeError(`formatDayRange: needs the earlier day first, got ${first} and ${last}`);
+  }
+  if (first === last) return formatDay(first);
+  const start = partsOf(first);
+  const end = partsOf(last);
+  if (start.year !== end.year) return `${formatDay(first)} to ${formatDay(last)}`;
+  const startWords = start.month === end.month ? start.date : `${start.date} ${monthName(start.month)}`;
+  return `${startWords} to ${formatDay(last)}`;
+}

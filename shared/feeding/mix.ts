@@ -1,0 +1,91 @@
+/**
+ * Sugar, water and syrup of a mix, from any one of the three. Masses add; volumes do not, so the volume of syrup comes from its
+ * density. Parts by weight, by volume (sugar by the cup, which is good to about 5 %), or kilograms of sugar to litres of water.
+ * For white granulated sugar and plain water at one temperature. Does not hold where not all sugar dissolves.
+ * Units: kg, L, Brix (per cent of sugar by weight), C, g of sugar in a US cup. Density: density.ts.
+ */
+import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { gramsToKilograms } from '../units/weight.ts';
+import { usCupsToLitres } from '../units/volume.ts';
+import { coldestC, syrupKgPerLitre, thickestBrix, warmestC, waterKgPerLitre } from './density.ts';
+import { grainsBelow, type Graining } from './solubility.ts';
+
+/** Sugar first: 2 and 1 for a strong syrup. */
+export type Recipe = {
+  readonly sugarParts: number;
+  readonly waterParts: number;
+  readonly by: 'weight' | 'volume' | 'kilograms-to-litres';
+};
+
+export type Kitchen = { readonly temperatureC: number; readonly sugarGramsPerUsCup: number };
+
+export type Amount = { readonly kg: number } | { readonly litres: number };
+export type Known = { readonly of: 'sugar' | 'water' | 'syrup'; readonly amount: Amount };
+
+export type Syrup = {
+  readonly sugarKg: number;
+  readonly waterKg: number;
+  readonly waterLitres: number;
+  readonly syrupKg: number;
+  readonly syrupLitres: number;
+  readonly brix: number;
+  readonly kgPerLitre: number;
+  readonly sugarKgPerLitre: number;
+  readonly graining: Graining;
+};
+
+export type MixReason =
+  | 'no-sugar' | 'no-water' | 'no-amount' | 'too-much' | 'temperature-out-of-range' | 'impossible-cup' | 'too-thick'; // prettier-ignore
+
+/** Solid sugar without any air, 1.588 kg/L, would be 376 g to the cup. */
+const heaviestCupGrams = 376;
+const mostOfAnything = 1e6;
+
+export function mixSyrup(recipe: Recipe, known: Known, kitchen: Kitchen): Outcome<Syrup, MixReason> {
+  const wrong = checkRecipe(recipe, kitchen) ?? checkAmount(known.amount);
+  if (wrong) return wrong;
+  const brix = brixOf(recipe, kitchen);
+  if (brix > thickestBrix) return refuse('too-thick');
+  const kgPerLitre = syrupKgPerLitre(brix, kitchen.temperatureC);
+  const syrupKg = syrupKgFrom(known, brix, kgPerLitre, kitchen);
+  const sugarKg = (syrupKg * brix) / 100;
+  const waterKg = syrupKg * (1 - brix / 100);
+  return accept({
+    sugarKg, waterKg, waterLitres: waterKg / waterKgPerLitre(kitchen.temperatureC),
+    syrupKg, syrupLitres: syrupKg / kgPerLitre,
+    brix, kgPerLitre, sugarKgPerLitre: (kgPerLitre * brix) / 100, graining: grainsBelow(brix),
+  }); // prettier-ignore
+}
+
+/** Per cent of sugar by weight. The recipe must be one that `mixSyrup` takes. */
+export function brixOf({ sugarParts, waterParts, by }: Recipe, kitchen: Kitchen): number {
+  const sugar = sugarParts * (by === 'volume' ? looseSugarKgPerLitre(kitchen) : 1);
+  const water = waterParts * (by === 'weight' ? 1 : waterKgPerLitre(kitchen.temperatureC));
+  return (100 * sugar) / (sugar + water);
+}
+
+function syrupKgFrom({ of, amount }: Known, brix: number, kgPerLitre: number, kitchen: Kitchen): number {
+  const perLitre = { sugar: looseSugarKgPerLitre(kitchen), water: waterKgPerLitre(kitchen.temperatureC), syrup: kgPerLitre };
+  const kg = 'kg' in amount ? amount.kg : amount.litres * perLitre[of];
+  const share = { sugar: brix / 100, water: 1 - brix / 100, syrup: 1 };
+  return kg / share[of];
+}
+
+function looseSugarKgPerLitre(kitchen: Kitchen): number {
+  return gramsToKilograms(kitchen.sugarGramsPerUsCup) / usCupsToLitres(1);
+}
+
+export function checkRecipe(recipe: Recipe, kitchen: Kitchen): Refused<MixReason> | undefined {
+  if (!(recipe.sugarParts > 0)) return refuse('no-sugar');
+  if (!(recipe.waterParts > 0)) return refuse('no-water');
+  if (recipe.sugarParts > mostOfAnything || recipe.waterParts > mostOfAnything) return refuse('too-much');
+  const { temperatureC, sugarGramsPerUsCup } = kitchen;
+  if (!(temperatureC >= coldestC && temperatureC <= warmestC)) return refuse('temperature-out-of-range');
+  return sugarGramsPerUsCup > 0 && sugarGramsPerUsCup <= heaviestCupGrams ? undefined : refuse('impossible-cup');
+}
+
+function checkAmount(amount: Amount): Refused<MixReason> | undefined {
+  const size = 'kg' in amount ? amount.kg : amount.litres;
+  if (!(size > 0)) return refuse('no-amount');
+  return size > mostOfAnything ? refuse('too-much') : undefined;
+}

@@ -1,0 +1,100 @@
+/**
+ * A whole mite count: each colony's rate, limits and verdict, the apiary's, and the one verdict over all, which is the worst of them,
+ * so that an average hides no colony. Everything is judged unrounded. Without a level there are rates and no verdict.
+ * Units: mites per 100 bees, bees, weeks. Rules: rate.ts, verdict.ts, apiary-rate.ts, bees-to-settle.ts, weeks-to-level.ts.
+ */
+import { accept, refuse, type Outcome } from '../outcome.ts';
+import { apiaryRate, type ApiaryRate } from './apiary-rate.ts';
+import { beesToSettle } from './bees-to-settle.ts';
+import { miteRate, type MiteRate, type MiteSample, type SampleReason } from './rate.ts';
+import { isOnlyCorrected, verdictOf, worstVerdict, type Verdict } from './verdict.ts';
+import { weeksToLevel, type Growth, type WeeksToLevel } from './weeks-to-level.ts';
+
+export type MiteCountInput = {
+  readonly samples: readonly MiteSample[];
+  /** Absent: the club holds no level for this part of the year. */
+  readonly levelPer100?: number;
+  readonly recoveryPercent?: number;
+  readonly hasBrood: boolean;
+  readonly growth: Growth;
+  /** More bees than this are never asked of one colony. */
+  readonly mostBees: number;
+};
+
+type Judgement = {
+  readonly verdict?: Verdict;
+  /** The verdict rests on the correction for missed mites alone. */
+  readonly onlyCorrected: boolean;
+};
+
+export type ColonyResult = MiteSample & MiteRate & Judgement & {
+  /** Only where this colony is unsure by its own count; 'too-many' where it would take more than a colony should give. */
+  readonly beesToSettle?: number | 'too-many';
+}; // prettier-ignore
+
+export type MiteCount = {
+  readonly colonies: readonly ColonyResult[];
+  /** From two colonies. */
+  readonly apiary?: ApiaryRate & Judgement;
+  readonly verdict?: Verdict;
+  readonly coloniesToAct: readonly string[];
+  /** Only where the verdict is unsure: the colony that needs most. */
+  readonly toSettle?: { readonly label: string; readonly bees: number | 'too-many' };
+  readonly weeks: WeeksToLevel;
+};
+
+export function judgeMiteCount(input: MiteCountInput): Outcome<MiteCount, SampleReason | 'no-samples'> {
+  if (input.samples.length === 0) return refuse('no-samples');
+  const colonies: ColonyResult[] = [];
+  for (const [index, sample] of input.samples.entries()) {
+    const rate = miteRate(sample, input.recoveryPercent);
+    if (!rate.ok) return refuse(rate.reason, rate.reason === 'impossible-recovery' ? {} : { row: index + 1, text: sample.label });
+    colonies.push(judgeColony(sample, rate.value, input));
+  }
+  return accept(sumUp(colonies, judgeApiary(input), input));
+}
+
+function judgeColony(sample: MiteSample, rate: MiteRate, input: MiteCountInput): ColonyResult {
+  const judged = { ...sample, ...rate, ...judge(rate, input.levelPer100) };
+  if (judged.verdict !== 'unsure' || judged.onlyCorrected || input.levelPer100 === undefined) return judged;
+  return { ...judged, beesToSettle: beesToSettle(sample, input.levelPer100, input.mostBees) ?? 'too-many' };
+}
+
+function judgeApiary({ samples, recoveryPercent, levelPer100 }: MiteCountInput): (ApiaryRate & Judgement) | undefined {
+  if (samples.length < 2) return undefined;
+  const rate = apiaryRate(samples, recoveryPercent);
+  return { ...rate, ...judge(rate, levelPer100) };
+}
+
+function judge(rate: MiteRate | ApiaryRate, levelPer100: number | undefined): Judgement {
+  if (levelPer100 === undefined) return { onlyCorrected: false };
+  return { verdict: verdictOf(rate, levelPer100), onlyCorrected: isOnlyCorrected(rate, levelPer100) };
+}
+
+function sumUp(colonies: ColonyResult[], apiary: MiteCount['apiary'], input: MiteCountInput): MiteCount {
+  const verdicts = [...colonies, ...(apiary ? [apiary] : [])].flatMap(({ verdict }) => verdict ?? []);
+  const verdict = verdicts.length > 0 ? worstVerdict(verdicts) : undefined;
+  const toSettle = verdict === 'unsure' ? neediest(colonies) : undefined;
+  return {
+    colonies,
+    ...(apiary ? { apiary } : {}),
+    ...(verdict ? { verdict } : {}),
+    coloniesToAct: colonies.filter((colony) => colony.verdict === 'act').map((colony) => colony.label),
+    ...(toSettle ? { toSettle } : {}),
+    weeks: weeksToLevel(highest(colonies), input.levelPer100, input.growth, input.hasBrood),
+  };
+}
+
+function neediest(colonies: readonly ColonyResult[]): MiteCount['toSettle'] {
+  const size = (bees: number | 'too-many') => (bees === 'too-many' ? Infinity : bees);
+  return colonies
+    .flatMap(({ label, beesToSettle: bees }) => (bees === undefined ? [] : { label, bees }))
+    .reduce<MiteCount['toSettle']>((most, one) => (most && size(most.bees) >= size(one.bees) ? most : one), undefined);
+}
+
+function highest(colonies: readonly ColonyResult[]): { per100: number; highPer100: number } {
+  return {
+    per100: Math.max(...colonies.map((colony) => colony.per100)),
+    highPer100: Math.max(...colonies.map((colony) => colony.highPer100)),
+  };
+}

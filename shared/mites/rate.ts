@@ -1,0 +1,50 @@
+/**
+ * Mites per 100 bees of one sample, with the exact limits of what the count can stand for.
+ * The rate is a ratio of two counts, not a share: more mites than bees is possible. The limits hold for the bees of one colony that
+ * were well mixed; they do not hold for colonies thrown together, nor say what a poor wash missed.
+ * Limits: Garwood 1936 (see numbers/poisson). Units: mites, bees, mites per 100 bees; recovery in per cent of mites washed off.
+ */
+import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { poissonLimits } from '../numbers/poisson.ts';
+
+export type MiteSample = { readonly label: string; readonly mites: number; readonly bees: number };
+
+export type MiteRate = {
+  readonly per100: number;
+  readonly lowPer100: number;
+  readonly highPer100: number;
+  /** Only where fewer than all mites are said to be found. */
+  readonly per100Corrected?: number;
+};
+
+export type SampleReason = 'no-bees' | 'bees-not-whole' | 'mites-not-whole' | 'mites-negative' | 'too-many' | 'impossible-recovery';
+
+/** Larger numbers are a slip of the finger, not a sample. */
+export const mostMitesInSample = 100_000;
+export const mostBeesInSample = 1_000_000;
+
+export function miteRate(
+  sample: Pick<MiteSample, 'mites' | 'bees'>,
+  recoveryPercent = 100,
+  certainty = 0.95,
+): Outcome<MiteRate, SampleReason> {
+  const wrong = checkSample(sample);
+  if (wrong) return wrong;
+  if (!(recoveryPercent > 0 && recoveryPercent <= 100)) return refuse('impossible-recovery');
+  const limits = poissonLimits(sample.mites, certainty);
+  const per100 = ratePer100(sample.mites, sample.bees);
+  const rate = { per100, lowPer100: ratePer100(limits.low, sample.bees), highPer100: ratePer100(limits.high, sample.bees) };
+  return accept(recoveryPercent === 100 ? rate : { ...rate, per100Corrected: ratePer100(sample.mites, sample.bees, recoveryPercent) });
+}
+
+export function ratePer100(mites: number, bees: number, recoveryPercent = 100): number {
+  return (10_000 * mites) / (recoveryPercent * bees);
+}
+
+export function checkSample({ mites, bees }: Pick<MiteSample, 'mites' | 'bees'>): Refused<SampleReason> | undefined {
+  if (mites < 0) return refuse('mites-negative');
+  if (!Number.isInteger(mites)) return refuse('mites-not-whole');
+  if (!(bees > 0)) return refuse('no-bees');
+  if (!Number.isInteger(bees)) return refuse('bees-not-whole');
+  return mites > mostMitesInSample || bees > mostBeesInSample ? refuse('too-many') : undefined;
+}

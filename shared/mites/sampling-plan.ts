@@ -1,0 +1,44 @@
+/**
+ * How many bees must be looked at to meet at least one infested one, and how many colonies to sample.
+ * Bees: ln(1 - D) / ln(1 - P), rounded up, for a share P infested and a certainty D. Holds for bees picked at random from one
+ * well-mixed colony; mites on brood are not seen. Source: COLOSS BEEBOOK vol. II, statistics chapter (Pirk et al. 2013,
+ * J. Apic. Res. 52(4)), section 2.2. Colonies: two published habits handed in, the fewer and the more. Unit: per cent, bees, colonies.
+ */
+import { accept, refuse, type Outcome } from '../outcome.ts';
+
+export type SamplingPlan = {
+  readonly beesNeeded: number;
+  readonly missedChancePercent: number;
+  /** Absent where the number of colonies was not given. */
+  readonly coloniesLeast?: number;
+  readonly coloniesMost?: number;
+};
+
+export type SamplingReason = 'impossible-share' | 'impossible-certainty' | 'no-colonies' | 'colonies-not-whole';
+
+export function samplingPlan(
+  asked: { sharePercent: number; certaintyPercent: number; colonies?: number },
+  habit: { coloniesLeast: number; coloniesMost: number },
+): Outcome<SamplingPlan, SamplingReason> {
+  const { sharePercent, certaintyPercent, colonies } = asked;
+  if (!(sharePercent > 0 && sharePercent <= 100)) return refuse('impossible-share');
+  if (!(certaintyPercent > 0 && certaintyPercent < 100)) return refuse('impossible-certainty');
+  if (colonies !== undefined && !(colonies > 0)) return refuse('no-colonies');
+  if (colonies !== undefined && !Number.isInteger(colonies)) return refuse('colonies-not-whole');
+  const beesNeeded = beesToMeetOne(sharePercent, certaintyPercent);
+  const missedChancePercent = missedChance(sharePercent, beesNeeded);
+  if (colonies === undefined) return accept({ beesNeeded, missedChancePercent });
+  const coloniesLeast = Math.min(colonies, habit.coloniesLeast);
+  return accept({ beesNeeded, missedChancePercent, coloniesLeast, coloniesMost: Math.min(colonies, habit.coloniesMost) });
+}
+
+/** The chance in per cent that `bees` hold no infested one. */
+export function missedChance(sharePercent: number, bees: number): number {
+  return 100 * Math.exp(bees * Math.log1p(-sharePercent / 100));
+}
+
+/** A quotient that is whole but for the machine's last digits stays whole. */
+function beesToMeetOne(sharePercent: number, certaintyPercent: number): number {
+  const exact = Math.log1p(-certaintyPercent / 100) / Math.log1p(-sharePercent / 100);
+  return Math.max(1, Math.ceil(exact * (1 - 1e-12)));
+}

@@ -1,0 +1,31 @@
+/**
+ * The one rule by which a rate is judged against an action level. `act` when the rate as counted, unrounded, is at or over the level;
+ * else `unsure` when its upper limit is, or when only the rate corrected for missed mites is; else `below`.
+ * A correction never makes a verdict milder, and never by itself makes it `act`. Unit: mites per 100 bees.
+ */
+export type Verdict = 'below' | 'unsure' | 'act';
+
+export type Judged = {
+  readonly per100: number;
+  /** Absent where there is no range to go by. */
+  readonly highPer100?: number;
+  readonly per100Corrected?: number;
+};
+
+export function verdictOf(rate: Judged, levelPer100: number): Verdict {
+  if (!(levelPer100 > 0)) throw new RangeError(`verdictOf: needs a level over 0, got ${levelPer100}`);
+  if (rate.per100 >= levelPer100) return 'act';
+  if (rate.highPer100 !== undefined && rate.highPer100 >= levelPer100) return 'unsure';
+  return isOnlyCorrected(rate, levelPer100) ? 'unsure' : 'below';
+}
+
+/** The counted rate and its range are under the level, the corrected rate is not. */
+export function isOnlyCorrected(rate: Judged, levelPer100: number): boolean {
+  const counted = Math.max(rate.per100, rate.highPer100 ?? 0);
+  return counted < levelPer100 && (rate.per100Corrected ?? 0) >= levelPer100;
+}
+
+export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
+  if (verdicts.includes('act')) return 'act';
+  return verdicts.includes('unsure') ? 'unsure' : 'below';
+}

@@ -1,0 +1,34 @@
+/**
+ * In how many whole weeks mites could reach the level, as a soonest and a latest, never one date.
+ * Soonest: from the upper limit at the fastest growth; latest: from the rate counted at the slowest. Rounded down, never under 0.
+ * Growth is only while brood is reared; without brood there is no date. In autumn mites also arrive from outside, which is not in
+ * this sum. Unit: mites per 100 bees; growth as a share a day (0.015 = 1.5 % a day), two published ends handed in.
+ */
+export type Growth = { readonly slowestPerDay: number; readonly fastestPerDay: number };
+
+export type WeeksToLevel =
+  | { readonly state: 'already-there' | 'no-brood' | 'no-level' }
+  | { readonly state: 'no-mites'; readonly soonestWeeks: number }
+  | { readonly state: 'weeks'; readonly soonestWeeks: number; readonly latestWeeks: number };
+
+/** `per100` and `highPer100` are the highest of any colony. */
+export function weeksToLevel(
+  rate: { readonly per100: number; readonly highPer100: number },
+  levelPer100: number | undefined,
+  growth: Growth,
+  hasBrood: boolean,
+): WeeksToLevel {
+  if (!(growth.slowestPerDay > 0 && growth.fastestPerDay >= growth.slowestPerDay)) {
+    throw new RangeError(`weeksToLevel: needs growth over 0, slowest first, got ${JSON.stringify(growth)}`);
+  }
+  if (levelPer100 === undefined) return { state: 'no-level' };
+  if (rate.per100 >= levelPer100) return { state: 'already-there' };
+  if (!hasBrood) return { state: 'no-brood' };
+  const soonestWeeks = wholeWeeks(levelPer100 / rate.highPer100, growth.fastestPerDay);
+  if (rate.per100 === 0) return { state: 'no-mites', soonestWeeks };
+  return { state: 'weeks', soonestWeeks, latestWeeks: wholeWeeks(levelPer100 / rate.per100, growth.slowestPerDay) };
+}
+
+function wholeWeeks(times: number, growthPerDay: number): number {
+  return Math.max(0, Math.floor(Math.log(times) / growthPerDay / 7));
+}

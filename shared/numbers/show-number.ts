@@ -1,0 +1,69 @@
+/**
+ * A number in print: rounded once, here, and nowhere before. A comma parts the thousands and a point the decimals; never an
+ * exponent, never `-0`. `toDataValue` is for machines: plain decimal, up to 10 significant digits, no thousands mark.
+ * Rounding is that of the number as the machine holds it, halves away from 0.
+ */
+export type Rounding = { readonly places: number } | { readonly digits: number };
+
+export function formatNumber(value: number, rounding: Rounding): string {
+  return withThousands(round(value, rounding));
+}
+
+export function showRange(low: number, high: number, rounding: Rounding): string {
+  const first = formatNumber(low, rounding);
+  const last = formatNumber(high, rounding);
+  return first === last ? first : `${first} to ${last}`;
+}
+
+/**
+ * A number beside the limit it is judged by: with more decimals where rounding would carry it to the limit or past it, so that
+ * 2.996 under a limit of 3 is never printed as 3.00.
+ */
+export function formatAgainst(value: number, limit: number, places: number): string {
+  for (let more = places; more < places + 9; more += 1) {
+    const shown = Number(round(value, { places: more }));
+    if (Math.sign(shown - limit) === Math.sign(value - limit)) return formatNumber(value, { places: more });
+  }
+  return withThousands(plainDecimal(value));
+}
+
+export function toDataValue(value: number): string {
+  return plainDecimal(Number(finite(value).toPrecision(10)));
+}
+
+/** The shortest text that reads back as the same number, without an exponent. */
+export function plainDecimal(value: number): string {
+  const [, sign = '', first = '', rest = '', power] = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/.exec(String(finite(value))) ?? [];
+  if (power === undefined) return value === 0 ? '0' : String(value);
+  const digits = first + rest;
+  const point = first.length + Number(power);
+  if (point <= 0) return `${sign}0.${'0'.repeat(-point)}${digits}`;
+  return sign + digits.padEnd(point, '0');
+}
+
+function round(value: number, rounding: Rounding): string {
+  const plain = 'places' in rounding ? fixed(value, rounding.places) : significant(value, rounding.digits);
+  return Number(plain) === 0 ? plain.replace('-', '') : plain;
+}
+
+function fixed(value: number, places: number): string {
+  return Math.abs(finite(value)) < 1e21 && places <= 100 ? value.toFixed(places) : plainDecimal(value);
+}
+
+function significant(value: number, digits: number): string {
+  if (finite(value) === 0) return '0';
+  const rounded = Number(value.toPrecision(digits));
+  const size = Math.floor(Math.log10(Math.abs(rounded)) + 1e-12);
+  return fixed(rounded, Math.max(0, digits - 1 - size));
+}
+
+function withThousands(plain: string): string {
+  const [whole = '', decimals] = plain.split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
+  return decimals === undefined ? grouped : `${grouped}.${decimals}`;
+}
+
+function finite(value: number): number {
+  if (!Number.isFinite(value)) throw new RangeError(`formatNumber: needs a finite number, got ${value}`);
+  return value;
+}

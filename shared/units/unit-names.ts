@@ -1,0 +1,31 @@
+/**
+ * The units a form offers, spelt as in an address, and the words people type for each. A bare "gallon" or "pint" is nobody's word
+ * here, since the American and the British differ by a fifth; a bare "oz" is a weight.
+ */
+export const unitNames = [
+  'kg', 'g', 'lb', 'oz', 'L', 'mL', 'us-gal', 'us-qt', 'us-cup', 'imp-gal', 'imp-pt', 'C', 'F',
+] as const; // prettier-ignore
+export type UnitName = (typeof unitNames)[number];
+
+/** In lower case, without full stops: what `readTypedNumber` takes as the units a field allows. */
+export const unitWords: Readonly<Record<UnitName, readonly string[]>> = {
+  kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes'],
+  g: ['g', 'gram', 'grams', 'gramme', 'grammes'],
+  lb: ['lb', 'lbs', 'pound', 'pounds'],
+  oz: ['oz', 'ounce', 'ounces'],
+  L: ['l', 'litre', 'litres', 'liter', 'liters'],
+  mL: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters'],
+  'us-gal': ['us gal', 'us-gal', 'us gallon', 'us gallons'],
+  'us-qt': ['us qt', 'us-qt', 'us quart', 'us quarts'],
+  'us-cup': ['us cup', 'us-cup', 'us cups'],
+  'imp-gal': ['imp gal', 'imp-gal', 'imperial gallon', 'imperial gallons'],
+  'imp-pt': ['imp pt', 'imp-pt', 'imperial pint', 'imperial pints'],
+  C: ['c', '°c', '℃', 'celsius'],
+  F: ['f', '°f', '℉', 'fahrenheit'],
+};
+
+/** The unit a typed word means, or nothing where it means none. */
+export function unitNamed(word: string): UnitName | undefined {
+  const plain = word.toLowerCase().replaceAll('.', '').trim();
+  return unitNames.find((name) => name.toLowerCase() === plain || unitWords[name].includes(plain));
+}

@@ -1,0 +1,18 @@
+import { test } from 'node:test';
+
+/** One line of a published table: what goes in, what must come out, and where that is printed. */
+export type Row<Given, Expect> = { case: string; given: Given; expect: Expect; from: string };
+
+/** Runs a table, a test a row, on inputs that cannot be written to. An empty table is a mistake. */
+export function rows<Given, Expect>(title: string, table: readonly Row<Given, Expect>[], check: (given: Given, expect: Expect) => void): void {
+  if (table.length === 0) throw new Error(`rows: "${title}" has an empty table`);
+  for (const row of table) test(`${title}: ${row.case} (${row.from})`, () => check(frozen(row.given), row.expect));
+}
+
+export function frozen<Thing>(thing: Thing): Thing {
+  if (typeof thing === 'object' && thing !== null && !Object.isFrozen(thing)) {
+    Object.freeze(thing);
+    for (const part of Object.values(thing)) frozen(part);
+  }
+  return thing;
+}
