@@ -1,6 +1,88 @@
+/*
+ * Cautions follow from what the hands do. So the work must be listed where the words speak of it, and each hazard that
+ * a page's work brings must have its caution to show.
+ */
 import type { Fault } from '../reader/fault.ts';
-import type { Sound } from './fields.ts';
+import { plainText } from '../reader/prose.ts';
+import { HAZARDS, type Caution } from '../schemas/cautions.ts';
+import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
+import { partsOf } from './bulletins.ts';
+import type { Sound, SoundEntry } from './fields.ts';
+import { nearest } from './nearest.ts';
+import { atField, atFieldName, atWords, isDraft, isPage, type Page } from './place.ts';
 
-export function cautionFaults(_club: Sound): Fault[] {
+type Working = SoundEntry<{ yard: boolean; work?: Work[] | undefined }>;
+
+export function cautionFaults(club: Sound): Fault[] {
+  const pages: Working[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
+  return [...missingFaults(club, pages), ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]), ...club.of.cautions.flatMap(boxFaults)];
+}
+
+/** Once a hazard, at the first page that calls for it. */
+function missingFaults(club: Sound, pages: Working[]): Fault[] {
+  const calls = pages.filter((page) => !isDraft(page)).flatMap((page) => (page.data.work ?? []).flatMap((work, index) => HAZARDS_OF[work].map((hazard) => ({ page, index, work, hazard }))));
+  const missing = [...new Set(calls.map(({ hazard }) => hazard))].filter((hazard) => !club.ids.cautions.has(hazard));
+  return missing.map((hazard) => {
+    const { page, index, work } = calls.find((call) => call.hazard === hazard)!;
+    return atField(page, ['work', index], { rule: 'caution', field: 'work', found: `"${work}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` });
+  });
+}
+
+function yardFaults(page: Working): Fault[] {
+  const { yard, work = [] } = page.data;
+  if (yard && work.length === 0) return [atField(page, ['yard'], { rule: 'work', field: 'yard', found: 'true, and no work listed', write: 'a list "work:" with what the hands do, such as open-hive' })];
+  if (!yard && work.includes('open-hive')) return [atField(page, ['yard'], { rule: 'work', field: 'yard', found: 'false, and open-hive among the work', write: '"yard: true", so that the page carries the emergency number' })];
   return [];
+}
+
+/** Words that only stand where that work is done. Kept short: each can be explained to an author. */
+const SPEAKS_OF: readonly [RegExp, Work][] = [
+  [/\bsmokers?\b|\bpuffs? of smoke\b|\bsmoke the\b/i, 'smoke'],
+  [/\b(?:oxalic|formic) acid\b/i, 'acid'],
+  [/\bvapou?ri[sz]er\b|\bsublimat\w+/i, 'vapour'],
+  [/\b(?:alcohol wash|rubbing alcohol|isopropyl)\b/i, 'alcohol'],
+  [/\b(?:carbon dioxide|dry ice)\b/i, 'carbon-dioxide'],
+  [/\bladder\b/i, 'climb'],
+  [/\bdrive (?:home|straight|the package|them home)\b|\bin(?:to)? (?:the|your) (?:car|truck)\b/i, 'drive-bees'],
+  [/\b(?:blow ?torch|propane|scorch)\b/i, 'fire'],
+];
+
+function unlistedFaults(page: Working): Fault[] {
+  if (!isPage(page)) return [];
+  const listed = new Set(page.data.work ?? []);
+  const work = doneHere(page);
+  return SPEAKS_OF.flatMap(([pattern, needs]): Fault[] => {
+    if (listed.has(needs)) return [];
+    const node = work.find((each) => pattern.test(plainText(each)));
+    if (!node) return [];
+    const word = pattern.exec(plainText(node))![0];
+    return [atWords(page, node, word, { rule: 'work', field: 'work', found: `"${word}", and no ${needs} among the work`, write: `a line "- ${needs}" under "work:", so that its caution is shown` })];
+  });
+}
+
+/** What a reader of the page does with her hands: the steps of a yard list, and a bulletin's test and first measures. */
+function doneHere(page: Page & Working): Page['tree']['children'] {
+  if (page.collection === 'checklists') return page.data.yard ? stepsIn(page.tree.children) : [];
+  if (page.collection !== 'bulletins') return [];
+  return stepsIn(partsOf(page).filter(({ name }) => name === 'The field test' || name === 'What to do today').flatMap(({ content }) => content as Page['tree']['children']));
+}
+
+/** Lines of lists one by one, so that a "Do not" speaks only for its own. */
+const stepsIn = (nodes: Page['tree']['children']): Page['tree']['children'] =>
+  nodes.flatMap((node) => (node.type === 'list' ? (node.children as unknown as Page['tree']['children']) : [node])).filter((node) => node.type !== 'heading' && !/^(?:Do not|Never)\b/.test(plainText(node)));
+
+/** A caution's own form: one of the hazards, headed by one of our three words, short enough to be read. */
+function boxFaults(entry: SoundEntry<Caution>): Fault[] {
+  const { heading, calls, line, says, gravity } = entry.data;
+  const faults: Fault[] = [];
+  if (!(HAZARDS as readonly string[]).includes(entry.id)) {
+    const near = nearest(entry.id, HAZARDS);
+    faults.push({ path: entry.path, line: 1, column: 1, rule: 'caution', field: 'the file\'s name', found: `"${entry.id}", a hazard that no work calls for`, write: near ? `"${near}.yaml"` : `one of: ${HAZARDS.join(', ')}` });
+  }
+  if (!heading.startsWith(calls)) faults.push(atField(entry, ['heading'], { rule: 'caution', field: 'heading', found: `"${heading}", while calls is "${calls}"`, write: `a heading that begins "${calls}"` }));
+  const words = line.trim().split(/\s+/).length;
+  if (words > 15) faults.push(atField(entry, ['line'], { rule: 'caution', field: 'line', found: `${words} words`, write: 'under 16 words' }));
+  if (says.length < 2 || says.length > 5) faults.push(atFieldName(entry, ['says'], { rule: 'caution', field: 'says', found: `${says.length} ${says.length === 1 ? 'sentence' : 'sentences'}`, write: 'two to five' }));
+  if (gravity < 1) faults.push(atField(entry, ['gravity'], { rule: 'caution', field: 'gravity', found: String(gravity), write: '1 for the gravest, or more' }));
+  return faults;
 }

@@ -8,20 +8,29 @@ import { bulletinFaults } from './bulletins.ts';
 import { calendarFaults } from './calendar.ts';
 import { cautionFaults } from './cautions.ts';
 import { checklistFaults } from './checklists.ts';
+import { contactFaults } from './contacts.ts';
 import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
+import { headingFaults } from './headings.ts';
 import { linkFaults } from './links.ts';
+import { markdownFaults } from './markdown.ts';
+import { meetingFaults } from './meetings.ts';
 import { nameFaults } from './names.ts';
+import { pictureFaults } from './pictures.ts';
 import { referenceFaults } from './references.ts';
+import { reviewFaults } from './review.ts';
+import { tagFaults } from './tags.ts';
+import { typedFaults } from './typed.ts';
 import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
-  referenceFaults, calendarFaults, figureFaults, bulletinFaults, checklistFaults, cautionFaults, linkFaults, wordFaults,
+  referenceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, cautionFaults,
+  headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, pictureFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */
 export function checkFolder(folder: Folder): Fault[] {
-  const faults = [...folder.faults, ...nameFaults(folder), ...fieldFaults(folder)];
+  const faults = [...folder.faults, ...nameFaults(folder), ...fieldFaults(folder), ...typedFaults(folder)];
   const club = sound(folder);
   for (const rule of RULES) faults.push(...rule(club));
   return inReadingOrder(faults);

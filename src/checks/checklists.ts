@@ -1,6 +1,113 @@
+/* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
 import type { Fault } from '../reader/fault.ts';
-import type { Sound } from './fields.ts';
+import { attribute, isTag, walk } from '../reader/prose.ts';
+import type { Checklist } from '../schemas/checklists.ts';
+import { HAZARDS } from '../schemas/cautions.ts';
+import type { Sound, SoundEntry } from './fields.ts';
+import { nearest } from './nearest.ts';
+import { atBody, atFieldName, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
+import { isBoxed, isSteps, stepsOf, type Step } from './steps.ts';
 
-export function checklistFaults(_club: Sound): Fault[] {
-  return [];
+export const STEPS_A_PAUSE = 7;
+export const WORDS_A_STEP = 12;
+
+const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+const NOT_VERBS = new Set('the a an you your it its there this that these those if when while once before after unless please we our they'.split(' '));
+
+export function checklistFaults(club: Sound): Fault[] {
+  const pages = club.folder.entries.filter(isPage);
+  return [
+    ...pages.flatMap((page) => [...(page.collection === 'checklists' ? listFaults(page) : strayFaults(page))]),
+    ...club.of.checklists.flatMap((entry) => [...lengthFaults(entry), ...sourceFaults(entry)]),
+    ...pages.filter(({ collection }) => collection === 'checklists').flatMap((page) => nameFaults(page, club)),
+  ];
+}
+
+function listFaults(page: Page): Fault[] {
+  const steps = stepsOf(page);
+  const none = steps.length === 0 && page.tree.children.length > 0 ? [atBody(page, { rule: 'step', field: 'the page', found: 'a checklist without a step', write: 'at least one line that begins "- [ ] "' })] : [];
+  return [...none, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps), ...oddFaults(page, steps)];
+}
+
+/** A box outside a checklist cannot be kept. */
+function strayFaults(page: Page): Fault[] {
+  return [...walk(page.tree)].flatMap((node): Fault[] => {
+    if (node.type === 'listItem' && isBoxed(node)) return [atNode(page, node, { rule: 'step', field: 'a list', found: 'a line with a box outside a checklist', write: '"- " without the box', corrected: lineAt(page, placeOf(page, node).line).replace(/\[[ xX]\] /, '').replace(/ *<Task [^>]*>/, '') })];
+    if (isTag(node) && node.name === 'Task') return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task outside a checklist', write: 'nothing here; only steps of a checklist have one' })];
+    return [];
+  });
+}
+
+function boxFaults(page: Page, { item, first, words, pause }: Step): Fault[] {
+  const faults: Fault[] = [];
+  const line = lineAt(page, placeOf(page, item).line);
+  if (item.checked) faults.push(atNode(page, item, { rule: 'step', field: 'a step', found: 'a box that is ticked already', write: '"- [ ] "', corrected: line.replace(/\[[xX]\]/, '[ ]') }));
+  if (!first || words === '') faults.push(atNode(page, item, { rule: 'step', field: 'a step', found: 'a box without words', write: 'the step beside it, verb first' }));
+  if (pause === null) faults.push(atNode(page, item, { rule: 'step', field: 'a step', found: 'a step before the first heading', write: 'a line "## ..." with the name of the pause above it' }));
+  return faults;
+}
+
+function verbFaults(page: Page, { first, words }: Step): Fault[] {
+  const word = /^[\p{L}'’]+/u.exec(words)?.[0] ?? '';
+  if (!first || !NOT_VERBS.has(word.toLowerCase())) return [];
+  return [atNode(page, first, { rule: 'step', field: 'a step', found: `"${word}" as its first word`, write: 'the verb first, such as "Read", "Close" or "Weigh"' })];
+}
+
+function idFaults(page: Page, steps: Step[]): Fault[] {
+  const seen = new Map<string, number>();
+  return steps.flatMap(({ item, tags, first }): Fault[] => {
+    const [tag, second] = tags;
+    if (!tag) return first ? [atNode(page, item, { rule: 'step-id', field: 'a step', found: 'a step without a Task id', write: '<Task id="..." /> at its end; npm run check -- --write-ids does it for you' })] : [];
+    if (second) return [atNode(page, second, { rule: 'step-id', field: 'Task', found: 'a second Task in one step', write: 'one' })];
+    const id = attribute(tag, 'id');
+    if (id === undefined) return [];
+    if (!ID.test(id)) return [atNode(page, tag, { rule: 'step-id', field: 'Task, id', found: `"${id}"`, write: 'lower-case words joined by hyphens, such as close-entrance' })];
+    const before = seen.get(id);
+    const { line } = placeOf(page, tag);
+    seen.set(id, before ?? line);
+    return before === undefined ? [] : [atNode(page, tag, { rule: 'step-id', field: 'Task, id', found: `"${id}" again, as in line ${before}`, write: 'an id that no other step of this list has' })];
+  });
+}
+
+/** Boxes where no step can stand, and lines without a box among steps. */
+function oddFaults(page: Page, steps: Step[]): Fault[] {
+  const right = new Set(steps.map(({ item }) => item));
+  const named = new Set(steps.flatMap(({ tags }) => tags));
+  const straight = new Set(page.tree.children.filter(isSteps).flatMap((list) => list.children));
+  return [...walk(page.tree)].flatMap((node): Fault[] => {
+    if (node.type === 'listItem' && isBoxed(node) && !right.has(node)) return [atNode(page, node, { rule: 'step', field: 'a step', found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' })];
+    if (node.type === 'listItem' && !isBoxed(node) && straight.has(node)) return [atNode(page, node, { rule: 'step', field: 'a list', found: 'a line without a box among steps', write: '"- [ ] ", or a paragraph between the lists' })];
+    if (isTag(node) && node.name === 'Task' && !named.has(node)) return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task that is not in the first line of a step', write: 'it at the end of the line that begins "- [ ] "' })];
+    return [];
+  });
+}
+
+function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {
+  if (!isPage(entry) || entry.data.exception !== undefined) return [];
+  return stepsOf(entry).flatMap(({ item, words, pause, place }): Fault[] => {
+    const count = words.split(' ').filter(Boolean).length;
+    const faults: Fault[] = [];
+    if (place === STEPS_A_PAUSE + 1) faults.push(atNode(entry, item, { rule: 'length', field: `the pause "${pause ?? ''}"`, found: `more than ${STEPS_A_PAUSE} steps`, write: 'another heading "## ..." above this step, or "exception:" with why' }));
+    if (count > WORDS_A_STEP) faults.push(atNode(entry, item, { rule: 'length', field: 'a step', found: `${count} words`, write: `at most ${WORDS_A_STEP}, with the reason in a paragraph below, or "exception:" with why` }));
+    return faults;
+  });
+}
+
+const sourceFaults = (entry: SoundEntry<Checklist>): Fault[] =>
+  entry.data.yard && entry.data.sources.length === 0 ? [atFieldName(entry, ['sources'], { rule: 'sources', field: 'sources', found: 'an empty list', write: 'at least one file of sources/, as the list is for the yard' })] : [];
+
+/** What a step names must be there: a hazard with its caution, a duty with its contact, a time that reads as one. */
+function nameFaults(page: Page, club: Sound): Fault[] {
+  const duties = club.club?.data.contacts.map(({ duty }) => duty);
+  return stepsOf(page).flatMap(({ tags }) => tags).flatMap((tag): Fault[] => {
+    const [hazard, asks, time] = [attribute(tag, 'hazard'), attribute(tag, 'asks'), attribute(tag, 'time')];
+    const faults: Fault[] = [];
+    if (hazard !== undefined && !club.ids.cautions.has(hazard)) {
+      const near = nearest(hazard, new Set([...HAZARDS, ...club.ids.cautions]));
+      faults.push(atNode(page, tag, { rule: 'reference', field: 'Task, hazard', found: `"${hazard}", which is not in cautions/`, write: near && near !== hazard ? `"${near}"` : 'the name of a file in cautions/' }));
+    }
+    if (asks !== undefined && duties && !duties.includes(asks)) faults.push(atNode(page, tag, { rule: 'contact', field: 'Task, asks', found: `"${asks}", a duty that no contact in club.yaml has`, write: `"${nearest(asks, duties) ?? duties.join('", "')}"` }));
+    if (time !== undefined && !/^(?:[1-9]\d* to )?[1-9]\d* (?:minute|hour|day)s?$/.test(time)) faults.push(atNode(page, tag, { rule: 'step', field: 'Task, time', found: `"${time}"`, write: 'a time such as "5 minutes" or "1 to 2 hours"' }));
+    return faults;
+  });
 }

@@ -16,6 +16,7 @@ import type { Word } from '../schemas/words.ts';
 import { quoted, type Fault } from '../reader/fault.ts';
 import type { Entry, Folder } from '../reader/folder.ts';
 import { nearest } from './nearest.ts';
+import { lineAt } from './place.ts';
 
 type Of = {
   checklists: Checklist; bulletins: Bulletin; articles: Article; meetings: Meeting; reading: Reading; treatments: Treatment;
@@ -39,7 +40,7 @@ const schemaOf = (entry: Entry): z.ZodType | null =>
 
 export function fieldFaults(folder: Folder): Fault[] {
   const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
-  return all.flatMap((entry) => {
+  return all.filter((entry) => entry.fields.value !== undefined).flatMap((entry) => {
     const result = schemaOf(entry)?.safeParse(entry.fields.value ?? {});
     return !result || result.success ? [] : result.error.issues.flatMap((issue) => faultsOf(entry, issue));
   });
@@ -75,7 +76,25 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
   const value = valueAt(entry.fields.value, path);
   const missing = value === undefined;
   const at = missing ? entry.fields.placeOfName(path.slice(0, -1)) : entry.fields.placeOf(path);
-  return [{ path: entry.path, ...at, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value), write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : issue.message }];
+  const corrected = missing ? undefined : requoted(entry, at, value, issue);
+  return [{
+    path: entry.path, ...at, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value), write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : issue.message,
+    ...(corrected === undefined ? {} : { corrected }),
+  }];
+}
+
+const BOOLEANS: Record<string, string> = { yes: 'true', on: 'true', y: 'true', true: 'true', no: 'false', off: 'false', n: 'false', false: 'false' };
+
+/** The line with a number in quotes where words are asked, or with true or false for yes or no. */
+function requoted(entry: Entry, at: { line: number; column: number }, value: unknown, issue: z.core.$ZodIssue): string | undefined {
+  if (issue.code !== 'invalid_type') return undefined;
+  const line = lineAt(entry, at.line);
+  const typed = line.slice(at.column - 1).trimEnd();
+  const isBoolean = issue.expected === 'boolean' && BOOLEANS[String(value).toLowerCase()];
+  if (isBoolean) return line.slice(0, at.column - 1) + isBoolean;
+  if (issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean')) return `${line.slice(0, at.column - 1)}"${typed}"`;
+  const plain = /^["']?(-?\d+(?:\.\d+)?)["']?$/.exec(typed)?.[1];
+  return issue.expected === 'number' && plain !== undefined ? line.slice(0, at.column - 1) + plain : undefined;
 }
 
 /** `rows.2.value` as a person counts: `rows 3, value`. */

@@ -5,11 +5,12 @@ import type { Folder } from '../reader/folder.ts';
 import { nearest } from './nearest.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
 const PICTURE = /\.(?:jpe?g|png|webp|avif|svg)$/i;
 
 export function nameFaults(folder: Folder): Fault[] {
   if (folder.files.length === 0 && folder.faults.length > 0) return [];
-  return [...clubFaults(folder), ...folder.files.flatMap(fileFaults), ...twins(folder.files)];
+  return [...clubFaults(folder), ...missingFolders(folder), ...folder.files.flatMap(fileFaults), ...twins(folder.files)];
 }
 
 const fault = (path: string, rule: string, field: string, found: string, write: string): Fault => ({ path, line: 1, column: 1, rule, field, found, write });
@@ -18,6 +19,20 @@ function clubFaults(folder: Folder): Fault[] {
   if (folder.files.includes('club.yaml')) return [];
   const what = folder.files.length === 0 ? 'an empty folder' : 'no club.yaml';
   return [fault('club.yaml', 'missing-file', 'the content folder', what, 'a file club.yaml with the club\'s name, place, districts and contacts')];
+}
+
+/** A folder that is not there was lost, unless the club says that it does without. */
+function missingFolders(folder: Folder): Fault[] {
+  if (!folder.club) return [];
+  const leaves = (folder.club.fields.value as { 'leaves-out'?: unknown } | undefined)?.['leaves-out'];
+  const without: unknown[] = Array.isArray(leaves) ? leaves : [];
+  const there = new Set(folder.files.filter((path) => /^[^/]+\/[^/]+\.(?:mdx|yaml)$/.test(path)).map((path) => path.split('/')[0]!));
+  const missing = Object.keys(collections).filter((name) => !there.has(name) && !without.includes(name));
+  const kept = without.flatMap((name, index) => (there.has(String(name)) ? [{ name, index }] : []));
+  return [
+    ...missing.map((name) => fault(`${name}/`, 'missing-folder', 'the folder', 'no file in it', `pages in ${name}/, or "- ${name}" in the list "leaves-out:" of club.yaml`)),
+    ...kept.map(({ name, index }) => ({ ...fault('club.yaml', 'missing-folder', `leaves-out ${index + 1}`, `"${String(name)}", a folder that has files`, 'only folders that the club does without'), ...folder.club!.fields.placeOf(['leaves-out', index]) })),
+  ];
 }
 
 function fileFaults(path: string): Fault[] {
@@ -34,6 +49,8 @@ function fileFaults(path: string): Fault[] {
   const dot = parts[1]!.lastIndexOf('.');
   const [name, ending] = [parts[1]!.slice(0, dot), parts[1]!.slice(dot)];
   if (ending !== kind.ending) return [fault(path, 'file-ending', 'the file\'s name', `the ending "${ending}"`, `"${kind.ending}", as all files in ${parts[0]}/ have`)];
+  if (RESERVED.test(name)) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which means something else to hosts and some computers`, 'a longer name')];
+  if (name.length > 60) return [fault(path, 'file-name', 'the file\'s name', `a name of ${name.length} letters`, 'at most 60')];
   if (!PLAIN.test(name)) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which hosts and addresses cannot carry safely`, `"${plainName(name)}${ending}"`)];
   return [];
 }

@@ -5,14 +5,17 @@ import type { z } from 'astro/zod';
 import type { Fault } from '../reader/fault.ts';
 import { fieldName, type Sound, type SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
+import { atField, isDraft } from './place.ts';
 
 export function referenceFaults(club: Sound): Fault[] {
   const faults: Fault[] = [];
+  const drafts = new Set(club.folder.entries.filter(isDraft).map((entry) => `${entry.collection}/${entry.id}`));
   for (const [name, { schema }] of Object.entries(collections)) {
     for (const entry of club.of[name as Collection]) {
       for (const { path, collection, id } of pointers(schema, entry.data, [])) {
         const known = club.ids[collection as Collection];
         if (!known.has(id)) faults.push(missing(entry, path, collection, id, known));
+        else if (!isDraft(entry) && drafts.has(`${collection}/${id}`)) faults.push(hidden(entry, path, id));
       }
     }
   }
@@ -26,6 +29,9 @@ function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id:
     found: `"${id}", which is not in ${collection}/`, write: near ? `"${near}"` : `the name of a file in ${collection}/`,
   };
 }
+
+const hidden = (entry: SoundEntry, path: PropertyKey[], id: string): Fault =>
+  atField(entry, path, { rule: 'reference', field: fieldName(path), found: `"${id}", a draft, which is not shown`, write: 'an entry that is not a draft' });
 
 type Pointer = { path: PropertyKey[]; collection: string; id: string };
 

@@ -2,15 +2,18 @@
  * The fields of an entry: YAML 1.2 with the core schema, so that days and times stay text as typed. Every value keeps
  * its place, so that a fault can name line and column.
  */
-import { isMap, isNode, LineCounter, parseDocument, type Document } from 'yaml';
+import { isMap, isNode, isPair, LineCounter, parseDocument, visit, type Document } from 'yaml';
 import type { Fault } from './fault.ts';
 
 export type Fields = {
+  /** undefined where they could not be read. */
   value: unknown;
   /** Line and column (from 1) of the value, or of the nearest field above it. */
   placeOf: (path: readonly PropertyKey[]) => { line: number; column: number };
   /** Line and column of a field's name. */
   placeOfName: (path: readonly PropertyKey[]) => { line: number; column: number };
+  /** Values with a number sign behind them on the same line, and what YAML drops there. */
+  cut: { path: PropertyKey[]; comment: string; line: number; column: number }[];
 };
 
 const BLOCK = /^---[ \t]*\n([\s\S]*?)(?:\n---[ \t]*(?:\n|$))/;
@@ -37,12 +40,42 @@ export function readFields(path: string, text: string, firstLine: number): { fie
   });
   return {
     fields: {
-      value: document.errors.length === 0 ? (document.toJS() as unknown) : undefined,
+      value: faults.length === 0 ? valueOf(document, faults, path, firstLine) : undefined,
       placeOf: (keys) => place(offsetOf(document, keys, false)),
       placeOfName: (keys) => place(offsetOf(document, keys, true)),
+      cut: cutsIn(document, text, place),
     },
     faults,
   };
+}
+
+/** A file whose values point at one another without end is refused, not followed. */
+function valueOf(document: Document, faults: Fault[], path: string, line: number): unknown {
+  try {
+    return document.toJS({ maxAliasCount: 20 }) as unknown;
+  } catch {
+    faults.push({ path, line, column: 1, rule: 'fields', field: 'the fields', found: 'values that point at one another with & and *', write: 'each value where it belongs' });
+    return undefined;
+  }
+}
+
+function cutsIn(document: Document, text: string, place: (offset: number) => { line: number; column: number }): Fields['cut'] {
+  const cuts: Fields['cut'] = [];
+  visit(document, {
+    Scalar(key, node, above) {
+      if (!node.range || key === 'key' || node.type === 'BLOCK_FOLDED' || node.type === 'BLOCK_LITERAL') return;
+      const behind = /^[ \t]*#(.*)/.exec(text.slice(node.range[1]));
+      const blank = node.range[0] === node.range[1];
+      if (!behind || (blank && /^[\s#]/.test(behind[1]!))) return;
+      const keys = [...above, node].flatMap((each, index, all): PropertyKey[] => {
+        if (isPair(each)) return [String(each.key)];
+        const parent = all[index - 1] as { items?: unknown[] } | undefined;
+        return parent?.items && !isPair(each) && !isMap(parent) ? [parent.items.indexOf(each)] : [];
+      });
+      cuts.push({ path: keys, comment: behind[1]!, ...place(blank ? text.indexOf('#', node.range[1]) : node.range[0]) });
+    },
+  });
+  return cuts;
 }
 
 function offsetOf(document: Document, path: readonly PropertyKey[], ofName: boolean): number {
@@ -65,6 +98,8 @@ function explain(code: string, message: string, line: string): { found: string; 
   if (code === 'TAB_AS_INDENT') return { found: 'a tab at the start of the line', write: 'spaces' };
   const name = /^([\w-]+):\s+(.*: .*)$/.exec(clear);
   if (name) return { found: `a colon inside the words "${clear}"`, write: 'the words in quotes', corrected: `${name[1]}: "${name[2]!.replace(/"/g, '\\"')}"` };
+  const odd = /^((?:- )?[\w-]+): +(["'*&!%@`{}[\]|>].*)$/.exec(clear);
+  if (odd) return { found: `"${clear}", whose value begins with a sign that means something else`, write: 'the value in quotes', corrected: `${odd[1]}: "${odd[2]!.replace(/"/g, '\\"')}"` };
   if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MISSING_CHAR' || code === 'BAD_INDENT') {
     return { found: `"${clear}", which does not fit the lines around it`, write: '"name: value", indented like its neighbours, with the value in quotes if it holds ": ", "#" or a quote' };
   }

@@ -2,7 +2,7 @@
  * Reads a club's content folder once: every file of every collection, its fields with their places, its words as a
  * tree. Checks look at what it returns, and the collections are fed from it, so both see the same value.
  */
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Root } from 'mdast';
 import { decode } from './decode.ts';
@@ -23,7 +23,7 @@ export type Entry = {
   body: string;
   /** The line of the file on which the body begins. */
   bodyLine: number;
-  /** The words as a tree; null in a `.yaml` file. */
+  /** The words as a tree; null in a `.yaml` file, or where they could not be read. */
   tree: Root | null;
 };
 
@@ -43,7 +43,7 @@ export function readFolder(directory: string): Folder {
     folder.faults.push(folderFault('.', 'no such folder', 'the path of a club\'s content folder after --content'));
     return folder;
   }
-  folder.files = list(directory, '', folder.faults);
+  folder.files = list(directory, '', folder.faults, [realpathSync(directory)]);
   for (const path of folder.files) {
     if (path === 'club.yaml') folder.club = readEntry(folder, path, '', 'club');
     const match = /^([^/]+)\/([^/]+)\.(mdx|yaml)$/.exec(path);
@@ -65,7 +65,10 @@ function readEntry(folder: Folder, path: string, collection: string, id: string)
   return readText(path, collection, id, decoded.text, folder.faults);
 }
 
-/** An entry from the text of its file; adds what cannot be read to `faults`, and then returns null. */
+/** Both its fields and its words could be read. */
+export const isWhole = (entry: Entry): boolean => entry.fields.value !== undefined && (entry.tree !== null || entry.path.endsWith('.yaml'));
+
+/** An entry from the text of its file; what cannot be read is added to `faults`, and the rest is still there to be checked. */
 export function readText(path: string, collection: string, id: string, text: string, faults: Fault[]): Entry | null {
   const isPage = path.endsWith('.mdx');
   const page = isPage ? splitPage(text) : { fields: text, fieldsLine: 1, body: '', bodyLine: 1 };
@@ -75,35 +78,38 @@ export function readText(path: string, collection: string, id: string, text: str
   }
   const read = readFields(path, page.fields, page.fieldsLine);
   faults.push(...read.faults);
-  if (read.faults.length > 0) return null;
   let tree: Root | null = null;
   if (isPage) {
     try {
       tree = parseProse(page.body);
     } catch (error) {
-      faults.push(proseFault(path, page.bodyLine, error));
-      return null;
+      faults.push(proseFault(path, page.bodyLine, page.body, error));
     }
   }
   return { collection, id, path, text, fields: read.fields, body: page.body, bodyLine: page.bodyLine, tree };
 }
 
-function proseFault(path: string, bodyLine: number, error: unknown): Fault {
+function proseFault(path: string, bodyLine: number, body: string, error: unknown): Fault {
   const message = error instanceof Error ? error.message : String(error);
-  const at = /(\d+):(\d+)/.exec(message);
+  const [, line, column] = (/(\d+):(\d+)/.exec(message) ?? [0, 1, 1]).map(Number) as [number, number, number];
+  const typed = body.split('\n')[line - 1] ?? '';
+  const open = /<(Figure|Task|Contact)((?:\s+[a-z-]+="[^"]*")*)\s*>(?:<\/\1>)?/;
+  const mended = open.test(typed) ? typed.replace(open, '<$1$2 />').trim() : undefined;
   return {
     path,
-    line: bodyLine - 1 + Number(at?.[1] ?? 1),
-    column: Number(at?.[2] ?? 1),
-    rule: 'words',
+    line: bodyLine - 1 + line,
+    column,
+    rule: 'tag',
     field: 'a tag',
-    found: 'a tag that is opened and not closed, or closed and not opened',
-    write: 'both <Tag> and </Tag>, or the short form <Tag ... />',
+    found: 'a tag that is opened and not closed, closed and not opened, or crosses another mark',
+    write: 'both <Tag> and </Tag> in one sentence, or the short form <Tag ... />',
+    ...(mended === undefined ? {} : { corrected: mended }),
   };
 }
 
 function bytesOf(folder: Folder, path: string): Uint8Array | null {
   try {
+    if (!statSync(join(folder.directory, path)).isFile()) throw Object.assign(new Error(), { code: 'not a file' });
     return readFileSync(join(folder.directory, path));
   } catch (error) {
     folder.faults.push(folderFault(path, `a file that cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})`, 'its permissions so that you may read it'));
@@ -111,13 +117,18 @@ function bytesOf(folder: Folder, path: string): Uint8Array | null {
   }
 }
 
-function list(directory: string, below: string, faults: Fault[]): string[] {
+/** `above`: the folders on the way down, by their true paths, so that a link back to one of them is not followed for ever. */
+function list(directory: string, below: string, faults: Fault[], above: readonly string[]): string[] {
   try {
     return readdirSync(join(directory, below), { withFileTypes: true })
       .filter((item) => !item.name.startsWith('.'))
       .flatMap((item) => {
         const path = below ? `${below}/${item.name}` : item.name;
-        return isFolder(directory, path, item) ? list(directory, path, faults) : [path];
+        if (!isFolder(directory, path, item)) return [path];
+        const truePath = realpathSync(join(directory, path));
+        if (!above.includes(truePath)) return list(directory, path, faults, [...above, truePath]);
+        faults.push(folderFault(path, 'a link that leads back to a folder it lies in', 'a real folder, or nothing'));
+        return [];
       })
       .sort();
   } catch (error) {

@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto';
 import { relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Loader } from 'astro/loaders';
-import { readFolder, type Folder } from './folder.ts';
+import { isWhole, readFolder, type Folder } from './folder.ts';
 
 let held: { directory: string; folder: Folder } | null = null;
 
@@ -26,7 +26,7 @@ export function entriesOf(directory: string, collection: string): Loader {
         const folder = openFolder(directory, fresh);
         const entries = collection === 'club' ? [folder.club].filter((club) => club !== null) : folder.entries.filter((entry) => entry.collection === collection);
         store.clear();
-        for (const entry of entries) {
+        for (const entry of entries.filter(isWhole)) {
           const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> });
           const digest = createHash('sha256').update(entry.text).digest('hex');
           const filePath = relative(root, `${directory}/${entry.path}`).split(sep).join('/');

@@ -1,5 +1,6 @@
 /* club.yaml: who publishes the almanac, where, for which districts, and whom a member may ring. */
 import { z } from 'astro/zod';
+import { KINDS } from './kinds.ts';
 import { clock, day, duty, id, list, number, oneOf, section, when, words, yesNo } from './fields.ts';
 
 export const PHASES = ['winter-rest', 'build-up', 'swarming', 'main-flow', 'dearth', 'fall-preparation'] as const;
@@ -85,12 +86,13 @@ export const club = section({
     /** The year of a hive here, as month days of the main district. They follow one another. */
     phases: section(Object.fromEntries(PHASES.map((phase) => [phase, when()])) as Record<(typeof PHASES)[number], ReturnType<typeof when>>),
   }),
-  /** Which row of a disputed figure the club follows: figure's name, then the row's. */
   contacts: list(contact).min(1, { error: 'at least one contact' }),
   /** How the almanac is reviewed, in two or three sentences. Printed on the About page. */
   review: words('how pages are reviewed'),
   'meeting-place': words('where the club usually meets').optional(),
   'meeting-time': clock().optional(),
+  /** Folders this club does without, such as forage; any other that is missing is taken for a mistake. */
+  'leaves-out': list(oneOf(KINDS)).optional(),
 });
 
 function zoneExists(zone: string): boolean {

@@ -6,6 +6,7 @@ import { cautions } from './cautions.ts';
 import { checklists } from './checklists.ts';
 import { figures } from './figures.ts';
 import { forage } from './forage.ts';
+import type { KINDS } from './kinds.ts';
 import { meetings } from './meetings.ts';
 import { reading } from './reading.ts';
 import { sources } from './sources.ts';
@@ -32,7 +33,7 @@ export const collections = {
   figures: { schema: figures, ending: '.yaml', path: null },
   sources: { schema: sources, ending: '.yaml', path: null },
   cautions: { schema: cautions, ending: '.yaml', path: null },
-} as const satisfies Record<string, Kind>;
+} as const satisfies Record<(typeof KINDS)[number], Kind>;
 
 export type Collection = keyof typeof collections;
 export const collectionNames = Object.keys(collections) as Collection[];

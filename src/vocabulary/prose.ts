@@ -16,13 +16,16 @@ export type { Surroundings } from './tags.ts';
 /** A heading of the page, for a list of its parts. */
 export type Part = { id: string; words: string; steps: number };
 
-export type Drawn = { html: string; parts: Part[] };
+/** `opening` is what stands before the first heading: the answer; the first caution box follows it. */
+export type Drawn = { opening: string; rest: string; parts: Part[] };
 
 /** The HTML of a page's words. */
 export function drawProse(body: string, around: Surroundings): Drawn {
   const tree = parseProse(body);
   const hast = toHast(tree as Root, { handlers: handlers(tree, around) as never }) as HastNodes;
-  return { html: toHtml(hast, { closeSelfClosing: false }), parts: partsOf(tree) };
+  const html = toHtml(hast);
+  const cut = html.indexOf('<h2');
+  return { opening: cut < 0 ? html : html.slice(0, cut), rest: cut < 0 ? '' : html.slice(cut), parts: partsOf(tree) };
 }
 
 function handlers(tree: Root, around: Surroundings) {

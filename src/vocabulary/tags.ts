@@ -59,7 +59,9 @@ export function figure(shown: FigureShown | null): Element {
 export const noteMark = (note: number): Element =>
   h('sup', { class: 'mark' }, [h('a', { href: `#note-${note}`, ariaLabel: `Source ${note}` }, String(note))]);
 
+/** A duty in the middle of a sentence: "the county extension office, 330-555-0102". */
 function contact(shown: ContactShown | null): Element {
   if (!shown) return h('span', 'the club');
-  return h('span', shown.phone ? [`${shown.name}, `, h('a', { href: `tel:${shown.phone.replace(/[^+\d]/g, '')}` }, shown.phone)] : [shown.name]);
+  const name = `the ${/^[A-Z][a-z]/.test(shown.name) ? shown.name.charAt(0).toLowerCase() + shown.name.slice(1) : shown.name}`.replace(/^the (the|your) /, '$1 ');
+  return h('span', shown.phone ? [`${name}, `, h('a', { href: `tel:${shown.phone.replace(/[^+\d]/g, '')}` }, shown.phone)] : [name]);
 }

@@ -1,0 +1,43 @@
+/* Every address of the site, and what may stand behind its number sign. */
+import { attribute, headingIds, isTag, walk } from '../reader/prose.ts';
+import { collections, type Collection } from '../schemas/collections.ts';
+import type { Sound } from './fields.ts';
+import { isDraft, isPage, type Page } from './place.ts';
+
+/** The calculators, by the last part of their address. */
+export const CALCULATORS = [
+  'mite-count', 'sampling-plan', 'sticky-board', 'syrup', 'winter-stores', 'package-calendar', 'package-order', 'weight-check', 'brood-dates', 'treatment-window', 'degree-days',
+] as const;
+
+/** Pages that are there whatever a club writes. */
+const STANDING = ['/', '/year/', '/lists/', '/pests/', '/work-it-out/', '/know-how/', '/meetings/', '/reading/', '/who-to-ask/', '/words/', '/search/', '/about/', ...CALCULATORS.map((slug) => `/work-it-out/${slug}/`)];
+
+export type Addresses = {
+  /** Each address, and the names behind `#` that lead somewhere on it; null where any may stand. */
+  known: Map<string, Set<string> | null>;
+  /** Addresses of drafts, which appear nowhere. */
+  drafts: Set<string>;
+};
+
+export function addressesOf(club: Sound): Addresses {
+  const known = new Map<string, Set<string> | null>(STANDING.map((address) => [address, null]));
+  const drafts = new Set<string>();
+  for (const [name, { path }] of Object.entries(collections)) {
+    if (path === null) continue;
+    const entries = new Map(club.folder.entries.filter(({ collection }) => collection === name).map((entry) => [entry.id, entry]));
+    for (const id of club.ids[name as Collection]) {
+      const entry = entries.get(id);
+      known.set(`${path}${id}/`, entry && isPage(entry) ? namesOn(entry) : null);
+      if (entry && isDraft(entry)) drafts.add(`${path}${id}/`);
+    }
+  }
+  known.set('/words/', club.ids.words);
+  known.set('/reading/', club.ids.reading);
+  return { known, drafts };
+}
+
+/** Headings and steps of a page: what a link may point at. */
+export function namesOn(page: Page): Set<string> {
+  const steps = [...walk(page.tree)].flatMap((node) => (isTag(node) && node.name === 'Task' ? [`step-${attribute(node, 'id') ?? ''}`] : []));
+  return new Set([...headingIds(page.tree).values(), ...steps]);
+}

@@ -1,0 +1,71 @@
+/*
+ * Headings of every page: they begin at `##`, skip no level, say something, and stand once. The words that the law keeps
+ * for pesticide labels head nothing here.
+ */
+import type { Heading } from 'mdast';
+import { quoted, type Fault } from '../reader/fault.ts';
+import { plainText, walk } from '../reader/prose.ts';
+import type { Sound } from './fields.ts';
+import { atField, atBody, atNode, isPage, sourceOf, type Page } from './place.ts';
+
+const SIGNAL = /\b(danger|warning|caution)s?\b/i;
+const SHOUTED = /\b(?:DANGER|WARNING|CAUTION)\b|^\s*(?:danger|warning|caution)\s*[:!]/i;
+const OURS = '"Stop", "Take care" or "Ask first", or what can happen';
+
+/** Collections whose pages are read for their words. */
+const NEEDS_WORDS = new Set(['checklists', 'bulletins', 'articles']);
+
+export function headingFaults(club: Sound): Fault[] {
+  return [...club.folder.entries.filter(isPage).flatMap((page) => [...levelFaults(page), ...wordFaults(page), ...emptyPage(page)]), ...titleFaults(club)];
+}
+
+const headingsOf = (page: Page): Heading[] => [...walk(page.tree)].filter((node) => node.type === 'heading');
+
+function levelFaults(page: Page): Fault[] {
+  let above = 1;
+  return headingsOf(page).flatMap((heading): Fault[] => {
+    const words = plainText(heading).trim();
+    const source = sourceOf(page, heading);
+    const level = heading.depth;
+    const right = Math.min(Math.max(level, 2), above + 1);
+    if (!/^#/.test(source)) {
+      return [atNode(page, heading, { rule: 'heading', field: 'a heading', found: `${quoted(words)} with a line of ${source.trimEnd().at(-1)} below it, which makes it a heading`, write: '"## " before it if it is a heading, or an empty line between the two', corrected: `## ${words.split('\n').at(-1)}` })];
+    }
+    if (words === '' && heading.children.length === 0) return [atNode(page, heading, { rule: 'heading', field: 'a heading', found: 'a heading without words', write: 'its words, or nothing' })];
+    above = right;
+    if (level === right) return [];
+    const found = level === 1 ? `${quoted(words)} with one #, which is the page's own title` : `${quoted(words)} with ${level} #, below a heading with ${right - 1 || 1}`;
+    return [atNode(page, heading, { rule: 'heading', field: 'a heading', found, write: `${right} #`, corrected: source.replace(/^#+/, '#'.repeat(right)) })];
+  });
+}
+
+function wordFaults(page: Page): Fault[] {
+  const seen = new Set<string>();
+  const headings = headingsOf(page).flatMap((heading): Fault[] => {
+    const words = plainText(heading).trim();
+    const key = words.toLowerCase();
+    const faults: Fault[] = [];
+    if (SIGNAL.test(words)) faults.push(atNode(page, heading, signal(words, 'a heading')));
+    if (key && seen.has(key)) faults.push(atNode(page, heading, { rule: 'heading', field: 'a heading', found: `"${words}" a second time`, write: 'a heading of its own' }));
+    seen.add(key);
+    if (/\{#/.test(words)) faults.push(atNode(page, heading, { rule: 'heading', field: 'a heading', found: `"${words}", with a name in braces`, write: 'the words alone; their address follows from them' }));
+    return faults;
+  });
+  const shouted = [...walk(page.tree)].filter((node) => node.type === 'text' || node.type === 'strong').flatMap((node): Fault[] => {
+    const found = node.type === 'strong' ? /^\s*(?:danger|warning|caution)\s*[:!]?\s*$/i.exec(plainText(node)) : SHOUTED.exec(plainText(node));
+    return found ? [atNode(page, node, signal(found[0].trim(), 'the words'))] : [];
+  });
+  return [...headings, ...shouted.filter((fault) => !headings.some(({ line }) => line === fault.line)).filter((fault, index, all) => all.findIndex(({ line }) => line === fault.line) === index)];
+}
+
+const signal = (found: string, field: string) => ({ rule: 'signal-word', field, found: `"${found}", a word that the law keeps for pesticide labels`, write: OURS });
+
+function titleFaults(club: Sound): Fault[] {
+  const titled = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings].filter(({ data }) => SIGNAL.test(data.title));
+  return titled.map((entry) => atField(entry, ['title'], signal(entry.data.title, 'title')));
+}
+
+const emptyPage = (page: Page): Fault[] =>
+  NEEDS_WORDS.has(page.collection) && page.tree.children.length === 0
+    ? [atBody(page, { rule: 'words', field: 'the page', found: 'fields and no words after them', write: 'the words of the page below the second "---"' })]
+    : [];

@@ -1,0 +1,77 @@
+/*
+ * Markdown that does something else than it seems to: marks that would be printed, signs that would be swallowed, notes
+ * and links kept elsewhere on the page, a table that drops a cell, a fence that is never closed.
+ */
+import type { Emphasis, Nodes, Strong, TableRow } from 'mdast';
+import { quoted, type Fault } from '../reader/fault.ts';
+import { plainText, walk } from '../reader/prose.ts';
+import type { Sound } from './fields.ts';
+import { atNode, atWords, isPage, lineAt, placeOf, sourceOf, type Page } from './place.ts';
+
+export function markdownFaults(club: Sound): Fault[] {
+  return club.folder.entries.filter(isPage).flatMap((page) => [...walk(page.tree)].flatMap((node) => [...textFaults(page, node), ...blockFaults(page, node), ...digitFaults(page, node)]));
+}
+
+/** What is left in the words as text, and what to write where it was meant to be more. */
+const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
+  [/\[\^[^\]\n]+\]/, 'the mark of a footnote', 'a file under "sources:", or the note in brackets in its sentence'],
+  [/\*\*/, '"**" that begins or ends nothing', '**words**, without a space inside the stars'],
+  [/__\s+__/, '"__ __" with nothing between', 'the words, or one line ____ for a blank to fill in'],
+  [/\]\s+\((?:\/|https?:|mailto:)/, 'a space between the words of a link and its address', '[words](address) without the space'],
+  [/\[\[[^\]\n]*\]\]/, 'double square brackets', '[words](/pests/varroa/)'],
+  [/\]\(/, 'a link whose address has a space or a bracket that is not closed', '[words](address) with an address without spaces'],
+  [/^\+\+\+$/m, '"+++" on a line of its own', 'nothing, or --- for a line across the page'],
+  [/^:::/m, '":::" at the start of a line', 'a paragraph'],
+  [/^\|.*\|[ \t]*$/m, 'a line of a table that has no head', 'a line of names, a line | --- | --- |, then the rows, with an empty line before them'],
+  [/^(?:-|\*)\[[ xX]?\]/m, 'a box without a space before it', '"- [ ] " and the step'],
+];
+
+function textFaults(page: Page, node: Nodes): Fault[] {
+  if (node.type !== 'text') return [];
+  const [sign, found, write] = LEFT.find(([pattern]) => pattern.test(node.value)) ?? [];
+  if (!sign) return [];
+  const typed = sign.exec(node.value)![0];
+  return [atWords(page, node, typed, { rule: 'markdown', field: 'the words', found: found!, write: write! })];
+}
+
+function blockFaults(page: Page, node: Nodes): Fault[] {
+  const at = (found: string, write: string, corrected?: string): Fault[] => [atNode(page, node, { rule: 'markdown', field: 'the words', found, write, corrected })];
+  const line = lineAt(page, placeOf(page, node).line).trim();
+  switch (node.type) {
+    case 'footnoteReference': case 'footnoteDefinition':
+      return at('a footnote', 'a file under "sources:", or the note in brackets in its sentence');
+    case 'definition':
+      return at(`the address of a link apart from its words, ${quoted(node.label ?? node.identifier)}`, `[words](${node.url}) in the sentence`);
+    case 'listItem': {
+      const first = /^\[[xX ]?\]/.exec(plainText(node));
+      if (!first || node.checked === true || node.checked === false) return [];
+      return plainText(node).trim() === first[0] ? at('a box without words', '"- [ ] " and the step, verb first') : at(`${quoted(first[0])} at the start of a line of a list`, '"- [ ] " with one space inside and one after', line.replace(/\[[xX ]?\] */, '[ ] '));
+    }
+    case 'blockquote':
+      return /^[\d=≥≤.,]/.test(plainText(node)) ? at('a number after ">" at the start of a line, which would be read as a quotation', '"over" or "more than" and the number', line.replace(/^> */, 'over ')) : [];
+    case 'code':
+      return /^(?:`{3,}|~{3,})/.test(sourceOf(page, node)) && !/\n[ >]*(?:`{3,}|~{3,})\s*$/.test(sourceOf(page, node)) ? at('``` that is not closed', 'another ``` below the lines it holds') : [];
+    case 'table':
+      return node.children.slice(1).flatMap((row) => lostCells(page, row, node.children[0]!.children.length));
+    default:
+      return [];
+  }
+}
+
+/** Cells beyond those of the head are not shown. */
+function lostCells(page: Page, row: TableRow, columns: number): Fault[] {
+  const cells = sourceOf(page, row).trim().replace(/`[^`]*`/g, '').replace(/\\\|/g, '').replace(/^\|/, '').replace(/\|$/, '').split('|').length;
+  if (cells <= columns) return [];
+  return [atNode(page, row, { rule: 'markdown', field: 'a table', found: `a row of ${cells} cells under a head of ${columns}`, write: `${columns} cells, with \\| for a line inside a cell` })];
+}
+
+/** `5*3*2` would read "532" with a leaning 3. */
+function digitFaults(page: Page, parent: Nodes): Fault[] {
+  if (!('children' in parent)) return [];
+  return (parent.children as Nodes[]).flatMap((node, index, all): Fault[] => {
+    if (node.type !== 'emphasis' && node.type !== 'strong') return [];
+    const [before, after] = [all[index - 1], all[index + 1]];
+    const touches = (before?.type === 'text' && /\d$/.test(before.value) && /^\d/.test(plainText(node))) || (after?.type === 'text' && /^\d/.test(after.value) && /\d$/.test(plainText(node)));
+    return touches ? [atNode(page, node as Emphasis | Strong, { rule: 'markdown', field: 'the words', found: `${quoted(sourceOf(page, node))} between digits, whose stars would be swallowed`, write: '× between the numbers' })] : [];
+  });
+}

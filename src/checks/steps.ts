@@ -1,0 +1,43 @@
+/* The steps of a checklist as its page gives them: under which heading, with which words and which tag. */
+import type { List, ListItem, Nodes, Paragraph } from 'mdast';
+import { isTag, plainText, walk, type TagNode } from '../reader/prose.ts';
+import type { Page } from './place.ts';
+
+export type Step = {
+  item: ListItem;
+  /** Its first paragraph: the words beside the box. */
+  first: Paragraph | null;
+  words: string;
+  tags: TagNode[];
+  /** The words of the `##` heading above it; null before the first. */
+  pause: string | null;
+  /** 1 for the first step of its pause. */
+  place: number;
+};
+
+/** The steps that stand where steps may stand: in a plain list straight on the page. */
+export function stepsOf(page: Page): Step[] {
+  let pause: string | null = null;
+  let place = 0;
+  return page.tree.children.flatMap((node): Step[] => {
+    if (node.type === 'heading' && node.depth === 2) [pause, place] = [plainText(node).trim(), 0];
+    return isSteps(node) ? node.children.filter(isBoxed).map((item) => step(item, pause, (place += 1))) : [];
+  });
+}
+
+export const isBoxed = (item: ListItem): boolean => typeof item.checked === 'boolean';
+
+export const isSteps = (node: Nodes): node is List => node.type === 'list' && !node.ordered && node.children.some(isBoxed);
+
+function step(item: ListItem, pause: string | null, place: number): Step {
+  const first = item.children[0]?.type === 'paragraph' ? item.children[0] : null;
+  const tags = first ? (first.children as unknown[]).filter(isTag).filter(isTask) : [];
+  return { item, first, words: first ? shown(first) : '', tags, pause, place };
+}
+
+const isTask = (tag: TagNode): boolean => tag.name === 'Task';
+
+/** The words a reader counts: a figure or a contact is one word. */
+function shown(paragraph: Paragraph): string {
+  return [...walk(paragraph)].map((node) => ('value' in node ? node.value : isTag(node) && node.name !== 'Task' && node.children.length === 0 ? ' # ' : '')).join('').replace(/\s+/g, ' ').trim();
+}

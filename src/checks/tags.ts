@@ -1,0 +1,78 @@
+/* The tags of a page are those of the vocabulary, whole and rightly spelt, and point at what is there. */
+import type { Nodes } from 'mdast';
+import type { Fault } from '../reader/fault.ts';
+import { attribute, isTag, plainText, TAGS, type Tag, type TagNode } from '../reader/prose.ts';
+import type { Sound } from './fields.ts';
+import { nearest } from './nearest.ts';
+import { atNode, isDraft, isPage, type Page } from './place.ts';
+
+type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
+
+export const FORMS: Record<Tag, Form> = {
+  Figure: { must: ['id'], may: ['row'], holdsWords: false, example: '<Figure id="install-temperature-least" />' },
+  Task: { must: ['id'], may: ['time', 'when', 'hazard', 'asks'], holdsWords: false, example: '<Task id="close-entrance" />' },
+  Example: { must: ['tool'], may: ['with'], holdsWords: true, example: '<Example tool="syrup" with="sugar-parts=2&water-parts=1">words</Example>' },
+  Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
+};
+
+export function tagFaults(club: Sound): Fault[] {
+  return club.folder.entries.filter(isPage).flatMap((page) => [...tagsOf(page.tree, null)].flatMap(({ tag, within }) => [
+    ...formFaults(page, tag),
+    ...placeFaults(page, tag, within),
+    ...pointFaults(page, tag, club),
+  ]));
+}
+
+/** Each tag, and the link, heading or example it stands in. */
+function* tagsOf(node: Nodes | TagNode, within: string | null): Generator<{ tag: TagNode; within: string | null }> {
+  if (isTag(node)) yield { tag: node, within };
+  const inside = node.type === 'link' ? 'a link' : node.type === 'heading' ? 'a heading' : isTag(node) ? 'another tag' : within;
+  if ('children' in node) for (const child of node.children) yield* tagsOf(child as Nodes, inside);
+}
+
+function formFaults(page: Page, tag: TagNode): Fault[] {
+  const form = FORMS[tag.name as Tag];
+  if (!form) return [atNode(page, tag, { rule: 'tag', field: tag.name || 'a tag', found: `a tag <${tag.name}>`, write: `one of: ${TAGS.join(', ')}` })];
+  const names = tag.attributes.map(({ name }) => name);
+  const all = [...form.must, ...form.may];
+  const faults = names.flatMap((name, index): Fault[] => {
+    if (names.indexOf(name) !== index) return [atNode(page, tag, { rule: 'tag', field: `${tag.name}, ${name}`, found: `"${name}" twice`, write: 'it once' })];
+    if (all.includes(name)) return [];
+    return [atNode(page, tag, { rule: 'tag', field: tag.name, found: `"${name}", which ${tag.name} does not have`, write: nearest(name, all) ?? `one of: ${all.join(', ')}` })];
+  });
+  for (const name of form.must) if (!attribute(tag, name)?.trim()) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: names.includes(name) ? `a blank ${name}` : `no ${name}`, write: form.example }));
+  const words = tag.children.some((child) => plainText(child).trim() !== '');
+  if (!form.holdsWords && tag.children.length > 0) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `words inside ${tag.name}`, write: form.example }));
+  if (form.holdsWords && !words) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} without words to press`, write: form.example }));
+  return faults;
+}
+
+/** A figure, contact or example is a link itself, so it cannot stand in another, nor head a part. */
+const placeFaults = (page: Page, tag: TagNode, within: string | null): Fault[] =>
+  within === null || tag.name === 'Task' ? [] : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
+
+function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+  if (tag.name === 'Figure') return figureFaults(page, tag, club);
+  const duty = attribute(tag, 'duty');
+  if (tag.name !== 'Contact' || !duty || !club.club) return [];
+  const known = club.club.data.contacts.map((contact) => contact.duty);
+  if (known.includes(duty)) return [];
+  const near = nearest(duty, known);
+  return [atNode(page, tag, { rule: 'contact', field: 'Contact, duty', found: `"${duty}", a duty that no contact in club.yaml has`, write: near ? `"${near}"` : `one of: ${known.join(', ')}` })];
+}
+
+function figureFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+  const [id, row] = [attribute(tag, 'id'), attribute(tag, 'row')];
+  if (!id) return [];
+  if (!club.ids.figures.has(id)) {
+    const near = nearest(id, club.ids.figures);
+    return [atNode(page, tag, { rule: 'reference', field: 'Figure, id', found: `"${id}", which is not in figures/`, write: near ? `"${near}"` : 'the name of a file in figures/' })];
+  }
+  const figure = club.of.figures.find((each) => each.id === id);
+  if (!figure) return [];
+  if (isDraft(figure) && !isDraft(page)) return [atNode(page, tag, { rule: 'reference', field: 'Figure, id', found: `"${id}", a draft, which is not shown`, write: 'a figure that is not a draft' })];
+  const rows = new Set(figure.data.rows.map((each) => each.id));
+  if (row === undefined || rows.has(row)) return [];
+  const near = nearest(row, rows);
+  return [atNode(page, tag, { rule: 'reference', field: 'Figure, row', found: `"${row}", which is not a row of ${id}`, write: near ? `"${near}"` : `one of: ${[...rows].join(', ')}` })];
+}

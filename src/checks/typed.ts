@@ -1,0 +1,22 @@
+/* Values that YAML would cut or change without a word: what stands behind " #", and a key that is spelt with odd spaces. */
+import type { Fault } from '../reader/fault.ts';
+import type { Entry, Folder } from '../reader/folder.ts';
+import { fieldName } from './fields.ts';
+import { lineAt } from './place.ts';
+
+export function typedFaults(folder: Folder): Fault[] {
+  return (folder.club ? [folder.club, ...folder.entries] : folder.entries).flatMap((entry) => entry.fields.cut.map((cut) => cutFault(entry, cut)));
+}
+
+function cutFault(entry: Entry, { path, comment, line, column }: Entry['fields']['cut'][number]): Fault {
+  const typed = lineAt(entry, line);
+  const whole = typed.slice(column - 1).trim();
+  return {
+    path: entry.path, line, column, rule: 'cut-value', field: fieldName(path),
+    found: `a number sign, behind which "${comment.trim()}" would be lost`, write: 'the whole value in quotes, or the remark on a line of its own',
+    corrected: `${typed.slice(0, column - 1)}"${unquoted(whole).replace(/(["\\])/g, '\\$1')}"`,
+  };
+}
+
+/** `"a" #1` as `a #1`. */
+const unquoted = (value: string): string => value.replace(/^(["'])(.*)\1(\s+#)/, '$2$3');

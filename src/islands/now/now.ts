@@ -1,0 +1,76 @@
+/*
+ * The first page, decided when it is read, in the club's own time zone: what is due, what comes soon, what has just
+ * passed, and which meeting is next. The rows are those of the whole year; none is made here.
+ */
+import { addMonthDays, halfMonthName, isWithinSpan, monthDayOf, type MonthDay } from '../../../shared/days/month-day.ts';
+import { todayIn } from '../../../shared/days/today.ts';
+
+const SOON_DAYS = 21;
+const PASSED_DAYS = 14;
+
+const root = document.documentElement;
+const today = todayIn(root.dataset.zone!, new Date());
+const now = monthDayOf(today);
+const rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
+
+function windowOf(row: HTMLElement, key: 'dated' | 'phase'): [MonthDay, MonthDay] {
+  const all = row.dataset[key]!.split(';').map((each) => each.split(' '));
+  const [, from, to] = all.find(([id]) => id === root.dataset.district) ?? all[0]!;
+  return [from as MonthDay, to as MonthDay];
+}
+
+const OPEN = { list: 'due', pest: 'out', 'know-how': 'read' } as const;
+
+function sectionOf(row: HTMLElement): string | null {
+  const [from, to] = windowOf(row, 'dated');
+  if (isWithinSpan(now, from, to)) return OPEN[row.dataset.kind as keyof typeof OPEN];
+  if (row.dataset.kind === 'know-how') return null;
+  if (isWithinSpan(from, now, addMonthDays(now, SOON_DAYS))) return 'soon';
+  return row.dataset.kind === 'list' && isWithinSpan(to, addMonthDays(now, -PASSED_DAYS), now) ? 'passed' : null;
+}
+
+/** Narrow windows first: what must be done this week stands above what holds all summer. */
+const width = (row: HTMLElement): number => {
+  const [from, to] = windowOf(row, 'dated');
+  return (Date.parse(`2001-${to}`) - Date.parse(`2001-${from}`) + 31536e6) % 31536e6;
+};
+
+function arrange(): void {
+  for (const section of document.querySelectorAll<HTMLElement>('[data-now]')) {
+    const held = rows.filter((row) => sectionOf(row) === section.dataset.now).sort((a, b) => width(a) - width(b));
+    section.querySelector('tbody')!.replaceChildren(...held.map((row) => row.cloneNode(true)));
+    section.hidden = held.length === 0;
+  }
+  for (const wedge of document.querySelectorAll<SVGElement>('[data-half]')) {
+    const [from, to] = wedge.dataset.half!.split(' ') as [MonthDay, MonthDay];
+    wedge.classList.toggle('open', isWithinSpan(now, from, to) || (now === '02-29' && to === '02-28'));
+  }
+  for (const ring of document.querySelectorAll<SVGElement>('[data-ring]')) {
+    ring.classList.toggle('other', ring.dataset.ring !== (root.dataset.district ?? document.querySelector<SVGElement>('[data-ring]')!.dataset.ring));
+  }
+  sayToday();
+}
+
+function sayToday(): void {
+  const half = halfMonthName(now);
+  document.querySelector('h1')!.textContent = half;
+  document.querySelector('[data-ring-half]')!.textContent = half.replace('First half', '1st half').replace('Second half', '2nd half');
+  const name = document.querySelector('[data-district-name]')!.textContent;
+  document.querySelector('.lede')!.textContent = `What to do now in ${name}.`;
+  const phase = [...document.querySelectorAll<HTMLElement>('[data-phase]')].find((row) => isWithinSpan(now, ...windowOf(row, 'phase')));
+  for (const row of document.querySelectorAll('[data-phase]')) row.toggleAttribute('data-here', row === phase);
+  document.querySelector('[data-ring-phase]')!.textContent = phase ? phase.querySelector('.phase-name')!.textContent : '';
+}
+
+function showMeeting(): void {
+  const meetings = [...document.querySelectorAll<HTMLElement>('[data-meeting-day]')];
+  const next = meetings.find((row) => row.dataset.meetingDay! >= today);
+  for (const row of meetings) row.hidden = row !== next;
+  const line = document.querySelector<HTMLElement>('[data-next-meeting]')!;
+  line.hidden = next !== undefined;
+  line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the meetings line.';
+}
+
+arrange();
+showMeeting();
+document.addEventListener('almanac-district', arrange);

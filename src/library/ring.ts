@@ -1,0 +1,66 @@
+/*
+ * The year as a ring of 24 half-months: where each wedge and each part of the year lies, as drawn shapes. The year starts
+ * at the top and runs with the clock.
+ */
+import { dayOfCommonYear, monthDayAt, type MonthDay } from '../../shared/days/month-day.ts';
+import { phases, type SeasonDays } from '../../shared/season/when.ts';
+import type { Phase } from './season.ts';
+
+export const RING = { size: 342, outer: 169, months: 128, inner: 98 } as const;
+
+export type Wedge = { from: MonthDay; to: MonthDay; path: string };
+export type Band = { phase: Phase; path: string; arc: string; length: number };
+export type MonthMark = { words: string; x: number; y: number };
+
+const SHORT = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+const two = (value: number): string => String(value).padStart(2, '0');
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+/** Radians with the clock from the top, for a day of the year counted from 0. */
+const angle = (day: number): number => (day / 365) * 2 * Math.PI;
+const point = (radius: number, at: number): string => `${round(RING.size / 2 + radius * Math.sin(at))} ${round(RING.size / 2 - radius * Math.cos(at))}`;
+
+/** The first and last day of each half-month, and its wedge. */
+export function halfMonths(): Wedge[] {
+  return SHORT.flatMap((_, index) => {
+    const month = two(index + 1);
+    const end = monthDayAt(index === 11 ? 365 : dayOfCommonYear(`${two(index + 2)}-01` as MonthDay) - 1);
+    return [wedge(`${month}-01` as MonthDay, `${month}-15` as MonthDay), wedge(`${month}-16` as MonthDay, end)];
+  });
+}
+
+const wedge = (from: MonthDay, to: MonthDay): Wedge => ({ from, to, path: sector(dayOfCommonYear(from) - 1, dayOfCommonYear(to), RING.months, RING.outer) });
+
+/** The name of each month in the middle of its two wedges. */
+export const monthMarks = (): MonthMark[] =>
+  SHORT.map((words, index) => {
+    const start = dayOfCommonYear(`${two(index + 1)}-01` as MonthDay) - 1;
+    const [x, y] = point((RING.months + RING.outer) / 2, angle(start + 15)).split(' ').map(Number) as [number, number];
+    return { words, x, y };
+  });
+
+/** The parts of one district's year inside the months. */
+export function bands(days: SeasonDays): Band[] {
+  return phases.map((phase) => {
+    const { from, to } = days.phases[phase];
+    const start = dayOfCommonYear(from as MonthDay) - 1;
+    const end = dayOfCommonYear(to as MonthDay) + (to < from ? 365 : 0);
+    const radius = (RING.inner + RING.months) / 2;
+    return { phase, path: sector(start, end, RING.inner, RING.months), arc: labelArc(start, end, radius), length: round(radius * (angle(end) - angle(start))) };
+  });
+}
+
+function sector(start: number, end: number, inner: number, outer: number): string {
+  const [a, b] = [angle(start), angle(end)];
+  const large = b - a > Math.PI ? 1 : 0;
+  return `M${point(inner, a)}L${point(outer, a)}A${outer} ${outer} 0 ${large} 1 ${point(outer, b)}L${point(inner, b)}A${inner} ${inner} 0 ${large} 0 ${point(inner, a)}Z`;
+}
+
+/** An arc to write along: with the clock in the upper half, against it in the lower, so that no word stands on its head. */
+function labelArc(start: number, end: number, radius: number): string {
+  const [a, b] = [angle(start), angle(end)];
+  const large = b - a > Math.PI ? 1 : 0;
+  const low = Math.cos((a + b) / 2) < 0;
+  const at = low ? radius + 6.5 : radius - 6;
+  return low ? `M${point(at, b)}A${at} ${at} 0 ${large} 0 ${point(at, a)}` : `M${point(at, a)}A${at} ${at} 0 ${large} 1 ${point(at, b)}`;
+}
