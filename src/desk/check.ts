@@ -1,9 +1,50 @@
-/* `npm run check`: everything wrong in a content folder, one line a fault. Exit 0 when clean, 1 with faults. */
-import { resolve } from 'node:path';
-import { check } from '../checks/check.ts';
-import { faultLine } from '../reader/fault.ts';
-const at = process.argv.indexOf('--content');
-const faults = check(resolve(at > 0 ? process.argv[at + 1]! : 'content'));
-for (const f of faults) console.log(faultLine(f));
-console.log(`${faults.length} faults`);
-process.exitCode = faults.length ? 1 : 0;
+/*
+ * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults. With
+ * --write-ids it first gives ids to the steps that lack one; with --strict --on DAY a day that has passed is a fault too.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Day } from '../../shared/days/day.ts';
+import { checkFolder } from '../checks/check.ts';
+import { sound } from '../checks/fields.ts';
+import { isPage } from '../checks/place.ts';
+import { overdueFaults } from '../checks/review.ts';
+import { withIds } from '../checks/task-ids.ts';
+import { faultLine, inReadingOrder, type Fault } from '../reader/fault.ts';
+import { readFolder } from '../reader/folder.ts';
+import { argumentsOf } from './arguments.ts';
+
+const { values } = argumentsOf('check');
+if (values.strict && values.on === undefined) stop('--strict needs the day to take for today: --strict --on 2026-05-01.');
+if (!values.strict && values.on !== undefined) stop('--on is for --strict: --strict --on 2026-05-01.');
+if (values['write-ids']) writeIds(values.content);
+
+const folder = readFolder(values.content);
+const faults = inReadingOrder([...checkFolder(folder), ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
+console.log(values.format === 'json' ? JSON.stringify(faults, null, 2) : [...faults.map(faultLine), countLine(faults, folder.files.length)].join('\n'));
+process.exitCode = faults.length > 0 ? 1 : 0;
+
+function countLine(found: readonly Fault[], files: number): string {
+  if (found.length === 0) return `No faults in ${counted(files, 'file')}.`;
+  return `${counted(found.length, 'fault')} in ${counted(new Set(found.map(({ path }) => path)).size, 'file')}.`;
+}
+
+function writeIds(directory: string): void {
+  for (const entry of readFolder(directory).entries) {
+    if (entry.collection !== 'checklists' || !isPage(entry)) continue;
+    const path = join(directory, entry.path);
+    const { text, written } = withIds(readFileSync(path, 'utf8'), entry);
+    if (written === 0) continue;
+    writeFileSync(path, text);
+    if (values.format === 'text') console.log(`${entry.path}: ${counted(written, 'id')} written.`);
+  }
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function stop(sentence: string): never {
+  console.error(sentence);
+  process.exit(2);
+}

@@ -22,6 +22,9 @@ const commands = {
   'test:long': ['test.ts', '--long'],
 };
 
+// npm runs a script through a shell. When npm is told to end, the shell is what it ends: notice that.
+if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
+
 process.exitCode = await launch(process.argv[2], process.argv.slice(3));
 
 async function launch(name, words) {

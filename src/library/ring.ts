@@ -35,7 +35,7 @@ const wedge = (from: MonthDay, to: MonthDay): Wedge => ({ from, to, path: sector
 export const monthMarks = (): MonthMark[] =>
   SHORT.map((words, index) => {
     const start = dayOfCommonYear(`${two(index + 1)}-01` as MonthDay) - 1;
-    const [x, y] = point((RING.months + RING.outer) / 2, angle(start + 15)).split(' ').map(Number) as [number, number];
+    const [x, y] = point((RING.months + RING.outer) / 2, angle(start + 15.2)).split(' ').map(Number) as [number, number];
     return { words, x, y };
   });
 

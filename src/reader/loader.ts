@@ -27,7 +27,12 @@ export function entriesOf(directory: string, collection: string): Loader {
         const entries = collection === 'club' ? [folder.club].filter((club) => club !== null) : folder.entries.filter((entry) => entry.collection === collection);
         store.clear();
         for (const entry of entries.filter(isWhole)) {
-          const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> });
+          const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> }).catch((error: unknown) => {
+            // The preview goes on without an entry that checks refuse; a build never comes this far with one.
+            if (watcher) return null;
+            throw error;
+          });
+          if (!data) continue;
           const digest = createHash('sha256').update(entry.text).digest('hex');
           const filePath = relative(root, `${directory}/${entry.path}`).split(sep).join('/');
           store.set({ id: entry.id, data, body: entry.body, digest, filePath });

@@ -43,7 +43,10 @@ function arrange(): void {
   }
   for (const wedge of document.querySelectorAll<SVGElement>('[data-half]')) {
     const [from, to] = wedge.dataset.half!.split(' ') as [MonthDay, MonthDay];
-    wedge.classList.toggle('open', isWithinSpan(now, from, to) || (now === '02-29' && to === '02-28'));
+    const open = isWithinSpan(now, from, to) || (now === '02-29' && to === '02-28');
+    wedge.classList.toggle('open', open);
+    // Drawn last of the wedges, so that no neighbour covers its edge; below the letters.
+    if (open) wedge.parentNode!.insertBefore(wedge, wedge.parentNode!.querySelector('text'));
   }
   for (const ring of document.querySelectorAll<SVGElement>('[data-ring]')) {
     ring.classList.toggle('other', ring.dataset.ring !== (root.dataset.district ?? document.querySelector<SVGElement>('[data-ring]')!.dataset.ring));
