@@ -1,0 +1,150 @@
+/*
+ * A built and served almanac for the tests. Each test file runs in a process of its own: the first that needs a site
+ * builds it, as its webmaster would (`node src/desk/build.ts`), the others wait and use the same folder. The folder's
+ * name holds the fingerprint of everything the build reads, so that it never changes while somebody reads it.
+ *
+ *   const site = await demoSite();            // or demoSite({ base: '/club/' }), fixtureSite('southern')
+ *   const browser = await openBrowser();
+ *   after(async () => { await browser.close(); await site.close(); });
+ */
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { sourceFingerprint } from '../../src/desk/freshness.ts';
+import { projectFolder } from '../../src/desk/places.ts';
+import { serve } from '../../src/desk/serve.ts';
+
+export { openBrowser } from '../../src/desk/test-browser.ts';
+
+/** What a build was given besides the content. */
+export interface Published {
+  /** Begins and ends with a slash. */
+  base?: string;
+  /** The web site's address, as in https://club.example. */
+  site?: string;
+}
+
+/** A folder of built files. */
+export interface Built {
+  folder: string;
+  /** The content it was built from. */
+  content: string;
+  base: string;
+  /** Addresses of all pages, from the files that are there: the base and what follows, such as `/club/year/` and `/club/404.html`. */
+  pages: string[];
+  /** The text of a built file, by its path in the folder. */
+  read: (path: string) => string;
+}
+
+export interface Site extends Built {
+  /** The first page, with its last slash: `http://127.0.0.1:40123/club/`. */
+  address: string;
+  /** The whole address of a page of `pages`. */
+  at: (page: string) => string;
+  close: () => Promise<void>;
+}
+
+export interface Ran {
+  code: number | null;
+  output: string;
+}
+
+/** The demo club, built and served. */
+export const demoSite = (published: Published = {}): Promise<Site> => served(join(projectFolder, 'content'), 'demo', published);
+
+/** A club of tests/fixtures, built and served. `sub-folder` is published under /club/ unless told otherwise. */
+export const fixtureSite = (name: string, published: Published = ownPlace(name)): Promise<Site> => served(fixtureFolder(name), name, published);
+
+/** The same as files only. */
+export const builtDemo = (published: Published = {}): Promise<Built> => built(join(projectFolder, 'content'), 'demo', published);
+export const builtFixture = (name: string, published: Published = ownPlace(name)): Promise<Built> => built(fixtureFolder(name), name, published);
+
+/** Where a club of tests/fixtures lies. */
+export const fixtureFolder = (name: string): string => join(projectFolder, 'tests', 'fixtures', name);
+
+const ownPlace = (name: string): Published => (name === 'sub-folder' ? { base: '/club/' } : {});
+
+/** Runs one of the desk's commands as its user does; `environment` is added to ours. */
+export async function runDesk(command: string, typed: readonly string[], environment: NodeJS.ProcessEnv = {}): Promise<Ran> {
+  // What the test runner tells its own processes is not for this one.
+  const { NODE_TEST_CONTEXT: _, SOURCE_DATE_EPOCH: __, ...ours } = process.env;
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', `${command}.ts`), ...typed], { cwd: projectFolder, env: { ...ours, ...environment } });
+  let output = '';
+  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text: string) => (output += text));
+  const code = await new Promise<number | null>((resolve, reject) => child.on('error', reject).on('close', resolve));
+  return { code, output };
+}
+
+async function served(content: string, name: string, published: Published): Promise<Site> {
+  const made = await built(content, name, published);
+  const { address, close } = await serve({ folder: made.folder, base: made.base, port: 0, gzip: true });
+  const { origin } = new URL(address);
+  return { ...made, address, at: (page) => origin + page, close };
+}
+
+const kept = join(projectFolder, '.almanac', 'tests');
+
+async function built(content: string, name: string, { base = '/', site }: Published): Promise<Built> {
+  const kind = [name, ...base.split('/').filter(Boolean), ...(site ? [new URL(site).host] : [])].join('-');
+  const folder = join(kept, `${kind}.${sourceFingerprint(projectFolder, content).slice(0, 16)}`);
+  mkdirSync(kept, { recursive: true });
+  await alone(join(kept, 'build.lock'), async () => {
+    if (existsSync(folder)) return;
+    const out = `${folder}.new-${process.pid}`;
+    const { code, output } = await runDesk('build', ['--content', content, '--out', out, '--base', base, ...(site ? ['--site', site] : [])]);
+    if (code !== 0) throw new Error(`${name} was not built:\n${output}`);
+    renameSync(out, folder);
+    removeOld(kind, folder);
+  });
+  utimesSync(folder, new Date(), new Date());
+  return { folder, content, base, pages: pagesIn(folder, base), read: (path) => readFileSync(join(folder, path), 'utf8') };
+}
+
+function pagesIn(folder: string, base: string): string[] {
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => path.split(sep).join('/'));
+  const pages = files.filter((path) => path.endsWith('.html') && !path.startsWith('pagefind/')).sort();
+  if (!pages.includes('index.html') || pages.length < 20) throw new Error(`${folder} holds ${pages.length} pages: too few for an almanac`);
+  return pages.map((path) => base + path.replace(/(^|\/)index\.html$/, '$1'));
+}
+
+/** Runs `work` while no other process on this machine does under the same lock. */
+async function alone(lock: string, work: () => Promise<void>): Promise<void> {
+  for (;;) {
+    try {
+      writeFileSync(lock, String(process.pid), { flag: 'wx' });
+      break;
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+      if (isLeft(lock)) rmSync(lock, { force: true });
+      else await wait(50);
+    }
+  }
+  try {
+    await work();
+  } finally {
+    rmSync(lock, { force: true });
+  }
+}
+
+/** True where the process that took the lock is gone. An empty lock is being written. */
+function isLeft(lock: string): boolean {
+  try {
+    const holder = Number(readFileSync(lock, 'utf8'));
+    if (holder === 0) return false;
+    process.kill(holder, 0);
+    return false;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'ESRCH';
+  }
+}
+
+// Sites of earlier states of the tree go, unless another run may still be reading them.
+function removeOld(kind: string, folder: string): void {
+  for (const name of readdirSync(kept)) {
+    const other = join(kept, name);
+    if (!name.startsWith(`${kind}.`) || other === folder) continue;
+    const unused = Date.now() - (statSync(other, { throwIfNoEntry: false })?.mtimeMs ?? 0);
+    if (unused > 30 * 60_000) rmSync(other, { recursive: true, force: true });
+  }
+}
