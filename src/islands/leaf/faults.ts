@@ -1,4 +1,5 @@
 /* In the preview only: what checks find in the club's folder stands at the head of every page. */
+export {};
 const faults = (await (await fetch('/almanac-faults.json')).json()) as string[];
 if (faults.length > 0) {
   const box = document.createElement('section');

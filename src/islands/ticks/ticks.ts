@@ -2,6 +2,8 @@
  * Ticks of a checklist, kept in this browser by the step's own id, so that rewording or moving a step never moves a
  * tick. Ticks of steps that are gone stay in the store untouched.
  */
+export {};
+
 const list = document.querySelector<HTMLElement>('[data-list]')!;
 const shelf = `almanac ${document.documentElement.dataset.shelf} ticks ${list.dataset.list}`;
 const boxes = [...list.querySelectorAll<HTMLInputElement>('input[data-tick]')];
@@ -66,9 +68,9 @@ again.addEventListener('click', () => {
   say();
 });
 
-const print = document.querySelector<HTMLButtonElement>('[data-print]')!;
-print.hidden = false;
-print.addEventListener('click', () => window.print());
+const printing = document.querySelector<HTMLButtonElement>('[data-print]')!;
+printing.hidden = false;
+printing.addEventListener('click', () => window.print());
 
 window.addEventListener('storage', (event) => {
   if (event.key === shelf) show();
