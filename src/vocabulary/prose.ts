@@ -19,13 +19,15 @@ export type Part = { id: string; words: string; steps: number };
 /** `opening` is what stands before the first heading: the answer; the first caution box follows it. */
 export type Drawn = { opening: string; rest: string; parts: Part[] };
 
-/** The HTML of a page's words. */
+const BEFORE_HEADING = /(?=<h2 )/;
+
+/** The HTML of a page's words; each heading with what is under it is a section, so that paper does not part them. */
 export function drawProse(body: string, around: Surroundings): Drawn {
   const tree = parseProse(body);
   const hast = toHast(tree as Root, { handlers: handlers(tree, around) as never }) as HastNodes;
   const html = toHtml(hast);
-  const cut = html.indexOf('<h2');
-  return { opening: cut < 0 ? html : html.slice(0, cut), rest: cut < 0 ? '' : html.slice(cut), parts: partsOf(tree) };
+  const [opening, ...sections] = html.startsWith('<h2') ? ['', ...html.split(BEFORE_HEADING)] : html.split(BEFORE_HEADING);
+  return { opening: opening!, rest: sections.map((section) => `<section class="part-of-page">${section}</section>`).join(''), parts: partsOf(tree) };
 }
 
 function handlers(tree: Root, around: Surroundings) {

@@ -1,0 +1,136 @@
+/*
+ * A field of several rows of boxes, such as the colonies of an apiary: rows are added, taken out, and made from a list
+ * pasted from a spreadsheet. In the form a row is `[data-row-of]`, the first one the pattern of all; the list is pasted
+ * into the box named `<name>-list`, which is empty again once its rows are made.
+ */
+import { readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
+import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
+import { boxOf, type Fault, type Field } from './field.ts';
+import type { Kind } from './kind.ts';
+import { fillBox } from './single.ts';
+
+type Columns = Readonly<Record<string, Kind<any>>>;
+export type RowOf<Of extends Columns> = { readonly [Name in keyof Of]: Of[Name] extends Kind<infer Value> ? Value : never };
+
+export type Rows<Of extends Columns> = {
+  /** The boxes of a row by name, in the order of the address. */
+  readonly columns: Of;
+  /** What parts them in the address, one fewer. */
+  readonly marks: readonly string[];
+  /** As in "Row 2". */
+  readonly word: string;
+  readonly most: number;
+  /** The cells of a pasted line in the order of the columns; a cell left undefined keeps the pattern's value. */
+  readonly spread: (cells: readonly string[]) => readonly (string | undefined)[];
+};
+
+export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly RowOf<Of>[]> {
+  const names = Object.keys(spec.columns);
+  const rowsOf = (form: HTMLFormElement, name: string) => [...form.querySelectorAll<HTMLElement>(`[data-row-of="${name}"]`)];
+
+  /** As many rows as asked for; new ones are copies of the first with its first values. */
+  function makeRows(form: HTMLFormElement, name: string, wanted: number): void {
+    const present = rowsOf(form, name);
+    for (const row of present.slice(wanted)) row.remove();
+    for (let at = present.length; at < wanted; at += 1) {
+      const row = present[0]!.cloneNode(true) as HTMLElement;
+      for (const box of row.querySelectorAll('input')) box.value = box.defaultValue;
+      rowsOf(form, name).at(-1)!.after(row);
+    }
+    number(form, name);
+  }
+
+  function number(form: HTMLFormElement, name: string): void {
+    const all = rowsOf(form, name);
+    for (const [at, row] of all.entries()) {
+      row.setAttribute('aria-label', `${spec.word} ${at + 1}`);
+      const out = row.querySelector('button')!;
+      out.hidden = all.length === 1;
+      out.setAttribute('aria-label', `Take out ${spec.word.toLowerCase()} ${at + 1}`);
+    }
+    form.querySelector<HTMLButtonElement>(`[data-add-to="${name}"]`)!.disabled = all.length >= spec.most;
+  }
+
+  function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly (string | undefined)[])[]): string | undefined {
+    makeRows(form, name, records.length);
+    const wrong = records.flatMap((record, row) =>
+      record.flatMap((text, at) => (text === undefined ? [] : (fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []))),
+    );
+    return wrong[0];
+  }
+
+  /** Rows from the pasted list, before or in place of rows that nobody filled; or why there are none. */
+  function takeList(form: HTMLFormElement, name: string): Fault | undefined {
+    const list = boxOf(form, `${name}-list`);
+    if (list.value.trim() === '') return undefined;
+    const read = readTypedRows(list.value, { fewest: 1, most: names.length });
+    if (!read.ok) return { box: list, words: listWords(read.reason, read.row, read.text) };
+    const before = rowsOf(form, name).filter((row) => [...row.querySelectorAll('input')].some((box) => box.value !== box.defaultValue)).length;
+    if (before + read.value.length > spec.most) return { box: list, words: `${spec.most} rows are the most; these would be ${before + read.value.length}.` };
+    const first = before === 0 ? 0 : rowsOf(form, name).length;
+    makeRows(form, name, first + read.value.length);
+    for (const [row, cells] of read.value.entries()) {
+      for (const [at, text] of spec.spread(cells).entries()) if (text !== undefined) boxOf(form, names[at]!, first + row).value = text;
+    }
+    list.value = '';
+    return undefined;
+  }
+
+  function listWords(reason: string, row = 1, text = ''): string {
+    if (reason === 'comma-list') return `Line ${row}, “${text}”: part the columns with a tab or a semicolon, not a comma.`;
+    return `Line ${row}, “${text}”: it needs ${names.join(', ')}, and no more.`;
+  }
+
+  return {
+    read: (form, name) => {
+      const unread = takeList(form, name);
+      const all = rowsOf(form, name);
+      const faults: Fault[] = unread ? [unread] : [];
+      const values: Record<string, unknown>[] = [];
+      const written = all.map((_, row) => {
+        const value: Record<string, unknown> = {};
+        values.push(value);
+        return names.map((column) => {
+          const box = boxOf(form, column, row);
+          const typed = box.value.trim();
+          const read = spec.columns[column]!.read(typed);
+          if (read.ok) {
+            value[column] = read.value;
+            return spec.columns[column]!.write(read.value) ?? '';
+          }
+          faults.push({ box, words: (all.length > 1 ? `${spec.word} ${row + 1}: ` : '') + spec.columns[column]!.says(read, typed) });
+          return typed;
+        });
+      });
+      const address = writeAddressRecords(written, spec.marks);
+      return faults.length > 0 ? { faults, address } : { value: values as RowOf<Of>[], address };
+    },
+    fill: (form, name, text) => {
+      const read = readAddressRecords(text, spec.marks);
+      if (read.ok && read.value.length <= spec.most) return fillRows(form, name, read.value);
+      boxOf(form, `${name}-list`).value = text;
+      return undefined;
+    },
+    wake: (form, name, changed) => {
+      number(form, name);
+      form.addEventListener('click', (event) => {
+        const button = (event.target as Element).closest('button');
+        const row = button?.closest<HTMLElement>(`[data-row-of="${name}"]`);
+        if (row) {
+          const next = (row.nextElementSibling ?? row.previousElementSibling) as HTMLElement | null;
+          row.remove();
+          number(form, name);
+          next?.querySelector('input')?.focus();
+          changed();
+        } else if (button?.dataset.addTo === name) {
+          makeRows(form, name, rowsOf(form, name).length + 1);
+          rowsOf(form, name).at(-1)!.querySelector('input')!.focus();
+          changed();
+        }
+      });
+      form.addEventListener('reset', () => makeRows(form, name, 1));
+      const list = boxOf(form, `${name}-list`);
+      list.addEventListener('paste', () => setTimeout(() => void (takeList(form, name) ?? changed())));
+    },
+  };
+}

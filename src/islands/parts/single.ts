@@ -1,0 +1,53 @@
+/* A field of one box, and a field of one choice among several. */
+import { boxOf, type Field } from './field.ts';
+import type { Kind } from './kind.ts';
+
+export function single<Value>(kind: Kind<Value>): Field<Value> {
+  return {
+    read: (form, name) => {
+      const box = boxOf(form, name);
+      const typed = box.value.trim();
+      const read = kind.read(typed);
+      if (read.ok) return { value: read.value, address: kind.write(read.value) };
+      return { faults: [{ box, words: kind.says(read, typed) }], address: kind.readAddress(typed).ok ? undefined : typed };
+    },
+    fill: (form, name, text) => fillBox(boxOf(form, name), kind, text),
+  };
+}
+
+/** What an address may say goes in as a value; what it may not goes in as it is, for its error to stand beside. */
+export function fillBox<Value>(box: { value: string }, kind: Kind<Value>, text: string): string | undefined {
+  const read = kind.readAddress(text);
+  box.value = read.ok ? kind.show(read.value) : text;
+  if (read.ok) return undefined;
+  const typed = kind.read(text);
+  return typed.ok ? `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` : undefined;
+}
+
+/** Radio buttons or a list to choose from, whose values are the words of the address. */
+export function choice<const Word extends string>(words: readonly Word[], what: string): Field<Word> {
+  const field = optionalChoice(words);
+  return {
+    ...field,
+    read: (form, name) => {
+      const { value, address } = field.read(form, name) as { value: Word | undefined; address: string | undefined };
+      return value === undefined ? { faults: [{ box: boxOf(form, name), words: `Choose ${what}.` }], address } : { value, address };
+    },
+  };
+}
+
+export function optionalChoice<const Word extends string>(words: readonly Word[]): Field<Word | undefined> {
+  const chosen = (form: HTMLFormElement, name: string) => form.elements.namedItem(name) as RadioNodeList | HTMLSelectElement;
+  return {
+    read: (form, name) => {
+      const value = words.find((word) => word === chosen(form, name).value);
+      return { value, address: value };
+    },
+    fill: (form, name, text) => {
+      if (!words.some((word) => word === text)) return `“${text}” is not one of the choices.`;
+      chosen(form, name).value = text;
+      return undefined;
+    },
+  };
+}
+
