@@ -45,7 +45,7 @@ export function readFolder(directory: string): Folder {
   }
   folder.files = list(directory, '', folder.faults, [realpathSync(directory)]);
   for (const path of folder.files) {
-    if (path === 'club.yaml') folder.club = readEntry(folder, path, '', 'club');
+    if (path === 'club.yaml') folder.club = readEntry(folder, path, 'club', 'club');
     const match = /^([^/]+)\/([^/]+)\.(mdx|yaml)$/.exec(path);
     if (!match) continue;
     const entry = readEntry(folder, path, match[1]!, match[2]!);
