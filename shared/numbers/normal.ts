@@ -1,9 +1,7 @@
 /**
- * The normal curve: its height, the share below a value, and the value below which a share lies.
+ * The normal curve: its height, and the share below a value.
  * The share is the rising series of the error integral (Abramowitz & Stegun 26.2.11), good to 1e-15 out to 8; beyond it 0 or 1.
  */
-import { bisect } from './bisect.ts';
-
 export function normalDensity(z: number): number {
   return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
 }
@@ -17,9 +15,4 @@ export function normalShareBelow(z: number): number {
     sum += term;
   }
   return 0.5 + sum * normalDensity(z);
-}
-
-export function normalQuantile(share: number): number {
-  if (!(share > 0 && share < 1)) throw new RangeError(`normalQuantile: needs a share between 0 and 1, got ${share}`);
-  return bisect((z) => normalShareBelow(z) - share, -8, 8);
 }

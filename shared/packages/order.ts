@@ -1,0 +1,83 @@
+/**
+ * What an order of packages comes to: net weight, bees put in, bees, queens, syrup and the weight to carry.
+ * Net is the weight on the label; a measure over it is put in for deaths on the way, where the supplier says how much. Gross is
+ * net with cage and can, as the supplier gives them; without them there is none. Everything stays in pounds, the unit of the label.
+ * Units: pounds, bees a pound, litres of syrup to the package, per cent.
+ */
+import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+
+export type OrderLine = { readonly count: number; readonly pounds: number };
+
+export type OrderTerms = {
+  readonly beesPerPound: number;
+  readonly spareQueens?: number;
+  readonly allowancePercent?: number;
+  readonly cagePounds?: number;
+  readonly canPounds?: number;
+  readonly syrupLitresEach?: number;
+};
+
+export type OrderTotals = {
+  readonly packages: number;
+  readonly netPounds: number;
+  readonly bees: number;
+  readonly queens: number;
+  /** Where the allowance is known. */
+  readonly shakePounds?: number;
+  /** Where both cage and can are known. */
+  readonly grossPounds?: number;
+  /** Where the can's syrup is known. */
+  readonly syrupLitres?: number;
+};
+
+export type PackageOrder = { readonly lines: readonly (OrderLine & OrderTotals)[]; readonly all: OrderTotals };
+
+export type OrderReason =
+  | 'no-lines' | 'no-count' | 'count-not-whole' | 'no-weight' | 'too-much' | 'no-bees-per-pound' | 'impossible-spare-queens'
+  | 'impossible-allowance' | 'impossible-cage' | 'impossible-can' | 'impossible-syrup'; // prettier-ignore
+
+const mostPackages = 10_000;
+const heaviestPounds = 20;
+const mostBeesPerPound = 10_000;
+
+export function packageOrder(lines: readonly OrderLine[], terms: OrderTerms): Outcome<PackageOrder, OrderReason> {
+  const wrong = checkTerms(terms) ?? (lines.length === 0 ? refuse('no-lines') : undefined);
+  if (wrong) return wrong;
+  for (const [index, line] of lines.entries()) {
+    const reason = checkLine(line);
+    if (reason) return refuse(reason, { row: index + 1 });
+  }
+  const worked = lines.map((line) => ({ ...line, ...totals(line.count, line.count * line.pounds, 0, terms) }));
+  const packages = lines.reduce((sum, line) => sum + line.count, 0);
+  const netPounds = lines.reduce((sum, line) => sum + line.count * line.pounds, 0);
+  if (packages > mostPackages) return refuse('too-much');
+  return accept({ lines: worked, all: totals(packages, netPounds, terms.spareQueens ?? 0, terms) });
+}
+
+function totals(packages: number, netPounds: number, spareQueens: number, terms: OrderTerms): OrderTotals {
+  const { beesPerPound, allowancePercent, cagePounds, canPounds, syrupLitresEach } = terms;
+  return {
+    packages, netPounds, bees: netPounds * beesPerPound, queens: packages + spareQueens,
+    ...(allowancePercent === undefined ? {} : { shakePounds: netPounds * (1 + allowancePercent / 100) }),
+    ...(cagePounds === undefined || canPounds === undefined ? {} : { grossPounds: netPounds + packages * (cagePounds + canPounds) }),
+    ...(syrupLitresEach === undefined ? {} : { syrupLitres: packages * syrupLitresEach }),
+  }; // prettier-ignore
+}
+
+function checkLine({ count, pounds }: OrderLine): OrderReason | undefined {
+  if (!(count > 0)) return 'no-count';
+  if (!Number.isInteger(count)) return 'count-not-whole';
+  if (!(pounds > 0)) return 'no-weight';
+  return count > mostPackages || pounds > heaviestPounds ? 'too-much' : undefined;
+}
+
+function checkTerms(terms: OrderTerms): Refused<OrderReason> | undefined {
+  const spare = terms.spareQueens ?? 0;
+  if (!(terms.beesPerPound > 0 && terms.beesPerPound <= mostBeesPerPound)) return refuse('no-bees-per-pound');
+  if (!Number.isInteger(spare) || spare < 0 || spare > mostPackages) return refuse('impossible-spare-queens');
+  const within = (value: number | undefined, most: number) => value === undefined || (value >= 0 && value <= most);
+  if (!within(terms.allowancePercent, 100)) return refuse('impossible-allowance');
+  if (!within(terms.cagePounds, heaviestPounds)) return refuse('impossible-cage');
+  if (!within(terms.canPounds, heaviestPounds)) return refuse('impossible-can');
+  return within(terms.syrupLitresEach, heaviestPounds) ? undefined : refuse('impossible-syrup');
+}

@@ -1,0 +1,30 @@
+import type { StoreMix } from '../../shared/feeding/stores.ts';
+import type { Row } from '../rows.ts';
+
+export const feedingFigures = { sugarShareOfStores: 0.82, efficiencyLeast: 0.76, efficiencyMost: 1 };
+
+/** Weight of honey in a full frame, in pounds; a Canadian table as another page quotes it, 70 lb being 10, 15 and 18 frames. */
+export const framePounds = { deep: 7, medium: 4.7, shallow: 3.9 };
+
+type Short = { shortKg: number; mix: StoreMix; efficiencyLeast: number };
+
+export const syrupForShortfall: Row<Short, { least: number; most: number; unit: 'L' | 'us-gal'; within: number }>[] = [
+  {
+    case: '30 lb short, 2:1, with a rule of 78 %',
+    given: { shortKg: 13.6077711, mix: '2:1-weight', efficiencyLeast: 7 / 9 },
+    expect: { least: 3.33, most: 4.29, unit: 'us-gal', within: 0.01 },
+    from: 'derived; the rule, 7 lb of stores from a US gallon of 2:1, is that of the Mid-Atlantic extension consortium (from memory)',
+  },
+  {
+    case: '10 kg short, 3:2',
+    given: { shortKg: 10, mix: '3:2-weight', efficiencyLeast: 0.76 },
+    expect: { least: 10.6, most: 14, unit: 'L', within: 0.1 },
+    from: 'Swiss bee health service, printed example: 14 L of 3:2 for 10 kg; the least derived',
+  },
+];
+
+export const frames: Row<{ kind: keyof typeof framePounds; count: number }, { pounds: number; within: number }>[] = [
+  { case: '10 deep', given: { kind: 'deep', count: 10 }, expect: { pounds: 70, within: 0.01 }, from: 'a Canadian table, as quoted elsewhere' },
+  { case: '15 medium', given: { kind: 'medium', count: 15 }, expect: { pounds: 70, within: 0.6 }, from: 'a Canadian table, as quoted elsewhere' },
+  { case: '18 shallow', given: { kind: 'shallow', count: 18 }, expect: { pounds: 70, within: 0.3 }, from: 'a Canadian table, as quoted elsewhere' },
+];
