@@ -6,7 +6,7 @@ import type { Element, ElementContent, Nodes as HastNodes } from 'hast';
 import { h } from 'hastscript';
 import { toHtml } from 'hast-util-to-html';
 import { toHast, type State } from 'mdast-util-to-hast';
-import type { Heading, Link, List, Nodes, Root, Table } from 'mdast';
+import type { Heading, Link, List, Nodes, Paragraph, Root, Table } from 'mdast';
 import { headingIds, parseProse, type TagNode } from '../reader/prose.ts';
 import { isSteps, steps } from './steps.ts';
 import { TAGS_DRAWN, type Surroundings } from './tags.ts';
@@ -35,9 +35,10 @@ function handlers(tree: Root, around: Surroundings) {
   const tag = (_: State, node: TagNode) => TAGS_DRAWN[node.name as keyof typeof TAGS_DRAWN]?.(node, around);
   return {
     mdxJsxTextElement: tag,
-    mdxJsxFlowElement: (state: State, node: TagNode) => h('p', [tag(state, node)]),
+    mdxJsxFlowElement: (state: State, node: TagNode) => h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined))),
     heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
     link: (state: State, node: Link) => link(node.url, state.all(node), around.base),
+    paragraph: (state: State, node: Paragraph) => h('p', alone(state.all(node))),
     list: (state: State, node: List) => (isSteps(node) ? steps(state, node, around) : plainList(state, node)),
     table: (state: State, node: Table) => table(state, node),
   };
@@ -47,6 +48,13 @@ function handlers(tree: Root, around: Surroundings) {
 export function link(url: string, words: ElementContent[], base: string): Element {
   const inside = url.startsWith('/') && !url.startsWith('//');
   return h('a', { href: inside ? base + url.slice(1) : url, ...(inside || url.startsWith('#') ? {} : { rel: 'external' }) }, words);
+}
+
+/** A link that stands by itself (a mark of punctuation apart) says so, and is drawn large enough to press. */
+function alone(content: ElementContent[]): ElementContent[] {
+  const [only, ...others] = content.filter((child) => child.type !== 'text' || /\p{L}/u.test(child.value));
+  if (only?.type === 'element' && only.tagName === 'a' && others.length === 0) only.properties.className = [only.properties.className ?? [], 'alone'].flat() as string[];
+  return content;
 }
 
 function plainList(state: State, node: List): Element {
@@ -61,8 +69,13 @@ const inline = (content: ElementContent[], loose: boolean): ElementContent[] =>
 /** A ledger: alignment as a class, and a frame that a keyboard can move sideways. */
 function table(state: State, node: Table): Element {
   const align = (column: number): string | undefined => (node.align?.[column] === 'right' ? 'number' : undefined);
+  // The empty corner above a column of names is no heading.
+  const kind = (cell: 'th' | 'td', words: ElementContent[]): 'th' | 'td' => (words.length === 0 ? 'td' : cell);
   const row = (index: number, cell: 'th' | 'td') =>
-    h('tr', node.children[index]!.children.map((each, column) => h(cell, { class: align(column), scope: cell === 'th' ? 'col' : undefined }, state.all(each))));
+    h('tr', node.children[index]!.children.map((each, column) => {
+      const words = alone(state.all(each));
+      return h(kind(cell, words), { class: align(column), scope: kind(cell, words) === 'th' ? 'col' : undefined }, words);
+    }));
   const head = node.children[0]!.children.map((cell) => state.all(cell));
   const name = head.flat().map((child) => (child.type === 'text' ? child.value : '')).filter(Boolean).join(', ');
   const body = node.children.slice(1).map((_, index) => row(index + 1, 'td'));

@@ -1,0 +1,75 @@
+/*
+ * One mistake a file: tests/faulty/cases/NAME.txt says what to change in the good club beside it, and the exact faults.
+ *
+ *     file: words/brood.yaml
+ *     instead of:
+ *         word: brood
+ *     write:
+ *         word: 7
+ *     found:
+ *         words/brood.yaml:1:7 field: word: found 7; write the word
+ *
+ * Without "instead of:" the file is written whole; "removed:" takes it away; "saved as:" is another program's encoding.
+ * A case may change several files. What is indented by four belongs to the line above it.
+ */
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const goodClub = fileURLToPath(new URL('good', import.meta.url));
+const folder = fileURLToPath(new URL('cases', import.meta.url));
+
+export type Change = { file: string; insteadOf?: string; write?: string; removed?: boolean; savedAs?: string };
+export type Case = { name: string; changes: Change[]; found: string };
+
+export const cases = (): Case[] => readdirSync(folder).sort().map((file) => readCase(file.replace(/\.txt$/, ''), readFileSync(join(folder, file), 'utf8')));
+
+export function readCase(name: string, text: string): Case {
+  const read: Case = { name, changes: [], found: '' };
+  for (const [, label, rest, block] of text.matchAll(/^([a-z][a-z ]*):(?: (.*))?\n((?:(?: {4}.*)?\n)*)/gm)) {
+    const words = block!.replace(/^ {4}/gm, '').replace(/\n+$/, '');
+    const change = read.changes.at(-1);
+    if (label === 'file') read.changes.push({ file: rest! });
+    else if (label === 'found') read.found = words;
+    else if (label === 'instead of') change!.insteadOf = words;
+    else if (label === 'write') change!.write = words;
+    else if (label === 'removed') change!.removed = true;
+    else if (label === 'saved as') change!.savedAs = rest!;
+    else throw new Error(`${name}: no such part as "${label}"`);
+  }
+  return read;
+}
+
+/** A copy of the good club with the changes made; `use` gets its path, and it is gone afterwards. */
+export function withChanges<T>(changes: readonly Change[], use: (directory: string) => T): T {
+  const directory = mkdtempSync(join(tmpdir(), 'club-'));
+  try {
+    cpSync(goodClub, directory, { recursive: true });
+    for (const change of changes) make(directory, change);
+    return use(directory);
+  } finally {
+    rmSync(directory, { recursive: true, force: true });
+  }
+}
+
+function make(directory: string, { file, insteadOf, write, removed, savedAs }: Change): void {
+  const path = join(directory, file);
+  if (removed) return rmSync(path, { recursive: true });
+  const old = insteadOf === undefined && (write !== undefined || savedAs === undefined) ? '' : readFileSync(path, 'utf8');
+  if (insteadOf !== undefined && !old.includes(insteadOf)) throw new Error(`${file} does not read: ${insteadOf}`);
+  const whole = insteadOf !== undefined ? old.replace(insteadOf, () => write ?? '') : write === undefined ? old : `${write}\n`;
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, encoded(whole, savedAs));
+}
+
+function encoded(text: string, savedAs: string | undefined): Buffer | string {
+  if (savedAs === undefined) return text;
+  if (savedAs === 'Windows-1252') return Buffer.from(text, 'latin1');
+  if (savedAs === 'UTF-16') return Buffer.from(`\uFEFF${text}`, 'utf16le');
+  if (savedAs === 'UTF-8 with a mark') return `\uFEFF${text}`;
+  if (savedAs === 'Windows line ends') return text.replaceAll('\n', '\r\n');
+  if (savedAs === 'HEIC') return Buffer.from('\0\0\0\u0018ftypheic\0\0\0\0', 'latin1');
+  if (savedAs === 'nothing') return '';
+  throw new Error(`no way to save as ${savedAs}`);
+}
