@@ -1,0 +1,157 @@
+/*
+ * What every page must keep, as functions that run inside the page and return what is wrong, in words. Each is proved in
+ * planted.test.ts to see the fault it is for.
+ */
+
+/** Nothing is wider than the window, so that nobody has to push a page sideways. */
+export function sideways(): string[] {
+  const room = document.documentElement.clientWidth;
+  if (document.documentElement.scrollWidth <= room) return [];
+  const inFrame = (element: Element): boolean => {
+    for (let above = element.parentElement; above; above = above.parentElement) if (/auto|scroll|hidden/.test(getComputedStyle(above).overflowX)) return true;
+    return false;
+  };
+  const wide = [...document.body.querySelectorAll('*')].filter((element) => element.getBoundingClientRect().right > room + 0.5 && !inFrame(element));
+  const name = (element: Element): string => `<${element.tagName.toLowerCase()}${element.className && typeof element.className === 'string' ? ` class="${element.className}"` : ''}> "${(element.textContent ?? '').trim().slice(0, 40)}"`;
+  return [`${document.documentElement.scrollWidth} px wide in a window of ${room} px, by ${wide.slice(0, 3).map(name).join(', ') || 'something out of sight'}`];
+}
+
+/** No letters under 18 px, those of pictures measured as they are drawn. */
+export function smallText(): string[] {
+  const faults = new Set<string>();
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const words = node.textContent!.trim();
+    const element = node.parentElement!;
+    if (words === '' || element.closest('script, style, title') || !element.checkVisibility({ visibilityProperty: true })) continue;
+    if (element.closest('.only-heard')) continue;
+    const size = Number.parseFloat(getComputedStyle(element).fontSize);
+    const drawn = element instanceof SVGGraphicsElement ? size * (element.getScreenCTM()?.a ?? 1) : size;
+    if (drawn < 17.95) faults.add(`"${words.slice(0, 40)}" at ${Math.round(drawn * 10) / 10} px`);
+  }
+  return [...faults];
+}
+
+/** What a finger presses is at least 48 px high (and wide, where it is a button or field), a step to tick 64 px; a link inside a sentence may be as high as its line. */
+export function smallTargets(): string[] {
+  const faults: string[] = [];
+  const tap = document.documentElement.dataset.hands === 'gloves' ? 96 : 48;
+  const row = document.documentElement.dataset.hands === 'gloves' ? 96 : 64;
+  const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
+  const isInSentence = (link: Element): boolean => {
+    let block = link.parentElement!;
+    while (getComputedStyle(block).display === 'inline') block = block.parentElement!;
+    const rest = block.cloneNode(true) as HTMLElement;
+    for (const other of rest.querySelectorAll('a, button, .only-heard, script, style')) other.remove();
+    // Flex and grid set their children out as rows of their own: what stands there is no word of a sentence.
+    const links = block.querySelectorAll('a').length;
+    return !/flex|grid/.test(getComputedStyle(block).display) && (/\p{L}{2}/u.test(rest.textContent!) || (links > 1 && /[,;]/.test(rest.textContent!)));
+  };
+  for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, label:has(input)')) {
+    // A source's mark beside its number leads to a row of full size.
+    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .only-heard, .mark')) continue;
+    if (element.matches('label input, a:not(.button)') && (element.matches('label input') || isInSentence(element))) continue;
+    const { width, height } = element.getBoundingClientRect();
+    const step = element.matches('.step label');
+    const least = step ? row : tap;
+    if (height < least - 0.5) faults.push(`${name(element)} is ${Math.round(height)} px high, under ${least}`);
+    else if (!element.matches('a:not(.button)') && width < tap - 0.5) faults.push(`${name(element)} is ${Math.round(width)} px wide, under ${tap}`);
+  }
+  return faults;
+}
+
+/** Everything that a keyboard reaches shows that it is reached, and stands clear of the bar at the edge. */
+export function hiddenFocus(): string[] {
+  const faults: string[] = [];
+  const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || element.id).trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
+  for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')) {
+    if (element.tabIndex < 0 || !element.checkVisibility({ visibilityProperty: true })) continue;
+    if (element.tabIndex > 0) faults.push(`${name(element)} has a place of its own in the order of the Tab key`);
+    element.focus({ focusVisible: true } as FocusOptions);
+    if (document.activeElement !== element) {
+      faults.push(`${name(element)} takes no focus`);
+      continue;
+    }
+    const style = getComputedStyle(element);
+    if (style.outlineStyle === 'none' || Number.parseFloat(style.outlineWidth) < 2) faults.push(`${name(element)} does not show its focus`);
+    const box = [...element.getClientRects()].find((each) => each.width > 0 && each.height > 0);
+    if (!box) {
+      faults.push(`${name(element)} is focused and has no size`);
+      continue;
+    }
+    // The part of it that the window shows; a frame may be taller than the window.
+    const shown = { left: Math.max(box.left, 0), top: Math.max(box.top, 0), right: Math.min(box.right, innerWidth), bottom: Math.min(box.bottom, innerHeight) };
+    if (shown.right - shown.left < 4 || shown.bottom - shown.top < 4) {
+      faults.push(`${name(element)} is focused out of sight`);
+      continue;
+    }
+    const bar = document.elementFromPoint((shown.left + shown.right) / 2, (shown.top + shown.bottom) / 2)?.closest('.thumbs');
+    if (bar && !bar.contains(element)) faults.push(`${name(element)} is focused under the bar at the edge`);
+  }
+  return faults;
+}
+
+/** Without script: there is a title and text, all five parts can be reached, and nothing waits for script. */
+export function waitsForScript(): string[] {
+  const faults: string[] = [];
+  const visible = (element: Element): boolean => (element as HTMLElement).checkVisibility({ visibilityProperty: true });
+  const title = document.querySelector('h1');
+  if (!title || !visible(title) || title.textContent!.trim() === '') faults.push('no title');
+  const main = document.querySelector<HTMLElement>('main');
+  if (!main || main.innerText.trim().length < 120) faults.push(`${main?.innerText.trim().length ?? 0} letters of text`);
+  const parts = [...document.querySelectorAll('nav[aria-label="Parts of the almanac"] a[href]')].filter(visible);
+  if (parts.length !== 5) faults.push(`${parts.length} of five parts`);
+  for (const button of document.querySelectorAll('button')) if (visible(button) && button.type !== 'submit') faults.push(`a button "${button.textContent!.trim()}" that does nothing`);
+  for (const heading of document.querySelectorAll('h2, h3')) {
+    const next = heading.nextElementSibling;
+    if (visible(heading) && (!next || next.matches('h2') || (next as HTMLElement).textContent!.trim() === '') && !heading.parentElement!.closest('.box')) faults.push(`a heading "${heading.textContent}" with nothing under it`);
+  }
+  return faults;
+}
+
+/** On paper: dark letters on white, empty boxes, no step or box cut in two, no page furniture. */
+export function wrongOnPaper(): string[] {
+  const faults = new Set<string>();
+  const light = (colour: string): number => {
+    const [red = 0, green = 0, blue = 0, alpha = 1] = (colour.match(/[\d.]+/g) ?? []).map(Number);
+    if (alpha === 0) return 1;
+    const part = (value: number): number => (value <= 10 ? value / 3294 : ((value / 255 + 0.055) / 1.055) ** 2.4);
+    return 0.2126 * part(red) + 0.7152 * part(green) + 0.0722 * part(blue);
+  };
+  const behind = (element: Element): number => {
+    for (let at: Element | null = element; at; at = at.parentElement) {
+      const { backgroundColor } = getComputedStyle(at);
+      if (!/, 0\)$|transparent/.test(backgroundColor)) return light(backgroundColor);
+    }
+    return 1;
+  };
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const words = node.textContent!.trim();
+    const element = node.parentElement!;
+    if (words === '' || element.closest('script, style, title') || !element.checkVisibility({ visibilityProperty: true })) continue;
+    const style = getComputedStyle(element);
+    const ink = element instanceof SVGElement ? style.fill : style.color;
+    if (light(ink) > 0.1) faults.add(`"${words.slice(0, 40)}" is printed in ${ink}`);
+    if (!(element instanceof SVGElement) && behind(element) < 0.99) faults.add(`"${words.slice(0, 40)}" is printed on a dark ground`);
+    if (Number.parseFloat(style.fontSize) < 12.5 && !(element instanceof SVGElement)) faults.add(`"${words.slice(0, 40)}" is printed at ${style.fontSize}`);
+  }
+  for (const box of document.querySelectorAll<HTMLInputElement>('.step input')) {
+    const style = getComputedStyle(box);
+    if (!box.checkVisibility() || style.backgroundImage !== 'none' || style.borderTopStyle === 'none') faults.add(`the box of "${box.closest('label')!.textContent!.trim().slice(0, 40)}" is not an empty box`);
+  }
+  for (const whole of document.querySelectorAll('.step, .box, tr')) if (getComputedStyle(whole).breakInside !== 'avoid') faults.add(`<${whole.tagName.toLowerCase()}> "${whole.textContent!.trim().slice(0, 30)}" may be cut in two`);
+  for (const furniture of document.querySelectorAll<HTMLElement>('button, .thumbs, input[type=search]')) if (furniture.checkVisibility()) faults.add(`<${furniture.tagName.toLowerCase()}> "${furniture.textContent!.trim().slice(0, 20)}" is printed`);
+  for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])')) if ([...shut.children].some((child) => !(child as HTMLElement).checkVisibility())) faults.add('a closed section is not printed');
+  return [...faults];
+}
+
+/** Every address a page names: where it leads, and what it is for. */
+export function addresses(): { kind: 'link' | 'part'; address: string; words: string }[] {
+  const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href]')].map((link) => ({ kind: 'link' as const, address: link.href, words: link.textContent!.trim() }));
+  const forms = [...document.querySelectorAll<HTMLFormElement>('form[action]')].map((form) => ({ kind: 'link' as const, address: form.action, words: 'a form' }));
+  const parts = [...document.querySelectorAll<HTMLElement>('link[href], script[src], img[src], use[href], source[src]')]
+    .filter((part) => part.getAttribute('rel') !== 'canonical')
+    .map((part) => ({ kind: 'part' as const, address: new URL((part.getAttribute('href') ?? part.getAttribute('src'))!, document.baseURI).href, words: part.tagName.toLowerCase() }));
+  return [...links, ...forms, ...parts];
+}
