@@ -18,9 +18,6 @@ export function accept<Value>(value: Value): Accepted<Value> {
   return { ok: true, value };
 }
 
-export function refuse<Reason extends string>(
-  reason: Reason,
-  where: { row?: number; text?: string } = {},
-): Refused<Reason> {
+export function refuse<Reason extends string>(reason: Reason, where: { row?: number; text?: string } = {}): Refused<Reason> {
   return { ok: false, reason, ...where };
 }

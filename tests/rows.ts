@@ -4,7 +4,11 @@ import { test } from 'node:test';
 export type Row<Given, Expect> = { case: string; given: Given; expect: Expect; from: string };
 
 /** Runs a table, a test a row, on inputs that cannot be written to. An empty table is a mistake. */
-export function rows<Given, Expect>(title: string, table: readonly Row<Given, Expect>[], check: (given: Given, expect: Expect) => void): void {
+export function rows<Given, Expect>(
+  title: string,
+  table: readonly Row<Given, Expect>[],
+  check: (given: Given, expect: Expect) => void,
+): void {
   if (table.length === 0) throw new Error(`rows: "${title}" has an empty table`);
   for (const row of table) test(`${title}: ${row.case} (${row.from})`, () => check(frozen(row.given), row.expect));
 }

@@ -15,7 +15,10 @@ export function readAddress(hash: string, known: readonly string[]): Address {
   const values = new Map<string, string>();
   const unknown: string[] = [];
   const repeated: string[] = [];
-  for (const pair of hash.replace(/^#/, '').split('&').filter((part) => part !== '')) {
+  for (const pair of hash
+    .replace(/^#/, '')
+    .split('&')
+    .filter((part) => part !== '')) {
     const cut = pair.indexOf('=');
     const name = decode(cut < 0 ? pair : pair.slice(0, cut));
     if (!known.includes(name)) unknown.push(name);

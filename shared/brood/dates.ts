@@ -30,12 +30,17 @@ export function broodDates(caste: Caste, seen: Seen, day: Day): BroodDates {
   const laid = laidWindow(seen, development[caste]);
   const sealed = both(later(laid, sealedDays), sealWindow(seen, hatchesDays, emergesDays.most - sealedDays.least));
   const emerges = both(later(laid, emergesDays), emergeWindow(seen));
-  const dates = (window: Window): BroodPair => ({ earliest: addDays(day, Math.floor(window.from)), latest: addDays(day, Math.ceil(window.to)) });
+  const dates = (window: Window): BroodPair => ({
+    earliest: addDays(day, Math.floor(window.from)),
+    latest: addDays(day, Math.ceil(window.to)),
+  });
   return {
-    laid: dates(laid), sealed: dates(sealed), emerges: dates(emerges),
+    laid: dates(laid),
+    sealed: dates(sealed),
+    emerges: dates(emerges),
     ...(caste === 'queen' ? queenDates(laid, emerges, dates) : {}),
     ...(seen === 'caged' ? broodless(day) : {}),
-  }; // prettier-ignore
+  };
 }
 
 /** The youngest and the oldest that such brood can be. */

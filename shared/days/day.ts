@@ -12,9 +12,7 @@ export type Day = string & { readonly [dayMark]: true };
 export const firstYear = 1900;
 export const lastYear = 2199;
 
-export const weekdays = [
-  'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday',
-] as const; // prettier-ignore
+export const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
 export type Weekday = (typeof weekdays)[number];
 
 export type DayReason = 'not-a-date' | 'impossible-date' | 'year-out-of-range';

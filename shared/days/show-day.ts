@@ -5,9 +5,19 @@
 import { daysBetween, partsOf, weekday, type Day } from './day.ts';
 
 export const monthNames = [
-  'January', 'February', 'March', 'April', 'May', 'June',
-  'July', 'August', 'September', 'October', 'November', 'December',
-] as const; // prettier-ignore
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
 
 export function monthName(month: number): string {
   const name = monthNames[month - 1];

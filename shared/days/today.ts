@@ -6,8 +6,11 @@ import { parseDay, type Day } from './day.ts';
 
 export function todayIn(timeZone: string, now: Date): Day {
   const parts = new Intl.DateTimeFormat('en-US-u-ca-gregory-nu-latn', {
-    timeZone, year: 'numeric', month: '2-digit', day: '2-digit',
-  }).formatToParts(now); // prettier-ignore
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).formatToParts(now);
   const part = (type: string) => parts.find((one) => one.type === type)?.value ?? '';
   const read = parseDay(`${part('year')}-${part('month')}-${part('day')}`);
   if (!read.ok) throw new RangeError(`todayIn: needs an instant from 1900 to 2199`);

@@ -34,8 +34,7 @@ export type Syrup = {
   readonly graining: Graining;
 };
 
-export type MixReason =
-  | 'no-sugar' | 'no-water' | 'no-amount' | 'too-much' | 'temperature-out-of-range' | 'impossible-cup' | 'too-thick'; // prettier-ignore
+export type MixReason = 'no-sugar' | 'no-water' | 'no-amount' | 'too-much' | 'temperature-out-of-range' | 'impossible-cup' | 'too-thick';
 
 /** Solid sugar without any air, 1.588 kg/L, would be 376 g to the cup. */
 const heaviestCupGrams = 376;
@@ -51,10 +50,16 @@ export function mixSyrup(recipe: Recipe, known: Known, kitchen: Kitchen): Outcom
   const sugarKg = (syrupKg * brix) / 100;
   const waterKg = syrupKg * (1 - brix / 100);
   return accept({
-    sugarKg, waterKg, waterLitres: waterKg / waterKgPerLitre(kitchen.temperatureC),
-    syrupKg, syrupLitres: syrupKg / kgPerLitre,
-    brix, kgPerLitre, sugarKgPerLitre: (kgPerLitre * brix) / 100, graining: grainsBelow(brix),
-  }); // prettier-ignore
+    sugarKg,
+    waterKg,
+    waterLitres: waterKg / waterKgPerLitre(kitchen.temperatureC),
+    syrupKg,
+    syrupLitres: syrupKg / kgPerLitre,
+    brix,
+    kgPerLitre,
+    sugarKgPerLitre: (kgPerLitre * brix) / 100,
+    graining: grainsBelow(brix),
+  });
 }
 
 /** Per cent of sugar by weight. The recipe must be one that `mixSyrup` takes. */

@@ -56,9 +56,13 @@ export function winterStores(
   const sugarKgLeast = (shortKg * figures.sugarShareOfStores) / figures.efficiencyMost;
   const sugarKgMost = (shortKg * figures.sugarShareOfStores) / figures.efficiencyLeast;
   return accept({
-    storesKg: stores.value, shortKg, sugarKgLeast, sugarKgMost,
-    syrupLitresLeast: sugarKgLeast * perKgSugar.value.syrupLitres, syrupLitresMost: sugarKgMost * perKgSugar.value.syrupLitres,
-  }); // prettier-ignore
+    storesKg: stores.value,
+    shortKg,
+    sugarKgLeast,
+    sugarKgMost,
+    syrupLitresLeast: sugarKgLeast * perKgSugar.value.syrupLitres,
+    syrupLitresMost: sugarKgMost * perKgSugar.value.syrupLitres,
+  });
 }
 
 function storesIn(hive: HiveStores): Outcome<number, StoresReason> {

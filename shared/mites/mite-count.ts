@@ -27,10 +27,12 @@ type Judgement = {
   readonly onlyCorrected: boolean;
 };
 
-export type ColonyResult = MiteSample & MiteRate & Judgement & {
-  /** Only where this colony is unsure by its own count; 'too-many' where it would take more than a colony should give. */
-  readonly beesToSettle?: number | 'too-many';
-}; // prettier-ignore
+export type ColonyResult = MiteSample &
+  MiteRate &
+  Judgement & {
+    /** Only where this colony is unsure by its own count; 'too-many' where it would take more than a colony should give. */
+    readonly beesToSettle?: number | 'too-many';
+  };
 
 export type MiteCount = {
   readonly colonies: readonly ColonyResult[];

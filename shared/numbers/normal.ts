@@ -3,7 +3,7 @@
  * The share is the rising series of the error integral (Abramowitz & Stegun 26.2.11), good to 1e-15 out to 8; beyond it 0 or 1.
  */
 export function normalDensity(z: number): number {
-  return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+  return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 }
 
 export function normalShareBelow(z: number): number {

@@ -8,11 +8,11 @@ import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';
 
 export type TypedListReason = TypedNumberReason | 'comma-list';
 
-export function readTypedList(
-  text: string,
-  allowedUnits: readonly string[] = [],
-): Outcome<readonly number[], TypedListReason> {
-  const items = text.split(/[\n\r\t;]/u).map((item) => item.trim()).filter((item) => item !== ''); // prettier-ignore
+export function readTypedList(text: string, allowedUnits: readonly string[] = []): Outcome<readonly number[], TypedListReason> {
+  const items = text
+    .split(/[\n\r\t;]/u)
+    .map((item) => item.trim())
+    .filter((item) => item !== '');
   if (items.length === 0) return refuse('empty');
   const numbers: number[] = [];
   for (const [index, item] of items.entries()) {

@@ -7,11 +7,9 @@
 import { refuse, type Refused } from '../outcome.ts';
 
 export type TypedNumberReason =
-  | 'empty' | 'not-a-number' | 'ambiguous-mark' | 'thousands-mark' | 'two-numbers' | 'too-many-digits' | 'unknown-unit'; // prettier-ignore
+  'empty' | 'not-a-number' | 'ambiguous-mark' | 'thousands-mark' | 'two-numbers' | 'too-many-digits' | 'unknown-unit';
 
-export type TypedNumber =
-  | { readonly ok: true; readonly value: number; readonly unit: string }
-  | Refused<TypedNumberReason>;
+export type TypedNumber = { readonly ok: true; readonly value: number; readonly unit: string } | Refused<TypedNumberReason>;
 
 /** More than this cannot be held exactly. */
 const mostDigits = 15;

@@ -57,13 +57,19 @@ export function populationCurve(start: PackageBees, figures: ColonyFigures, days
   const dayAt = (at: number | undefined) => (at === undefined ? undefined : addDays(start.installed, at));
   return {
     days: good.map((most, at) => ({
-      day: addDays(start.installed, at), sinceInstall: at,
-      beesLeast: poor[at]?.bees ?? 0, beesMost: most.bees, broodLeast: poor[at]?.brood ?? 0, broodMost: most.brood,
-    })), // prettier-ignore
+      day: addDays(start.installed, at),
+      sinceInstall: at,
+      beesLeast: poor[at]?.bees ?? 0,
+      beesMost: most.bees,
+      broodLeast: poor[at]?.brood ?? 0,
+      broodMost: most.brood,
+    })),
     lowPoint: {
-      earliest: addDays(start.installed, goodLow.at), latest: addDays(start.installed, poorLow.at),
-      beesLeast: poorLow.bees, beesMost: goodLow.bees,
-    }, // prettier-ignore
+      earliest: addDays(start.installed, goodLow.at),
+      latest: addDays(start.installed, poorLow.at),
+      beesLeast: poorLow.bees,
+      beesMost: goodLow.bees,
+    },
     backToStart: { earliest: dayAt(backAt(good, goodLow.at, start)), latest: dayAt(backAt(poor, poorLow.at, start)) },
   };
 }
@@ -115,7 +121,13 @@ function backAt(states: readonly State[], lowAt: number, start: PackageBees): nu
 
 function checkFigures({ survival, eggsPerDay, halfLayingAtBees, drawnCells, cellsBuiltPerDay }: ColonyFigures): void {
   const rises = (low: number, high: number) => low > 0 && high >= low && Number.isFinite(high);
-  const good = rises(survival.leastShare, survival.mostShare) && survival.mostShare < 1 && survival.days > 0
-    && rises(eggsPerDay.least, eggsPerDay.most) && rises(cellsBuiltPerDay.least, cellsBuiltPerDay.most) && halfLayingAtBees > 0 && drawnCells > 0; // prettier-ignore
+  const good =
+    rises(survival.leastShare, survival.mostShare) &&
+    survival.mostShare < 1 &&
+    survival.days > 0 &&
+    rises(eggsPerDay.least, eggsPerDay.most) &&
+    rises(cellsBuiltPerDay.least, cellsBuiltPerDay.most) &&
+    halfLayingAtBees > 0 &&
+    drawnCells > 0;
   if (!good) throw new RangeError('populationCurve: needs figures over 0, each least before its most, and survival under 1');
 }

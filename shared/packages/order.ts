@@ -33,8 +33,17 @@ export type OrderTotals = {
 export type PackageOrder = { readonly lines: readonly (OrderLine & OrderTotals)[]; readonly all: OrderTotals };
 
 export type OrderReason =
-  | 'no-lines' | 'no-count' | 'count-not-whole' | 'no-weight' | 'too-much' | 'no-bees-per-pound' | 'impossible-spare-queens'
-  | 'impossible-allowance' | 'impossible-cage' | 'impossible-can' | 'impossible-syrup'; // prettier-ignore
+  | 'no-lines'
+  | 'no-count'
+  | 'count-not-whole'
+  | 'no-weight'
+  | 'too-much'
+  | 'no-bees-per-pound'
+  | 'impossible-spare-queens'
+  | 'impossible-allowance'
+  | 'impossible-cage'
+  | 'impossible-can'
+  | 'impossible-syrup';
 
 const mostPackages = 10_000;
 const heaviestPounds = 20;
@@ -57,11 +66,14 @@ export function packageOrder(lines: readonly OrderLine[], terms: OrderTerms): Ou
 function totals(packages: number, netPounds: number, spareQueens: number, terms: OrderTerms): OrderTotals {
   const { beesPerPound, allowancePercent, cagePounds, canPounds, syrupLitresEach } = terms;
   return {
-    packages, netPounds, bees: netPounds * beesPerPound, queens: packages + spareQueens,
+    packages,
+    netPounds,
+    bees: netPounds * beesPerPound,
+    queens: packages + spareQueens,
     ...(allowancePercent === undefined ? {} : { shakePounds: netPounds * (1 + allowancePercent / 100) }),
     ...(cagePounds === undefined || canPounds === undefined ? {} : { grossPounds: netPounds + packages * (cagePounds + canPounds) }),
     ...(syrupLitresEach === undefined ? {} : { syrupLitres: packages * syrupLitresEach }),
-  }; // prettier-ignore
+  };
 }
 
 function checkLine({ count, pounds }: OrderLine): OrderReason | undefined {

@@ -27,7 +27,8 @@ export type WeightCheck = {
   readonly verdict: WeightTest;
 };
 
-export type WeightReason = 'no-label' | 'no-lot' | 'lot-not-whole' | 'lot-not-in-rule' | 'no-weights' | 'impossible-weight' | 'more-weights-than-lot';
+export type WeightReason =
+  'no-label' | 'no-lot' | 'lot-not-whole' | 'lot-not-in-rule' | 'no-weights' | 'impossible-weight' | 'more-weights-than-lot';
 
 export function checkWeights(
   { labelG, lot, weightsG }: { labelG: number; lot: number; weightsG: readonly number[] },
@@ -38,7 +39,12 @@ export function checkWeights(
   const plan = planFor(rule, lot);
   if (!plan) return refuse('lot-not-in-rule');
   const sampleNeeded = packagesToWeigh(plan.weigh, lot);
-  const mean = testMean(weightsG.map((weight) => weight - labelG), plan, rule, sampleNeeded);
+  const mean = testMean(
+    weightsG.map((weight) => weight - labelG),
+    plan,
+    rule,
+    sampleNeeded,
+  );
   const short = testShort(weightsG, labelG, lot, plan, rule);
   const tests = { mean: mean.test, ...short.tests };
   return accept({ sampleNeeded, ...mean.found, ...short.found, tests, verdict: worst(Object.values(tests)) });
@@ -48,7 +54,8 @@ function testMean(errorsG: readonly number[], plan: LotPlan, rule: WeightRule, n
   const n = errorsG.length;
   const meanErrorG = errorsG.reduce((sum, error) => sum + error, 0) / n;
   const spreadG = n < 2 ? undefined : Math.sqrt(errorsG.reduce((sum, error) => sum + (error - meanErrorG) ** 2, 0) / (n - 1));
-  const limitG = plan.mean === 'plain' ? 0 : spreadG === undefined ? undefined : (tQuantile(rule.certainty, n - 1) * spreadG) / Math.sqrt(n);
+  const limitG =
+    plan.mean === 'plain' ? 0 : spreadG === undefined ? undefined : (tQuantile(rule.certainty, n - 1) * spreadG) / Math.sqrt(n);
   const few = n < needed || limitG === undefined;
   const test: WeightTest = few ? 'too-few' : meanErrorG + limitG < -slackG ? 'fails' : 'passes';
   return { test, found: { meanErrorG, spreadG, limitG } };
@@ -66,9 +73,11 @@ function testShort(weightsG: readonly number[], labelG: number, lot: number, pla
     found: { toleranceG: tolerance, shortOnce, shortTwice, ...(needed === undefined ? {} : { shortSampleNeeded: needed }) },
     tests: {
       ...(needed === undefined || allowed === undefined ? {} : { short: testCount(weightsG.length, needed, shortOnce, allowed) }),
-      ...(rule.mostShortTwice === undefined ? {} : { shortTwice: shortTwice > rule.mostShortTwice ? 'fails' as const : 'passes' as const }),
+      ...(rule.mostShortTwice === undefined
+        ? {}
+        : { shortTwice: shortTwice > rule.mostShortTwice ? ('fails' as const) : ('passes' as const) }),
     },
-  }; // prettier-ignore
+  };
 }
 
 function testCount(weighed: number, needed: number, short: number, allowed: number): WeightTest {

@@ -9,16 +9,15 @@ const fullTurn = 2 * Math.PI;
 export function dailyFromMonthly(means: readonly number[]): readonly number[] {
   if (means.length !== 12 || !means.every(Number.isFinite)) throw new RangeError('dailyFromMonthly: needs twelve finite means');
   const waves = [0, 1, 2, 3, 4, 5, 6].map((times) => waveOf(means, times));
-  return monthLengths.flatMap((length, month) =>
-    Array.from({ length }, (_, date) => valueAt(waves, month + 0.5 + (date + 0.5) / length)),
-  );
+  return monthLengths.flatMap((length, month) => Array.from({ length }, (_, date) => valueAt(waves, month + 0.5 + (date + 0.5) / length)));
 }
 
 /** The part of `times` waves a year; the stretch undoes what averaging over a month takes off a wave. */
 type Wave = { times: number; cosine: number; sine: number };
 
 function waveOf(means: readonly number[], times: number): Wave {
-  const sum = (turn: (angle: number) => number) => means.reduce((total, mean, month) => total + mean * turn((fullTurn * times * (month + 1)) / 12), 0);
+  const sum = (turn: (angle: number) => number) =>
+    means.reduce((total, mean, month) => total + mean * turn((fullTurn * times * (month + 1)) / 12), 0);
   if (times === 0) return { times, cosine: sum(() => 1) / 12, sine: 0 };
   const angle = (Math.PI * times) / 12;
   const stretch = angle / Math.sin(angle) / (times === 6 ? 12 : 6);

@@ -15,11 +15,7 @@ export type GivenDaysReason = RuleReason | 'no-days' | 'max-under-min' | 'imposs
 const furthestDegrees = 150;
 const widestSpread = 50;
 
-export function sumGivenDays(
-  days: readonly DayTemperatures[],
-  rule: DegreeDayRule,
-  spread = 0,
-): Outcome<GivenDaysSum, GivenDaysReason> {
+export function sumGivenDays(days: readonly DayTemperatures[], rule: DegreeDayRule, spread = 0): Outcome<GivenDaysSum, GivenDaysReason> {
   const wrong = checkRule(rule, spread);
   if (wrong) return wrong;
   if (days.length === 0) return refuse('no-days');

@@ -2,9 +2,7 @@
  * The units a form offers, spelt as in an address, and the words people type for each. A bare "gallon" or "pint" is nobody's word
  * here, since the American and the British differ by a fifth; a bare "oz" is a weight.
  */
-export const unitNames = [
-  'kg', 'g', 'lb', 'oz', 'L', 'mL', 'us-gal', 'us-qt', 'us-cup', 'imp-gal', 'imp-pt', 'C', 'F',
-] as const; // prettier-ignore
+export const unitNames = ['kg', 'g', 'lb', 'oz', 'L', 'mL', 'us-gal', 'us-qt', 'us-cup', 'imp-gal', 'imp-pt', 'C', 'F'] as const;
 export type UnitName = (typeof unitNames)[number];
 
 /** In lower case, without full stops: what `readTypedNumber` takes as the units a field allows. */

@@ -54,7 +54,7 @@ export const calendars: Row<Start, Pairs>[] = [
     expect: { eggLook: ['2028-02-27', '2028-02-29'], capped: ['2028-02-29', '2028-03-03'], firstBees: ['2028-03-13', '2028-03-15'] },
     from: delaware,
   },
-]; // prettier-ignore
+];
 
 const harbo = 'Harbo, April, Louisiana, in Khoury et al. 2013, table 1';
 

@@ -136,3 +136,24 @@ export const wooster = { maxByMonth: [34.5, 38.1, 48.0, 61.0, 70.9, 79.5, 83.1, 
 export const washington = { maxByMonth: [43.4, 47.1, 55.9, 66.6, 75.4, 84.2, 88.4, 86.5, 79.5, 68.4, 57.9, 46.8], minByMonth: [28.6, 30.9, 37.6, 47.0, 56.5, 66.3, 71.1, 69.7, 62.4, 50.6, 41.2, 32.5] };
 export const grandRapids = { maxByMonth: [30.7, 33.7, 44.4, 58.2, 69.5, 79.0, 82.8, 80.6, 73.0, 60.3, 47.3, 34.8], minByMonth: [18.1, 19.9, 26.9, 37.7, 47.8, 57.7, 62.2, 61.0, 52.7, 41.8, 33.0, 23.5] };
 
+
+const woosterSource = 'computed independently from NOAA 1981-2010 normals of Wooster Exp Stn, Ohio; sums of the Ohio State University buckeye yard notes, which count floored';
+
+export const woosterDays: Row<{ method: DegreeDayMethod; spread: number; sum: number }, { monthDay: string }>[] = [
+  { case: 'floored, spread 8.77, 40 F-days', given: { method: 'floored', spread: 8.77, sum: 40 }, expect: { monthDay: '03-27' }, from: woosterSource },
+  { case: 'floored, spread 8.77, 44 F-days', given: { method: 'floored', spread: 8.77, sum: 44 }, expect: { monthDay: '03-29' }, from: woosterSource },
+  { case: 'floored, spread 8.77, 86 F-days', given: { method: 'floored', spread: 8.77, sum: 86 }, expect: { monthDay: '04-09' }, from: woosterSource },
+  { case: 'floored, spread 8.77, 142 F-days', given: { method: 'floored', spread: 8.77, sum: 142 }, expect: { monthDay: '04-19' }, from: woosterSource },
+  { case: 'floored, spread 8.77, 209 F-days', given: { method: 'floored', spread: 8.77, sum: 209 }, expect: { monthDay: '04-28' }, from: woosterSource },
+  { case: 'sine, spread 8.77, 40 F-days', given: { method: 'sine', spread: 8.77, sum: 40 }, expect: { monthDay: '04-04' }, from: woosterSource },
+  { case: 'sine, spread 8.77, 86 F-days', given: { method: 'sine', spread: 8.77, sum: 86 }, expect: { monthDay: '04-16' }, from: woosterSource },
+  { case: 'sine, spread 8.77, 142 F-days', given: { method: 'sine', spread: 8.77, sum: 142 }, expect: { monthDay: '04-26' }, from: woosterSource },
+  { case: 'simple, spread 8.77, 40 F-days', given: { method: 'simple', spread: 8.77, sum: 40 }, expect: { monthDay: '04-14' }, from: woosterSource },
+  { case: 'simple, spread 8.77, 86 F-days', given: { method: 'simple', spread: 8.77, sum: 86 }, expect: { monthDay: '04-25' }, from: woosterSource },
+  { case: 'simple, spread 8.77, 142 F-days', given: { method: 'simple', spread: 8.77, sum: 142 }, expect: { monthDay: '05-05' }, from: woosterSource },
+  { case: 'simple, spread 0, 40 F-days', given: { method: 'simple', spread: 0, sum: 40 }, expect: { monthDay: '05-03' }, from: woosterSource },
+  { case: 'simple, spread 0, 86 F-days', given: { method: 'simple', spread: 0, sum: 86 }, expect: { monthDay: '05-10' }, from: woosterSource },
+  { case: 'simple, spread 0, 142 F-days', given: { method: 'simple', spread: 0, sum: 142 }, expect: { monthDay: '05-17' }, from: woosterSource },
+  { case: 'floored, spread 0, 40 F-days', given: { method: 'floored', spread: 0, sum: 40 }, expect: { monthDay: '04-09' }, from: woosterSource },
+  { case: 'floored, spread 0, 142 F-days', given: { method: 'floored', spread: 0, sum: 142 }, expect: { monthDay: '04-26' }, from: woosterSource },
+];

@@ -17,7 +17,7 @@ export const densities: Row<{ brix: number; temperatureC: number }, { kgPerM3: n
   { case: '50 Brix at 30 C', given: { brix: 50, temperatureC: 30 }, expect: { kgPerM3: 1225.0, within: 0.05 }, from: warmth },
   { case: '65 Brix at 10 C', given: { brix: 65, temperatureC: 10 }, expect: { kgPerM3: 1321.5, within: 0.05 }, from: warmth },
   { case: '65 Brix at 40 C', given: { brix: 65, temperatureC: 40 }, expect: { kgPerM3: 1305.9, within: 0.05 }, from: warmth },
-]; // prettier-ignore
+];
 
 const vavrinecz = 'from memory: the lines of Vavrinecz 1962 and Charles 1960; a Russian table agrees within 0.12';
 

@@ -66,7 +66,7 @@ export const pastedRows: Row<{ text: string; fewest: number; most: number }, { r
   { case: 'a short row is named', given: { text: 'A\t9\t300\nB\t4', fewest: 3, most: 3 }, expect: { reason: 'wrong-fields', row: 2 }, from: rule },
   { case: 'commas', given: { text: 'A,9,300', fewest: 3, most: 3 }, expect: { reason: 'comma-list', row: 1 }, from: rule },
   { case: 'nothing', given: { text: '\n \n', fewest: 1, most: 9 }, expect: { reason: 'empty' }, from: rule },
-]; // prettier-ignore
+];
 
 export const shown: Row<{ value: number; places?: number; digits?: number }, { words: string }>[] = [
   { case: 'two decimals', given: { value: 2.9963, places: 2 }, expect: { words: '3.00' }, from: rule },

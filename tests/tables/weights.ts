@@ -17,7 +17,7 @@ export const eu: WeightRule = {
   tolerancesRoundUpToG: 0.1,
   certainty: 0.995,
   mostShortTwice: 0,
-}; // prettier-ignore
+};
 
 /** Canada, Safe Food for Canadians Regulations, SOR/2018-108, s. 200 and schedule 5. */
 export const ca: WeightRule = {
@@ -34,7 +34,7 @@ export const ca: WeightRule = {
   ],
   certainty: 0.995,
   mostShortTwice: 1,
-}; // prettier-ignore
+};
 
 /** NIST Handbook 133; its table of sample sizes from memory, its allowed variations left out. */
 export const us: WeightRule = {
@@ -95,7 +95,7 @@ export const factors: Row<{ share: number; n: number }, { factor: number }>[] = 
   { case: 'eu n 50', given: { share: 0.995, n: 50 }, expect: { factor: 0.379 }, from: 'UK packers guide, lots over 500, k' },
   { case: 'ca n 12', given: { share: 0.995, n: 12 }, expect: { factor: 0.897 }, from: 'SOR/2018-108, t at 0.995, computed independently' },
   { case: 'ca n 32', given: { share: 0.995, n: 32 }, expect: { factor: 0.485 }, from: 'SOR/2018-108, t at 0.995, computed independently' },
-]; // prettier-ignore
+];
 
 export const sampleErrors = [-3, 2, -5, 1, 0, -4, 3, -6, -2, 1, -1, -4];
 const vector = 'derived: one sample of twelve on a label of 454 g, lot 48';

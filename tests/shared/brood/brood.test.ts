@@ -31,16 +31,21 @@ test('a worker takes 3 + 6 + 12 = 21 days; a page that prints 14 for the sealed 
 test('only a queen mates and lays; stages follow one another; what is seen bounds what is to come', () => {
   const castes: Caste[] = ['worker', 'queen', 'drone'];
   const sights: Seen[] = ['egg', 'open', 'sealed', 'emerging', 'caged'];
-  for (const caste of castes) for (const seen of sights) {
-    const { laid, sealed, emerges, mates, lays } = broodDates(caste, seen, day);
-    const stages = [laid, sealed, emerges, ...(mates && lays ? [mates, lays] : [])];
-    assert.equal(stages.length, caste === 'queen' ? 5 : 3);
-    stages.forEach((stage, at) => {
-      assert.ok(daysBetween(stage.earliest, stage.latest) >= 0, `${caste} ${seen} ${at}`);
-      const before = stages[at - 1];
-      if (before) assert.ok(daysBetween(before.earliest, stage.earliest) > 0 && daysBetween(before.latest, stage.latest) > 0, `${caste} ${seen} ${at}`);
-    });
-    if (seen === 'egg' || seen === 'open') assert.ok(daysBetween(day, sealed.earliest) >= 0);
-    if (seen === 'sealed') assert.ok(daysBetween(day, emerges.earliest) >= 0 && daysBetween(sealed.latest, day) >= 0);
-  }
+  for (const caste of castes)
+    for (const seen of sights) {
+      const { laid, sealed, emerges, mates, lays } = broodDates(caste, seen, day);
+      const stages = [laid, sealed, emerges, ...(mates && lays ? [mates, lays] : [])];
+      assert.equal(stages.length, caste === 'queen' ? 5 : 3);
+      stages.forEach((stage, at) => {
+        assert.ok(daysBetween(stage.earliest, stage.latest) >= 0, `${caste} ${seen} ${at}`);
+        const before = stages[at - 1];
+        if (before)
+          assert.ok(
+            daysBetween(before.earliest, stage.earliest) > 0 && daysBetween(before.latest, stage.latest) > 0,
+            `${caste} ${seen} ${at}`,
+          );
+      });
+      if (seen === 'egg' || seen === 'open') assert.ok(daysBetween(day, sealed.earliest) >= 0);
+      if (seen === 'sealed') assert.ok(daysBetween(day, emerges.earliest) >= 0 && daysBetween(sealed.latest, day) >= 0);
+    }
 });

@@ -5,7 +5,15 @@ import { addDays, daysBetween, dayOfYear, parseDay, weekday, type Day } from '..
 import { formatDay, formatDayRange, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import {
-  addMonthDays, dayInYear, dayOfCommonYear, formatMonthDay, halfMonthName, isWithinSpan, monthDayAt, monthDayOf, parseMonthDay,
+  addMonthDays,
+  dayInYear,
+  dayOfCommonYear,
+  formatMonthDay,
+  halfMonthName,
+  isWithinSpan,
+  monthDayAt,
+  monthDayOf,
+  parseMonthDay,
   type MonthDay,
 } from '../../../shared/days/month-day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
@@ -14,8 +22,7 @@ import { ranges, sums, typed, weekdayRows } from '../../tables/days.ts';
 
 rows('sum of days', sums, ({ day, days }, expect) => assert.equal(addDays(day as Day, days), expect.day));
 rows('weekday', weekdayRows, ({ day }, expect) => assert.equal(weekday(day as Day), expect.weekday));
-rows('run of days in words', ranges, ({ first, last }, expect) =>
-  assert.equal(formatDayRange(first as Day, last as Day), expect.words));
+rows('run of days in words', ranges, ({ first, last }, expect) => assert.equal(formatDayRange(first as Day, last as Day), expect.words));
 rows('typed date', typed, ({ text }, expect) => {
   const read = readTypedDay(text);
   assert.deepEqual(read.ok ? { day: read.value } : { reason: read.reason }, expect);
@@ -35,42 +42,66 @@ test('words of a day', () => {
 });
 
 /** The calendar of the language runtime, in UTC, as a second opinion. */
-const anyDay = fc.date({ min: new Date('1900-01-01'), max: new Date('2199-12-31'), noInvalidDate: true })
+const anyDay = fc
+  .date({ min: new Date('1900-01-01'), max: new Date('2199-12-31'), noInvalidDate: true })
   .map((date) => date.toISOString().slice(0, 10) as Day);
 
 test('sums agree with the runtime calendar and undo themselves', () => {
-  fc.assert(fc.property(anyDay, fc.integer({ min: -40_000, max: 40_000 }), (day, days) => {
-    const moved = addDays(day, days);
-    assert.equal(moved, new Date(Date.parse(day) + days * 86_400_000).toISOString().slice(0, 10));
-    assert.equal(daysBetween(day, moved), days);
-    assert.equal(addDays(moved, -days), day);
-  }));
+  fc.assert(
+    fc.property(anyDay, fc.integer({ min: -40_000, max: 40_000 }), (day, days) => {
+      const moved = addDays(day, days);
+      assert.equal(moved, new Date(Date.parse(day) + days * 86_400_000).toISOString().slice(0, 10));
+      assert.equal(daysBetween(day, moved), days);
+      assert.equal(addDays(moved, -days), day);
+    }),
+  );
 });
 
 test('weekday and day of the year agree with the runtime calendar', () => {
-  fc.assert(fc.property(anyDay, (day) => {
-    const date = new Date(day);
-    assert.equal(weekday(day), date.toLocaleDateString('en-GB', { weekday: 'long', timeZone: 'UTC' }));
-    assert.equal(dayOfYear(day), 1 + (Date.parse(day) - Date.parse(`${day.slice(0, 4)}-01-01`)) / 86_400_000);
-  }));
+  fc.assert(
+    fc.property(anyDay, (day) => {
+      const date = new Date(day);
+      assert.equal(weekday(day), date.toLocaleDateString('en-GB', { weekday: 'long', timeZone: 'UTC' }));
+      assert.equal(dayOfYear(day), 1 + (Date.parse(day) - Date.parse(`${day.slice(0, 4)}-01-01`)) / 86_400_000);
+    }),
+  );
 });
 
 test('every day written out reads back as itself, day first or month first', () => {
-  fc.assert(fc.property(anyDay, (day) => {
-    const [date, month, year] = formatDay(day).split(' ');
-    for (const text of [day, formatDay(day), formatDayWithWeekday(day), `${month} ${date}, ${year}`, `${date} ${month?.slice(0, 3)} ${year}`]) {
-      assert.deepEqual(readTypedDay(text), { ok: true, value: day }, text);
-    }
-  }));
+  fc.assert(
+    fc.property(anyDay, (day) => {
+      const [date, month, year] = formatDay(day).split(' ');
+      for (const text of [
+        day,
+        formatDay(day),
+        formatDayWithWeekday(day),
+        `${month} ${date}, ${year}`,
+        `${date} ${month?.slice(0, 3)} ${year}`,
+      ]) {
+        assert.deepEqual(readTypedDay(text), { ok: true, value: day }, text);
+      }
+    }),
+  );
 });
 
 test('no text whatever makes the reader of dates throw or answer an impossible day', () => {
-  const pieces = fc.array(fc.constantFrom('1', '18', '31', '2026', '26', ' ', '/', '-', '.', ',', 'th', 'may', 'April', 'sat', 'x'), { maxLength: 8 });
-  fc.assert(fc.property(fc.oneof(fc.string(), pieces.map((parts) => parts.join(''))), (text) => {
-    const read = readTypedDay(text);
-    if (read.ok) assert.deepEqual(parseDay(read.value), read);
-    if (/^[\d/]+$/.test(text)) assert.equal(read.ok, false);
-  }), { numRuns: 2000 });
+  const pieces = fc.array(fc.constantFrom('1', '18', '31', '2026', '26', ' ', '/', '-', '.', ',', 'th', 'may', 'April', 'sat', 'x'), {
+    maxLength: 8,
+  });
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string(),
+        pieces.map((parts) => parts.join('')),
+      ),
+      (text) => {
+        const read = readTypedDay(text);
+        if (read.ok) assert.deepEqual(parseDay(read.value), read);
+        if (/^[\d/]+$/.test(text)) assert.equal(read.ok, false);
+      },
+    ),
+    { numRuns: 2000 },
+  );
 });
 
 test('today is the day in the club, not in the browser', () => {

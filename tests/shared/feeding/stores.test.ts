@@ -50,11 +50,13 @@ test('wrong input is named', () => {
 
 test('a larger shortfall never needs less; the least is never over the most; nothing is NaN', () => {
   const mix = fc.constantFrom(...(Object.keys(storeMixes) as StoreMix[]));
-  fc.assert(fc.property(fc.integer({ min: 0, max: 80 }), fc.integer({ min: 1, max: 60 }), mix, (kg, target, name) => {
-    const [here, more] = [stores({ grossKg: kg, emptyKg: 0 }, target, name), stores({ grossKg: kg, emptyKg: 0 }, target + 5, name)];
-    assert.ok(here.ok && more.ok);
-    for (const value of Object.values(here.value)) assert.ok(Number.isFinite(value) && value >= 0);
-    assert.ok(here.value.sugarKgLeast <= here.value.sugarKgMost && here.value.syrupLitresLeast <= here.value.syrupLitresMost);
-    assert.ok(more.value.syrupLitresMost >= here.value.syrupLitresMost);
-  }));
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 80 }), fc.integer({ min: 1, max: 60 }), mix, (kg, target, name) => {
+      const [here, more] = [stores({ grossKg: kg, emptyKg: 0 }, target, name), stores({ grossKg: kg, emptyKg: 0 }, target + 5, name)];
+      assert.ok(here.ok && more.ok);
+      for (const value of Object.values(here.value)) assert.ok(Number.isFinite(value) && value >= 0);
+      assert.ok(here.value.sugarKgLeast <= here.value.sugarKgMost && here.value.syrupLitresLeast <= here.value.syrupLitresMost);
+      assert.ok(more.value.syrupLitresMost >= here.value.syrupLitresMost);
+    }),
+  );
 });

@@ -21,7 +21,9 @@ function near(found: number, expected: number, within: number): void {
   assert.ok(Math.abs(found - expected) <= within, `found ${found}, printed ${expected} within ${within}`);
 }
 
-rows('density of syrup', tables.densities, ({ brix, temperatureC }, { kgPerM3, within }) => near(syrupKgPerLitre(brix, temperatureC) * 1000, kgPerM3, within));
+rows('density of syrup', tables.densities, ({ brix, temperatureC }, { kgPerM3, within }) =>
+  near(syrupKgPerLitre(brix, temperatureC) * 1000, kgPerM3, within),
+);
 rows('saturation', tables.saturation, ({ atC }, { brix, within }) => near(modernSaturationBrix(atC), brix, within));
 rows('graining', tables.graining, ({ brix }, { state, leastC, mostC, within }) => {
   const found = grainsBelow(brix);
@@ -65,40 +67,51 @@ test('wrong input is named, and never a number', () => {
 });
 
 const parts = fc.double({ min: 0.05, max: 5, noNaN: true });
-const anyRecipe = fc.record({ sugarParts: parts, waterParts: parts, by: fc.constantFrom('weight', 'volume', 'kilograms-to-litres') })
+const anyRecipe = fc
+  .record({ sugarParts: parts, waterParts: parts, by: fc.constantFrom('weight', 'volume', 'kilograms-to-litres') })
   .filter(({ sugarParts, waterParts }) => sugarParts / waterParts < 4.5) as fc.Arbitrary<Recipe>;
 const anyPlace = fc.record({ temperatureC: fc.integer({ min: 0, max: 60 }), sugarGramsPerUsCup: fc.integer({ min: 190, max: 212 }) });
 
 test('masses add up, the syrup is less than its parts apart, and every number is finite', () => {
-  fc.assert(fc.property(anyRecipe, parts, anyPlace, (recipe, kg, place) => {
-    const syrup = mixed(recipe, { of: 'sugar', amount: { kg } }, place);
-    near(syrup.sugarKg + syrup.waterKg, syrup.syrupKg, 1e-9);
-    near(syrup.sugarKg, kg, 1e-9);
-    assert.ok(syrup.syrupLitres < syrup.waterLitres + syrup.sugarKg / 1.5);
-    for (const value of Object.values(syrup)) if (typeof value === 'number') assert.ok(Number.isFinite(value) && value > 0);
-  }));
+  fc.assert(
+    fc.property(anyRecipe, parts, anyPlace, (recipe, kg, place) => {
+      const syrup = mixed(recipe, { of: 'sugar', amount: { kg } }, place);
+      near(syrup.sugarKg + syrup.waterKg, syrup.syrupKg, 1e-9);
+      near(syrup.sugarKg, kg, 1e-9);
+      assert.ok(syrup.syrupLitres < syrup.waterLitres + syrup.sugarKg / 1.5);
+      for (const value of Object.values(syrup)) if (typeof value === 'number') assert.ok(Number.isFinite(value) && value > 0);
+    }),
+  );
 });
 
 test('the same syrup whichever of sugar, water and syrup is known, by weight or by volume', () => {
-  fc.assert(fc.property(anyRecipe, parts, anyPlace, (recipe, kg, place) => {
-    const first = mixed(recipe, { of: 'sugar', amount: { kg } }, place);
-    const ways: Known[] = [
-      { of: 'water', amount: { kg: first.waterKg } }, { of: 'water', amount: { litres: first.waterLitres } },
-      { of: 'syrup', amount: { kg: first.syrupKg } }, { of: 'syrup', amount: { litres: first.syrupLitres } },
-      { of: 'sugar', amount: { litres: (kg / place.sugarGramsPerUsCup) * 236.5882365 } },
-    ];
-    for (const known of ways) near(mixed(recipe, known, place).syrupKg, first.syrupKg, first.syrupKg * 1e-9);
-  }));
+  fc.assert(
+    fc.property(anyRecipe, parts, anyPlace, (recipe, kg, place) => {
+      const first = mixed(recipe, { of: 'sugar', amount: { kg } }, place);
+      const ways: Known[] = [
+        { of: 'water', amount: { kg: first.waterKg } },
+        { of: 'water', amount: { litres: first.waterLitres } },
+        { of: 'syrup', amount: { kg: first.syrupKg } },
+        { of: 'syrup', amount: { litres: first.syrupLitres } },
+        { of: 'sugar', amount: { litres: (kg / place.sugarGramsPerUsCup) * 236.5882365 } },
+      ];
+      for (const known of ways) near(mixed(recipe, known, place).syrupKg, first.syrupKg, first.syrupKg * 1e-9);
+    }),
+  );
 });
 
 test('more sugar is heavier, warmer is lighter, thicker syrup grains sooner', () => {
-  fc.assert(fc.property(fc.double({ min: 0, max: 84, noNaN: true }), fc.double({ min: 5, max: 59, noNaN: true }), (brix, atC) => {
-    assert.ok(syrupKgPerLitre(brix + 1, atC) > syrupKgPerLitre(brix, atC));
-    assert.ok(syrupKgPerLitre(brix, atC + 1) < syrupKgPerLitre(brix, atC));
-  }));
-  fc.assert(fc.property(fc.double({ min: 64.4, max: 69.4, noNaN: true }), (brix) => {
-    const [thin, thick] = [grainsBelow(brix), grainsBelow(brix + 1)];
-    assert.ok(thin.state === 'below' && thick.state === 'below');
-    assert.ok(thin.leastC <= thin.mostC && thick.leastC > thin.leastC && thick.mostC > thin.mostC);
-  }));
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 84, noNaN: true }), fc.double({ min: 5, max: 59, noNaN: true }), (brix, atC) => {
+      assert.ok(syrupKgPerLitre(brix + 1, atC) > syrupKgPerLitre(brix, atC));
+      assert.ok(syrupKgPerLitre(brix, atC + 1) < syrupKgPerLitre(brix, atC));
+    }),
+  );
+  fc.assert(
+    fc.property(fc.double({ min: 64.4, max: 69.4, noNaN: true }), (brix) => {
+      const [thin, thick] = [grainsBelow(brix), grainsBelow(brix + 1)];
+      assert.ok(thin.state === 'below' && thick.state === 'below');
+      assert.ok(thin.leastC <= thin.mostC && thick.leastC > thin.leastC && thick.mostC > thin.mostC);
+    }),
+  );
 });

@@ -31,7 +31,12 @@ test('with level 1 and 300 bees nothing is ever below', () => {
 });
 
 test('one colony over the level is not hidden by the average', () => {
-  const judged = count([[12, 300], [0, 300], [0, 300], [1, 300]]);
+  const judged = count([
+    [12, 300],
+    [0, 300],
+    [0, 300],
+    [1, 300],
+  ]);
   assert.ok((judged.apiary?.per100 ?? 9) < 3);
   assert.equal(judged.verdict, 'act');
   assert.deepEqual(judged.coloniesToAct, ['A']);
@@ -40,15 +45,32 @@ test('one colony over the level is not hidden by the average', () => {
 
 test('the apiary has a rate from two colonies and a range from four', () => {
   assert.equal(count([[4, 300]]).apiary, undefined);
-  const three = count([[2, 300], [1, 300], [0, 300]]).apiary;
+  const three = count([
+    [2, 300],
+    [1, 300],
+    [0, 300],
+  ]).apiary;
   assert.deepEqual([three?.range, three?.highPer100, three?.verdict], ['too-few-colonies', undefined, 'below']);
-  const four = count([[2, 300], [1, 300], [0, 300], [3, 300]]).apiary;
+  const four = count([
+    [2, 300],
+    [1, 300],
+    [0, 300],
+    [3, 300],
+  ]).apiary;
   assert.equal(four?.range, 'log-limits');
   assert.ok((four?.lowPer100 ?? 9) < (four?.per100 ?? 0) && (four?.highPer100 ?? 0) > (four?.per100 ?? 9));
 });
 
 test('no mites anywhere: from 0 to the exact limit of all bees together', () => {
-  const zero = count([[0, 300], [0, 300], [0, 300], [0, 300]], { levelPer100: 1 });
+  const zero = count(
+    [
+      [0, 300],
+      [0, 300],
+      [0, 300],
+      [0, 300],
+    ],
+    { levelPer100: 1 },
+  );
   assert.equal(zero.apiary?.range, 'all-zero');
   assert.equal(zero.apiary?.lowPer100, 0);
   assert.ok(Math.abs((zero.apiary?.highPer100 ?? 0) - 0.3074) < 5e-5);
@@ -59,7 +81,14 @@ test('no mites anywhere: from 0 to the exact limit of all bees together', () => 
 });
 
 test('more bees are asked only of an unsure colony, and of the neediest', () => {
-  assert.deepEqual(count([[4, 300], [5, 300], [0, 300]]).toSettle, { label: 'B', bees: 657 });
+  assert.deepEqual(
+    count([
+      [4, 300],
+      [5, 300],
+      [0, 300],
+    ]).toSettle,
+    { label: 'B', bees: 657 },
+  );
   assert.deepEqual(count([[8, 300]]).toSettle, { label: 'A', bees: 'too-many' });
   assert.equal(count([[0, 300]]).toSettle, undefined);
 });
@@ -82,12 +111,29 @@ test('without a level there are rates and no verdict', () => {
 });
 
 test('weeks go by the highest limit and the highest rate of any colony', () => {
-  const weeks = count([[1, 300], [0, 100]], { levelPer100: 10 }).weeks;
-  assert.deepEqual(weeks, { state: 'weeks', soonestWeeks: Math.floor(Math.log(10 / 3.6889) / 0.036 / 7), latestWeeks: Math.floor(Math.log(30) / 0.015 / 7) });
+  const weeks = count(
+    [
+      [1, 300],
+      [0, 100],
+    ],
+    { levelPer100: 10 },
+  ).weeks;
+  assert.deepEqual(weeks, {
+    state: 'weeks',
+    soonestWeeks: Math.floor(Math.log(10 / 3.6889) / 0.036 / 7),
+    latestWeeks: Math.floor(Math.log(30) / 0.015 / 7),
+  });
 });
 
 test('one bad row is named and there is no result', () => {
-  const judged = judgeMiteCount({ samples: [{ label: 'A', mites: 9, bees: 300 }, { label: 'Hive 7', mites: 1, bees: 0 }], levelPer100: 3, ...usual });
+  const judged = judgeMiteCount({
+    samples: [
+      { label: 'A', mites: 9, bees: 300 },
+      { label: 'Hive 7', mites: 1, bees: 0 },
+    ],
+    levelPer100: 3,
+    ...usual,
+  });
   assert.deepEqual(judged, { ok: false, reason: 'no-bees', row: 2, text: 'Hive 7' });
   assert.deepEqual(judgeMiteCount({ samples: [], ...usual }), { ok: false, reason: 'no-samples' });
 });
@@ -116,26 +162,37 @@ const sample = fc.tuple(fc.oneof(fc.nat(30), fc.constant(0)), fc.integer({ min: 
 const level = fc.constantFrom(1, 2, 3, 5, 10);
 
 test('figure, range and verdict are never at odds, for any count', () => {
-  fc.assert(fc.property(fc.array(sample, { minLength: 1, maxLength: 10 }), level, fc.integer({ min: 40, max: 100 }), (samples, levelPer100, recoveryPercent) => {
-    const judged = count(samples, { levelPer100, recoveryPercent });
-    for (const { per100, highPer100, verdict } of judged.colonies) {
-      assert.equal(verdict === 'act', per100 >= levelPer100);
-      if (verdict === 'below') assert.ok(highPer100 < levelPer100);
-      assert.equal(Number(formatAgainst(per100, levelPer100, 1)) >= levelPer100, verdict === 'act');
-    }
-    assert.equal(judged.coloniesToAct.length > 0 || judged.apiary?.verdict === 'act', judged.verdict === 'act');
-    assert.equal(judged.weeks.state === 'already-there', judged.coloniesToAct.length > 0);
-    assert.doesNotMatch(JSON.stringify(judged), /null|NaN|Infinity/);
-  }), { numRuns: 300 });
+  fc.assert(
+    fc.property(
+      fc.array(sample, { minLength: 1, maxLength: 10 }),
+      level,
+      fc.integer({ min: 40, max: 100 }),
+      (samples, levelPer100, recoveryPercent) => {
+        const judged = count(samples, { levelPer100, recoveryPercent });
+        for (const { per100, highPer100, verdict } of judged.colonies) {
+          assert.equal(verdict === 'act', per100 >= levelPer100);
+          if (verdict === 'below') assert.ok(highPer100 < levelPer100);
+          assert.equal(Number(formatAgainst(per100, levelPer100, 1)) >= levelPer100, verdict === 'act');
+        }
+        assert.equal(judged.coloniesToAct.length > 0 || judged.apiary?.verdict === 'act', judged.verdict === 'act');
+        assert.equal(judged.weeks.state === 'already-there', judged.coloniesToAct.length > 0);
+        assert.doesNotMatch(JSON.stringify(judged), /null|NaN|Infinity/);
+      },
+    ),
+    { numRuns: 300 },
+  );
 });
 
 test('more mites, or a worse wash, never make the verdict milder', () => {
   const rank = { below: 0, unsure: 1, act: 2 } as const;
   const of = (samples: [number, number][], rest: Partial<MiteCountInput>) => rank[count(samples, rest).verdict ?? 'below'];
-  fc.assert(fc.property(fc.array(sample, { minLength: 1, maxLength: 3 }), level, fc.integer({ min: 1, max: 20 }), (samples, levelPer100, more) => {
-    const worse = samples.map(([mites, bees]): [number, number] => [mites + more, bees]);
-    assert.ok(of(worse, { levelPer100 }) >= of(samples, { levelPer100 }));
-    assert.ok(of(samples, { levelPer100, recoveryPercent: 100 - more }) >= of(samples, { levelPer100 }));
-    assert.ok(of(samples, { levelPer100: levelPer100 + 1 }) <= of(samples, { levelPer100 }));
-  }), { numRuns: 300 });
+  fc.assert(
+    fc.property(fc.array(sample, { minLength: 1, maxLength: 3 }), level, fc.integer({ min: 1, max: 20 }), (samples, levelPer100, more) => {
+      const worse = samples.map(([mites, bees]): [number, number] => [mites + more, bees]);
+      assert.ok(of(worse, { levelPer100 }) >= of(samples, { levelPer100 }));
+      assert.ok(of(samples, { levelPer100, recoveryPercent: 100 - more }) >= of(samples, { levelPer100 }));
+      assert.ok(of(samples, { levelPer100: levelPer100 + 1 }) <= of(samples, { levelPer100 }));
+    }),
+    { numRuns: 300 },
+  );
 });

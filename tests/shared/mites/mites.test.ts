@@ -37,9 +37,11 @@ rows('limits of a sample', tables.sampleLimits, (sample, { low, high }) => {
   near(rateOf(sample).highPer100, high, 0.005001);
 });
 rows('corrected rate', tables.corrected, ({ recovery, ...sample }, { per100 }) =>
-  near(rateOf(sample, recovery).per100Corrected, per100, 0.005));
+  near(rateOf(sample, recovery).per100Corrected, per100, 0.005),
+);
 rows('bees to settle', tables.settling, ({ level, mostBees, ...sample }, { bees }) =>
-  assert.equal(beesToSettle(sample, level, mostBees), bees));
+  assert.equal(beesToSettle(sample, level, mostBees), bees),
+);
 rows('bees to meet one', tables.bees, ({ share, certainty }, expect) => {
   const plan = samplingPlan({ sharePercent: share, certaintyPercent: certainty }, { coloniesLeast: 8, coloniesMost: 10 });
   assert.equal(plan.ok && plan.value.beesNeeded, expect.bees);
@@ -49,10 +51,17 @@ rows('colonies to sample', tables.coloniesToSample, ({ colonies }, { least, most
   const plan = samplingPlan({ sharePercent: 1, certaintyPercent: 95, colonies }, { coloniesLeast: 8, coloniesMost: 10 });
   assert.deepEqual(plan.ok && [plan.value.coloniesLeast, plan.value.coloniesMost], [least, most]);
 });
-rows('sticky board', tables.board, ({ mites, days }, { perDay }) => assert.deepEqual(mitesFallenPerDay(mites, days), { ok: true, value: perDay }));
+rows('sticky board', tables.board, ({ mites, days }, { perDay }) =>
+  assert.deepEqual(mitesFallenPerDay(mites, days), { ok: true, value: perDay }),
+);
 rows('Student t', tables.tPoints, ({ share, freedom }, { t }) => near(tQuantile(share, freedom), t, 0.0005));
 rows('weeks to the level', tables.weeks, ({ rate, high, level }, { soonest, latest }) =>
-  assert.deepEqual(weeksToLevel({ per100: rate, highPer100: high }, level, tables.growth, true), { state: 'weeks', soonestWeeks: soonest, latestWeeks: latest }));
+  assert.deepEqual(weeksToLevel({ per100: rate, highPer100: high }, level, tables.growth, true), {
+    state: 'weeks',
+    soonestWeeks: soonest,
+    latestWeeks: latest,
+  }),
+);
 rows('doubling', tables.doublingDays, ({ perDay }, { days }) => {
   const found = weeksToLevel({ per100: 1, highPer100: 1 }, 2, { slowestPerDay: perDay, fastestPerDay: perDay }, true);
   assert.deepEqual(found, { state: 'weeks', soonestWeeks: Math.floor(days / 7), latestWeeks: Math.floor(days / 7) });
@@ -101,12 +110,22 @@ test('wrong input is named, and never a number', () => {
   assert.equal(reason(9, 300, 101), 'impossible-recovery');
   const habit = { coloniesLeast: 8, coloniesMost: 10 };
   for (const [sharePercent, certaintyPercent, colonies, expected] of [
-    [0, 95, 1, 'impossible-share'], [101, 95, 1, 'impossible-share'], [1, 100, 1, 'impossible-certainty'], [1, 0, 1, 'impossible-certainty'],
-    [1, 95, 0, 'no-colonies'], [1, 95, 2.5, 'colonies-not-whole'],
+    [0, 95, 1, 'impossible-share'],
+    [101, 95, 1, 'impossible-share'],
+    [1, 100, 1, 'impossible-certainty'],
+    [1, 0, 1, 'impossible-certainty'],
+    [1, 95, 0, 'no-colonies'],
+    [1, 95, 2.5, 'colonies-not-whole'],
   ] as const) {
     assert.deepEqual(samplingPlan({ sharePercent, certaintyPercent, colonies }, habit), { ok: false, reason: expected });
   }
-  for (const [mites, days, expected] of [[1, 0, 'no-days'], [1, -1, 'no-days'], [1.5, 2, 'mites-not-whole'], [-1, 2, 'mites-negative'], [1, 400, 'too-many']] as const) {
+  for (const [mites, days, expected] of [
+    [1, 0, 'no-days'],
+    [1, -1, 'no-days'],
+    [1.5, 2, 'mites-not-whole'],
+    [-1, 2, 'mites-negative'],
+    [1, 400, 'too-many'],
+  ] as const) {
     assert.deepEqual(mitesFallenPerDay(mites, days), { ok: false, reason: expected });
   }
 });
@@ -117,27 +136,34 @@ test('weeks: a rate at the level is there already; no brood, no level and no mit
   assert.deepEqual(weeksToLevel({ per100: 1, highPer100: 2 }, 3, growth, false), { state: 'no-brood' });
   assert.deepEqual(weeksToLevel({ per100: 1, highPer100: 2 }, undefined, growth, true), { state: 'no-level' });
   assert.deepEqual(weeksToLevel({ per100: 0, highPer100: 1.23 }, 3, growth, true), { state: 'no-mites', soonestWeeks: 3 });
-  assert.throws(() => weeksToLevel({ per100: 1, highPer100: 2 }, 3, { slowestPerDay: 0, fastestPerDay: 1 }, true), /weeksToLevel: needs growth over 0/);
+  assert.throws(
+    () => weeksToLevel({ per100: 1, highPer100: 2 }, 3, { slowestPerDay: 0, fastestPerDay: 1 }, true),
+    /weeksToLevel: needs growth over 0/,
+  );
 });
 
 const anySample = fc.record({ mites: fc.nat(2000), bees: fc.integer({ min: 1, max: 5000 }) });
 
 test('a rate lies within its limits, rises with mites and falls with bees, and is always finite', () => {
-  fc.assert(fc.property(anySample, fc.integer({ min: 1, max: 100 }), (sample, recovery) => {
-    const rate = rateOf(sample, recovery);
-    for (const value of Object.values(rate)) assert.ok(Number.isFinite(value));
-    assert.ok(rate.lowPer100 <= rate.per100 && rate.per100 < rate.highPer100);
-    const more = rateOf({ ...sample, mites: sample.mites + 1 });
-    assert.ok(more.per100 > rate.per100 && more.highPer100 > rate.highPer100 && more.lowPer100 > rate.lowPer100);
-    assert.ok(rateOf({ ...sample, bees: sample.bees + 1 }).highPer100 < rate.highPer100);
-  }));
+  fc.assert(
+    fc.property(anySample, fc.integer({ min: 1, max: 100 }), (sample, recovery) => {
+      const rate = rateOf(sample, recovery);
+      for (const value of Object.values(rate)) assert.ok(Number.isFinite(value));
+      assert.ok(rate.lowPer100 <= rate.per100 && rate.per100 < rate.highPer100);
+      const more = rateOf({ ...sample, mites: sample.mites + 1 });
+      assert.ok(more.per100 > rate.per100 && more.highPer100 > rate.highPer100 && more.lowPer100 > rate.lowPer100);
+      assert.ok(rateOf({ ...sample, bees: sample.bees + 1 }).highPer100 < rate.highPer100);
+    }),
+  );
 });
 
 test('surer limits are wider', () => {
-  fc.assert(fc.property(fc.nat(500), (count) => {
-    const [usual, wide] = [poissonLimits(count, 0.95), poissonLimits(count, 0.99)];
-    assert.ok(wide.high > usual.high && wide.low <= usual.low);
-  }));
+  fc.assert(
+    fc.property(fc.nat(500), (count) => {
+      const [usual, wide] = [poissonLimits(count, 0.95), poissonLimits(count, 0.99)];
+      assert.ok(wide.high > usual.high && wide.low <= usual.low);
+    }),
+  );
 });
 
 test('more certainty, and a rarer mite, need more bees; the chance to miss is what was allowed or less', () => {
@@ -147,21 +173,25 @@ test('more certainty, and a rarer mite, need more bees; the chance to miss is wh
     assert.ok(made.ok);
     return made.value;
   };
-  fc.assert(fc.property(fc.double({ min: 0.01, max: 99, noNaN: true }), fc.double({ min: 1, max: 99, noNaN: true }), (share, certainty) => {
-    const { beesNeeded, missedChancePercent } = plan(share, certainty);
-    assert.ok(beesNeeded >= plan(Math.min(100, share * 1.5), certainty).beesNeeded);
-    assert.ok(beesNeeded <= plan(share, certainty + (100 - certainty) / 2).beesNeeded);
-    assert.ok(missedChancePercent <= 100 - certainty + 1e-6);
-    assert.ok(beesNeeded === 1 || missedChance(share, beesNeeded - 1) > 100 - certainty - 1e-6);
-  }));
+  fc.assert(
+    fc.property(fc.double({ min: 0.01, max: 99, noNaN: true }), fc.double({ min: 1, max: 99, noNaN: true }), (share, certainty) => {
+      const { beesNeeded, missedChancePercent } = plan(share, certainty);
+      assert.ok(beesNeeded >= plan(Math.min(100, share * 1.5), certainty).beesNeeded);
+      assert.ok(beesNeeded <= plan(share, certainty + (100 - certainty) / 2).beesNeeded);
+      assert.ok(missedChancePercent <= 100 - certainty + 1e-6);
+      assert.ok(beesNeeded === 1 || missedChance(share, beesNeeded - 1) > 100 - certainty - 1e-6);
+    }),
+  );
 });
 
 test('soonest is never after latest; a higher level is never reached sooner', () => {
-  fc.assert(fc.property(anySample, fc.constantFrom(1, 2, 3, 5, 10), (sample, level) => {
-    const rate = rateOf(sample);
-    const [near, far] = [weeksToLevel(rate, level, tables.growth, true), weeksToLevel(rate, level * 2, tables.growth, true)];
-    if (near.state !== 'weeks') return;
-    assert.ok(near.soonestWeeks >= 0 && near.soonestWeeks <= near.latestWeeks);
-    assert.ok(far.state === 'weeks' && far.soonestWeeks >= near.soonestWeeks && far.latestWeeks >= near.latestWeeks);
-  }));
+  fc.assert(
+    fc.property(anySample, fc.constantFrom(1, 2, 3, 5, 10), (sample, level) => {
+      const rate = rateOf(sample);
+      const [near, far] = [weeksToLevel(rate, level, tables.growth, true), weeksToLevel(rate, level * 2, tables.growth, true)];
+      if (near.state !== 'weeks') return;
+      assert.ok(near.soonestWeeks >= 0 && near.soonestWeeks <= near.latestWeeks);
+      assert.ok(far.state === 'weeks' && far.soonestWeeks >= near.soonestWeeks && far.latestWeeks >= near.latestWeeks);
+    }),
+  );
 });

@@ -46,49 +46,66 @@ function meanings(text: string): Set<number> {
 }
 
 test('a text of figures, marks and spaces that two people could read differently is refused', () => {
-  const marks = fc.array(fc.constantFrom('0', '1', '2', '5', '9', '.', ',', ' ', '-', '\u2212', '+'), { maxLength: 9 }).map((parts) => parts.join(''));
-  fc.assert(fc.property(marks, (text) => {
-    const read = readTypedNumber(text);
-    if (!read.ok) return;
-    const possible = meanings(text.replace('+', ''));
-    assert.ok(Number.isFinite(read.value), text);
-    assert.equal(possible.size, 1, `${JSON.stringify(text)} was read as ${read.value} of ${[...possible].join(' or ')}`);
-    assert.ok(possible.has(read.value), `${JSON.stringify(text)} was read as ${read.value}`);
-  }), { numRuns: 20_000 });
+  const marks = fc
+    .array(fc.constantFrom('0', '1', '2', '5', '9', '.', ',', ' ', '-', '\u2212', '+'), { maxLength: 9 })
+    .map((parts) => parts.join(''));
+  fc.assert(
+    fc.property(marks, (text) => {
+      const read = readTypedNumber(text);
+      if (!read.ok) return;
+      const possible = meanings(text.replace('+', ''));
+      assert.ok(Number.isFinite(read.value), text);
+      assert.equal(possible.size, 1, `${JSON.stringify(text)} was read as ${read.value} of ${[...possible].join(' or ')}`);
+      assert.ok(possible.has(read.value), `${JSON.stringify(text)} was read as ${read.value}`);
+    }),
+    { numRuns: 20_000 },
+  );
 });
 
 test('no text whatever throws or gives a number that is not finite', () => {
-  fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => {
-    const read = readTypedNumber(text);
-    if (read.ok) assert.ok(Number.isFinite(read.value) && /\d|[\u00bc-\u00be\u2150-\u215e]/u.test(text), JSON.stringify(text));
-    readTypedList(text);
-    readTypedRows(text, { fewest: 1, most: 3 });
-  }), { numRuns: 5000 });
+  fc.assert(
+    fc.property(fc.string({ unit: 'binary' }), (text) => {
+      const read = readTypedNumber(text);
+      if (read.ok) assert.ok(Number.isFinite(read.value) && /\d|[\u00bc-\u00be\u2150-\u215e]/u.test(text), JSON.stringify(text));
+      readTypedList(text);
+      readTypedRows(text, { fewest: 1, most: 3 });
+    }),
+    { numRuns: 5000 },
+  );
 });
 
 const typable = fc.tuple(fc.integer({ min: -999_999, max: 999_999 }), fc.integer({ min: 0, max: 99 }));
 
 test('what was meant is read, with either decimal mark and with every kind of space around it', () => {
   const spaces = fc.constantFrom('', ' ', '\u00a0', '\u2009', '\t');
-  fc.assert(fc.property(typable, spaces, fc.constantFrom('.', ','), ([whole, hundredths], space, mark) => {
-    const text = `${whole}${mark}${String(hundredths).padStart(2, '0')}`;
-    const meant = Number(text.replace(mark, '.'));
-    const read = readTypedNumber(`${space}${text}${space}lb`, units);
-    assert.deepEqual(read, { ok: true, value: meant === 0 ? 0 : meant, unit: 'lb' });
-  }));
+  fc.assert(
+    fc.property(typable, spaces, fc.constantFrom('.', ','), ([whole, hundredths], space, mark) => {
+      const text = `${whole}${mark}${String(hundredths).padStart(2, '0')}`;
+      const meant = Number(text.replace(mark, '.'));
+      const read = readTypedNumber(`${space}${text}${space}lb`, units);
+      assert.deepEqual(read, { ok: true, value: meant === 0 ? 0 : meant, unit: 'lb' });
+    }),
+  );
 });
 
 test('fractions are their quotient', () => {
-  fc.assert(fc.property(fc.nat(999), fc.integer({ min: 1, max: 15 }), fc.integer({ min: 2, max: 16 }), (whole, top, bottom) => {
-    fc.pre(top < bottom);
-    assert.deepEqual(readTypedNumber(`${whole} ${top}/${bottom}`), { ok: true, value: whole + top / bottom, unit: '' });
-  }));
+  fc.assert(
+    fc.property(fc.nat(999), fc.integer({ min: 1, max: 15 }), fc.integer({ min: 2, max: 16 }), (whole, top, bottom) => {
+      fc.pre(top < bottom);
+      assert.deepEqual(readTypedNumber(`${whole} ${top}/${bottom}`), { ok: true, value: whole + top / bottom, unit: '' });
+    }),
+  );
 });
 
 test('a list is its items, in order, or no list at all', () => {
-  const items = fc.array(fc.integer({ min: -9999, max: 9999 }).map((number) => number / 4), { minLength: 1, maxLength: 24 });
-  fc.assert(fc.property(items, fc.constantFrom('\n', '\r\n', '\t', ';', ' ; '), (values, mark) => {
-    const safe = values.map((value) => plainDecimal(value));
-    assert.deepEqual(readTypedList(safe.join(mark)), { ok: true, value: values });
-  }));
+  const items = fc.array(
+    fc.integer({ min: -9999, max: 9999 }).map((number) => number / 4),
+    { minLength: 1, maxLength: 24 },
+  );
+  fc.assert(
+    fc.property(items, fc.constantFrom('\n', '\r\n', '\t', ';', ' ; '), (values, mark) => {
+      const safe = values.map((value) => plainDecimal(value));
+      assert.deepEqual(readTypedList(safe.join(mark)), { ok: true, value: values });
+    }),
+  );
 });

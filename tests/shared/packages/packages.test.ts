@@ -17,7 +17,9 @@ rows('package calendar', tables.calendars, ({ installed, ...start }, expect) => 
   for (const [name, [earliest, latest]] of Object.entries(expect)) assert.deepEqual(calendar[name], { earliest, latest }, name);
 });
 
-rows('bees at the start', tables.beesAtStart, ({ pounds, perPound }, { bees }) => assert.deepEqual(beesInPackage(pounds, perPound), { ok: true, value: bees }));
+rows('bees at the start', tables.beesAtStart, ({ pounds, perPound }, { bees }) =>
+  assert.deepEqual(beesInPackage(pounds, perPound), { ok: true, value: bees }),
+);
 
 const shaken = '2026-04-15' as Day;
 const installed = '2026-04-18' as Day;
@@ -54,7 +56,9 @@ test('brood at day 19 rises with the bees, as published; how far the middle of t
   const middles = tables.broodCells.map(({ given, expect }) => {
     const { broodLeast, broodMost } = dayOf(curve(given.bees), 19);
     const middle = (broodLeast + broodMost) / 2;
-    context.diagnostic(`${given.bees} bees: published ${expect.cells} cells, band ${broodLeast.toFixed(0)} to ${broodMost.toFixed(0)}, middle ${((middle / expect.cells - 1) * 100).toFixed(0)} % off`);
+    context.diagnostic(
+      `${given.bees} bees: published ${expect.cells} cells, band ${broodLeast.toFixed(0)} to ${broodMost.toFixed(0)}, middle ${((middle / expect.cells - 1) * 100).toFixed(0)} % off`,
+    );
     return middle;
   });
   for (let at = 1; at < middles.length; at += 1) assert.ok((middles[at] ?? 0) > (middles[at - 1] ?? 0));
@@ -72,14 +76,15 @@ test('one practitioner saw his colony back to size at day 30: within the window'
 });
 
 test('the low point is the day before bees first rise, read on its own day at each edge', () => {
-  for (const queen of ['candy', 'released'] as const) for (const comb of ['drawn', 'foundation'] as const) {
-    const found = curve(10_500, { queen, comb });
-    const { firstBees } = packageCalendar({ installed, queen, comb }, habits);
-    assert.equal(found.lowPoint.earliest, addDays(firstBees.earliest, -1));
-    assert.equal(found.lowPoint.latest, addDays(firstBees.latest, -1));
-    assert.equal(found.lowPoint.beesMost, dayOf(found, daysBetween(installed, found.lowPoint.earliest)).beesMost);
-    assert.equal(found.lowPoint.beesLeast, dayOf(found, daysBetween(installed, found.lowPoint.latest)).beesLeast);
-  }
+  for (const queen of ['candy', 'released'] as const)
+    for (const comb of ['drawn', 'foundation'] as const) {
+      const found = curve(10_500, { queen, comb });
+      const { firstBees } = packageCalendar({ installed, queen, comb }, habits);
+      assert.equal(found.lowPoint.earliest, addDays(firstBees.earliest, -1));
+      assert.equal(found.lowPoint.latest, addDays(firstBees.latest, -1));
+      assert.equal(found.lowPoint.beesMost, dayOf(found, daysBetween(installed, found.lowPoint.earliest)).beesMost);
+      assert.equal(found.lowPoint.beesLeast, dayOf(found, daysBetween(installed, found.lowPoint.latest)).beesLeast);
+    }
 });
 
 test('an edge that does not come back within the days asked has no date', () => {
@@ -87,19 +92,23 @@ test('an edge that does not come back within the days asked has no date', () => 
 });
 
 test('the band never crosses itself, never holds NaN, and more bees are more bees', () => {
-  const start = fc.record({ queen: fc.constantFrom('candy', 'released'), comb: fc.constantFrom('drawn', 'foundation') }) as fc.Arbitrary<Required<Pick<Start, 'queen' | 'comb'>>>;
-  fc.assert(fc.property(start, fc.integer({ min: 500, max: 40_000 }), (kind, bees) => {
-    const [small, large] = [curve(bees, kind), curve(bees * 1.2, kind)];
-    assert.equal(small.days.length, 85);
-    small.days.forEach((day, at) => {
-      assert.ok(day.beesLeast > 0 && day.beesLeast <= day.beesMost && Number.isFinite(day.beesMost));
-      assert.ok(day.broodLeast >= 0 && day.broodLeast <= day.broodMost + 1e-6);
-      assert.ok(day.broodMost <= figures.drawnCells);
-      const more = dayOf(large, at);
-      assert.ok(more.beesLeast >= day.beesLeast - 1e-6 && more.beesMost >= day.beesMost - 1e-6);
-    });
-    assert.ok(daysBetween(small.lowPoint.earliest, small.lowPoint.latest) >= 0);
-  }));
+  const start = fc.record({ queen: fc.constantFrom('candy', 'released'), comb: fc.constantFrom('drawn', 'foundation') }) as fc.Arbitrary<
+    Required<Pick<Start, 'queen' | 'comb'>>
+  >;
+  fc.assert(
+    fc.property(start, fc.integer({ min: 500, max: 40_000 }), (kind, bees) => {
+      const [small, large] = [curve(bees, kind), curve(bees * 1.2, kind)];
+      assert.equal(small.days.length, 85);
+      small.days.forEach((day, at) => {
+        assert.ok(day.beesLeast > 0 && day.beesLeast <= day.beesMost && Number.isFinite(day.beesMost));
+        assert.ok(day.broodLeast >= 0 && day.broodLeast <= day.broodMost + 1e-6);
+        assert.ok(day.broodMost <= figures.drawnCells);
+        const more = dayOf(large, at);
+        assert.ok(more.beesLeast >= day.beesLeast - 1e-6 && more.beesMost >= day.beesMost - 1e-6);
+      });
+      assert.ok(daysBetween(small.lowPoint.earliest, small.lowPoint.latest) >= 0);
+    }),
+  );
 });
 
 test('foundation never does better than drawn comb', () => {
@@ -110,7 +119,10 @@ test('foundation never does better than drawn comb', () => {
 test('figures that cannot be are our mistake', () => {
   const { firstEggs } = packageCalendar({ installed, queen: 'candy', comb: 'drawn' }, habits);
   const start = { shaken, installed, beesAtStart: 10_000, comb: 'drawn', firstEggs } as const;
-  assert.throws(() => populationCurve(start, { ...figures, survival: { days: 22, leastShare: 0.7, mostShare: 0.6 } }, 10), /populationCurve: needs figures over 0/);
+  assert.throws(
+    () => populationCurve(start, { ...figures, survival: { days: 22, leastShare: 0.7, mostShare: 0.6 } }, 10),
+    /populationCurve: needs figures over 0/,
+  );
 });
 
 test('the days in the cage are counted, and impossible ones named', () => {
@@ -123,13 +135,38 @@ test('the days in the cage are counted, and impossible ones named', () => {
 });
 
 test('an order adds up, by line and in all', () => {
-  const order = packageOrder(frozen([{ count: 10, pounds: 3 }, { count: 4, pounds: 2 }]), {
-    beesPerPound: 3500, spareQueens: 1, allowancePercent: 10, cagePounds: 1.5, canPounds: 2.5, syrupLitresEach: 1,
-  }); // prettier-ignore
+  const order = packageOrder(
+    frozen([
+      { count: 10, pounds: 3 },
+      { count: 4, pounds: 2 },
+    ]),
+    {
+      beesPerPound: 3500,
+      spareQueens: 1,
+      allowancePercent: 10,
+      cagePounds: 1.5,
+      canPounds: 2.5,
+      syrupLitresEach: 1,
+    },
+  );
   assert.ok(order.ok);
   const { lines, all } = order.value;
-  assert.deepEqual(all, { packages: 14, netPounds: 38, bees: 133_000, queens: 15, shakePounds: 38 * 1.1, grossPounds: 94, syrupLitres: 14 });
-  assert.deepEqual(lines.map((line) => [line.netPounds, line.bees, line.queens, line.grossPounds]), [[30, 105_000, 10, 70], [8, 28_000, 4, 24]]);
+  assert.deepEqual(all, {
+    packages: 14,
+    netPounds: 38,
+    bees: 133_000,
+    queens: 15,
+    shakePounds: 38 * 1.1,
+    grossPounds: 94,
+    syrupLitres: 14,
+  });
+  assert.deepEqual(
+    lines.map((line) => [line.netPounds, line.bees, line.queens, line.grossPounds]),
+    [
+      [30, 105_000, 10, 70],
+      [8, 28_000, 4, 24],
+    ],
+  );
 });
 
 test('what the supplier did not say is left out, not guessed', () => {

@@ -16,18 +16,27 @@ rows('conversion', conversions, ({ convert, from }, expect) => {
 });
 
 const opposites = [
-  ['poundsToKilograms', 'kilogramsToPounds'], ['ouncesToKilograms', 'kilogramsToOunces'], ['gramsToKilograms', 'kilogramsToGrams'],
-  ['millilitresToLitres', 'litresToMillilitres'], ['usGallonsToLitres', 'litresToUsGallons'], ['usQuartsToLitres', 'litresToUsQuarts'],
-  ['usCupsToLitres', 'litresToUsCups'], ['imperialGallonsToLitres', 'litresToImperialGallons'], ['imperialPintsToLitres', 'litresToImperialPints'],
-  ['fahrenheitToCelsius', 'celsiusToFahrenheit'], ['fahrenheitDifferenceToCelsius', 'celsiusDifferenceToFahrenheit'],
-] as const; // prettier-ignore
+  ['poundsToKilograms', 'kilogramsToPounds'],
+  ['ouncesToKilograms', 'kilogramsToOunces'],
+  ['gramsToKilograms', 'kilogramsToGrams'],
+  ['millilitresToLitres', 'litresToMillilitres'],
+  ['usGallonsToLitres', 'litresToUsGallons'],
+  ['usQuartsToLitres', 'litresToUsQuarts'],
+  ['usCupsToLitres', 'litresToUsCups'],
+  ['imperialGallonsToLitres', 'litresToImperialGallons'],
+  ['imperialPintsToLitres', 'litresToImperialPints'],
+  ['fahrenheitToCelsius', 'celsiusToFahrenheit'],
+  ['fahrenheitDifferenceToCelsius', 'celsiusDifferenceToFahrenheit'],
+] as const;
 
 test('every conversion has its opposite, and there and back is the same to 12 digits', () => {
   assert.deepEqual(opposites.flat().toSorted(), Object.keys(all).toSorted());
-  fc.assert(fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.constantFrom(...opposites), (value, [there, back]) => {
-    const returned = all[back]?.(all[there]?.(value) ?? NaN) ?? NaN;
-    assert.ok(Math.abs(returned - value) <= 1e-12 * Math.max(100, Math.abs(value)), `${there} ${value} came back as ${returned}`);
-  }));
+  fc.assert(
+    fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.constantFrom(...opposites), (value, [there, back]) => {
+      const returned = all[back]?.(all[there]?.(value) ?? NaN) ?? NaN;
+      assert.ok(Math.abs(returned - value) <= 1e-12 * Math.max(100, Math.abs(value)), `${there} ${value} came back as ${returned}`);
+    }),
+  );
 });
 
 test('every word of a unit names that unit and no other; gallons and pints of no country name none', () => {
