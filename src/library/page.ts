@@ -8,6 +8,7 @@ import type { Surroundings } from '../vocabulary/tags.ts';
 import type { Almanac } from './almanac.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
+import { leads } from './tools.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 
 export type Note = { number: number; words: string; figure?: string };
@@ -34,6 +35,7 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
     cautions: cautionsFor(work, almanac.cautions),
     around: {
       base,
+      leads,
       figure: (id, rowId) => {
         const figure = almanac.figures.get(id);
         const row = figure && rowOn(figure, rowId ?? figure.follows, day);

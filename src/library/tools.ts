@@ -7,6 +7,12 @@ export const TOOLS: readonly Tool[] = [
   { slug: 'package-calendar', title: 'Package calendar', lede: 'What happens when, from the day your package goes in.' },
 ];
 
+/** False for the address of a calculator that this almanac does not have: nothing may lead there. */
+export const leads = (address: string): boolean => {
+  const [, slug] = /^\/work-it-out\/([^/#]+)/.exec(address) ?? [];
+  return slug === undefined || TOOLS.some((tool) => tool.slug === slug);
+};
+
 export function toolOf(slug: string): Tool {
   const tool = TOOLS.find((each) => each.slug === slug);
   if (!tool) throw new Error(`toolOf: needs one of the calculators, got ${slug}`);

@@ -37,7 +37,7 @@ function handlers(tree: Root, around: Surroundings) {
     mdxJsxTextElement: tag,
     mdxJsxFlowElement: (state: State, node: TagNode) => h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined))),
     heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
-    link: (state: State, node: Link) => link(node.url, state.all(node), around.base),
+    link: (state: State, node: Link) => (around.leads(node.url) ? link(node.url, state.all(node), around.base) : h('span', state.all(node))),
     paragraph: (state: State, node: Paragraph) => h('p', alone(state.all(node))),
     list: (state: State, node: List) => (isSteps(node) ? steps(state, node, around) : plainList(state, node)),
     table: (state: State, node: Table) => table(state, node),

@@ -26,6 +26,8 @@ export type ContactShown = { name: string; phone?: string | undefined };
 export type Surroundings = {
   /** The folder the site is published under, with both slashes. */
   base: string;
+  /** False where no page of this almanac stands at an address of this site. */
+  leads: (address: string) => boolean;
   /** A figure as it reads here, its note put in the margin; null when no row is in force. */
   figure: (id: string, row?: string) => FigureShown | null;
   contact: (duty: string) => ContactShown | null;
@@ -41,6 +43,7 @@ export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
   Example: (tag, around) => {
     const tool = attribute(tag, 'tool') ?? '';
     const words = tag.children.map((child) => ('value' in child ? child.value : '')).join('') || 'Work it out';
+    if (!around.leads(`/work-it-out/${tool}/`)) return h('span', words);
     return h('a', { class: 'example', href: `${around.base}work-it-out/${tool}/#${attribute(tag, 'with') ?? ''}` }, words);
   },
 };
