@@ -103,7 +103,8 @@ export function waitsForScript(): string[] {
   if (parts.length !== 5) faults.push(`${parts.length} of five parts`);
   for (const button of document.querySelectorAll('button')) if (visible(button) && button.type !== 'submit') faults.push(`a button "${button.textContent!.trim()}" that does nothing`);
   for (const heading of document.querySelectorAll('h2, h3')) {
-    const next = heading.nextElementSibling;
+    let next = heading.nextElementSibling;
+    while (next && !visible(next)) next = next.nextElementSibling;
     if (visible(heading) && (!next || next.matches('h2') || (next as HTMLElement).textContent!.trim() === '') && !heading.parentElement!.closest('.box')) faults.push(`a heading "${heading.textContent}" with nothing under it`);
   }
   return faults;
