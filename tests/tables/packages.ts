@@ -1,4 +1,4 @@
-import type { ColonyFigures } from '../../shared/packages/curve.ts';
+import type { ColonyFigures } from '../../shared/packages/colony-run.ts';
 import type { PackageHabits } from '../../shared/packages/calendar.ts';
 import type { Row } from '../rows.ts';
 

@@ -87,8 +87,11 @@ test('the low point is the day before bees first rise, read on its own day at ea
     }
 });
 
-test('an edge that does not come back within the days asked has no date', () => {
-  assert.deepEqual(curve(10_500, { queen: 'candy', comb: 'foundation' }, 20).backToStart, { earliest: undefined, latest: undefined });
+test('an edge that does not come back within the days asked has no date; too few days for young bees are our mistake', () => {
+  const found = curve(10_500, { queen: 'candy', comb: 'foundation' }, 40);
+  assert.equal(found.backToStart.latest, undefined);
+  assert.equal(found.days.length, 41);
+  assert.throws(() => curve(10_500, { queen: 'candy' }, 20), /populationCurve: needs days enough ahead for the first young bees/);
 });
 
 test('the band never crosses itself, never holds NaN, and more bees are more bees', () => {
