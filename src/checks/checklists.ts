@@ -1,6 +1,7 @@
 /* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
+import type { ListItem } from 'mdast';
 import type { Fault } from '../reader/fault.ts';
-import { attribute, isTag, walk } from '../reader/prose.ts';
+import { attribute, isTag, plainText, walk } from '../reader/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
 import type { Sound, SoundEntry } from './fields.ts';
@@ -26,7 +27,8 @@ export function checklistFaults(club: Sound): Fault[] {
 function listFaults(page: Page): Fault[] {
   const steps = stepsOf(page);
   const none = steps.length === 0 && page.tree.children.length > 0 ? [atBody(page, { rule: 'step', field: 'the page', found: 'a checklist without a step', write: 'at least one line that begins "- [ ] "' })] : [];
-  return [...none, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps), ...oddFaults(page, steps)];
+  const early = steps.filter(({ pause }) => pause === null).slice(0, 1).map(({ item }) => atNode(page, item, { rule: 'step', field: 'a step', found: 'a step before the first heading', write: 'a line "## ..." with the name of the pause above it' }));
+  return [...none, ...early, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps), ...oddFaults(page, steps)];
 }
 
 /** A box outside a checklist cannot be kept. */
@@ -38,12 +40,11 @@ function strayFaults(page: Page): Fault[] {
   });
 }
 
-function boxFaults(page: Page, { item, first, words, pause }: Step): Fault[] {
+function boxFaults(page: Page, { item, first, words }: Step): Fault[] {
   const faults: Fault[] = [];
   const line = lineAt(page, placeOf(page, item).line);
   if (item.checked) faults.push(atNode(page, item, { rule: 'step', field: 'a step', found: 'a box that is ticked already', write: '"- [ ] "', corrected: line.replace(/\[[xX]\]/, '[ ]') }));
   if (!first || words === '') faults.push(atNode(page, item, { rule: 'step', field: 'a step', found: 'a box without words', write: 'the step beside it, verb first' }));
-  if (pause === null) faults.push(atNode(page, item, { rule: 'step', field: 'a step', found: 'a step before the first heading', write: 'a line "## ..." with the name of the pause above it' }));
   return faults;
 }
 
@@ -69,17 +70,26 @@ function idFaults(page: Page, steps: Step[]): Fault[] {
   });
 }
 
-/** Boxes where no step can stand, and lines without a box among steps. */
+/** Boxes where no step can stand, lines without a box among steps, and tags that belong to no step. */
 function oddFaults(page: Page, steps: Step[]): Fault[] {
   const right = new Set(steps.map(({ item }) => item));
-  const named = new Set(steps.flatMap(({ tags }) => tags));
   const straight = new Set(page.tree.children.filter(isSteps).flatMap((list) => list.children));
+  const told = new Set<unknown>(steps.flatMap(({ tags }) => tags));
   return [...walk(page.tree)].flatMap((node): Fault[] => {
-    if (node.type === 'listItem' && isBoxed(node) && !right.has(node)) return [atNode(page, node, { rule: 'step', field: 'a step', found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' })];
-    if (node.type === 'listItem' && !isBoxed(node) && straight.has(node)) return [atNode(page, node, { rule: 'step', field: 'a list', found: 'a line without a box among steps', write: '"- [ ] ", or a paragraph between the lists' })];
-    if (isTag(node) && node.name === 'Task' && !named.has(node)) return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task that is not in the first line of a step', write: 'it at the end of the line that begins "- [ ] "' })];
+    const wrong = node.type === 'listItem' ? wrongItem(node, right.has(node), straight.has(node)) : null;
+    if (wrong ?? /^-\[/.test(plainText(node))) for (const below of walk(node)) told.add(below);
+    if (wrong) return wrong.found ? [atNode(page, node, { rule: 'step', field: 'a step', ...wrong })] : [];
+    if (isTag(node) && node.name === 'Task' && !told.has(node)) return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task that is not in the first line of a step', write: 'it at the end of the line that begins "- [ ] "' })];
     return [];
   });
+}
+
+/** A line that begins with a broken box is told by another rule; here it only needs no second fault. */
+function wrongItem(item: ListItem, isStep: boolean, amongSteps: boolean): { found: string; write: string } | null {
+  if (isStep) return null;
+  if (isBoxed(item)) return { found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' };
+  if (/^\[[xX ]?\]/.test(plainText(item))) return { found: '', write: '' };
+  return amongSteps ? { found: 'a line without a box among steps', write: '"- [ ] ", or a paragraph between the lists' } : null;
 }
 
 function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {
@@ -104,7 +114,7 @@ function nameFaults(page: Page, club: Sound): Fault[] {
     const faults: Fault[] = [];
     if (hazard !== undefined && !club.ids.cautions.has(hazard)) {
       const near = nearest(hazard, new Set([...HAZARDS, ...club.ids.cautions]));
-      faults.push(atNode(page, tag, { rule: 'reference', field: 'Task, hazard', found: `"${hazard}", which is not in cautions/`, write: near && near !== hazard ? `"${near}"` : 'the name of a file in cautions/' }));
+      faults.push(atNode(page, tag, { rule: 'reference', field: 'Task, hazard', found: `"${hazard}", which is not in cautions/`, write: near === hazard ? `a file cautions/${hazard}.yaml` : near ? `"${near}"` : 'the name of a file in cautions/' }));
     }
     if (asks !== undefined && duties && !duties.includes(asks)) faults.push(atNode(page, tag, { rule: 'contact', field: 'Task, asks', found: `"${asks}", a duty that no contact in club.yaml has`, write: `"${nearest(asks, duties) ?? duties.join('", "')}"` }));
     if (time !== undefined && !/^(?:[1-9]\d* to )?[1-9]\d* (?:minute|hour|day)s?$/.test(time)) faults.push(atNode(page, tag, { rule: 'step', field: 'Task, time', found: `"${time}"`, write: 'a time such as "5 minutes" or "1 to 2 hours"' }));

@@ -42,7 +42,9 @@ export function fieldFaults(folder: Folder): Fault[] {
   const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
   return all.filter((entry) => entry.fields.value !== undefined).flatMap((entry) => {
     const result = schemaOf(entry)?.safeParse(entry.fields.value ?? {});
-    return !result || result.success ? [] : result.error.issues.flatMap((issue) => faultsOf(entry, issue));
+    const issues = result?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
+    const misspelt = new Set(issues.flatMap((issue) => meantBy(entry, issue)));
+    return issues.filter(({ path }) => valueAt(entry.fields.value, path) !== undefined || !misspelt.has(String(path))).flatMap((issue) => faultsOf(entry, issue));
   });
 }
 
@@ -62,6 +64,10 @@ function passed(entry: Entry): SoundEntry | null {
   return result?.success ? { ...entry, data: result.data } : null;
 }
 
+/** Fields that stand there under a misspelt name, and so are not missing as well. */
+const meantBy = (entry: Entry, issue: z.core.$ZodIssue): string[] =>
+  issue.code === 'unrecognized_keys' ? issue.keys.map((key) => String([...issue.path, nearest(key, namesAllowed(schemaOf(entry)!, issue.path))])) : [];
+
 function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
   const path = issue.path as PropertyKey[];
   if (issue.code === 'unrecognized_keys') {
@@ -75,13 +81,29 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
   }
   const value = valueAt(entry.fields.value, path);
   const missing = value === undefined;
-  const at = missing ? entry.fields.placeOfName(path.slice(0, -1)) : entry.fields.placeOf(path);
-  const corrected = missing ? undefined : requoted(entry, at, value, issue);
+  const place = missing ? entry.fields.placeOfName(path.slice(0, -1)) : entry.fields.placeOf(path);
+  const corrected = missing ? undefined : requoted(entry, place, value, issue);
   return [{
-    path: entry.path, ...at, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value), write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : issue.message,
+    path: entry.path, ...place, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value),
+    write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : (choiceMeant(value, issue) ?? issue.message + ending(entry, path, value, issue)),
     ...(corrected === undefined ? {} : { corrected }),
   }];
 }
+
+/** The word of a list of choices that was most likely meant. */
+function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
+  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearest(value, issue.values.map(String)) : null;
+  return near === null ? null : `"${near}"`;
+}
+
+/** What else may be done: leave out a line that is blank and need not be there; put words in quotes that YAML takes for a number. */
+function ending(entry: Entry, path: readonly PropertyKey[], value: unknown, issue: z.core.$ZodIssue): string {
+  if (value === null || (typeof value === 'string' && value.trim() === '')) return isOptional(entry, path) ? ', or leave the line out' : '';
+  return takenForNumber(value, issue) && !issue.message.includes('quotes') ? ', in quotes' : '';
+}
+
+const takenForNumber = (value: unknown, issue: z.core.$ZodIssue): boolean =>
+  issue.code === 'invalid_type' && issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean');
 
 const BOOLEANS: Record<string, string> = { yes: 'true', on: 'true', y: 'true', true: 'true', no: 'false', off: 'false', n: 'false', false: 'false' };
 
@@ -92,7 +114,7 @@ function requoted(entry: Entry, at: { line: number; column: number }, value: unk
   const typed = line.slice(at.column - 1).trimEnd();
   const isBoolean = issue.expected === 'boolean' && BOOLEANS[String(value).toLowerCase()];
   if (isBoolean) return line.slice(0, at.column - 1) + isBoolean;
-  if (issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean')) return `${line.slice(0, at.column - 1)}"${typed}"`;
+  if (takenForNumber(value, issue)) return /^a (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
   const plain = /^["']?(-?\d+(?:\.\d+)?)["']?$/.exec(typed)?.[1];
   return issue.expected === 'number' && plain !== undefined ? line.slice(0, at.column - 1) + plain : undefined;
 }
@@ -108,10 +130,15 @@ export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 /** The field names a schema allows at a path. */
-function namesAllowed(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
+const namesAllowed = (schema: z.ZodType, path: readonly PropertyKey[]): string[] => Object.keys(unwrap(at(schema, path)).shape ?? {});
+
+const isOptional = (entry: Entry, path: readonly PropertyKey[]): boolean => (at(schemaOf(entry)!, path) as { def?: { type: string } } | undefined)?.def?.type === 'optional';
+
+/** The schema of what stands at a path. */
+function at(schema: z.ZodType, path: readonly PropertyKey[]): unknown {
   let held: unknown = schema;
   for (const key of path) held = typeof key === 'number' ? unwrap(held).element : unwrap(held).shape?.[String(key)];
-  return Object.keys(unwrap(held).shape ?? {});
+  return held;
 }
 
 type Shaped = { shape?: Record<string, unknown>; element?: unknown };

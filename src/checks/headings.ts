@@ -9,7 +9,7 @@ import type { Sound } from './fields.ts';
 import { atField, atBody, atNode, isPage, sourceOf, type Page } from './place.ts';
 
 const SIGNAL = /\b(danger|warning|caution)s?\b/i;
-const SHOUTED = /\b(?:DANGER|WARNING|CAUTION)\b|^\s*(?:danger|warning|caution)\s*[:!]/i;
+const SHOUTED = /\b(?:DANGER|WARNING|CAUTION)\b|^\s*(?:[Dd]anger|[Ww]arning|[Cc]aution)\s*[:!]/;
 const OURS = '"Stop", "Take care" or "Ask first", or what can happen';
 
 /** Collections whose pages are read for their words. */
@@ -34,8 +34,8 @@ function levelFaults(page: Page): Fault[] {
     if (words === '' && heading.children.length === 0) return [atNode(page, heading, { rule: 'heading', field: 'a heading', found: 'a heading without words', write: 'its words, or nothing' })];
     above = right;
     if (level === right) return [];
-    const found = level === 1 ? `${quoted(words)} with one #, which is the page's own title` : `${quoted(words)} with ${level} #, below a heading with ${right - 1 || 1}`;
-    return [atNode(page, heading, { rule: 'heading', field: 'a heading', found, write: `${right} #`, corrected: source.replace(/^#+/, '#'.repeat(right)) })];
+    const found = level === 1 ? `${quoted(words)} with one #, which is for the page's own title` : `${quoted(words)} with ${'#'.repeat(level)}, which skips a level`;
+    return [atNode(page, heading, { rule: 'heading', field: 'a heading', found, write: `"${'#'.repeat(right)} " before it`, corrected: source.replace(/^#+/, '#'.repeat(right)) })];
   });
 }
 

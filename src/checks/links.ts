@@ -34,6 +34,7 @@ function linkWrong(node: Link, page: Page, addresses: Addresses): Wrong | null {
   const { url } = node;
   const typed = sourceOf(page, node);
   const bare = !typed.startsWith('[');
+  if (bare && page.body[(node.position?.start.offset ?? 0) - 1] === '<') return null;
   if (bare && /[|<>"]/.test(url)) {
     const clean = url.replace(/[|<>"].*$/, '').replace(/^http:\/\/(?=www)/, 'https://');
     return { found: `the address ${clean} with ${quoted(/[|<>"]/.exec(url)![0])} glued to it`, write: `[words](${clean})` };

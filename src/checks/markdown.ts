@@ -16,6 +16,7 @@ export function markdownFaults(club: Sound): Fault[] {
 const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
   [/\[\^[^\]\n]+\]/, 'the mark of a footnote', 'a file under "sources:", or the note in brackets in its sentence'],
   [/\*\*/, '"**" that begins or ends nothing', '**words**, without a space inside the stars'],
+  [/(?<![^\s(])\*(?=[^\s*])|(?<=[^\s*\\])\*(?![^\s.,;:!?)])/, '"*" that begins or ends nothing', '*words*, or \\* for a star'],
   [/__\s+__/, '"__ __" with nothing between', 'the words, or one line ____ for a blank to fill in'],
   [/\]\s+\((?:\/|https?:|mailto:)/, 'a space between the words of a link and its address', '[words](address) without the space'],
   [/\[\[[^\]\n]*\]\]/, 'double square brackets', '[words](/pests/varroa/)'],
@@ -28,9 +29,10 @@ const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
 
 function textFaults(page: Page, node: Nodes): Fault[] {
   if (node.type !== 'text') return [];
-  const [sign, found, write] = LEFT.find(([pattern]) => pattern.test(node.value)) ?? [];
+  const source = sourceOf(page, node).replace(/\\[^\w\s]/g, '  ');
+  const [sign, found, write] = LEFT.find(([pattern]) => pattern.test(source)) ?? [];
   if (!sign) return [];
-  const typed = sign.exec(node.value)![0];
+  const typed = sign.exec(source)![0].trim();
   return [atWords(page, node, typed, { rule: 'markdown', field: 'the words', found: found!, write: write! })];
 }
 
@@ -38,7 +40,7 @@ function blockFaults(page: Page, node: Nodes): Fault[] {
   const at = (found: string, write: string, corrected?: string): Fault[] => [atNode(page, node, { rule: 'markdown', field: 'the words', found, write, corrected })];
   const line = lineAt(page, placeOf(page, node).line).trim();
   switch (node.type) {
-    case 'footnoteReference': case 'footnoteDefinition':
+    case 'footnoteReference':
       return at('a footnote', 'a file under "sources:", or the note in brackets in its sentence');
     case 'definition':
       return at(`the address of a link apart from its words, ${quoted(node.label ?? node.identifier)}`, `[words](${node.url}) in the sentence`);

@@ -6,6 +6,7 @@ import { nearest } from './nearest.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
+const UNDRAWN = /\.(?:hei[cf]|tiff?|bmp|gif|psd|dng|raw)$/i;
 const PICTURE = /\.(?:jpe?g|png|webp|avif|svg)$/i;
 
 export function nameFaults(folder: Folder): Fault[] {
@@ -44,7 +45,8 @@ function fileFaults(path: string): Fault[] {
     const near = nearest(parts[0]!, Object.keys(collections));
     return [fault(path, 'folder-name', 'the folder', `"${parts[0]}", a folder the almanac does not know`, near ? `"${near}"` : `one of: ${Object.keys(collections).join(', ')}`)];
   }
-  if (PICTURE.test(path)) return [];
+  if (PICTURE.test(path)) return pictureName(path);
+  if (UNDRAWN.test(path)) return [fault(path, 'picture', 'the file', 'a picture that browsers do not draw', 'it exported as JPEG')];
   if (parts.length > 2) return [fault(path, 'file-place', 'the file', 'a page in a folder below the collection', `it straight in ${parts[0]}/`)];
   const dot = parts[1]!.lastIndexOf('.');
   const [name, ending] = [parts[1]!.slice(0, dot), parts[1]!.slice(dot)];
@@ -53,6 +55,14 @@ function fileFaults(path: string): Fault[] {
   if (name.length > 60) return [fault(path, 'file-name', 'the file\'s name', `a name of ${name.length} letters`, 'at most 60')];
   if (!PLAIN.test(name)) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which hosts and addresses cannot carry safely`, `"${plainName(name)}${ending}"`)];
   return [];
+}
+
+/** A picture may have capitals, as phones give them, but no sign that an address cannot carry. */
+function pictureName(path: string): Fault[] {
+  const name = path.slice(path.lastIndexOf('/') + 1);
+  if (/^[A-Za-z0-9][A-Za-z0-9._-]*$/.test(name)) return [];
+  const dot = name.lastIndexOf('.');
+  return [fault(path, 'file-name', 'the file\'s name', `"${name}", which hosts and addresses cannot carry safely`, `"${plainName(name.slice(0, dot))}${name.slice(dot)}"`)];
 }
 
 function twins(files: string[]): Fault[] {

@@ -4,7 +4,7 @@ import type { Fault } from '../reader/fault.ts';
 import { attribute, isTag, plainText, TAGS, type Tag, type TagNode } from '../reader/prose.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atNode, isDraft, isPage, type Page } from './place.ts';
+import { atNode, isDraft, isPage, sourceOf, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
 
@@ -43,6 +43,7 @@ function formFaults(page: Page, tag: TagNode): Fault[] {
   for (const name of form.must) if (!attribute(tag, name)?.trim()) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: names.includes(name) ? `a blank ${name}` : `no ${name}`, write: form.example }));
   const words = tag.children.some((child) => plainText(child).trim() !== '');
   if (!form.holdsWords && tag.children.length > 0) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `words inside ${tag.name}`, write: form.example }));
+  if (form.holdsWords && words && !sourceOf(page, tag).trimEnd().endsWith(`</${tag.name}>`)) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} that crosses another mark, such as *words*`, write: 'the mark wholly inside the tag or wholly outside' }));
   if (form.holdsWords && !words) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} without words to press`, write: form.example }));
   return faults;
 }

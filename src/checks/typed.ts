@@ -14,7 +14,7 @@ function cutFault(entry: Entry, { path, comment, line, column }: Entry['fields']
   return {
     path: entry.path, line, column, rule: 'cut-value', field: fieldName(path),
     found: `a number sign, behind which "${comment.trim()}" would be lost`, write: 'the whole value in quotes, or the remark on a line of its own',
-    corrected: `${typed.slice(0, column - 1)}"${unquoted(whole).replace(/(["\\])/g, '\\$1')}"`,
+    ...(comment.startsWith(' ') ? {} : { corrected: `${typed.slice(0, column - 1)}"${unquoted(whole).replace(/(["\\])/g, '\\$1')}"` }),
   };
 }
 

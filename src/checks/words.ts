@@ -25,13 +25,19 @@ const TAG_LIKE = /<!--[\s\S]*?(?:-->|$)|<\/?([A-Za-z][A-Za-z0-9]*)((?:\s+[^<>]*|
 const ADDRESS = /<(https?:\/\/[^\s<>]*|www\.[^\s<>]*|[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+)/g;
 
 export function wordFaults(club: Sound): Fault[] {
-  return club.folder.entries.filter(isPage).flatMap((page) => [...walk(page.tree)].flatMap((node) => (node.type === 'text' ? [...tagLike(page, node), ...addressLike(page, node)] : [])).concat(splitAddresses(page)));
+  return club.folder.entries.filter(isPage).flatMap((page) => {
+    const opened = new Set<string>();
+    return [...walk(page.tree)].flatMap((node) => (node.type === 'text' ? [...tagLike(page, node, opened), ...addressLike(page, node)] : [])).concat(splitAddresses(page));
+  });
 }
 
-function tagLike(page: Page, node: Text): Fault[] {
+/** `opened`: the tags found so far, whose closing tags need no fault of their own. */
+function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
   return [...node.value.matchAll(TAG_LIKE)].flatMap((match): Fault[] => {
     const typed = match[0];
     const name = match[1] ?? match[3] ?? '';
+    if (typed.startsWith('</') && opened.has(name)) return [];
+    opened.add(name);
     if (typed.startsWith('<!--')) return [fault(page, node, typed, 'a comment, which readers would see', 'nothing; a note for yourself has no place in a page')];
     const known = TAGS.find((each) => each.toLowerCase() === name.toLowerCase());
     const asTag = /^[A-Z]/.test(name) || /[=/]/.test(typed.slice(1));
@@ -56,7 +62,7 @@ function ours(page: Page, node: Text, typed: string, meant: Tag): Fault {
 /** The tag as it must be spelt, where its parts can still be told apart. */
 function mend(typed: string, name: Tag): string | null {
   if (typed.startsWith('</')) return `</${name}>`;
-  const parts = [...typed.matchAll(/([A-Za-z-]+)\s*=\s*(?:["'“”„‘’«»]+([^"'“”„‘’«»<>]*)["'“”„‘’«»]+|([^\s"'“”„‘’«»<>/]+))/g)];
+  const parts = [...typed.matchAll(/([A-Za-z-]+)\s*=\s*(?:["'“”„‘’«»{]+([^"'“”„‘’«»{}<>]*)["'“”„‘’«»}]+|([^\s"'“”„‘’«»{}<>/]+))/g)];
   if (parts.length === 0 || !typed.endsWith('>')) return null;
   const written = parts.map(([, key, inQuotes, bare]) => `${key!.toLowerCase()}="${(inQuotes ?? bare ?? '').trim()}"`).join(' ');
   return `<${name} ${written}${FORMS[name].holdsWords ? '>' : ' />'}`;

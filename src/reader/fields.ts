@@ -2,7 +2,7 @@
  * The fields of an entry: YAML 1.2 with the core schema, so that days and times stay text as typed. Every value keeps
  * its place, so that a fault can name line and column.
  */
-import { isMap, isNode, isPair, LineCounter, parseDocument, visit, type Document } from 'yaml';
+import { isAlias, isMap, isNode, isPair, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Fault } from './fault.ts';
 
 export type Fields = {
@@ -34,10 +34,13 @@ export function readFields(path: string, text: string, firstLine: number): { fie
     const { line, col } = counter.linePos(offset);
     return { line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1) };
   };
-  const faults = [...document.errors, ...document.warnings].map((error): Fault => {
+  const errors: readonly YAMLError[] = [...document.errors, ...document.warnings];
+  const open = errors.length > 0 ? unclosed(text, errors[0]!.pos[0]) : null;
+  const faults = open ? [{ path, ...place(open.offset), rule: 'fields', field: 'the line', ...open.said }] : errors.map((error): Fault => {
     const at = place(error.pos[0]);
     return { path, ...at, rule: 'fields', field: 'the line', ...explain(error.code, error.message, lineAt(text, error.pos[0])) };
   });
+  if (errors.length === 0) faults.push(...pointerFaults(document, text).map(({ offset, said }): Fault => ({ path, ...place(offset), rule: 'fields', field: 'the line', ...said })));
   return {
     fields: {
       value: faults.length === 0 ? valueOf(document, faults, path, firstLine) : undefined,
@@ -49,12 +52,45 @@ export function readFields(path: string, text: string, firstLine: number): { fie
   };
 }
 
-/** A file whose values point at one another without end is refused, not followed. */
+type Said = Pick<Fault, 'found' | 'write' | 'corrected'>;
+
+/** The first value before `end` that opens a quote or a bracket and never closes it: what follows is not to blame. */
+function unclosed(text: string, end: number): { offset: number; said: Said } | null {
+  for (const match of text.matchAll(/^([ ]*(?:- )?(?:[\w-]+:[ ]+)?)(["'[{])(.*)$/gm)) {
+    const [, before, sign, rest] = match as unknown as [string, string, string, string];
+    if (match.index > end) return null;
+    const close = { '"': '"', "'": "'", '[': ']', '{': '}' }[sign]!;
+    if (rest.replace(/\\./g, '').includes(close)) continue;
+    const isQuote = sign === close;
+    return {
+      offset: match.index + before.length,
+      said: { found: `${sign} that is not closed`, write: isQuote ? `another ${sign} at the end` : `${close} at the end, or the value in quotes`, corrected: isQuote ? `${before}${sign}${rest.trimEnd()}${sign}` : `${before}"${sign}${rest.trimEnd()}"` },
+    };
+  }
+  return null;
+}
+
+/** `*words*` and `&words` mean something else in YAML, and are never what an author meant. */
+function pointerFaults(document: Document, text: string): { offset: number; said: Said }[] {
+  const faults: { offset: number; said: Said }[] = [];
+  visit(document, {
+    Node(_, node) {
+      const anchor = 'anchor' in node ? node.anchor : undefined;
+      if (!node.range || (anchor === undefined && !isAlias(node))) return;
+      const line = lineAt(text, node.range[0]);
+      const typed = /^(\s*(?:- )?(?:[\w-]+:\s+)?)(.*)$/.exec(line)!;
+      faults.push({ offset: node.range[0], said: { found: `${typed[2]!.charAt(0)} at the start of a value, which means something else there`, write: 'the value in quotes', corrected: `${typed[1]}"${typed[2]!.replace(/"/g, '\\"')}"` } });
+    },
+  });
+  return faults;
+}
+
+/** A file whose values cannot be followed is refused, not followed. */
 function valueOf(document: Document, faults: Fault[], path: string, line: number): unknown {
   try {
     return document.toJS({ maxAliasCount: 20 }) as unknown;
   } catch {
-    faults.push({ path, line, column: 1, rule: 'fields', field: 'the fields', found: 'values that point at one another with & and *', write: 'each value where it belongs' });
+    faults.push({ path, line, column: 1, rule: 'fields', field: 'the fields', found: 'values that cannot be read', write: 'each as "name: value"' });
     return undefined;
   }
 }
@@ -94,12 +130,13 @@ function offsetOf(document: Document, path: readonly PropertyKey[], ofName: bool
 
 function explain(code: string, message: string, line: string): { found: string; write: string; corrected?: string } {
   const clear = line.trim();
+  const indent = line.slice(0, line.length - line.trimStart().length);
   if (code === 'DUPLICATE_KEY') return { found: `the field "${clear.split(':')[0]}" twice`, write: 'it once' };
   if (code === 'TAB_AS_INDENT') return { found: 'a tab at the start of the line', write: 'spaces' };
-  const name = /^([\w-]+):\s+(.*: .*)$/.exec(clear);
-  if (name) return { found: `a colon inside the words "${clear}"`, write: 'the words in quotes', corrected: `${name[1]}: "${name[2]!.replace(/"/g, '\\"')}"` };
+  const name = /^((?:- )?[\w-]+):\s+(.*: .*)$/.exec(clear);
+  if (name) return { found: `a colon inside the words "${clear}"`, write: 'the words in quotes', corrected: `${indent}${name[1]}: "${name[2]!.replace(/"/g, '\\"')}"` };
   const odd = /^((?:- )?[\w-]+): +(["'*&!%@`{}[\]|>].*)$/.exec(clear);
-  if (odd) return { found: `"${clear}", whose value begins with a sign that means something else`, write: 'the value in quotes', corrected: `${odd[1]}: "${odd[2]!.replace(/"/g, '\\"')}"` };
+  if (odd) return { found: `"${clear}", whose value begins with a sign that means something else`, write: 'the value in quotes', corrected: `${indent}${odd[1]}: "${odd[2]!.replace(/"/g, '\\"')}"` };
   if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MISSING_CHAR' || code === 'BAD_INDENT') {
     return { found: `"${clear}", which does not fit the lines around it`, write: '"name: value", indented like its neighbours, with the value in quotes if it holds ": ", "#" or a quote' };
   }

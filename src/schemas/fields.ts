@@ -18,7 +18,7 @@ function dayExists(text: string): boolean {
 
 /** Words on one line: never blank, no space at either end. */
 export const words = (hint: string) =>
-  z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: `${hint}, or leave the line out` });
+  z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: hint });
 
 /** A day as `2026-04-18`: it must exist in the calendar. */
 export const day = (hint = 'a day such as 2026-04-18') =>

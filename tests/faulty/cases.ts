@@ -12,7 +12,7 @@
  * Without "instead of:" the file is written whole; "removed:" takes it away; "saved as:" is another program's encoding.
  * A case may change several files. What is indented by four belongs to the line above it.
  */
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -41,16 +41,27 @@ export function readCase(name: string, text: string): Case {
   return read;
 }
 
-/** A copy of the good club with the changes made; `use` gets its path, and it is gone afterwards. */
+let copy: string | undefined;
+
+/** The good club with the changes made, at the path that `use` gets; afterwards it is as it was. */
 export function withChanges<T>(changes: readonly Change[], use: (directory: string) => T): T {
-  const directory = mkdtempSync(join(tmpdir(), 'club-'));
-  try {
-    cpSync(goodClub, directory, { recursive: true });
-    for (const change of changes) make(directory, change);
-    return use(directory);
-  } finally {
-    rmSync(directory, { recursive: true, force: true });
+  if (copy === undefined) {
+    const made = mkdtempSync(join(tmpdir(), 'club-'));
+    process.on('exit', () => rmSync(made, { recursive: true, force: true }));
+    cpSync(goodClub, made, { recursive: true });
+    copy = made;
   }
+  try {
+    for (const change of changes) make(copy, change);
+    return use(copy);
+  } finally {
+    for (const top of new Set(changes.map(({ file }) => file.split('/')[0]!))) restore(copy, top);
+  }
+}
+
+function restore(directory: string, top: string): void {
+  rmSync(join(directory, top), { recursive: true, force: true });
+  if (existsSync(join(goodClub, top))) cpSync(join(goodClub, top), join(directory, top), { recursive: true });
 }
 
 function make(directory: string, { file, insteadOf, write, removed, savedAs }: Change): void {
@@ -70,6 +81,7 @@ function encoded(text: string, savedAs: string | undefined): Buffer | string {
   if (savedAs === 'UTF-8 with a mark') return `\uFEFF${text}`;
   if (savedAs === 'Windows line ends') return text.replaceAll('\n', '\r\n');
   if (savedAs === 'HEIC') return Buffer.from('\0\0\0\u0018ftypheic\0\0\0\0', 'latin1');
+  if (savedAs === 'PNG') return Buffer.from('\u0089PNG\r\n\u001a\n', 'latin1');
   if (savedAs === 'nothing') return '';
   throw new Error(`no way to save as ${savedAs}`);
 }
