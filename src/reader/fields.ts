@@ -2,7 +2,7 @@
  * The fields of an entry: YAML 1.2 with the core schema, so that days and times stay text as typed. Every value keeps
  * its place, so that a fault can name line and column.
  */
-import { isAlias, isMap, isNode, isPair, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
+import { isAlias, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Fault } from './fault.ts';
 
 export type Fields = {
@@ -70,10 +70,13 @@ function unclosed(text: string, end: number): { offset: number; said: Said } | n
   return null;
 }
 
-/** `*words*` and `&words` mean something else in YAML, and are never what an author meant. */
+/** `*words*`, `&words` and `? [names]` mean something else in YAML, and are never what an author meant. */
 function pointerFaults(document: Document, text: string): { offset: number; said: Said }[] {
   const faults: { offset: number; said: Said }[] = [];
   visit(document, {
+    Pair(_, { key }) {
+      if (isNode(key) && key.range && !isScalar(key) && !isAlias(key)) faults.push({ offset: key.range[0], said: { found: 'brackets where the name of a field should be', write: '"name: value"' } });
+    },
     Node(_, node) {
       const anchor = 'anchor' in node ? node.anchor : undefined;
       if (!node.range || (anchor === undefined && !isAlias(node))) return;
