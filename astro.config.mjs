@@ -11,5 +11,15 @@ export default defineConfig({
   build: { assets: 'assets', inlineStylesheets: 'never', format: 'directory' },
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
-  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+  vite: {
+    build: {
+      // A script of one line that only fetches the leaf's is written into the page; nothing else is.
+      assetsInlineLimit: (path, content) => content.length < 200,
+      rolldownOptions: {
+        checks: { moduleLevelDirective: false },
+        // What every page needs is one file: the leaf's script with the days it works with.
+        output: { codeSplitting: { groups: [{ name: 'leaf', test: /islands\/leaf\/leaf\.ts|shared\/(days\/(day|today|month-day|show-day)|outcome)\.ts/ }] } },
+      },
+    },
+  },
 });
