@@ -1,4 +1,7 @@
 /* The calculators, in the order of their list. A page at /work-it-out/<slug>/ each. */
+import type { Almanac } from './almanac.ts';
+import { askOf, type Asked } from './page.ts';
+
 export type Tool = { slug: string; title: string; lede: string };
 
 export const TOOLS: readonly Tool[] = [
@@ -17,4 +20,10 @@ export function toolOf(slug: string): Tool {
   const tool = TOOLS.find((each) => each.slug === slug);
   if (!tool) throw new Error(`toolOf: needs one of the calculators, got ${slug}`);
   return tool;
+}
+
+/** Whom to ask after a sum: the first of these duties that the club has. */
+export function toolContact(almanac: Almanac, duties: readonly string[]): Asked | undefined {
+  const duty = duties.find((each) => almanac.club.contacts.some((contact) => contact.duty === each));
+  return duty === undefined ? undefined : askOf(almanac, duty);
 }

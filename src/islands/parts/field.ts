@@ -11,8 +11,8 @@ export type Reading<Value> =
 
 export type Field<Value> = {
   read: (form: HTMLFormElement, name: string) => Reading<Value>;
-  /** Fills the boxes from an address; the sentence where an address may not say it so. The form was reset just before. */
-  fill: (form: HTMLFormElement, name: string, text: string) => string | undefined;
+  /** Fills the boxes from an address, and says what an address may not say so. The form was reset just before. */
+  fill: (form: HTMLFormElement, name: string, text: string) => Fault | undefined;
   /** Wires buttons of its own. `changed` is called after they changed a box. */
   wake?: (form: HTMLFormElement, name: string, changed: () => void) => void;
 };

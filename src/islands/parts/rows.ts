@@ -5,6 +5,7 @@
  */
 import { readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
 import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
+import { unmark } from './faults.ts';
 import { boxOf, type Fault, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import { fillBox } from './single.ts';
@@ -34,7 +35,11 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     for (const row of present.slice(wanted)) row.remove();
     for (let at = present.length; at < wanted; at += 1) {
       const row = present[0]!.cloneNode(true) as HTMLElement;
-      for (const box of row.querySelectorAll('input')) box.value = box.defaultValue;
+      unmark(row);
+      for (const box of row.querySelectorAll('input')) {
+        box.removeAttribute('id');
+        box.value = box.defaultValue;
+      }
       rowsOf(form, name).at(-1)!.after(row);
     }
     number(form, name);
@@ -51,29 +56,33 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     form.querySelector<HTMLButtonElement>(`[data-add-to="${name}"]`)!.disabled = all.length >= spec.most;
   }
 
-  function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly (string | undefined)[])[]): string | undefined {
+  function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly string[])[]): Fault | undefined {
     makeRows(form, name, records.length);
-    const wrong = records.flatMap((record, row) =>
-      record.flatMap((text, at) => (text === undefined ? [] : (fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []))),
-    );
+    const wrong = records.flatMap((record, row) => record.flatMap((text, at) => fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []));
     return wrong[0];
   }
 
-  /** Rows from the pasted list, before or in place of rows that nobody filled; or why there are none. */
+  /** Rows from the pasted list, after those that are filled; or why there are none. */
   function takeList(form: HTMLFormElement, name: string): Fault | undefined {
     const list = boxOf(form, `${name}-list`);
     if (list.value.trim() === '') return undefined;
     const read = readTypedRows(list.value, { fewest: 1, most: names.length });
     if (!read.ok) return { box: list, words: listWords(read.reason, read.row, read.text) };
-    const before = rowsOf(form, name).filter((row) => [...row.querySelectorAll('input')].some((box) => box.value !== box.defaultValue)).length;
-    if (before + read.value.length > spec.most) return { box: list, words: `${spec.most} rows are the most; these would be ${before + read.value.length}.` };
-    const first = before === 0 ? 0 : rowsOf(form, name).length;
-    makeRows(form, name, first + read.value.length);
+    const present = rowsOf(form, name);
+    const filled = present.some((row) => [...row.querySelectorAll('input')].some((box) => box.value !== box.defaultValue));
+    const first = filled ? present.length : 0;
+    const wanted = first + read.value.length;
+    if (wanted > spec.most) return { box: list, words: tooMany(wanted) };
+    makeRows(form, name, wanted);
     for (const [row, cells] of read.value.entries()) {
       for (const [at, text] of spec.spread(cells).entries()) if (text !== undefined) boxOf(form, names[at]!, first + row).value = text;
     }
     list.value = '';
     return undefined;
+  }
+
+  function tooMany(found: number): string {
+    return `${spec.most} rows are the most; these are ${found}.`;
   }
 
   function listWords(reason: string, row = 1, text = ''): string {
@@ -108,8 +117,10 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     fill: (form, name, text) => {
       const read = readAddressRecords(text, spec.marks);
       if (read.ok && read.value.length <= spec.most) return fillRows(form, name, read.value);
-      boxOf(form, `${name}-list`).value = text;
-      return undefined;
+      const list = boxOf(form, `${name}-list`);
+      list.value = text;
+      const spelling = names.map((column, at) => column + (spec.marks[at] ?? '')).join('');
+      return { box: list, words: read.ok ? tooMany(read.value.length) : `“${read.text ?? text}” in the address is not ${spelling}.` };
     },
     wake: (form, name, changed) => {
       number(form, name);
@@ -125,12 +136,25 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
         } else if (button?.dataset.addTo === name) {
           makeRows(form, name, rowsOf(form, name).length + 1);
           rowsOf(form, name).at(-1)!.querySelector('input')!.focus();
-          changed();
         }
       });
       form.addEventListener('reset', () => makeRows(form, name, 1));
       const list = boxOf(form, `${name}-list`);
-      list.addEventListener('paste', () => setTimeout(() => void (takeList(form, name) ?? changed())));
+      const take = (): void => {
+        takeList(form, name);
+        changed();
+      };
+      // Half a list is no list: it is read when it is left, or at once when it was pasted whole.
+      list.addEventListener('input', (event) => event.stopPropagation());
+      list.addEventListener('change', take);
+      form.addEventListener('paste', (event) => {
+        const box = event.target as HTMLElement;
+        const text = event.clipboardData?.getData('text') ?? '';
+        if (box !== list && !(box.closest(`[data-row-of="${name}"]`) && /[\t\n]\S/.test(text))) return;
+        event.preventDefault();
+        list.value += text;
+        take();
+      });
     },
   };
 }

@@ -1,5 +1,5 @@
 /* A field of one box, and a field of one choice among several. */
-import { boxOf, type Field } from './field.ts';
+import { boxOf, type Box, type Fault, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 
 export function single<Value>(kind: Kind<Value>): Field<Value> {
@@ -16,12 +16,12 @@ export function single<Value>(kind: Kind<Value>): Field<Value> {
 }
 
 /** What an address may say goes in as a value; what it may not goes in as it is, for its error to stand beside. */
-export function fillBox<Value>(box: { value: string }, kind: Kind<Value>, text: string): string | undefined {
+export function fillBox<Value>(box: Box, kind: Kind<Value>, text: string): Fault | undefined {
   const read = kind.readAddress(text);
   box.value = read.ok ? kind.show(read.value) : text;
   if (read.ok) return undefined;
   const typed = kind.read(text);
-  return typed.ok ? `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` : undefined;
+  return typed.ok ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` } : undefined;
 }
 
 /** Radio buttons or a list to choose from, whose values are the words of the address. */
@@ -44,7 +44,7 @@ export function optionalChoice<const Word extends string>(words: readonly Word[]
       return { value, address: value };
     },
     fill: (form, name, text) => {
-      if (!words.some((word) => word === text)) return `“${text}” is not one of the choices.`;
+      if (!words.some((word) => word === text)) return { box: boxOf(form, name), words: `“${text}” is not one of the choices.` };
       chosen(form, name).value = text;
       return undefined;
     },

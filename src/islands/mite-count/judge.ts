@@ -1,0 +1,46 @@
+/*
+ * A mite count judged by the club's own figures: for the form, the worked example and the table alike. A colony without a
+ * name goes by its place in the list.
+ */
+import type { Outcome } from '../../../shared/outcome.ts';
+import { levelFor, type Phase } from '../../../shared/mites/action-level.ts';
+import { judgeMiteCount, type MiteCount } from '../../../shared/mites/mite-count.ts';
+import type { MiteSample, SampleReason } from '../../../shared/mites/rate.ts';
+import type { Growth } from '../../../shared/mites/weeks-to-level.ts';
+
+export type Method = 'wash' | 'roll' | 'gas';
+export const methods: readonly Method[] = ['wash', 'roll', 'gas'];
+
+export type Level = {
+  readonly levelPer100: number;
+  readonly phases: readonly Phase[];
+  /** Who set it, where, when, and with what. */
+  readonly words: string;
+  /** Undefined where the source does not say, or used another way of counting. */
+  readonly method: Method | undefined;
+};
+
+export type MiteFigures = {
+  readonly levels: readonly Level[];
+  readonly growth: Growth | null;
+  readonly mostBees: number;
+  /** Colonies under which an apiary is poorly seen. */
+  readonly fewestColonies: number | null;
+};
+
+export type Counted = { readonly samples: readonly MiteSample[]; readonly method: Method; readonly phase: Phase | undefined; readonly recovery: number };
+export type Judged = { readonly count: MiteCount; readonly level: Level | undefined };
+
+export function judgeCount({ samples, phase, recovery }: Counted, { levels, growth, mostBees }: MiteFigures): Outcome<Judged, SampleReason | 'no-samples'> {
+  const level = levelFor(levels, phase);
+  const count = judgeMiteCount({
+    samples: samples.map((sample, row) => ({ ...sample, label: sample.label || String(row + 1) })),
+    ...(level ? { levelPer100: level.levelPer100 } : {}),
+    recoveryPercent: recovery,
+    hasBrood: phase !== 'winter-rest',
+    // Without a figure no week is shown, whatever comes out.
+    growth: growth ?? { slowestPerDay: 1, fastestPerDay: 1 },
+    mostBees,
+  });
+  return count.ok ? { ok: true, value: { count: count.value, level } } : count;
+}

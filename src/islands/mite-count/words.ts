@@ -1,0 +1,109 @@
+/* The sentences of a mite count. Numbers are rounded here and nowhere before, never across the level. */
+import { phaseName } from '../../../shared/season/phases.ts';
+import type { MiteCount } from '../../../shared/mites/mite-count.ts';
+import type { MiteSample } from '../../../shared/mites/rate.ts';
+import type { Verdict } from '../../../shared/mites/verdict.ts';
+import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number.ts';
+import type { Counted, Judged, Level, MiteFigures } from './judge.ts';
+
+export const verdictNames: Readonly<Record<Verdict, string>> = { below: 'Below', unsure: 'Unsure', act: 'Act' };
+/** The step of gravity a verdict is shown with. */
+export const verdictSteps: Readonly<Record<Verdict, string>> = { below: 'settled', unsure: 'watch', act: 'act' };
+
+export function rateWords(per100: number, level: Level | undefined): string {
+  return level ? formatAgainst(per100, level.levelPer100, 1) : formatNumber(per100, { places: 1 });
+}
+
+export function rangeWords(low: number, high: number, level: Level | undefined): string {
+  return `${rateWords(low, level)} to ${rateWords(high, level)}`;
+}
+
+export function headline({ count, level }: Judged): string {
+  const [first] = count.colonies;
+  const rate = `${rateWords(first!.per100, level)} mites per hundred bees`;
+  if (!count.verdict) return `${count.apiary ? `${rateWords(count.apiary.per100, level)} mites per hundred bees in all` : rate}.`;
+  if (!count.apiary) return `${rate}: ${verdictNames[count.verdict].toLowerCase()}${count.verdict === 'below' ? ' the level' : ''}.`;
+  const named = count.colonies.filter(({ verdict }) => verdict === count.verdict).map(({ label }) => label);
+  if (count.verdict === 'act') return `Act: ${list(named)} at or over the level.`;
+  if (count.verdict === 'below') return 'Every colony is below the level, and so are all together.';
+  return named.length > 0 ? `Unsure: ${list(named)} may be over the level.` : 'Unsure: all together may be over the level.';
+}
+
+function list(names: readonly string[]): string {
+  const one = names.length === 1;
+  const shown = names.length > 6 ? `${names.length} colonies` : `${one ? 'colony' : 'colonies'} ${names.slice(0, -1).join(', ')}${one ? '' : ' and '}${names.at(-1)}`;
+  return `${shown} ${one ? 'is' : 'are'}`;
+}
+
+/** Why there is no level. */
+export function noLevel({ levels }: MiteFigures, phase: Counted['phase']): string {
+  return levels.length === 0 || !phase ? 'No figure for this club.' : `No level for this part of the year, ${phaseName(phase)}.`;
+}
+
+export function verdictReason({ count, level }: Judged): string {
+  if (!level) return 'Without a level there is no verdict.';
+  if (count.verdict === 'act') return 'The count is at or over the level.';
+  if (count.verdict === 'below') return 'The whole likely range is under the level.';
+  const onlyCorrected = [...count.colonies, ...(count.apiary ? [count.apiary] : [])].every((one) => one.verdict !== 'unsure' || one.onlyCorrected);
+  return onlyCorrected
+    ? 'As counted it is under the level. Corrected for missed mites, it is not.'
+    : 'The count is under the level, but its likely range reaches the level.';
+}
+
+/** What a reader must know about the level itself. */
+export function levelRemarks(level: Level | undefined, { method, phase }: Counted): string {
+  if (!level) return '';
+  const part = phase ? '' : 'No part of the year was chosen, so this is the strictest of the levels. ';
+  if (level.method === method) return part;
+  return `${part}${level.method ? `It was set with another method (${level.method}).` : 'It does not say that it was set with this method.'}`;
+}
+
+export function settleWords(settle: MiteCount['toSettle'], counted: readonly MiteSample[], { mostBees }: MiteFigures): string {
+  if (!settle) return 'Not needed.';
+  const where = counted.length > 1 ? ` from colony ${settle.label}` : '';
+  if (settle.bees === 'too-many') return `More than a colony should give: over ${formatNumber(mostBees, { places: 0 })}${where}. Count again in two weeks.`;
+  return `About ${formatNumber(settle.bees, { places: 0 })} bees${where} at this rate would settle it.`;
+}
+
+export function weeksReason(state: MiteCount['weeks']['state']): string {
+  return {
+    'already-there': 'Already there.',
+    'no-brood': 'Without brood mites do not grow, so there is no date.',
+    'no-level': 'Without a level there is no date.',
+    'no-mites': 'No mites were found, so no latest can be said.',
+    weeks: '',
+  }[state];
+}
+
+export function soonestWords(weeks: number): string {
+  return weeks === 0 ? 'It may be there now.' : `In ${inWeeks(weeks)} at the soonest.`;
+}
+
+export function latestWords(weeks: number): string {
+  return weeks === 0 ? 'Within a week at the latest.' : `In ${inWeeks(weeks)} at the latest.`;
+}
+
+const inWeeks = (weeks: number): string => `${formatNumber(weeks, { places: 0 })} ${weeks === 1 ? 'week' : 'weeks'}`;
+
+/** The sum with its numbers put in. */
+export function sumWords({ count, level }: Judged, recovery: number): string {
+  const { colonies, apiary } = count;
+  const whole = (number: number) => formatNumber(number, { places: 0 });
+  const [first] = colonies;
+  if (!apiary) {
+    const corrected = first!.per100Corrected === undefined ? '' : ` If only ${formatNumber(recovery, { digits: 6 })} % of the mites were found: ${rateWords(first!.per100, level)} ÷ ${formatNumber(recovery / 100, { digits: 6 })} = ${rateWords(first!.per100Corrected, level)}.`;
+    return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, level)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, level)}.${corrected}`;
+  }
+  const all = (of: 'mites' | 'bees') => (colonies.length > 6 ? whole(colonies.reduce((sum, one) => sum + one[of], 0)) : `(${colonies.map((one) => whole(one[of])).join(' + ')})`);
+  return `All together: 100 × ${all('mites')} ÷ ${all('bees')} = ${rateWords(apiary.per100, level)}. Each colony in the same way: 100 × mites ÷ bees.`;
+}
+
+export function apiaryRemarks(apiary: MiteCount['apiary'], colonies: number, fewest: number | null): string {
+  if (!apiary) return '';
+  const range = {
+    'log-limits': '',
+    'all-zero': 'The range of no mites at all is the least careful one. ',
+    'too-few-colonies': 'A range for all together needs four colonies or more. ',
+  }[apiary.range];
+  return range + (fewest !== null && colonies < fewest ? `${colonies} colonies show an apiary poorly: ${fewest} or more are better.` : '');
+}

@@ -1,0 +1,182 @@
+/*
+ * A calculator as an element around its form. It reads the boxes each time and keeps no result: on waking and on going
+ * back to the page, at "Work it out", and from then on at every change, so that no old answer stands under new numbers.
+ * The values travel in the address after `#`; an address without `=` is a place on the page and is left alone.
+ * The markup is components/Calculator: its parts are named by `data-part`, its buttons by `data-deed`.
+ */
+import { readAddress, writeAddress, type Address } from '../../../shared/address/address.ts';
+import { listFaults, markFaults, unmark } from './faults.ts';
+import type { Fault, Field } from './field.ts';
+
+export type Calculator<Values, Figures> = {
+  /** By the names of the address, in its order. */
+  readonly fields: { readonly [Name in keyof Values]: Field<Values[Name]> };
+  /** Fills the outputs and returns the headline, or the boxes that cannot be right together. */
+  readonly work: (values: Values, place: Place<Figures>) => string | readonly Fault[];
+};
+
+export type Place<Figures> = {
+  readonly form: HTMLFormElement;
+  /** Where the outputs stand. */
+  readonly result: HTMLElement;
+  /** What the page hands over of the club's own figures. */
+  readonly figures: Figures;
+};
+
+export function defineCalculator<Values, Figures>(tag: string, calculator: Calculator<Values, Figures>): void {
+  customElements.define(
+    tag,
+    class extends HTMLElement {
+      connectedCallback(): void {
+        wake(this, calculator);
+      }
+    },
+  );
+}
+
+function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<Values, Figures>): void {
+  const names = Object.keys(fields) as (keyof Values & string)[];
+  const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
+  const form = root.querySelector('form')!;
+  const place: Place<Figures> = { form, result: part('result'), figures: JSON.parse(part('figures').textContent!) as Figures };
+  /** What the address said wrongly, until that field is changed. */
+  const misread = new Map<string, { fault: Fault; address: string }>();
+  /** After the first press, or when the address had values. */
+  let live = false;
+
+  function open(): void {
+    if (!location.hash.includes('=')) return;
+    const address = readAddress(location.hash, names);
+    form.reset();
+    misread.clear();
+    for (const [name, text] of address.values) {
+      const fault = fields[name as keyof Values & string].fill(form, name, text);
+      if (fault) misread.set(name, { fault, address: text });
+    }
+    say('passed-over', passedOver(address));
+    live = true;
+    list(refresh());
+  }
+
+  function refresh(): readonly Fault[] {
+    if (!live) return [];
+    unmark(form);
+    empty();
+    const { values, pairs, faults } = read();
+    keepAddress(pairs);
+    const worked = faults.length > 0 ? faults : work(values, place);
+    if (typeof worked !== 'string') {
+      markFaults(worked);
+      say('said', `No result yet: ${worked.length === 1 ? 'one box' : `${worked.length} boxes`} to mend.`);
+      return worked;
+    }
+    say('said', worked);
+    place.result.hidden = false;
+    part('example').classList.add('no-print');
+    return [];
+  }
+
+  function read(): { values: Values; pairs: [string, string][]; faults: Fault[] } {
+    const values = {} as Values;
+    const pairs: [string, string][] = [];
+    const faults: Fault[] = [];
+    for (const name of names) {
+      const wrong = misread.get(name);
+      const reading = wrong ? { faults: [wrong.fault], address: wrong.address } : fields[name].read(form, name);
+      if ('value' in reading) values[name] = reading.value;
+      else faults.push(...reading.faults);
+      if (reading.address !== undefined) pairs.push([name, reading.address]);
+    }
+    return { values, pairs, faults };
+  }
+
+  /** Takes away what stood, before anything new is worked out. */
+  function empty(): void {
+    place.result.hidden = true;
+    part('example').classList.remove('no-print');
+    for (const output of place.result.querySelectorAll('output')) {
+      output.removeAttribute('data-value');
+      output.textContent = '';
+    }
+  }
+
+  function list(faults: readonly Fault[]): void {
+    listFaults(part('summary'), faults);
+  }
+
+  function say(name: string, words: string): void {
+    const line = part(name);
+    if (line.textContent !== words) line.textContent = words;
+  }
+
+  function changed(): void {
+    const faults = refresh();
+    if (!part('summary').hidden) list(faults);
+  }
+
+  const deeds: Record<string, (button: HTMLElement) => void> = {
+    print: () => window.print(),
+    clear: () => {
+      live = false;
+      misread.clear();
+      form.reset();
+      unmark(form);
+      empty();
+      list([]);
+      say('said', '');
+      say('passed-over', '');
+      history.replaceState(null, '', location.pathname + location.search);
+      form.querySelector<HTMLElement>('input, select, textarea')!.focus();
+    },
+    copy: (button) => {
+      keepAddress(read().pairs);
+      const told = (words: string) => (button.textContent = words);
+      const asked = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
+      asked.then(() => told('Copied'), () => told('Copy it from the address bar'));
+    },
+  };
+
+  for (const name of names) {
+    fields[name].wake?.(form, name, () => {
+      misread.delete(name);
+      changed();
+    });
+  }
+  root.addEventListener('click', ({ target }) => {
+    const button = (target as Element).closest<HTMLElement>('[data-deed]');
+    if (button) deeds[button.dataset.deed!]!(button);
+  });
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    misread.clear();
+    live = true;
+    const faults = refresh();
+    list(faults);
+    if (faults.length > 0) part('summary').focus();
+    else part('said').scrollIntoView({ block: 'nearest' });
+  });
+  form.addEventListener('input', ({ target }) => {
+    const box = target as HTMLInputElement;
+    misread.delete(box.closest<HTMLElement>('[data-row-of]')?.dataset.rowOf ?? box.name);
+    changed();
+  });
+  window.addEventListener('hashchange', open);
+  window.addEventListener('pageshow', changed);
+  open();
+}
+
+function keepAddress(pairs: readonly (readonly [string, string])[]): void {
+  try {
+    history.replaceState(null, '', `#${writeAddress(pairs)}`);
+  } catch {
+    // Some browsers allow only so many changes in half a minute; the next one catches up.
+  }
+}
+
+function passedOver({ unknown, repeated }: Address): string {
+  const once = [...new Set(unknown)];
+  return [
+    ...(once.length > 0 ? [`Passed over in the address: ${once.join(', ')}.`] : []),
+    ...(repeated.length > 0 ? [`More than once in the address, the first counts: ${[...new Set(repeated)].join(', ')}.`] : []),
+  ].join(' ');
+}

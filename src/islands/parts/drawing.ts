@@ -1,0 +1,27 @@
+/*
+ * A picture as plain shapes, so that the page draws it when it is built and the form when it is filled, alike. Across, places
+ * are per cent of the width; down, they are in rem: so lettering keeps its size at every width.
+ */
+export type Shape = {
+  readonly tag: 'line' | 'rect' | 'circle' | 'text';
+  readonly at: Readonly<Record<string, string | number>>;
+  readonly words?: string;
+};
+
+export type Drawing = { readonly heightRem: number; readonly told: string; readonly shapes: readonly Shape[] };
+
+const svg = 'http://www.w3.org/2000/svg';
+
+/** Draws into an `svg` that stands in the page. */
+export function draw(place: SVGElement, { heightRem, told, shapes }: Drawing): void {
+  place.setAttribute('height', `${heightRem}rem`);
+  place.setAttribute('aria-label', told);
+  place.replaceChildren(
+    ...shapes.map(({ tag, at, words = '' }) => {
+      const shape = document.createElementNS(svg, tag);
+      for (const [name, value] of Object.entries(at)) shape.setAttribute(name, String(value));
+      shape.textContent = words;
+      return shape;
+    }),
+  );
+}

@@ -1,0 +1,15 @@
+/* Fills the places that a page keeps for a result. */
+import { toDataValue } from '../../../shared/numbers/show-number.ts';
+
+/** One output: its words, and its value unrounded; without a value the words are the reason. */
+export function put(result: ParentNode, name: string, words: string, value?: number | string): void {
+  const output = result.querySelector<HTMLOutputElement>(`output[name="${name}"]`)!;
+  output.textContent = words;
+  if (value === undefined) output.removeAttribute('data-value');
+  else output.dataset.value = typeof value === 'number' ? toDataValue(value) : value;
+}
+
+/** A sentence beside the outputs, marked `data-said`. */
+export function show(result: ParentNode, name: string, words: string): void {
+  result.querySelector(`[data-said="${name}"]`)!.textContent = words;
+}
