@@ -1,19 +1,46 @@
-/* What happens to the drawn pages: the search index, then the record of the edition. Each step says what it made. */
+/* What happens to the drawn pages: search, calendar, what hosts and search engines read, then the record of the edition. Each step says what it made. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { builtPages, isPublished } from './built-pages.ts';
+import { clubCalendar } from './club-calendar.ts';
+import { editionRecord, type Edition } from './edition-record.ts';
+import { takeHandedOver } from './handed-over.ts';
+import { nameScriptFiles } from './script-files.ts';
 import { indexPages } from './search-index.ts';
+import { searchWords } from './search-words.ts';
+import { apacheFile, headersFile, serverRules } from './server-files.ts';
+import { robots, sitemap } from './sitemap.ts';
 
 export type Publishing = {
   /** The folder of drawn pages. */
   site: string;
   base: string;
   address: string | undefined;
-  edition: { day: string; fingerprint: string };
+  edition: Edition;
   say: (line: string) => void;
 };
 
-export async function publish(publishing: Publishing): Promise<void> {
-  const { site, edition, say } = publishing;
-  say(`Search: ${await indexPages(site)} pages.`);
-  writeFileSync(join(site, 'edition.json'), `${JSON.stringify(edition, null, 2)}\n`);
+export async function publish({ site, base, address, edition, say }: Publishing): Promise<void> {
+  const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
+  nameScriptFiles(site);
+  const { club, meetings, words } = takeHandedOver(site);
+  const pages = builtPages(site);
+  const published = pages.filter(isPublished);
+  const places = new Set(pages.map(({ place }) => place));
+  const root = address ? new URL(base, address).href : null;
+
+  write('search-words.json', JSON.stringify(searchWords(words, pages)));
+  say(`Search: ${await indexPages(site, pages, words)} pages, ${words.length} words.`);
+
+  write('club.ics', clubCalendar(club, meetings.filter(({ id }) => places.has(`meetings/${id}/`)), edition.day, root));
+  say(`Calendar: ${meetings.length} meetings.`);
+
+  if (root) write('sitemap.xml', sitemap(root, published));
+  write('robots.txt', robots(root, club.demonstration));
+  const rules = serverRules(pages);
+  write('_headers', headersFile(base, rules));
+  write('.htaccess', apacheFile(base, rules));
+
+  write('edition.json', editionRecord(edition, published));
+  say(`Edition recorded: ${published.length} pages.`);
 }

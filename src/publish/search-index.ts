@@ -1,15 +1,54 @@
-/* The search index over the drawn pages, as static files that the browser reads in pieces. */
+/*
+ * The search index over the drawn pages, as static files that the browser reads in pieces. What is put into a page here
+ * only the index sees: the names under which people look for it, and its ratios in a form that keeps both numbers.
+ */
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { mainWords, plainWords, type BuiltPage } from './built-pages.ts';
+import type { Word } from './handed-over.ts';
 
-/** Indexes every page below `site` that asks for it; returns how many. */
-export async function indexPages(site: string): Promise<number> {
+/** Written by the engine for its own ways of showing results, which the almanac does not use. */
+const UNUSED = ['pagefind-component-ui.css', 'pagefind-component-ui.js', 'pagefind-highlight.js', 'pagefind-modular-ui.css', 'pagefind-modular-ui.js', 'pagefind-ui.css', 'pagefind-ui.js', 'wasm.unknown.pagefind'];
+
+/** Pages that gather others would answer every question: their words count little beside their names. */
+const GATHERS: Record<string, string[]> = {
+  'year/': ['what to do this month', 'January February March April May June July August September October November December'],
+  'meetings/': ['next meeting', 'when and where we meet', 'meeting dates', 'calendar'],
+  'about/': [],
+  'words/': [],
+};
+
+/** Indexes every page that asks for it; returns how many. */
+export async function indexPages(site: string, pages: readonly BuiltPage[], words: readonly Word[]): Promise<number> {
   const pagefind = await import('pagefind');
-  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en' });
+  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en', excludeSelectors: ['sup.mark'] });
   if (!index) throw new Error(`the search index could not be made (${errors.join('; ')})`);
-  const added = await index.addDirectory({ path: site });
-  const written = await index.writeFiles({ outputPath: join(site, 'pagefind') });
+  const asked = pages.filter((page) => page.html.includes('data-pagefind-body') || page.place in GATHERS);
+  const faults: string[] = [];
+  // One after the other: the engine numbers pages in the order in which it is handed them.
+  for (const page of asked) faults.push(...(await index.addHTMLFile({ sourcePath: page.file, content: forIndex(page, words) })).errors);
+  const out = join(site, 'pagefind');
+  faults.push(...(await index.writeFiles({ outputPath: out })).errors);
   await pagefind.close();
-  const all = [...added.errors, ...written.errors];
-  if (all.length > 0) throw new Error(`the search index could not be made (${all.join('; ')})`);
-  return added.page_count;
+  if (faults.length > 0) throw new Error(`the search index could not be made (${faults.join('; ')})`);
+  for (const name of UNUSED) rmSync(join(out, name), { force: true });
+  return asked.length;
 }
+
+/** The page with what only the index reads. */
+export function forIndex(page: BuiltPage, words: readonly Word[]): string {
+  const gathers = GATHERS[page.place];
+  const names = words.filter(({ more }) => more?.slice(1).replace(/#.*/, '') === page.place).flatMap((word) => word.names);
+  const when = /data-pagefind-filter="kind:meeting"/.test(page.html) ? plainWords(/<main[\s\S]*?<time[^>]*>([\s\S]*?)<\/time>/.exec(page.html)?.[1] ?? '') : '';
+  const also = [...names, ...(gathers ?? []), ...ratiosOf(mainWords(page))].join('; ').replaceAll('&', '&amp;').replaceAll('"', '&quot;');
+  const attributes = [
+    ...(gathers ? ['data-pagefind-weight="0.2"'] : []),
+    ...(page.place === 'meetings/' ? ['data-pagefind-body', 'data-pagefind-filter="kind:meeting"'] : []),
+    ...(when ? [`data-pagefind-meta="when:${when.replaceAll(',', '')}"`] : []),
+    ...(also ? [`data-also-sought="${also}"`, 'data-pagefind-meta="also[data-also-sought]"'] : []),
+  ];
+  return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
+}
+
+/** "2:1" as 2to1: the engine drops the sign between, and twenty-one is another number. */
+export const ratiosOf = (text: string): string[] => [...new Set([...text.matchAll(/(?<![\d:])(\d{1,2}):(\d)(?![\d:])/g)].map(([, a, b]) => `${a}to${b}`))];

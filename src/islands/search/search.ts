@@ -1,2 +1,6 @@
-/* The result list of the search, on the engine's own interface. Written with the search page. */
-export function wake(_form: HTMLFormElement): void {}
+/* Any search form: on first use the engine's files are fetched, so that the list is there when the form is sent. */
+import { openEngine } from './engine.ts';
+
+export function wake(_form: HTMLFormElement): void {
+  openEngine().catch(() => undefined);
+}

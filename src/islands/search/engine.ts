@@ -1,0 +1,57 @@
+/*
+ * The search engine's own files, asked for by a computed address so that they load only when somebody searches, from the
+ * folder the almanac is published under, and under one address an edition.
+ */
+import { readLexicon, type Lexicon, type WrittenLexicon } from './lexicon.ts';
+
+export type Fragment = { url: string; excerpt: string; meta: { title?: string; when?: string } };
+type Answer = { results: { id: string; score: number; data: () => Promise<Fragment> }[] };
+export type Pagefind = {
+  options: (options: object) => Promise<void>;
+  search: (words: string | null, options?: { filters: Record<string, string> }) => Promise<Answer>;
+  filters: () => Promise<{ kind?: Record<string, number> }>;
+};
+
+export type Engine = {
+  lexicon: Lexicon;
+  /** The kind of every page, by the engine's name for the page. */
+  kinds: Map<string, string>;
+  /** Pages with a word. */
+  search: (word: string) => Promise<{ id: string; score: number }[]>;
+  /** A page as a result: its address, its title, and the place where most of the words stand. */
+  read: (id: string, words: string[]) => Promise<Fragment>;
+};
+
+/** How much a word counts that stands in the title, or in the names under which people look for the page. */
+export const RANKING = { metaWeights: { title: 5, also: 3 } };
+
+export async function engineOf({ search, filters }: Pagefind, written: WrittenLexicon): Promise<Engine> {
+  const kinds = new Map<string, string>();
+  for (const kind of Object.keys((await filters()).kind ?? {})) for (const { id } of (await search(null, { filters: { kind } })).results) kinds.set(id, kind);
+  const find = async (id: string, words: string) => (await search(words)).results.find((result) => result.id === id);
+  return {
+    lexicon: readLexicon(written),
+    kinds,
+    search: async (word) => (await search(word)).results,
+    read: async (id, words) => (await find(id, words.join(' ')) ?? (await find(id, words[0]!))!).data(),
+  };
+}
+
+let opened: Promise<Engine> | undefined;
+
+/** Opens the engine once; after a failure, such as no network, the next call tries again. */
+export function openEngine(): Promise<Engine> {
+  return (opened ??= open().catch((error: unknown) => {
+    opened = undefined;
+    throw error;
+  }));
+}
+
+async function open(): Promise<Engine> {
+  const base = import.meta.env.BASE_URL;
+  const address = `${base}pagefind/pagefind.js`;
+  const written = fetch(`${base}search-words.json`).then((answer) => answer.json() as Promise<WrittenLexicon>);
+  const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
+  await pagefind.options({ baseUrl: base, metaCacheTag: document.documentElement.dataset.edition!, excerptLength: 24, ranking: RANKING });
+  return engineOf(pagefind, await written);
+}

@@ -1,0 +1,33 @@
+/* What the finished pages cannot say of themselves and publishing needs: the club, its meetings, its words. Publishing reads this file and takes it out of the site again. */
+import type { APIRoute } from 'astro';
+import { openAlmanac, type Almanac } from '../library/almanac.ts';
+
+export const GET: APIRoute = async () => {
+  const { club, meetings, words } = await openAlmanac();
+  return new Response(
+    JSON.stringify({
+      club: { id: club.id, name: club.name, zone: club['time-zone'], demonstration: club.demonstration },
+      meetings: meetings.map(({ id, data }) => ({
+        id,
+        title: data.title,
+        summary: data.summary,
+        kind: data.kind,
+        place: data.place,
+        day: data.day,
+        lastDay: data['last-day'],
+        start: data.start,
+        finish: data.finish,
+        bring: data.bring ?? [],
+        calledOffBy: data['called-off-by'],
+        changes: data.history?.length ?? 0,
+      })),
+      words: words.map(({ id, data }) => ({ id, names: namesOf(data, club.words), more: data.more })),
+    }),
+  );
+};
+
+/** The name as this club says it first, then all others and the ways people type them. */
+function namesOf({ word, uk, also = [] }: Almanac['words'][number]['data'], says: 'us' | 'uk'): string[] {
+  const own = says === 'uk' && uk ? [uk, word] : [word, ...(uk ? [uk] : [])];
+  return [...new Set([...own, ...also])];
+}

@@ -1,0 +1,46 @@
+/* The drawn pages as files: each with its place below the base, its HTML, and the words of its main text. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+
+export type BuiltPage = {
+  /** The file inside the site, forward slashes: `pests/varroa/index.html`. */
+  file: string;
+  /** Where it stands below the base: `pests/varroa/`; nothing for the first page. */
+  place: string;
+  html: string;
+};
+
+/** Every page of the site, in one order on every machine. */
+export function builtPages(site: string): BuiltPage[] {
+  return readdirSync(site, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.split(sep).join('/'))
+    .filter((file) => file.endsWith('.html') && !file.startsWith('pagefind/'))
+    .sort()
+    .map((file) => ({ file, place: file.replace(/(^|\/)index\.html$/, '$1'), html: readFileSync(join(site, file), 'utf8') }));
+}
+
+/** Not found is an answer, not a page that anything leads to. */
+export const isPublished = (page: BuiltPage): boolean => page.place !== '404.html';
+
+/** The words of the main text, without its margin of notes and reviews. */
+export function mainWords({ html }: BuiltPage): string {
+  const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
+  return plainWords(main.replace(/<aside class="margin"[\s\S]*<\/aside>/, ' '));
+}
+
+export const titleOf = ({ html }: BuiltPage): string => plainWords(/<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '');
+
+/** HTML as the words it shows. The mark of a source is no part of the number before it. */
+export function plainWords(html: string): string {
+  return html
+    .replace(/<(script|style|svg)\b[\s\S]*?<\/\1>/g, ' ')
+    .replace(/<sup class="mark">[\s\S]*?<\/sup>/g, '')
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/&(?:#x([0-9a-f]+)|#(\d+)|(amp|lt|gt|quot|nbsp));/gi, (_, hex?: string, number?: string, name?: string) =>
+      name ? NAMED[name.toLowerCase()]! : String.fromCodePoint(hex ? Number.parseInt(hex, 16) : Number(number)),
+    )
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+const NAMED: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', nbsp: ' ' };

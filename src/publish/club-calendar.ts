@@ -1,0 +1,88 @@
+/*
+ * club.ics: the club's meetings, to subscribe to (RFC 5545). Hall time stays the hall's clock, with the rules of its zone
+ * in the file; whole days are dates whose end is the day after. An event keeps its UID for ever, and its SEQUENCE is the
+ * number of dated changes in its entry.
+ */
+import ical, { ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
+import { tzlib_get_ical_block } from 'timezones-ical-library';
+import { addDays, type Day } from '../../shared/days/day.ts';
+import type { Club, Meeting } from './handed-over.ts';
+
+/** Seconds after which a calendar program should fetch the file again: a day. */
+const ASK_AGAIN_AFTER = 24 * 60 * 60;
+
+/** `root` is the address of the first page, where the site has one. */
+export function clubCalendar(club: Club, meetings: readonly Meeting[], editionDay: string, root: string | null): string {
+  const calendar = ical({
+    name: `Meetings of ${club.name}`,
+    prodId: { company: club.id, product: 'almanac', language: 'EN' },
+    method: ICalCalendarMethod.PUBLISH,
+    timezone: { name: null, generator: zoneRules },
+    ttl: ASK_AGAIN_AFTER,
+  });
+  for (const meeting of meetings) addMeeting(calendar, meeting, { club, editionDay, root });
+  return `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
+}
+
+function addMeeting(calendar: ICalCalendar, meeting: Meeting, { club, editionDay, root }: { club: Club; editionDay: string; root: string | null }): void {
+  const { start, end, allDay } = span(meeting);
+  calendar.createEvent({
+    id: `${meeting.id}@${club.id}`,
+    sequence: meeting.changes,
+    stamp: new WallClock(editionDay, '00:00'),
+    start,
+    end,
+    allDay,
+    timezone: allDay ? null : club.zone,
+    summary: meeting.title,
+    location: meeting.place,
+    description: [meeting.summary, meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`, meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`].filter(Boolean).join('\n'),
+    categories: [{ name: meeting.kind }],
+    ...(root ? { url: new URL(`meetings/${meeting.id}/`, root).href } : {}),
+  });
+}
+
+/** Whole days where no hour is known, or where several days have no last hour. */
+function span({ day, lastDay, start, finish }: Meeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
+  if (!start || (lastDay && !finish)) return { start: new WallClock(day, '00:00'), end: new WallClock(addDays((lastDay ?? day) as Day, 1), '00:00'), allDay: true };
+  return { start: new WallClock(day, start), end: finish ? new WallClock(lastDay ?? day, finish) : null, allDay: false };
+}
+
+/** A day and hour as they stand on the hall's clock, whatever zone this machine is in and whatever hour its own clock skips. */
+class WallClock extends Date {
+  // By these three the calendar writer knows a date that minds its own zone, and leaves it as it is.
+  readonly internal = new Date(this);
+  withTimeZone(): this {
+    return this;
+  }
+  tzComponents(): [] {
+    return [];
+  }
+  constructor(day: string, clock: string) {
+    super(`${day}T${clock}:00Z`);
+  }
+  override getFullYear(): number {
+    return this.getUTCFullYear();
+  }
+  override getMonth(): number {
+    return this.getUTCMonth();
+  }
+  override getDate(): number {
+    return this.getUTCDate();
+  }
+  override getHours(): number {
+    return this.getUTCHours();
+  }
+  override getMinutes(): number {
+    return this.getUTCMinutes();
+  }
+  override getSeconds(): number {
+    return this.getUTCSeconds();
+  }
+}
+
+/** The rules of a zone, under the name that the events use: the library answers an old name with the new one. */
+function zoneRules(zone: string): string | null {
+  const [rules] = tzlib_get_ical_block(zone) as [string?, string?];
+  return rules ? rules.replace(/^TZID:.*$/m, `TZID:${zone}`).replace(/\r?\n/g, '\r\n') : null;
+}

@@ -1,0 +1,35 @@
+/* What the pages' build hands over beside the pages: one file, read here and taken out of the site. */
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+
+export type Club = { id: string; name: string; /** The zone of the hall's clock. */ zone: string; demonstration: boolean };
+
+export type Meeting = {
+  id: string;
+  title: string;
+  summary: string;
+  kind: string;
+  place: string;
+  /** As 2026-05-16. */
+  day: string;
+  lastDay?: string;
+  /** The hall's clock, as 18:30. */
+  start?: string;
+  finish?: string;
+  bring: string[];
+  calledOffBy?: string;
+  /** How many dated changes its history holds. */
+  changes: number;
+};
+
+/** A word of the word list: its names and the ways people type it, and the page that says more. */
+export type Word = { id: string; names: string[]; more?: string };
+
+export type HandedOver = { club: Club; meetings: Meeting[]; words: Word[] };
+
+export function takeHandedOver(site: string): HandedOver {
+  const file = join(site, 'almanac.json');
+  const handed = JSON.parse(readFileSync(file, 'utf8')) as HandedOver;
+  rmSync(file);
+  return handed;
+}

@@ -1,0 +1,101 @@
+/*
+ * Files that tell common servers how to serve the folder: types, how long to keep what, and a policy under which nothing
+ * from elsewhere runs. A plain folder works without them; a host that does not know them leaves them alone.
+ */
+import { createHash } from 'node:crypto';
+import type { BuiltPage } from './built-pages.ts';
+
+export type ServerRules = {
+  everywhere: Record<string, string>;
+  /** The folders of the site, without the one of hashed names. */
+  folders: string[];
+};
+
+/** Names of these files change with what is in them. */
+const HASHED = 'assets/';
+const FOR_EVER = 'public, max-age=31536000, immutable';
+const ASK_AGAIN = 'no-cache';
+
+/** Types that not every server knows. */
+const TYPES: Record<string, string> = {
+  ics: 'text/calendar; charset=utf-8',
+  json: 'application/json; charset=utf-8',
+  woff2: 'font/woff2',
+  pagefind: 'application/octet-stream',
+  pf_meta: 'application/octet-stream',
+  pf_index: 'application/octet-stream',
+  pf_filter: 'application/octet-stream',
+  pf_fragment: 'application/octet-stream',
+};
+
+export function serverRules(pages: readonly BuiltPage[]): ServerRules {
+  const policy = {
+    'default-src': "'self'",
+    'script-src': ["'self'", "'wasm-unsafe-eval'", ...inlineScripts(pages)].join(' '),
+    'style-src': "'self' 'unsafe-inline'",
+    'img-src': "'self' data: blob:",
+    'object-src': "'none'",
+    'base-uri': "'none'",
+    'form-action': "'self'",
+    'frame-ancestors': "'none'",
+  };
+  const folders = new Set(['pagefind/', ...pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/'))]);
+  return {
+    folders: [...folders].sort(),
+    everywhere: {
+      'Content-Security-Policy': Object.entries(policy).map(([name, from]) => `${name} ${from}`).join('; '),
+      'X-Content-Type-Options': 'nosniff',
+      'X-Frame-Options': 'DENY',
+      'Referrer-Policy': 'strict-origin-when-cross-origin',
+      'Permissions-Policy': 'camera=(), microphone=(), geolocation=()',
+    },
+  };
+}
+
+/** The hashes by which the policy knows the few scripts that stand in the pages themselves. */
+function inlineScripts(pages: readonly BuiltPage[]): string[] {
+  const scripts = pages.flatMap(({ html }) => [...html.matchAll(/<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(([, script]) => script!));
+  return [...new Set(scripts)].map((script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`).sort();
+}
+
+/** `_headers`, which several hosts of static sites read. */
+export function headersFile(base: string, { everywhere, folders }: ServerRules): string {
+  const rule = (path: string, headers: Record<string, string>): string => [path, ...Object.entries(headers).map(([name, value]) => `  ${name}: ${value}`), ''].join('\n');
+  return [
+    rule(`${base}*`, everywhere),
+    // Some hosts join two rules that name one header, so each address is in one of these only.
+    rule(`${base}${HASHED}*`, { 'Cache-Control': FOR_EVER }),
+    rule(base, { 'Cache-Control': ASK_AGAIN }),
+    ...folders.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': ASK_AGAIN })),
+    ...Object.entries(TYPES).filter(([ending]) => ending !== 'woff2').map(([ending, type]) => rule(`${base}*.${ending}`, { 'Content-Type': type })),
+  ].join('\n');
+}
+
+/** `.htaccess`, for Apache and servers that read its files. */
+export function apacheFile(base: string, { everywhere }: ServerRules): string {
+  const types = Object.entries(TYPES).map(([ending, type]) => `  AddType "${type}" .${ending}`);
+  const headers = Object.entries(everywhere).map(([name, value]) => `  Header always set ${name} "${value}"`);
+  return [
+    `ErrorDocument 404 ${base}404.html`,
+    'DirectoryIndex index.html',
+    'Options -Indexes',
+    'AddDefaultCharset utf-8',
+    '',
+    '<IfModule mod_mime.c>',
+    ...types,
+    '</IfModule>',
+    '',
+    '<IfModule mod_headers.c>',
+    ...headers,
+    `  Header set Cache-Control "${ASK_AGAIN}"`,
+    `  <If "%{REQUEST_URI} =~ m#^${base.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}${HASHED}#">`,
+    `    Header set Cache-Control "${FOR_EVER}"`,
+    '  </If>',
+    '</IfModule>',
+    '',
+    '<IfModule mod_deflate.c>',
+    '  AddOutputFilterByType DEFLATE text/html text/css text/calendar text/plain application/javascript text/javascript application/json image/svg+xml',
+    '</IfModule>',
+    '',
+  ].join('\n');
+}
