@@ -28,3 +28,14 @@ export const frames: Row<{ kind: keyof typeof framePounds; count: number }, { po
   { case: '15 medium', given: { kind: 'medium', count: 15 }, expect: { pounds: 70, within: 0.6 }, from: 'a Canadian table, as quoted elsewhere' },
   { case: '18 shallow', given: { kind: 'shallow', count: 18 }, expect: { pounds: 70, within: 0.3 }, from: 'a Canadian table, as quoted elsewhere' },
 ];
+
+const recipe = 'derived from the CRC sucrose densities; the names of the mixes as sources use them';
+
+/** Per cent of sugar by weight in each mix offered, at 20 C, with 200 g to the cup. */
+export const mixBrix: Row<{ mix: StoreMix }, { brix: number }>[] = [
+  { case: '1:1 by weight', given: { mix: '1:1-weight' }, expect: { brix: 50 }, from: recipe },
+  { case: '3:2 by weight', given: { mix: '3:2-weight' }, expect: { brix: 60 }, from: recipe },
+  { case: '2:1 by weight', given: { mix: '2:1-weight' }, expect: { brix: 66.67 }, from: recipe },
+  { case: '2:1 by volume', given: { mix: '2:1-volume' }, expect: { brix: 62.88 }, from: recipe },
+  { case: '1 kg to 630 mL', given: { mix: '1kg-630ml' }, expect: { brix: 61.39 }, from: recipe },
+];

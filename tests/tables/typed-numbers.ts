@@ -20,6 +20,9 @@ export const numbers: Row<{ text: string }, Read>[] = [
   { case: 'four figures cannot be a group', given: { text: '1234,567' }, expect: { value: 1234.567 }, from: rule },
   { case: 'printed group, narrow space', given: { text: '1\u202f500' }, expect: { value: 1500 }, from: rule },
   { case: 'printed group, non-breaking space', given: { text: '12\u00a0500,5' }, expect: { value: 12500.5 }, from: rule },
+  { case: 'printed group, larger', given: { text: '25\u202f000' }, expect: { value: 25000 }, from: rule },
+  { case: 'a printed group does not begin with 0', given: { text: '0\u202f125' }, expect: { reason: 'two-numbers' }, from: rule },
+  { case: 'fifteen figures can be held', given: { text: '123456789012345' }, expect: { value: 123456789012345 }, from: rule },
   { case: 'unit', given: { text: '5 kg' }, expect: { value: 5, unit: 'kg' }, from: rule },
   { case: 'unit, no space, full stop', given: { text: '5lb.' }, expect: { value: 5, unit: 'lb' }, from: rule },
   { case: 'unit of two words', given: { text: '1½ US gal' }, expect: { value: 1.5, unit: 'us gal' }, from: rule },
@@ -65,6 +68,8 @@ export const pastedRows: Row<{ text: string; fewest: number; most: number }, { r
   { case: 'empty columns behind', given: { text: '40\t54\t\t', fewest: 2, most: 2 }, expect: { rows: [['40', '54']] }, from: rule },
   { case: 'a short row is named', given: { text: 'A\t9\t300\nB\t4', fewest: 3, most: 3 }, expect: { reason: 'wrong-fields', row: 2 }, from: rule },
   { case: 'commas', given: { text: 'A,9,300', fewest: 3, most: 3 }, expect: { reason: 'comma-list', row: 1 }, from: rule },
+  { case: 'one line of one word', given: { text: 'Hive', fewest: 2, most: 2 }, expect: { reason: 'wrong-fields', row: 1 }, from: rule },
+  { case: 'one line without a figure is a row, not a heading', given: { text: 'Hive\tA', fewest: 2, most: 2 }, expect: { rows: [['Hive', 'A']] }, from: rule },
   { case: 'nothing', given: { text: '\n \n', fewest: 1, most: 9 }, expect: { reason: 'empty' }, from: rule },
 ];
 

@@ -130,6 +130,9 @@ test('days that come back every year', () => {
   assert.equal(isWithinSpan(monthDay('01-05'), monthDay('11-01'), monthDay('02-15')), true);
   assert.equal(isWithinSpan(monthDay('06-05'), monthDay('11-01'), monthDay('02-15')), false);
   assert.equal(isWithinSpan(monthDay('05-31'), monthDay('05-01'), monthDay('05-31')), true);
+  assert.equal(isWithinSpan(monthDay('06-01'), monthDay('05-01'), monthDay('05-31')), false);
+  assert.equal(isWithinSpan(monthDay('04-30'), monthDay('05-01'), monthDay('05-31')), false);
+  assert.equal(isWithinSpan(monthDay('11-01'), monthDay('11-01'), monthDay('02-15')), true);
 });
 
 test('the 365 days of a common year are all different and count themselves', () => {

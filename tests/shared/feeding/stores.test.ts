@@ -1,11 +1,12 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
+import { brixOf } from '../../../shared/feeding/mix.ts';
 import { storeMixes, winterStores, type HiveStores, type StoreMix } from '../../../shared/feeding/stores.ts';
 import { litresToUsGallons } from '../../../shared/units/volume.ts';
 import { kilogramsToPounds, poundsToKilograms } from '../../../shared/units/weight.ts';
 import { frozen, rows } from '../../rows.ts';
-import { feedingFigures, framePounds, frames, syrupForShortfall } from '../../tables/stores.ts';
+import { feedingFigures, framePounds, frames, mixBrix, syrupForShortfall } from '../../tables/stores.ts';
 
 const kitchen = { temperatureC: 20, sugarGramsPerUsCup: 200 };
 
@@ -21,6 +22,10 @@ rows('syrup for a shortfall', syrupForShortfall, ({ shortKg, mix, efficiencyLeas
   assert.ok(Math.abs(show(found.value.syrupLitresLeast) - least) <= within, text);
   assert.ok(Math.abs(show(found.value.syrupLitresMost) - most) <= within, text);
 });
+
+rows('sugar in the mixes offered', mixBrix, ({ mix }, { brix }) =>
+  assert.ok(Math.abs(brixOf(storeMixes[mix], kitchen) - brix) <= 0.005001),
+);
 
 rows('honey in full frames', frames, ({ kind, count }, { pounds, within }) => {
   const found = stores({ frames: [{ count, honeyKgEach: poundsToKilograms(framePounds[kind]) }] }, 50);
