@@ -5,7 +5,7 @@
 import type { Fault } from '../reader/fault.ts';
 import { plainText } from '../reader/prose.ts';
 import { HAZARDS, type Caution } from '../schemas/cautions.ts';
-import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
+import { HAZARDS_OF, OWN_WORK, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
@@ -15,7 +15,7 @@ type Working = SoundEntry<{ yard: boolean; work?: Work[] | undefined }>;
 
 export function cautionFaults(club: Sound): Fault[] {
   const pages: Working[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
-  return [...missingFaults(club, pages), ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]), ...club.of.cautions.flatMap(boxFaults)];
+  return [...missingFaults(club, pages), ...ownFaults(club, pages), ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]), ...club.of.cautions.flatMap(boxFaults)];
 }
 
 /** Once a hazard, at the first page that calls for it. */
@@ -26,6 +26,14 @@ function missingFaults(club: Sound, pages: Working[]): Fault[] {
     const { page, index, work } = calls.find((call) => call.hazard === hazard)!;
     return atField(page, ['work', index], { rule: 'caution', field: 'work', found: `"${work}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` });
   });
+}
+
+/** The almanac's own pages call for cautions too, in every club; those that a page calls for are told there. */
+function ownFaults(club: Sound, pages: Working[]): Fault[] {
+  if (!club.club) return [];
+  const told = new Set(pages.filter((page) => !isDraft(page)).flatMap((page) => (page.data.work ?? []).flatMap((work) => HAZARDS_OF[work])));
+  const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter((hazard) => !told.has(hazard) && !club.ids.cautions.has(hazard));
+  return missing.map((hazard) => ({ path: `cautions/${hazard}.yaml`, line: 1, column: 1, rule: 'caution', field: 'the content folder', found: 'no such file, and a page that every almanac has calls for it', write: 'the file, as in the demo club' }));
 }
 
 function yardFaults(page: Working): Fault[] {

@@ -20,3 +20,6 @@ export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
   'honey-as-food': ['infants-honey'],
   'feed-honey': ['honey-as-feed', 'disease-spread'],
 };
+
+/** What the almanac's own pages ask of hands in every club: the first page, and the count of mites with its ways to sample. */
+export const OWN_WORK = ['open-hive', 'alcohol', 'carbon-dioxide'] as const satisfies readonly Work[];
