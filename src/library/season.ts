@@ -3,7 +3,7 @@
  * district runs a stated number of days later or earlier.
  */
 import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
-import { readWhen, resolveWhen, shiftWindow, type SeasonDays } from '../../shared/season/when.ts';
+import { phaseName, readWhen, resolveWhen, shiftWindow, type SeasonDays } from '../../shared/season/when.ts';
 import { PHASES, type Club } from '../schemas/club.ts';
 
 export type Window = { from: MonthDay; to: MonthDay };
@@ -41,6 +41,9 @@ export function windowWords({ from, to }: Window): string {
 
 /** How windows travel to the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
 export const windowsText = (windows: Windows): string => windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
+
+/** What this club calls a part of the year. Authors write the one name everywhere; readers of `words: uk` see autumn. */
+export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string => (club.words === 'uk' ? phaseName(phase).replace('fall', 'autumn') : phaseName(phase));
 
 export { phaseName as phaseWords } from '../../shared/season/when.ts';
 

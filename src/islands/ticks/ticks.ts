@@ -37,7 +37,7 @@ function write(ticks: Record<string, string>): void {
 
 function show(): void {
   const ticks = kept();
-  if (!notKept) for (const box of boxes) box.checked = ticks[box.dataset.tick!] !== undefined;
+  if (!notKept) for (const box of boxes) box.checked = Object.hasOwn(ticks, box.dataset.tick!);
   say();
 }
 
