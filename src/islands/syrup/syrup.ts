@@ -1,0 +1,92 @@
+/* The form of the syrup page. Words: words.ts; the mix: recipe.ts; arithmetic: shared/feeding. */
+import type { MixReason } from '../../../shared/feeding/mix.ts';
+import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
+import { accept } from '../../../shared/outcome.ts';
+import { fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
+import { unitNamed, unitWords } from '../../../shared/units/unit-names.ts';
+import { defineCalculator } from '../parts/calculator.ts';
+import { draw } from '../parts/drawing.ts';
+import { boxOf, type Fault, type Field } from '../parts/field.ts';
+import { number, type Kind } from '../parts/kind.ts';
+import { strengthWords, temperatureWords, three, volumeWords, weightWords } from '../parts/measures.ts';
+import { put, show } from '../parts/outputs.ts';
+import { choice, single } from '../parts/single.ts';
+import { drawGraining } from './picture.ts';
+import { amountUnits, mix, type AmountUnit, type Mixed, type SyrupFigures } from './recipe.ts';
+import { grainingWords, headline, sumWords } from './words.ts';
+
+const same = (value: number): number => value;
+const worded = (words: readonly string[], sum: (value: number) => number) => Object.fromEntries(words.map((word) => [word, sum]));
+const celsius = { ...worded(unitWords.C, same), ...worded(unitWords.F, fahrenheitToCelsius) };
+
+defineCalculator<Mixed, SyrupFigures>('syrup-mix', {
+  fields: {
+    'sugar-parts': single(number('the parts of sugar, such as 2')),
+    'water-parts': single(number('the parts of water, such as 1')),
+    by: choice(['weight', 'volume'], 'whether parts are by weight or by volume'),
+    know: choice(['sugar', 'water', 'syrup'], 'what the amount is of'),
+    amount: amountWithUnit(),
+    unit: choice(amountUnits, 'a unit'),
+    temperature: single(number('the temperature, such as 20', celsius)),
+    'sugar-per-cup': single(number('the grams of sugar in a US cup, such as 200', worded(unitWords.g, same))),
+  },
+  work: (mixed, { form, result, figures: { units } }) => {
+    const mixture = mix(mixed);
+    if (!mixture.ok) return [faultOf(mixture.reason, form)];
+    const syrup = mixture.value;
+    put(result, 'sugar-kg', weightWords(syrup.sugarKg, units), syrup.sugarKg);
+    put(result, 'water-kg', weightWords(syrup.waterKg, units), syrup.waterKg);
+    put(result, 'water-l', volumeWords(syrup.waterLitres, units), syrup.waterLitres);
+    put(result, 'syrup-kg', weightWords(syrup.syrupKg, units), syrup.syrupKg);
+    put(result, 'syrup-l', volumeWords(syrup.syrupLitres, units), syrup.syrupLitres);
+    put(result, 'brix', `${three(syrup.brix)} % sugar by weight`, syrup.brix);
+    put(result, 'density', `${syrup.kgPerLitre.toFixed(3)} kg a litre`, syrup.kgPerLitre);
+    put(result, 'sugar-per-l', `Sugar: ${strengthWords(syrup.sugarKgPerLitre, units)}`, syrup.sugarKgPerLitre);
+    const { graining } = syrup;
+    const least = graining.state === 'below' ? graining.leastC : undefined;
+    const most = 'mostC' in graining ? graining.mostC : undefined;
+    put(result, 'grains-below-least', least === undefined ? '' : temperatureWords(least, units), least);
+    put(result, 'grains-below-most', least === undefined || most === undefined ? grainingWords(graining, units) : `to ${temperatureWords(most, units)}`, most);
+    show(result, 'graining', least === undefined ? '' : 'It may begin to grain somewhere between, and below.');
+    show(result, 'sum', sumWords(mixed, syrup));
+    draw(result.querySelector('svg')!, drawGraining(graining, mixed.temperature));
+    return headline(syrup, units);
+  },
+});
+
+function faultOf(reason: MixReason, form: HTMLFormElement): Fault {
+  const [name, words] = {
+    'no-sugar': ['sugar-parts', 'The parts of sugar must be more than 0.'],
+    'no-water': ['water-parts', 'The parts of water must be more than 0.'],
+    'no-amount': ['amount', 'The amount must be more than 0.'],
+    'too-much': ['amount', 'That is more than a million: too much to work with.'],
+    'temperature-out-of-range': ['temperature', 'The temperature must be from 0 to 60 °C (32 to 140 °F).'],
+    'impossible-cup': ['sugar-per-cup', 'A US cup of sugar weighs more than 0 g and at most 376 g.'],
+    'too-thick': ['sugar-parts', 'With so much sugar to so little water there is no syrup: it would be over 85 % sugar.'],
+  }[reason] as [string, string];
+  return { box: boxOf(form, name), words };
+}
+
+/** The amount; a unit typed behind it is chosen in the list of units. */
+function amountWithUnit(): Field<number> {
+  const plain = number('how much there is, such as 5');
+  const words = amountUnits.flatMap((unit) => unitWords[unit]);
+  const kind: Kind<number> = {
+    ...plain,
+    read: (typed) => {
+      const read = readTypedNumber(typed, words);
+      return read.ok ? accept(read.value) : read;
+    },
+    says: (refused, typed) => (refused.reason === 'unknown-unit' && /gal|pint|pt/i.test(refused.text ?? '') ? `Which “${refused.text}”: US or imperial? Choose it in the list of units.` : plain.says(refused, typed)),
+  };
+  const field = single(kind);
+  return {
+    ...field,
+    read: (form, name) => {
+      const typed = readTypedNumber(boxOf(form, name).value, words);
+      const unit = typed.ok && typed.unit ? unitNamed(typed.unit) : undefined;
+      if (unit && (amountUnits as string[]).includes(unit)) boxOf(form, 'unit').value = unit satisfies string as AmountUnit;
+      return field.read(form, name);
+    },
+  };
+}
