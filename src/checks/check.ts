@@ -11,6 +11,7 @@ import { checklistFaults } from './checklists.ts';
 import { contactFaults } from './contacts.ts';
 import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
+import { formerFaults } from './former.ts';
 import { headingFaults } from './headings.ts';
 import { linkFaults } from './links.ts';
 import { markdownFaults } from './markdown.ts';
@@ -19,13 +20,14 @@ import { nameFaults } from './names.ts';
 import { pictureFaults } from './pictures.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
+import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
 import { typedFaults } from './typed.ts';
 import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
-  referenceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, cautionFaults,
-  headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, pictureFaults,
+  referenceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
+  headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */

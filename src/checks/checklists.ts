@@ -1,13 +1,12 @@
 /* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
-import type { ListItem } from 'mdast';
 import type { Fault } from '../reader/fault.ts';
-import { attribute, isTag, plainText, walk } from '../reader/prose.ts';
+import { attribute } from '../reader/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atBody, atFieldName, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
-import { isBoxed, isSteps, stepsOf, type Step } from './steps.ts';
+import { stepsOf, type Step } from './steps.ts';
 
 export const STEPS_A_PAUSE = 7;
 export const WORDS_A_STEP = 12;
@@ -16,11 +15,11 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const NOT_VERBS = new Set('the a an you your it its there this that these those if when while once before after unless please we our they'.split(' '));
 
 export function checklistFaults(club: Sound): Fault[] {
-  const pages = club.folder.entries.filter(isPage);
+  const pages = club.folder.entries.filter(isPage).filter(({ collection }) => collection === 'checklists');
   return [
-    ...pages.flatMap((page) => [...(page.collection === 'checklists' ? listFaults(page) : strayFaults(page))]),
+    ...pages.flatMap(listFaults),
     ...club.of.checklists.flatMap((entry) => [...lengthFaults(entry), ...sourceFaults(entry)]),
-    ...pages.filter(({ collection }) => collection === 'checklists').flatMap((page) => nameFaults(page, club)),
+    ...pages.flatMap((page) => nameFaults(page, club)),
   ];
 }
 
@@ -28,16 +27,7 @@ function listFaults(page: Page): Fault[] {
   const steps = stepsOf(page);
   const none = steps.length === 0 && page.tree.children.length > 0 ? [atBody(page, { rule: 'step', field: 'the page', found: 'a checklist without a step', write: 'at least one line that begins "- [ ] "' })] : [];
   const early = steps.filter(({ pause }) => pause === null).slice(0, 1).map(({ item }) => atNode(page, item, { rule: 'step', field: 'a step', found: 'a step before the first heading', write: 'a line "## ..." with the name of the pause above it' }));
-  return [...none, ...early, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps), ...oddFaults(page, steps)];
-}
-
-/** A box outside a checklist cannot be kept. */
-function strayFaults(page: Page): Fault[] {
-  return [...walk(page.tree)].flatMap((node): Fault[] => {
-    if (node.type === 'listItem' && isBoxed(node)) return [atNode(page, node, { rule: 'step', field: 'a list', found: 'a line with a box outside a checklist', write: '"- " without the box', corrected: lineAt(page, placeOf(page, node).line).replace(/\[[ xX]\] /, '').replace(/ *<Task [^>]*>/, '') })];
-    if (isTag(node) && node.name === 'Task') return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task outside a checklist', write: 'nothing here; only steps of a checklist have one' })];
-    return [];
-  });
+  return [...none, ...early, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps)];
 }
 
 function boxFaults(page: Page, { item, first, words }: Step): Fault[] {
@@ -68,28 +58,6 @@ function idFaults(page: Page, steps: Step[]): Fault[] {
     seen.set(id, before ?? line);
     return before === undefined ? [] : [atNode(page, tag, { rule: 'step-id', field: 'Task, id', found: `"${id}" again, as in line ${before}`, write: 'an id that no other step of this list has' })];
   });
-}
-
-/** Boxes where no step can stand, lines without a box among steps, and tags that belong to no step. */
-function oddFaults(page: Page, steps: Step[]): Fault[] {
-  const right = new Set(steps.map(({ item }) => item));
-  const straight = new Set(page.tree.children.filter(isSteps).flatMap((list) => list.children));
-  const told = new Set<unknown>(steps.flatMap(({ tags }) => tags));
-  return [...walk(page.tree)].flatMap((node): Fault[] => {
-    const wrong = node.type === 'listItem' ? wrongItem(node, right.has(node), straight.has(node)) : null;
-    if (wrong ?? /^-\[/.test(plainText(node))) for (const below of walk(node)) told.add(below);
-    if (wrong) return wrong.found ? [atNode(page, node, { rule: 'step', field: 'a step', ...wrong })] : [];
-    if (isTag(node) && node.name === 'Task' && !told.has(node)) return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task that is not in the first line of a step', write: 'it at the end of the line that begins "- [ ] "' })];
-    return [];
-  });
-}
-
-/** A line that begins with a broken box is told by another rule; here it only needs no second fault. */
-function wrongItem(item: ListItem, isStep: boolean, amongSteps: boolean): { found: string; write: string } | null {
-  if (isStep) return null;
-  if (isBoxed(item)) return { found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' };
-  if (/^\[[xX ]?\]/.test(plainText(item))) return { found: '', write: '' };
-  return amongSteps ? { found: 'a line without a box among steps', write: '"- [ ] ", or a paragraph between the lists' } : null;
 }
 
 function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {

@@ -15,8 +15,8 @@ import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
 import { quoted, type Fault } from '../reader/fault.ts';
 import type { Entry, Folder } from '../reader/folder.ts';
+import { choiceMeant, ending, requoted } from './corrections.ts';
 import { nearest } from './nearest.ts';
-import { lineAt } from './place.ts';
 
 type Of = {
   checklists: Checklist; bulletins: Bulletin; articles: Article; meetings: Meeting; reading: Reading; treatments: Treatment;
@@ -85,38 +85,9 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
   const corrected = missing ? undefined : requoted(entry, place, value, issue);
   return [{
     path: entry.path, ...place, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value),
-    write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : (choiceMeant(value, issue) ?? issue.message + ending(entry, path, value, issue)),
+    write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : (choiceMeant(value, issue) ?? issue.message + ending(value, issue, isOptional(entry, path))),
     ...(corrected === undefined ? {} : { corrected }),
   }];
-}
-
-/** The word of a list of choices that was most likely meant. */
-function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
-  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearest(value, issue.values.map(String)) : null;
-  return near === null ? null : `"${near}"`;
-}
-
-/** What else may be done: leave out a line that is blank and need not be there; put words in quotes that YAML takes for a number. */
-function ending(entry: Entry, path: readonly PropertyKey[], value: unknown, issue: z.core.$ZodIssue): string {
-  if (value === null || (typeof value === 'string' && value.trim() === '')) return isOptional(entry, path) ? ', or leave the line out' : '';
-  return takenForNumber(value, issue) && !issue.message.includes('quotes') ? ', in quotes' : '';
-}
-
-const takenForNumber = (value: unknown, issue: z.core.$ZodIssue): boolean =>
-  issue.code === 'invalid_type' && issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean');
-
-const BOOLEANS: Record<string, string> = { yes: 'true', on: 'true', y: 'true', true: 'true', no: 'false', off: 'false', n: 'false', false: 'false' };
-
-/** The line with a number in quotes where words are asked, or with true or false for yes or no. */
-function requoted(entry: Entry, at: { line: number; column: number }, value: unknown, issue: z.core.$ZodIssue): string | undefined {
-  if (issue.code !== 'invalid_type') return undefined;
-  const line = lineAt(entry, at.line);
-  const typed = line.slice(at.column - 1).trimEnd();
-  const isBoolean = issue.expected === 'boolean' && BOOLEANS[String(value).toLowerCase()];
-  if (isBoolean) return line.slice(0, at.column - 1) + isBoolean;
-  if (takenForNumber(value, issue)) return /^a (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
-  const plain = /^["']?(-?\d+(?:\.\d+)?)["']?$/.exec(typed)?.[1];
-  return issue.expected === 'number' && plain !== undefined ? line.slice(0, at.column - 1) + plain : undefined;
 }
 
 /** `rows.2.value` as a person counts: `rows 3, value`. */

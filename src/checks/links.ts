@@ -22,7 +22,6 @@ export function linkFaults(club: Sound): Fault[] {
       const wrong = entry.data.more === undefined ? null : entry.data.more.startsWith('/') ? inside(entry.data.more, entry, addresses) : relative(entry.data.more, addresses);
       return wrong ? [atField(entry, ['more'], { rule: 'link', field: 'more', ...wrong })] : [];
     }),
-    ...formerFaults(club, addresses),
   ];
 
   function fault(page: Page, node: Link, wrong: Wrong | null): Fault[] {
@@ -113,24 +112,6 @@ function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Fault[
   }
   if (values !== undefined && !VALUES.test(values)) faults.push(atNode(page, tag, { rule: 'link', field: 'Example, with', found: `"${values}"`, write: 'values as name=value, joined by &, such as "sugar-parts=2&water-parts=1"' }));
   return faults;
-}
-
-/** Old addresses are whole, and lead to one page that has moved. */
-function formerFaults(club: Sound, { known }: Addresses): Fault[] {
-  const taken = new Map<string, string>();
-  return club.folder.entries.flatMap((entry) => {
-    const former = (entry.fields.value as { formerly?: unknown } | null)?.formerly;
-    return (Array.isArray(former) ? former : []).flatMap((address: unknown, index): Fault[] => {
-      if (typeof address !== 'string') return [];
-      const at = (wrong: Wrong): Fault[] => [atField(entry, ['formerly', index], { rule: 'address', field: `formerly ${index + 1}`, ...wrong })];
-      if (!/^\/(?:[a-z0-9]+(?:[-.][a-z0-9]+)*\/)+$/.test(address)) return at({ found: `"${address}"`, write: 'an address with a slash at both ends, such as "/lists/package-day/"' });
-      if (known.has(address)) return at({ found: `"${address}", where a page is now`, write: 'an address that no page has' });
-      const other = taken.get(address);
-      if (other !== undefined) return at({ found: `"${address}", which ${other} has too`, write: 'it in one of the two' });
-      taken.set(address, entry.path);
-      return [];
-    });
-  });
 }
 
 function plain(address: string): string {

@@ -1,0 +1,34 @@
+/* How a value that a schema refused may be mended: the near word, quotes on or off, true for yes. */
+import type { z } from 'astro/zod';
+import type { Entry } from '../reader/folder.ts';
+import { nearest } from './nearest.ts';
+import { lineAt } from './place.ts';
+
+/** The word of a list of choices that was most likely meant. */
+export function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
+  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearest(value, issue.values.map(String)) : null;
+  return near === null ? null : `"${near}"`;
+}
+
+/** What else may be done: leave out a line that is blank and need not be there; put words in quotes that YAML takes for a number. */
+export function ending(value: unknown, issue: z.core.$ZodIssue, optional: boolean): string {
+  if (value === null || (typeof value === 'string' && value.trim() === '')) return optional ? ', or leave the line out' : '';
+  return takenForNumber(value, issue) && !issue.message.includes('quotes') ? ', in quotes' : '';
+}
+
+const takenForNumber = (value: unknown, issue: z.core.$ZodIssue): boolean =>
+  issue.code === 'invalid_type' && issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean');
+
+const BOOLEANS: Record<string, string> = { yes: 'true', on: 'true', y: 'true', true: 'true', no: 'false', off: 'false', n: 'false', false: 'false' };
+
+/** The line with a number in quotes where words are asked, or with true or false for yes or no. */
+export function requoted(entry: Entry, at: { line: number; column: number }, value: unknown, issue: z.core.$ZodIssue): string | undefined {
+  if (issue.code !== 'invalid_type') return undefined;
+  const line = lineAt(entry, at.line);
+  const typed = line.slice(at.column - 1).trimEnd();
+  const isBoolean = issue.expected === 'boolean' && BOOLEANS[String(value).toLowerCase()];
+  if (isBoolean) return line.slice(0, at.column - 1) + isBoolean;
+  if (takenForNumber(value, issue)) return /^a (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
+  const plain = /^["']?(-?\d+(?:\.\d+)?)["']?$/.exec(typed)?.[1];
+  return issue.expected === 'number' && plain !== undefined ? line.slice(0, at.column - 1) + plain : undefined;
+}
