@@ -2,8 +2,9 @@
  * Which of a club's action levels a count is judged by. A level covers the parts of the year its row names; where several cover the
  * part asked for, or none is asked for yet, the strictest counts. A part of the year that no row covers has no level, and no verdict.
  */
-export const phases = ['winter-rest', 'build-up', 'swarming', 'main-flow', 'dearth', 'fall-preparation'] as const;
-export type Phase = (typeof phases)[number];
+import type { Phase } from '../season/phases.ts';
+
+export { phases, type Phase } from '../season/phases.ts';
 
 export type ActionLevel = { readonly levelPer100: number; readonly phases: readonly Phase[] };
 

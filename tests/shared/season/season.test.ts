@@ -103,6 +103,8 @@ test('a date comes as a window; a sum that a normal year never reaches says so',
   assert.ok(reached.ok);
   assert.equal(reached.value.earliest, addMonthDays(reached.value.expected, -10));
   assert.equal(reached.value.latest, addMonthDays(reached.value.expected, 10));
+  const part = dateReached(season, 200, 2.1);
+  assert.equal(part.ok && part.value.latest, addMonthDays(reached.value.expected, 3), 'a part of a day of doubt is a day');
   assert.deepEqual(dateReached(season, 9999, 10), { ok: false, reason: 'not-reached' });
   assert.deepEqual(dateReached(season, 0, 10), { ok: false, reason: 'no-sum' });
   assert.deepEqual(spreadForYear(tables.wooster, simple50, 1000), { ok: false, reason: 'published-sum-does-not-fit' });
