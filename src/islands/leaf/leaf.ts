@@ -84,3 +84,10 @@ pressed();
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]')) {
   form.addEventListener('focusin', () => void import('../search/search.ts').then(({ wake }) => wake(form)), { once: true });
 }
+
+// Closed sections are printed too, also by browsers whose style sheets cannot open them; afterwards they close again.
+window.addEventListener('beforeprint', () => {
+  const shut = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
+  for (const section of shut) section.open = true;
+  window.addEventListener('afterprint', () => shut.forEach((section) => (section.open = false)), { once: true });
+});
