@@ -1,0 +1,71 @@
+// The small clubs look as the demo club does, whatever their words hold: a page of each kind, and every page of odd words.
+import assert from 'node:assert/strict';
+import { after, before, describe, test } from 'node:test';
+import type { Browser } from 'playwright-core';
+import { fixtureSite, openBrowser, type Site } from './built-site.ts';
+import { lookAt, lookedFor, type Looks } from './look.ts';
+import { nothing, oneOfEachKind, open, visit } from './visit.ts';
+
+let browser: Browser;
+before(async () => {
+  browser = await openBrowser();
+});
+after(() => browser?.close());
+
+for (const name of ['southern', 'sub-folder', 'hostile']) {
+  describe(name, () => {
+    let site: Site;
+    let found: Looks;
+    before(async () => {
+      site = await fixtureSite(name);
+      found = await lookAt({ browser, site, pages: name === 'hostile' ? site.pages : oneOfEachKind(site) });
+    });
+    after(() => site?.close());
+    for (const [rule, words] of Object.entries(lookedFor)) test(words, () => nothing(found[rule as keyof Looks]));
+  });
+}
+
+describe('odd but legal words', () => {
+  let site: Site;
+  before(async () => {
+    site = await fixtureSite('hostile');
+  });
+  after(() => site?.close());
+
+  test('are shown as typed', async () => {
+    const { page, context } = await open(browser, site.at('/know-how/odd-prose/'), { javaScriptEnabled: false });
+    const text = (await page.locator('main').innerText()).replace(/\s+/g, ' ');
+    for (const words of [
+      "Prose: <3, {name}, 2~3, 5'10\" & é",
+      'Act at <3 mites per 100 bees; store at <= 20 C. Is 1 < 2 and 3 > 2? Yes: a<b.',
+      'Write {name} on the lid. Write {colony name} on the lid. {Both} of {{them}}.',
+      'Feed 2~3 L in April and 4~5 L in May; ~10 or ~20 will do',
+      'import the queen early, and export nothing. Then import again.',
+      'export is a word too.',
+      'Stars: 2 * 3, under_score, snake_case_word, C:\\bees.',
+      'What\'s "this"? <3 & {more}!',
+      '👩‍🌾',
+      '$5 and $6, $x, #5, @mention',
+    ]) assert.ok(text.includes(words), `the page does not show: ${words}`);
+    assert.equal(await page.locator('main s, main del, main script').count(), 0);
+    await context.close();
+  });
+
+  test('in fields are words, never tags', async () => {
+    const tags = (): string[] => [...document.querySelectorAll('i, b.x, nope, them, why, word, thick, night')].map((tag) => tag.outerHTML).filter((html) => /Apis|Malum|night|<(nope|them|why|word|thick)/.test(html));
+    nothing(await visit({ browser, site }, (page) => page.evaluate(tags)));
+    const { page, context } = await open(browser, site.at('/lists/constructor/'));
+    assert.equal(await page.locator('h1').innerText(), 'Steps: odd <b>but</b> legal & "quoted"');
+    await context.close();
+  });
+
+  test('a step may have any name, and only what was ticked is ticked', async () => {
+    const { page, context } = await open(browser, site.at('/lists/constructor/'));
+    assert.equal(await page.locator('input[data-tick]').count(), 6);
+    assert.equal(await page.locator('input[data-tick]:checked').count(), 0);
+    await page.locator('input[data-tick=to-string]').check();
+    await page.reload();
+    assert.deepEqual(await page.locator('input[data-tick]:checked').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick)), ['to-string']);
+    await context.close();
+  });
+});

@@ -1,0 +1,62 @@
+/* Looks at pages with script, as a reader with a phone, a small phone, a desk and a printer does, and sorts what is wrong by rule. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Site } from './built-site.ts';
+import { hiddenFocus, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
+import { desk, narrow, phone, visit } from './visit.ts';
+
+export const lookedFor = {
+  quiet: 'nothing is written to the console, nothing fails to load',
+  hosts: 'no other host is asked for anything',
+  axe: 'axe finds nothing at 390 px',
+  wide: 'no page is pushed sideways at 320, 390 or 1280 px',
+  small: 'no letters are under 18 px',
+  targets: 'what a finger presses is large enough',
+  focus: 'what a keyboard reaches shows its focus, clear of the bar',
+  paper: 'on paper: dark on white, empty boxes, nothing cut in two, nothing too wide',
+} as const;
+export type Looks = Record<keyof typeof lookedFor, string[]>;
+
+// The printed width of A4 between our margins of 14 mm, in CSS pixels; Letter is wider.
+const a4 = { width: 688, height: 1009 };
+
+export async function lookAt({ browser, site, pages, context }: { browser: Browser; site: Site; pages?: readonly string[]; context?: BrowserContextOptions }): Promise<Looks> {
+  const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], targets: [], focus: [], paper: [] };
+  await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
+    const add = (list: string[], faults: readonly string[], where = ''): unknown => list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
+    add(found.axe, await axe(page));
+    for (const size of [phone, narrow, desk]) {
+      await page.setViewportSize(size);
+      add(found.wide, await page.evaluate(sideways), ` at ${size.width}`);
+      add(found.small, await page.evaluate(smallText), ` at ${size.width}`);
+      add(found.targets, await page.evaluate(smallTargets), ` at ${size.width}`);
+    }
+    await page.setViewportSize(phone);
+    add(found.focus, await page.evaluate(hiddenFocus));
+    await page.setViewportSize(a4);
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    add(found.paper, [...(await page.evaluate(wrongOnPaper)), ...(await page.evaluate(sideways))]);
+    await page.emulateMedia({ media: null, colorScheme: null });
+    await page.setViewportSize(phone);
+    return [];
+  });
+  for (const list of Object.values(found)) list.sort();
+  return found;
+}
+
+export async function axe(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).setLegacyMode().analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`));
+}
+
+function listen(page: Page, site: Site, { quiet, hosts }: Looks): void {
+  const at = (): string => new URL(page.url()).pathname;
+  page.on('console', (message) => quiet.push(`${at()}: ${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => quiet.push(`${at()}: ${error}`));
+  // The page of a missing address is asked for by its own name here, and answers as one that is there.
+  page.on('response', (response) => response.status() >= 400 && quiet.push(`${at()}: ${response.url()} answers ${response.status()}`));
+  page.on('request', (request) => {
+    const { origin, protocol } = new URL(request.url());
+    if (origin !== new URL(site.address).origin && !/^(data|blob):$/.test(protocol)) hosts.push(`${at()}: ${request.url()}`);
+  });
+}
