@@ -10,6 +10,12 @@ import type { Word } from './handed-over.ts';
 /** Written by the engine for its own ways of showing results, which the almanac does not use. */
 const UNUSED = ['pagefind-component-ui.css', 'pagefind-component-ui.js', 'pagefind-highlight.js', 'pagefind-modular-ui.css', 'pagefind-modular-ui.js', 'pagefind-ui.css', 'pagefind-ui.js', 'wasm.unknown.pagefind'];
 
+/** The mark of a source is no part of the number before it; what is pressed or filled in is no text. */
+const NOT_READ = ['sup.mark', 'form', 'button', 'svg'];
+
+/** Where two words may touch in a file and stand apart on the page. */
+const APART = /<\/(?:td|th|caption|dt|dd|label|legend|summary)>|<br>/g;
+
 /** Pages that gather others would answer every question: their words count little beside their names. */
 const GATHERS: Record<string, string[]> = {
   'year/': ['what to do this month', 'January February March April May June July August September October November December'],
@@ -21,7 +27,7 @@ const GATHERS: Record<string, string[]> = {
 /** Indexes every page that asks for it; returns how many. */
 export async function indexPages(site: string, pages: readonly BuiltPage[], words: readonly Word[]): Promise<number> {
   const pagefind = await import('pagefind');
-  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en', excludeSelectors: ['sup.mark'] });
+  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en', excludeSelectors: NOT_READ });
   if (!index) throw new Error(`the search index could not be made (${errors.join('; ')})`);
   const asked = pages.filter((page) => page.html.includes('data-pagefind-body') || page.place in GATHERS);
   const faults: string[] = [];
@@ -47,7 +53,7 @@ export function forIndex(page: BuiltPage, words: readonly Word[]): string {
     ...(when ? [`data-pagefind-meta="when:${when.replaceAll(',', '')}"`] : []),
     ...(also ? [`data-also-sought="${also}"`, 'data-pagefind-meta="also[data-also-sought]"'] : []),
   ];
-  return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
+  return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
 }
 
 /** "2:1" as 2to1: the engine drops the sign between, and twenty-one is another number. */

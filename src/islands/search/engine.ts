@@ -37,17 +37,8 @@ export async function engineOf({ search, filters }: Pagefind, written: WrittenLe
   };
 }
 
-let opened: Promise<Engine> | undefined;
-
-/** Opens the engine once; after a failure, such as no network, the next call tries again. */
-export function openEngine(): Promise<Engine> {
-  return (opened ??= open().catch((error: unknown) => {
-    opened = undefined;
-    throw error;
-  }));
-}
-
-async function open(): Promise<Engine> {
+/** Fetches and starts the engine. */
+export async function openEngine(): Promise<Engine> {
   const base = import.meta.env.BASE_URL;
   const address = `${base}pagefind/pagefind.js`;
   const written = fetch(`${base}search-words.json`).then((answer) => answer.json() as Promise<WrittenLexicon>);

@@ -9,7 +9,7 @@ export type Lexicon = { words: Word[]; /** The well-spelled word that a mistyped
 const ENDINGS = ['', 's', 'es', 'ed', 'd', 'ing', 'ly', 'y', 'er', 'r'];
 
 export function readLexicon({ words, spelled }: WrittenLexicon): Lexicon {
-  const list = Object.entries(words).map(([id, names]) => ({ id, names: names.split(';').map((name, at) => name || (at === 0 ? id.replaceAll('-', ' ') : '')).filter(Boolean) }));
+  const list = Object.entries(words).map(([id, names]) => ({ id, names: names.split(';').map((name) => name || id.replaceAll('-', ' ')) }));
   const right = new Set<string>();
   let before = '';
   for (const [, shared, rest] of spelled.matchAll(/(\d)([a-z]*)/g)) right.add((before = before.slice(0, Number(shared)) + rest!));
@@ -43,23 +43,18 @@ function nearestOf(word: string, right: readonly string[], farthest: number): st
   return best;
 }
 
-/** Letters left out, put in, changed, or two neighbors swapped; a doubled letter and a changed vowel count less. */
+/** Letters left out, put in or changed; a doubled letter and a changed vowel count less. */
 function slips(a: string, b: string): number {
-  let [before, row]: number[][] = [[], Array.from({ length: b.length + 1 }, (_, at) => at)];
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const [x, y] = [a[i - 1]!, b[j - 1]!];
-      const drop = x === a[i - 2] ? 0.5 : 1;
-      const add = y === b[j - 2] ? 0.5 : 1;
-      const change = x === y ? 0 : isVowel(x) && isVowel(y) ? 0.6 : 1;
-      let least = Math.min(row![j]! + drop, next[j - 1]! + add, row![j - 1]! + change);
-      if (i > 1 && j > 1 && x === b[j - 2] && a[i - 2] === y) least = Math.min(least, before![j - 2]! + 0.8);
-      next.push(least);
-    }
-    [before, row] = [row, next];
-  }
-  return row![b.length]!;
+  let row = [...b, ''].map((_, at) => at);
+  [...a].forEach((x, i) => {
+    const next = [i + 1];
+    [...b].forEach((y, j) => {
+      const change = x === y ? 0 : VOWELS.includes(x) && VOWELS.includes(y) ? 0.6 : 1;
+      next.push(Math.min(row[j + 1]! + (x === a[i - 1] ? 0.5 : 1), next[j]! + (y === b[j - 1] ? 0.5 : 1), row[j]! + change));
+    });
+    row = next;
+  });
+  return row.at(-1)!;
 }
 
-const isVowel = (letter: string): boolean => 'aeiouy'.includes(letter);
+const VOWELS = 'aeiouy';

@@ -14,6 +14,9 @@ const MEANT = 0.9;
 const NAMED = 0.7;
 const SHORT = 4;
 
+/** Pages that say next to nothing beside the best are left out. */
+const LEAST_SHARE = 0.12;
+
 export async function lookUp(typed: string, engine: Engine): Promise<Hits> {
   const terms = termsOf(typed, engine.lexicon);
   const named = wordsNamed(typed, engine.lexicon).slice(0, 3);
@@ -27,7 +30,8 @@ export async function lookUp(typed: string, engine: Engine): Promise<Hits> {
     }
   }
   const hits = [...pages].map(([id, { score, words }]) => ({ id, score, kind: engine.kinds.get(id) ?? '', read: () => engine.read(id, words) }));
-  return { hits: hits.sort((a, b) => b.score - a.score), named, meant: terms.flatMap(({ meant }) => meant) };
+  const least = Math.max(...hits.map(({ score }) => score)) * LEAST_SHARE;
+  return { hits: hits.filter(({ score }) => score > least).sort((a, b) => b.score - a.score), named, meant: terms.flatMap(({ meant }) => meant ?? []) };
 }
 
 /** By page: the best that the word, or what was meant by it, says of it. */
@@ -38,6 +42,6 @@ async function pagesWith({ typed, meant }: Term, weight: number, engine: Engine)
   };
   await add(typed, weight);
   // A short word is near to many: it stands as it is typed where it is found.
-  if (typed.length > SHORT || best.size === 0) for (const word of meant) await add(word, weight * MEANT);
+  if (meant && (typed.length > SHORT || best.size === 0)) await add(meant, weight * MEANT);
   return best;
 }

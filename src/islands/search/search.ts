@@ -1,6 +1,7 @@
-/* Any search form: on first use the engine's files are fetched, so that the list is there when the form is sent. */
-import { openEngine } from './engine.ts';
+/* Any search form: on first use what the search page will ask for is fetched, so that the list is there when the form is sent. */
+const FILES = ['pagefind/pagefind.js', 'pagefind/pagefind-worker.js', 'pagefind/wasm.en.pagefind', 'search-words.json'];
 
 export function wake(_form: HTMLFormElement): void {
-  openEngine().catch(() => undefined);
+  // Without a network the search page says so itself.
+  for (const file of FILES) fetch(import.meta.env.BASE_URL + file).catch(() => undefined);
 }
