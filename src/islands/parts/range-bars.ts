@@ -3,6 +3,7 @@
  * dot. The scale begins at 0 and ends beyond the largest end.
  */
 import type { Drawing, Shape } from './drawing.ts';
+import { scaleStep } from './scale.ts';
 
 export type Bar = { readonly label: string; readonly value: number; readonly low?: number; readonly high?: number; readonly tone?: string };
 export type Line = { readonly at: number; readonly words: string };
@@ -15,7 +16,7 @@ const mostLetters = 8;
 export function rangeBars(bars: readonly Bar[], line: Line | undefined, told: string): Drawing {
   const start = bars.length > 1 ? leftWithLabels : left;
   const largest = Math.max(...bars.map((bar) => bar.high ?? bar.value), line?.at ?? 0);
-  const step = tickStep(largest);
+  const step = scaleStep(largest, 6);
   const end = Math.max(1, Math.ceil((largest * 1.02) / step)) * step;
   const x = (value: number): string => `${round(start + (value / end) * (right - start))}%`;
   const floor = topRem + bars.length * rowRem;
@@ -49,12 +50,6 @@ function drawLine({ at, words }: Line, x: (value: number) => string, floor: numb
     { tag: 'line', at: { class: 'level', x1: x(at), x2: x(at), y1: '0.3rem', y2: `${floor}rem` } },
     { tag: 'text', at: { class: 'level-words', x: x(at), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' }, words },
   ];
-}
-
-/** 1, 2 or 5 and noughts; at most six of them up to `largest`. */
-function tickStep(largest: number): number {
-  const size = 10 ** Math.floor(Math.log10(largest / 5 || 1));
-  return size * ([1, 2, 5, 10].find((step) => largest / (step * size) <= 6) ?? 10);
 }
 
 function ticks(end: number, step: number): number[] {

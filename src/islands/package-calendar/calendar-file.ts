@@ -1,0 +1,33 @@
+/*
+ * The dates of a package as a calendar file: whole days, whose end is the day after the last. An event keeps its UID as long as
+ * the package has the same day, so that a file taken again puts right what an earlier one said. Brought at the press of the
+ * button, since the writer is larger than the page's own script.
+ */
+import ical from 'ical-generator';
+import { addDays, type Day } from '../../../shared/days/day.ts';
+import { formatDay } from '../../../shared/days/show-day.ts';
+import type { DayPair } from '../../../shared/packages/calendar.ts';
+
+export type Dated = { readonly name: string; readonly what: string; readonly why: string; readonly days: DayPair };
+export type About = { readonly installed: Day; readonly club: string; readonly edition: Day; readonly address: string };
+
+export function writeCalendar(dated: readonly Dated[], { installed, club, edition, address }: About): string {
+  const calendar = ical({ name: `Package of ${formatDay(installed)}`, prodId: { company: club, product: 'almanac', language: 'EN' } });
+  for (const { name, what, why, days } of dated) {
+    calendar.createEvent({
+      id: `package-${installed}-${name}@${club}`,
+      stamp: midnight(edition),
+      start: midnight(days.earliest),
+      end: midnight(addDays(days.latest, 1)),
+      allDay: true,
+      summary: `${what} (package of ${formatDay(installed)})`,
+      description: `${why}\n${address}`,
+    });
+  }
+  return calendar.toString();
+}
+
+/** The writer reads whole days in UTC. */
+function midnight(day: Day): Date {
+  return new Date(`${day}T00:00:00Z`);
+}
