@@ -5,7 +5,7 @@ import { plainText, walk } from '../reader/prose.ts';
 import { BULLETIN_PARTS } from '../schemas/bulletins.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atBody, atField, atFieldName, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
+import { atBody, atField, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 
 const DONTS = 'What not to do';
 
@@ -73,6 +73,5 @@ function fieldFaults(entry: Sound['of']['bulletins'][number]): Fault[] {
     faults.push(atField(entry, ['status'], { rule: 'bulletin', field: 'status', found: '"law" without a law', write: 'a list "law:" with place, duty, says and source, or another status' }));
   }
   if (alike.includes(entry.id)) faults.push(atField(entry, ['looks-like', alike.indexOf(entry.id)], { rule: 'bulletin', field: 'looks-like', found: `"${entry.id}", this page itself`, write: 'the other bulletins it is taken for' }));
-  if (entry.data.sources.length === 0) faults.push(atFieldName(entry, ['sources'], { rule: 'sources', field: 'sources', found: 'an empty list', write: 'at least one file of sources/' }));
   return faults;
 }

@@ -20,13 +20,14 @@ import { nameFaults } from './names.ts';
 import { pictureFaults } from './pictures.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
+import { sourceFaults } from './sources.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
 import { typedFaults } from './typed.ts';
 import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
-  referenceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
+  referenceFaults, sourceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
   headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
 ];
 

@@ -5,7 +5,7 @@ import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atBody, atFieldName, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
+import { atBody, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 import { stepsOf, type Step } from './steps.ts';
 
 export const STEPS_A_PAUSE = 7;
@@ -18,7 +18,7 @@ export function checklistFaults(club: Sound): Fault[] {
   const pages = club.folder.entries.filter(isPage).filter(({ collection }) => collection === 'checklists');
   return [
     ...pages.flatMap(listFaults),
-    ...club.of.checklists.flatMap((entry) => [...lengthFaults(entry), ...sourceFaults(entry)]),
+    ...club.of.checklists.flatMap(lengthFaults),
     ...pages.flatMap((page) => nameFaults(page, club)),
   ];
 }
@@ -70,9 +70,6 @@ function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {
     return faults;
   });
 }
-
-const sourceFaults = (entry: SoundEntry<Checklist>): Fault[] =>
-  entry.data.yard && entry.data.sources.length === 0 ? [atFieldName(entry, ['sources'], { rule: 'sources', field: 'sources', found: 'an empty list', write: 'at least one file of sources/, as the list is for the yard' })] : [];
 
 /** What a step names must be there: a hazard with its caution, a duty with its contact, a time that reads as one. */
 function nameFaults(page: Page, club: Sound): Fault[] {

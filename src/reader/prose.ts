@@ -41,7 +41,7 @@ export function swap(body: string): string {
 
 function swapPlain(text: string): string {
   return text
-    .replace(/\]\(<|[{}<~]/g, (sign) => STAND_INS[sign as '{'] ?? sign)
+    .replace(/[{}<~]/g, (sign) => STAND_INS[sign as '{'])
     .replace(/^([ \t]*)(i(?=mport\b)|e(?=xport\b))/gm, (_, space: string, letter: 'i' | 'e') => space + STAND_INS[letter]);
 }
 
