@@ -8,10 +8,10 @@ import { mainWords, plainWords, type BuiltPage } from './built-pages.ts';
 import type { Word } from './handed-over.ts';
 
 /** Written by the engine for its own ways of showing results, which the almanac does not use. */
-const UNUSED = ['pagefind-component-ui.css', 'pagefind-component-ui.js', 'pagefind-highlight.js', 'pagefind-modular-ui.css', 'pagefind-modular-ui.js', 'pagefind-ui.css', 'pagefind-ui.js', 'wasm.unknown.pagefind'];
+const UNUSED = ['pagefind-component-ui.css', 'pagefind-component-ui.js', 'pagefind-highlight.js', 'pagefind-modular-ui.css', 'pagefind-modular-ui.js', 'pagefind-ui.css', 'pagefind-ui.js', 'pagefind-worker.js', 'wasm.unknown.pagefind'];
 
-/** The mark of a source is no part of the number before it; what is pressed or filled in is no text. */
-const NOT_READ = ['sup.mark', 'form', 'button', 'svg'];
+/** The mark of a source is no part of the number before it; what is pressed or filled in is no text; cautions and pages named at the foot stand on many pages and answer for none. */
+const NOT_READ = ['sup.mark', 'form', 'button', 'svg', '.box:not(.law)', '[data-pagefind-filter="kind:pest or disease"] ul.rows', '[data-pagefind-filter="kind:meeting"] ul.rows'];
 
 /** Where two words may touch in a file and stand apart on the page. */
 const APART = /<\/(?:td|th|caption|dt|dd|label|legend|summary)>|<br>/g;

@@ -43,6 +43,7 @@ export async function openEngine(): Promise<Engine> {
   const address = `${base}pagefind/pagefind.js`;
   const written = fetch(`${base}search-words.json`).then((answer) => answer.json() as Promise<WrittenLexicon>);
   const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
-  await pagefind.options({ baseUrl: base, metaCacheTag: document.documentElement.dataset.edition!, excerptLength: 24, ranking: RANKING });
+  // In the page itself: a worker would be 12 kB more to fetch, for work of a few milliseconds.
+  await pagefind.options({ baseUrl: base, metaCacheTag: document.documentElement.dataset.edition!, excerptLength: 24, ranking: RANKING, noWorker: true });
   return engineOf(pagefind, await written);
 }

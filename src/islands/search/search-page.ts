@@ -8,7 +8,7 @@ import { lookUp, type Hit, type Hits } from './look-up.ts';
 
 /** Long enough that a word is typed and not each of its letters is looked for. */
 const PAUSE_MS = 150;
-const SHOWN = 8;
+const SHOWN = 5;
 
 type Six = [HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement];
 const base = import.meta.env.BASE_URL;

@@ -1,5 +1,5 @@
 /* Any search form: on first use what the search page will ask for is fetched, so that the list is there when the form is sent. */
-const FILES = ['pagefind/pagefind.js', 'pagefind/pagefind-worker.js', 'pagefind/wasm.en.pagefind', 'search-words.json'];
+const FILES = ['pagefind/pagefind.js', 'pagefind/wasm.en.pagefind', 'search-words.json'];
 
 export function wake(_form: HTMLFormElement): void {
   // Without a network the search page says so itself.
