@@ -1,4 +1,5 @@
 /* The calculators, in the order of their list. A page at /work-it-out/<slug>/ each. */
+import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
 import type { Almanac } from './almanac.ts';
 import { askOf, type Asked } from './page.ts';
 
@@ -26,4 +27,9 @@ export function toolOf(slug: string): Tool {
 export function toolContact(almanac: Almanac, duties: readonly string[]): Asked | undefined {
   const duty = duties.find((each) => almanac.club.contacts.some((contact) => contact.duty === each));
   return duty === undefined ? undefined : askOf(almanac, duty);
+}
+
+/** What a calculator's page asks of hands, as far as the club has the cautions for it: checks ask for those of a club's own pages only. */
+export function toolWork(almanac: Almanac, work: readonly Work[]): Work[] {
+  return work.filter((each) => HAZARDS_OF[each].every((hazard) => almanac.cautions.has(hazard)));
 }
