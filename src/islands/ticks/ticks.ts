@@ -12,7 +12,8 @@ let notKept = '';
 
 function kept(): Record<string, string> {
   try {
-    return JSON.parse(localStorage.getItem(shelf) ?? '{}') as Record<string, string>;
+    const ticks: unknown = JSON.parse(localStorage.getItem(shelf) ?? '{}');
+    return typeof ticks === 'object' && ticks !== null && !Array.isArray(ticks) ? (ticks as Record<string, string>) : {};
   } catch {
     return {};
   }
