@@ -143,7 +143,7 @@ export function wrongOnPaper(): string[] {
   }
   for (const whole of document.querySelectorAll('.step, .box, tr')) if (getComputedStyle(whole).breakInside !== 'avoid') faults.add(`<${whole.tagName.toLowerCase()}> "${whole.textContent!.trim().slice(0, 30)}" may be cut in two`);
   for (const furniture of document.querySelectorAll<HTMLElement>('button, .thumbs, input[type=search]')) if (furniture.checkVisibility()) faults.add(`<${furniture.tagName.toLowerCase()}> "${furniture.textContent!.trim().slice(0, 20)}" is printed`);
-  for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])')) if ([...shut.children].some((child) => !(child as HTMLElement).checkVisibility())) faults.add('a closed section is not printed');
+  for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])')) if (shut.checkVisibility() && [...shut.children].some((child) => !(child as HTMLElement).checkVisibility())) faults.add('a closed section is not printed');
   return [...faults];
 }
 

@@ -1,0 +1,91 @@
+// Each rule of rules.ts sees the fault it is for: faults are planted in real pages, one at a time, and must be told.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import type { Browser, Page } from 'playwright-core';
+import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { axe } from './look.ts';
+import { addresses, hiddenFocus, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
+import { open } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+before(async () => {
+  site = await demoSite();
+  browser = await openBrowser();
+});
+after(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+/** A list with steps: it has boxes, links, marks, buttons and tables' kin. */
+const list = '/lists/package-arrival/';
+
+/** What is put into the page, and what must be told of it. */
+const planted: { fault: string; html?: string; css?: string; rule: () => string[]; tells: RegExp; print?: boolean }[] = [
+  { fault: 'a block that is too wide', html: '<p style="width: 500px">wide</p>', rule: sideways, tells: /wide in a window of 390 px, by <p> "wide"/ },
+  { fault: 'a word that cannot break', html: `<p style="overflow-wrap: normal">${'x'.repeat(90)}</p>`, rule: sideways, tells: /px wide in a window/ },
+  { fault: 'small letters', html: '<p style="font-size: 17px">hard to read</p>', rule: smallText, tells: /^"hard to read" at 17 px$/ },
+  { fault: 'letters of a picture drawn small', html: '<svg viewBox="0 0 200 40" width="100"><text y="20" style="font-size: 20px">tiny</text></svg>', rule: smallText, tells: /^"tiny" at 10 px$/ },
+  { fault: 'a low button', html: '<button style="min-height: 0; height: 40px">Low</button>', rule: smallTargets, tells: /<button> "Low" is 40 px high, under 48/ },
+  { fault: 'a narrow button', html: '<button style="min-width: 0; width: 30px; padding: 0">N</button>', rule: smallTargets, tells: /<button> "N" is 30 px wide, under 48/ },
+  { fault: 'a link by itself that is low', html: '<p><a href="/">alone</a></p>', rule: smallTargets, tells: /<a> "alone" is \d+ px high, under 48/ },
+  { fault: 'a low step', css: '.step label { min-height: 50px !important; padding: 0 !important } .step-words { line-height: 1 !important }', rule: smallTargets, tells: /is \d+ px high, under 64/ },
+  { fault: 'focus that does not show', css: ':focus-visible { outline: none !important }', rule: hiddenFocus, tells: /does not show its focus/ },
+  { fault: 'focus under the bar', css: 'html { scroll-padding: 0 !important }', rule: hiddenFocus, tells: /is focused under the bar at the edge/ },
+  { fault: 'focus out of sight', html: '<a href="/" style="position: absolute; left: -500px">away</a>', rule: hiddenFocus, tells: /"away" is focused out of sight/ },
+  { fault: 'a place of its own in the order of Tab', html: '<a href="/" tabindex="3">first</a>', rule: hiddenFocus, tells: /"first" has a place of its own/ },
+  { fault: 'no title', css: 'h1 { display: none }', rule: waitsForScript, tells: /^no title$/ },
+  { fault: 'no text', css: '.text { display: none } .margin { display: none }', rule: waitsForScript, tells: /^0 letters of text$/ },
+  { fault: 'no way to the parts', css: '.thumbs { display: none }', rule: waitsForScript, tells: /^0 of five parts$/ },
+  { fault: 'a button that does nothing', html: '<button type="button">Do it</button>', rule: waitsForScript, tells: /^a button "Do it" that does nothing$/ },
+  { fault: 'a heading over nothing', html: '<section><h2>Later</h2><p hidden>by script</p></section>', rule: waitsForScript, tells: /^a heading "Later" with nothing under it$/ },
+  { fault: 'pale print', html: '<p style="color: #999">pale</p>', print: true, rule: wrongOnPaper, tells: /^"pale" is printed in rgb\(153, 153, 153\)$/ },
+  { fault: 'print on a dark ground', html: '<p style="background: #ddd">dark</p>', print: true, rule: wrongOnPaper, tells: /^"dark" is printed on a dark ground$/ },
+  { fault: 'small print', html: '<p style="font-size: 11px">small</p>', print: true, rule: wrongOnPaper, tells: /^"small" is printed at 11px$/ },
+  { fault: 'a box printed with its tick', css: '.step input { background-image: linear-gradient(#000, #000) !important }', print: true, rule: wrongOnPaper, tells: /is not an empty box$/ },
+  { fault: 'a step cut in two', css: '.step { break-inside: auto !important }', print: true, rule: wrongOnPaper, tells: /may be cut in two$/ },
+  { fault: 'a printed button', html: '<button>Do it</button>', print: true, rule: wrongOnPaper, tells: /^<button> "Do it" is printed$/ },
+  { fault: 'a closed section', html: '<details><summary>More</summary><p>hidden words</p></details>', css: 'details::details-content { content-visibility: hidden !important }', print: true, rule: wrongOnPaper, tells: /^a closed section is not printed$/ },
+];
+
+assert.ok(planted.length > 20);
+for (const { fault, html, css, rule, tells, print } of planted) {
+  test(`${rule.name} sees ${fault}`, async () => {
+    const { page, context } = await open(browser, site.at(list), { javaScriptEnabled: rule !== waitsForScript });
+    if (print) await page.emulateMedia({ media: 'print' });
+    assert.deepEqual(await page.evaluate(rule), [], 'the page as it is');
+    await plant(page, html, css);
+    const told = await page.evaluate(rule);
+    assert.ok(told.some((each) => tells.test(each)), `told: ${told.join('; ') || 'nothing'}`);
+    await context.close();
+  });
+}
+
+test('axe sees a picture without words and pale letters', async () => {
+  const { page, context } = await open(browser, site.at(list));
+  await plant(page, '<img src="/icon.svg"><p style="color: #aaa">pale</p>');
+  const told = (await axe(page)).join('\n');
+  assert.match(told, /^image-alt at img/m);
+  assert.match(told, /^color-contrast at /m);
+  await context.close();
+});
+
+test('addresses finds links, forms and files', async () => {
+  const { page, context } = await open(browser, site.at(list));
+  await plant(page, '<a href="nowhere/#x">to nowhere</a><form action="/find/"></form><img src="/a.png" alt="">');
+  const found = (await page.evaluate(addresses)).map(({ kind, address }) => `${kind} ${new URL(address).pathname}`);
+  for (const each of [`link ${list}nowhere/`, 'link /find/', 'part /a.png']) assert.ok(found.includes(each), each);
+  await context.close();
+});
+
+/** Puts it at the head of the text, as a build would have; a page's own policy does not bind the test. */
+async function plant(page: Page, html = '', css = ''): Promise<void> {
+  await page.evaluate(
+    ([words, rules]) => {
+      document.querySelector('.text')!.insertAdjacentHTML('afterbegin', words!);
+      document.head.append(Object.assign(document.createElement('style'), { textContent: rules }));
+    },
+    [html, css],
+  );
+}
