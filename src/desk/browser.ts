@@ -94,7 +94,7 @@ async function starts(options: LaunchOptions): Promise<boolean> {
 
 function runs(program: string, parts: string[]): Promise<boolean> {
   return new Promise((resolve) => {
-    const child = spawn(program, parts, { stdio: 'ignore', timeout: 600_000, env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    const child = spawn(program, parts, { stdio: 'ignore', signal: AbortSignal.timeout(600_000), env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
     child.on('error', () => resolve(false)).on('close', (code) => resolve(code === 0));
   });
 }

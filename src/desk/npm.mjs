@@ -4,8 +4,11 @@
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { runChild } from './run-child.mjs';
+import { whatIsStale } from './stale.mjs';
 
 const noNetwork = /\b(ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ENETDOWN|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENOTCACHED|FETCH_ERROR|EIDLETIMEOUT)\b/;
+
+const unreachable = 'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
 
 const flags = [
   '--loglevel=error', '--no-audit', '--no-fund', '--include=dev', '--include=optional', '--ignore-scripts',
@@ -21,14 +24,15 @@ export async function installPackages(folder, node) {
     env: environmentFor(node),
     stdio: ['ignore', 'ignore', 'pipe'],
   });
-  return code === 0 ? null : sentenceFor(errors);
+  if (code !== 0) return sentenceFor(errors);
+  // npm calls it a success when a package that it may do without could not be fetched.
+  const stale = whatIsStale(folder);
+  return stale && `${unreachable} (npm ended well, but ${stale}.)`;
 }
 
 /** The sentence for what npm wrote when it failed. */
 export function sentenceFor(errors) {
-  if (noNetwork.test(errors)) {
-    return 'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
-  }
+  if (noNetwork.test(errors)) return unreachable;
   if (/\bENOSPC\b/.test(errors)) return 'The disk is full: the packages need about 400 MB. Make room and run the same command again.';
   if (/\b(EACCES|EPERM|EROFS)\b/.test(errors)) return 'The packages cannot be written here: this folder, or npm\'s own store, may not be changed by you. Move the project to a folder of your own and run the same command again.';
   if (/\bEUSAGE\b/.test(errors)) return 'package.json and package-lock.json do not agree. Run `npm install` and keep both files.';

@@ -12,9 +12,9 @@ const served = await openAlmanac({
 });
 
 if (served) {
-  console.log(`The almanac is at ${served.address}  (Ctrl-C stops it)`);
   // Heard twice when typed at the keyboard, once from there and once from the launcher.
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void served.close());
+  console.log(`The almanac is at ${served.address}  (Ctrl-C stops it)`);
 } else {
   process.exitCode = 1;
 }

@@ -45,7 +45,7 @@ async function testsPass(): Promise<boolean> {
   });
   const ran = tally.passed + tally.failed > 0;
   if (notRun.length > 0) console.log(`\nNo browser was found, so these did not run (set ALMANAC_BROWSER to one, or install Chromium):\n${notRun.map((path) => `  ${path}`).join('\n')}`);
-  if (!ran) console.log(words[0] ? `\nNo test file has ${words[0]} in its path.` : '\nNo test ran.');
+  else if (!ran) console.log(words[0] ? `\nNo test file has ${words[0]} in its path.` : '\nNo test ran.');
   console.log(`\n${closingLine(tally)}`);
   return ran && tally.failed === 0 && notRun.length === 0;
 }

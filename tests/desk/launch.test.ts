@@ -1,31 +1,19 @@
 import assert from 'node:assert/strict';
 import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { isNewEnough, packageFor } from '../../src/desk/newer-node.mjs';
 import { sentenceFor } from '../../src/desk/npm.mjs';
 import { projectFolder } from '../../src/desk/places.ts';
+import { deskFile, smallProject } from './small-project.ts';
 
-const desk = join(projectFolder, 'src', 'desk');
-
-// A project of one command, with nothing to install, around the real launcher.
-function smallProject(startTs: string, lock = '{"packages":{}}'): string {
-  const folder = mkdtempSync(join(tmpdir(), 'launch-'));
-  mkdirSync(join(folder, 'src', 'desk'), { recursive: true });
-  mkdirSync(join(folder, 'node_modules'));
-  for (const name of ['launch', 'newer-node', 'npm', 'run-child', 'stale', 'leave-with-parent']) copyFileSync(join(desk, `${name}.mjs`), join(folder, 'src', 'desk', `${name}.mjs`));
-  writeFileSync(join(folder, 'src', 'desk', 'start.ts'), startTs);
-  writeFileSync(join(folder, 'package.json'), '{"name":"small","version":"1.0.0","type":"module"}');
-  writeFileSync(join(folder, 'package-lock.json'), lock);
-  writeFileSync(join(folder, 'node_modules', '.package-lock.json'), '{"packages":{}}');
-  return folder;
-}
+// A project of one command around the real launcher.
+const withStart = (text: string) => smallProject({ 'src/desk/start.ts': text });
 
 function launch(folder: string, ...words: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [join(folder, 'src', 'desk', 'launch.mjs'), ...words], { encoding: 'utf8', env: { ...process.env, npm_execpath: '' } });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [deskFile(folder, 'launch.mjs'), ...words], { encoding: 'utf8', env: { ...process.env, npm_execpath: '' } });
   return { status, stdout, stderr };
 }
 
@@ -37,20 +25,21 @@ test('Node versions', () => {
 
 test('every package of the newer Node is in its lock file', () => {
   const kinds: [string, string][] = [['linux', 'x64'], ['linux', 'arm64'], ['darwin', 'x64'], ['darwin', 'arm64'], ['win32', 'x64'], ['win32', 'arm64']];
-  const lock = JSON.parse(readFileSync(join(desk, 'newer-node', 'package-lock.json'), 'utf8')).packages;
+  const lock = JSON.parse(readFileSync(join(projectFolder, 'src', 'desk', 'newer-node', 'package-lock.json'), 'utf8')).packages;
   const versions = kinds.map(([platform, arch]) => lock[`node_modules/${packageFor(platform, arch)}`]?.version);
   assert.deepEqual(versions, kinds.map(() => '22.23.2'));
   assert.equal(packageFor('sunos', 'x64'), undefined);
 });
 
 test('words, exit code and output of the command pass through', () => {
-  const folder = smallProject("const words: string[] = process.argv.slice(2);\nconsole.log(words.join('|'), process.env.ASTRO_TELEMETRY_DISABLED);\nprocess.exitCode = 7;\n");
+  const folder = withStart("const words: string[] = process.argv.slice(2);\nconsole.log(words.join('|'), process.env.ASTRO_TELEMETRY_DISABLED);\nprocess.exitCode = 7;\n");
   assert.deepEqual(launch(folder, 'start', '--content', 'a b'), { status: 7, stdout: '--content|a b 1\n', stderr: '' });
 });
 
 test('a command that does not exist is a sentence', () => {
-  const folder = smallProject('');
+  const folder = withStart('');
   assert.deepEqual(launch(folder, 'strat'), { status: 1, stdout: '', stderr: 'There is no command strat; there are: start, dev, build, check, review, new, bench, test, test:long.\n' });
+  rmSync(deskFile(folder, 'bench.ts'), { force: true });
   assert.deepEqual(launch(folder, 'bench'), { status: 1, stdout: '', stderr: 'The command bench is not there: bench.ts is missing from src/desk.\n' });
 });
 
@@ -68,7 +57,7 @@ for (const [said, expect] of failures) {
 const waits = "console.log('up', process.pid);\nsetInterval(() => {}, 1000);\n";
 
 async function started(folder: string): Promise<{ launcher: ChildProcess; child: number }> {
-  const launcher = spawn(process.execPath, [join(folder, 'src', 'desk', 'launch.mjs'), 'start'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const launcher = spawn(process.execPath, [deskFile(folder, 'launch.mjs'), 'start'], { stdio: ['ignore', 'pipe', 'inherit'] });
   const [first] = await once(launcher.stdout!.setEncoding('utf8'), 'data');
   return { launcher, child: Number(String(first).split(' ')[1]) };
 }
@@ -88,7 +77,7 @@ async function ends(pid: number): Promise<boolean> {
 const onUnix = { skip: process.platform === 'win32' && 'Windows has no such signals' };
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP', 'SIGKILL'] as const) {
   test(`${signal} to the launcher ends its command too`, onUnix, async () => {
-    const { launcher, child } = await started(smallProject(waits));
+    const { launcher, child } = await started(withStart(waits));
     launcher.kill(signal);
     const [code, by] = await once(launcher, 'exit');
     assert.deepEqual([code, by], [null, signal]);
@@ -97,7 +86,7 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP', 'SIGKILL'] as const) {
 }
 
 test('a command that ends well when asked to is a good end', onUnix, async () => {
-  const { launcher } = await started(smallProject(`process.on('SIGINT', () => process.exit(0));\n${waits}`));
+  const { launcher } = await started(withStart(`process.on('SIGINT', () => process.exit(0));\n${waits}`));
   launcher.kill('SIGINT');
   assert.deepEqual(await once(launcher, 'exit'), [0, null]);
 });

@@ -1,9 +1,12 @@
 import assert from 'node:assert/strict';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { openAlmanac, type Build } from '../../src/desk/open-almanac.ts';
+import { deskFile, smallProject } from './small-project.ts';
 
 function project(): string {
   const folder = mkdtempSync(join(tmpdir(), 'start-'));
@@ -67,4 +70,33 @@ test('a build with faults serves nothing, and leaves no record of freshness', as
   assert.equal(await faulty.open(folder), null);
   assert.equal(await faulty.open(folder), null);
   assert.equal(faulty.asked.length, 2);
+});
+
+const builds = `import { mkdirSync, writeFileSync } from 'node:fs';
+export async function build({ out }: { out: string }) {
+  mkdirSync(out);
+  writeFileSync(out + '/index.html', 'built');
+  return { ok: true };
+}
+`;
+const fails = "export async function build() {\n  console.error('one fault');\n  return { ok: false };\n}\n";
+
+test('npm start prints one line on its output, answers there, and ends well on Ctrl-C', { skip: process.platform === 'win32' && 'Windows has no such signal' }, async () => {
+  const folder = smallProject({ 'src/desk/build.ts': builds, 'content/club.yaml': '' });
+  const started = spawn(process.execPath, [deskFile(folder, 'start.ts')], { stdio: ['ignore', 'pipe', 'ignore'] });
+  let said = '';
+  started.stdout.setEncoding('utf8').on('data', (text) => (said += text));
+  await once(started.stdout, 'data');
+  const address = /^The almanac is at (http:\/\/127\.0\.0\.1:\d+\/)  \(Ctrl-C stops it\)\n$/.exec(said)?.[1];
+  assert.ok(address, said);
+  assert.equal(await (await fetch(address)).text(), 'built');
+  started.kill('SIGINT');
+  assert.deepEqual(await once(started, 'close'), [0, null]);
+  assert.equal(said.split('\n').length, 2);
+});
+
+test('npm start ends with 1 where the build found faults', () => {
+  const folder = smallProject({ 'src/desk/build.ts': fails });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [deskFile(folder, 'start.ts')], { encoding: 'utf8' });
+  assert.deepEqual({ status, stdout, stderr }, { status: 1, stdout: '', stderr: 'Building the almanac ...\none fault\n' });
 });
