@@ -8,5 +8,5 @@ for (const row of rows) if (row.dataset.meetingDay! < today) row.querySelector('
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
 if (line) {
   line.hidden = false;
-  line.textContent = next ? `Next: ${next.querySelector('a')!.textContent}, ${next.querySelector('time')!.textContent}.` : 'No further meeting is set in this edition. Ask the meetings line.';
+  line.textContent = next ? `Next: ${next.querySelector('a')!.textContent}, ${next.querySelector('time')!.textContent}.` : 'No further meeting is set in this edition. Ask the club.';
 }

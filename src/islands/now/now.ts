@@ -71,7 +71,7 @@ function showMeeting(): void {
   for (const row of meetings) row.hidden = row !== next;
   const line = document.querySelector<HTMLElement>('[data-next-meeting]')!;
   line.hidden = next !== undefined;
-  line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the meetings line.';
+  line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the club.';
 }
 
 arrange();
