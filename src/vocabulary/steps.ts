@@ -28,7 +28,7 @@ function step(state: State, item: ListItem, around: Surroundings): Element {
   if (caution) below.unshift(h('p', [h('strong', 'Take care: '), caution]));
   return h('li', { class: 'step', id: `step-${id}`, dataWhen: task && attribute(task, 'when'), dataAsks: task && attribute(task, 'asks') }, [
     h('label', [
-      h('input', { type: 'checkbox', dataTick: id, autoComplete: 'off' }),
+      h('input', { type: 'checkbox', dataTick: id }),
       h('span', { class: 'step-words' }, [...words, time ? h('span', { class: 'step-time' }, ` (${time})`) : '']),
     ]),
     below.length > 0 ? h('div', { class: 'reason' }, below) : '',
