@@ -24,10 +24,9 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
       marks: [':', '/'],
       word: 'Colony',
       most: 24,
-      spread: (cells) => {
-        if (cells.length > 2) return cells;
-        return /^[\d\s.,]*$/.test(cells[0]!) ? [undefined, ...cells] : cells;
-      },
+      fewest: 2,
+      // Of two columns the first is mites where it is a number, and else a name.
+      spread: (cells) => (cells.length === 2 && /^[\d\s.,]*$/.test(cells[0]!) ? [undefined, ...cells] : cells),
     }),
     method: choice(methods, 'how the mites were counted'),
     phase: optionalChoice(phases),
@@ -85,14 +84,14 @@ function showColonies({ count: { colonies, apiary }, level }: Judged, result: HT
 function showVerdict(judged: Judged, counted: Counted, { result, figures }: Place<MiteFigures>): void {
   const { count: { verdict, toSettle, coloniesToAct, colonies, apiary }, level } = judged; // prettier-ignore
   put(result, 'verdict', verdict ? words.verdictNames[verdict] : 'No verdict', verdict);
-  result.querySelector('output[name="verdict"]')!.className = `status ${verdict ? words.verdictSteps[verdict] : ''}`;
+  result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
   show(result, 'why', words.verdictReason(judged));
   put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
   show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
   put(result, 'bees-to-settle', words.settleWords(toSettle, counted.samples, figures), toSettle && toSettle.bees !== 'too-many' ? toSettle.bees : undefined);
   put(result, 'colonies-to-act', coloniesToAct.join(', ') || 'None', coloniesToAct.length > 0 ? coloniesToAct.join(';') : undefined);
   result.querySelector<HTMLElement>('[data-of="bees-to-settle"]')!.hidden = !toSettle;
-  result.querySelector<HTMLElement>('[data-of="colonies-to-act"]')!.hidden = !apiary;
+  result.querySelector<HTMLElement>('[data-of="colonies-to-act"]')!.hidden = !apiary || !level;
   show(result, 'apiary-remarks', words.apiaryRemarks(apiary, colonies.length, figures.fewestColonies));
 }
 

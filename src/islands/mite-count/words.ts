@@ -3,7 +3,7 @@ import { phaseName } from '../../../shared/season/phases.ts';
 import type { MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample } from '../../../shared/mites/rate.ts';
 import type { Verdict } from '../../../shared/mites/verdict.ts';
-import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number.ts';
+import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { Counted, Judged, Level, MiteFigures } from './judge.ts';
 
 export const verdictNames: Readonly<Record<Verdict, string>> = { below: 'Below', unsure: 'Unsure', act: 'Act' };
@@ -91,7 +91,7 @@ export function sumWords({ count, level }: Judged, recovery: number): string {
   const whole = (number: number) => formatNumber(number, { places: 0 });
   const [first] = colonies;
   if (!apiary) {
-    const corrected = first!.per100Corrected === undefined ? '' : ` If only ${formatNumber(recovery, { digits: 6 })} % of the mites were found: ${rateWords(first!.per100, level)} ÷ ${formatNumber(recovery / 100, { digits: 6 })} = ${rateWords(first!.per100Corrected, level)}.`;
+    const corrected = first!.per100Corrected === undefined ? '' : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, level)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, level)}.`;
     return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, level)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, level)}.${corrected}`;
   }
   const all = (of: 'mites' | 'bees') => (colonies.length > 6 ? whole(colonies.reduce((sum, one) => sum + one[of], 0)) : `(${colonies.map((one) => whole(one[of])).join(' + ')})`);

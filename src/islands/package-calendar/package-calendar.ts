@@ -37,7 +37,9 @@ defineCalculator<Package, PackageFigures>('package-calendar', {
     showBees(plan, result, figures);
     show(result, 'no-eggs', noEggsWords(plan));
     show(result, 'sum', sumWords(given, plan));
-    result.querySelector<HTMLButtonElement>('[data-calendar]')!.onclick = () => void saveCalendar(given.installed, result);
+    const button = result.querySelector<HTMLButtonElement>('[data-calendar]')!;
+    button.hidden = datedRows(result).length === 0;
+    button.onclick = () => void saveCalendar(given.installed, result);
     return headline(given, plan);
   },
 });

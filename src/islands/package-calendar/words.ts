@@ -1,6 +1,6 @@
 /* The sentences of the package calendar, and its picture. */
 import { formatDay, formatDayRange } from '../../../shared/days/show-day.ts';
-import { formatNumber } from '../../../shared/numbers/show-number.ts';
+import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
 import type { PopulationCurve } from '../../../shared/packages/curve.ts';
 import { band } from '../parts/band.ts';
@@ -36,7 +36,7 @@ export function noCurveWords({ noCurve }: Plan, { trialBees }: PackageFigures): 
 
 /** The sum with its numbers put in. */
 export function sumWords(given: Package, plan: Plan): string {
-  const begun = `${formatNumber(given.pounds, { digits: 6 })} lb × ${whole(given['bees-per-pound'])} bees a pound = ${whole(plan.beesAtStart)} bees when they were shaken.`;
+  const begun = `${plainDecimal(given.pounds)} lb × ${whole(given['bees-per-pound'])} bees a pound = ${whole(plan.beesAtStart)} bees when they were shaken.`;
   if (!plan.firstEggs || !plan.release) return begun;
   const out = given.queen === 'candy' ? `The queen is out ${rangeWords(plan.release)}.` : 'The queen was let out at the install.';
   return `${begun} ${out} First eggs ${rangeWords(plan.firstEggs)}. Sealed 8 to 9 days after the egg; the bee comes out on day 21.`;

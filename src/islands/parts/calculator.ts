@@ -130,7 +130,11 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     },
     copy: (button) => {
       keepAddress(read().pairs);
-      const told = (words: string) => (button.textContent = words);
+      const words = button.textContent!;
+      const told = (answer: string): void => {
+        button.textContent = answer;
+        setTimeout(() => (button.textContent = words), 4000);
+      };
       const asked = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
       asked.then(() => told('Copied'), () => told('Copy it from the address bar'));
     },

@@ -37,7 +37,7 @@ export function number(what: string, units: Readonly<Record<string, (value: numb
   return {
     read: (typed) => {
       const read = readTypedNumber(typed, allowed);
-      return read.ok ? accept(units[read.unit]?.(read.value) ?? read.value) : read;
+      return read.ok ? accept(read.unit === '' ? read.value : held(units[read.unit]!(read.value))) : read;
     },
     readAddress: readAddressNumber,
     show: boxNumber,
@@ -65,9 +65,12 @@ export function optional<Value>(kind: Kind<Value>): Kind<Value | undefined> {
   };
 }
 
+/** As many digits as a box takes. */
+const held = (value: number): number => Number(value.toPrecision(15));
+
 /** A number that a box reads back as itself: three decimals would be taken for thousands. */
 export function boxNumber(value: number): string {
-  const plain = plainDecimal(value);
+  const plain = plainDecimal(held(value));
   return /^-?[1-9]\d{0,2}\.\d{3}$/.test(plain) ? `${plain}0` : plain;
 }
 

@@ -21,6 +21,8 @@ export type Rows<Of extends Columns> = {
   /** As in "Row 2". */
   readonly word: string;
   readonly most: number;
+  /** Columns that a pasted line must have. */
+  readonly fewest: number;
   /** The cells of a pasted line in the order of the columns; a cell left undefined keeps the pattern's value. */
   readonly spread: (cells: readonly string[]) => readonly (string | undefined)[];
 };
@@ -66,7 +68,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   function takeList(form: HTMLFormElement, name: string): Fault | undefined {
     const list = boxOf(form, `${name}-list`);
     if (list.value.trim() === '') return undefined;
-    const read = readTypedRows(list.value, { fewest: 1, most: names.length });
+    const read = readTypedRows(list.value, { fewest: spec.fewest, most: names.length });
     if (!read.ok) return { box: list, words: listWords(read.reason, read.row, read.text) };
     const present = rowsOf(form, name);
     const filled = present.some((row) => [...row.querySelectorAll('input')].some((box) => box.value !== box.defaultValue));

@@ -23,7 +23,7 @@ export type Engine = {
 };
 
 /** How much a word counts that stands in the title, or in the names under which people look for the page. */
-export const RANKING = { metaWeights: { title: 5, also: 3 } };
+export const RANKING = { metaWeights: { title: 4, also: 3 } };
 
 export async function engineOf({ search, filters }: Pagefind, written: WrittenLexicon): Promise<Engine> {
   const kinds = new Map<string, string>();

@@ -18,6 +18,7 @@ const field = form.querySelector('input')!;
 const [status, kinds, named, list, more, none] = (['status', 'kinds', 'named', 'list', 'more', 'none'] as const).map((name) => part(name)) as Six;
 
 let opening: Promise<Engine> | undefined;
+let typed = '';
 let asked = 0;
 let found: Hits = { hits: [], named: [], meant: [] };
 let kind = '';
@@ -28,7 +29,7 @@ const ofKind = (): Hit[] => found.hits.filter((hit) => !kind || hit.kind === kin
 
 async function ask(): Promise<void> {
   const turn = (asked += 1);
-  const typed = field.value.trim();
+  typed = field.value.trim();
   history.replaceState(null, '', typed ? `?q=${encodeURIComponent(typed)}` : location.pathname);
   try {
     const answer = await lookUp(typed, await (opening ??= openEngine()));
@@ -56,7 +57,7 @@ function drawKinds(): void {
 
 function drawNamed(): void {
   const links = found.named.flatMap(({ id, names }, at) => [at > 0 ? ', ' : '', make('a', { textContent: names[0]!, href: `${base}words/#${id}` })]);
-  named.replaceChildren(...(links[0] ? ['In the word list: ', ...links, '. '] : []), found.meant[0] ? `Also looked for: ${found.meant.join(', ')}.` : '');
+  named.replaceChildren(...(found.named[0] ? ['In the word list: ', ...links, '. '] : []), found.meant[0] ? `Also looked for: ${found.meant.join(', ')}.` : '');
   named.hidden = !named.textContent;
 }
 
@@ -67,7 +68,7 @@ async function drawList(turn: number): Promise<void> {
   list.replaceChildren(...rows);
   more.hidden = hits.length <= shown;
   const count = `${hits.length} ${hits.length === 1 ? 'page' : 'pages'}`;
-  status.textContent = !field.value.trim() ? '' : !hits[0] ? 'No page found' : kind ? `${count}: ${kind}` : count;
+  status.textContent = !typed ? '' : !hits[0] ? 'No page found' : kind ? `${count}: ${kind}` : count;
 }
 
 async function row(hit: Hit): Promise<HTMLLIElement> {

@@ -1,0 +1,113 @@
+// What all calculators have in common: the page before the form, without script, on a narrow screen, on paper, and its weight.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { gzipSync } from 'node:zlib';
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { openCalculator } from './calculator-page.ts';
+import { narrow, phone } from './visit.ts';
+
+let browser: Browser;
+let site: Site;
+before(async () => {
+  site = await demoSite();
+  browser = await openBrowser();
+});
+after(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+const many = Array.from({ length: 24 }, (_, at) => `Hive%20by%20the%20old%20oak%20${at}:${at}/300`).join(';');
+const calculators = [
+  { slug: 'mite-count', values: 'samples=A:9/300&method=wash&phase=dearth', wide: `samples=${many}&recovery=92.9&phase=dearth`, faulty: 'samples=A:x/;B:1/0&method=no', example: 'samples=A:9/300', table: /9\s+3\.0\s+1\.4 to 5\.7\s+Act/ },
+  { slug: 'syrup', values: 'sugar-parts=2&water-parts=1&amount=25&unit=lb', wide: 'sugar-parts=2&water-parts=1&amount=999999&unit=imp-gal&know=syrup', faulty: 'sugar-parts=x&by=eye&unit=gal', example: 'sugar-parts=2', table: /2 to 1 by weight\s+66\.7 %\s+7\.38 lb/ },
+  { slug: 'package-calendar', values: 'installed=2026-04-18', wide: 'installed=2026-04-18&queen=candy&comb=foundation', faulty: 'installed=4/5/26&queen=x&pounds=1,500', example: 'installed=2026-04-18', table: /First young bees\s+14 to 24 May 2026/ },
+];
+
+/** In bytes of gzip -9. */
+const mostScript = 8_000;
+const mostPage = 14_000;
+const mostRequests = 7;
+
+for (const { slug, values, wide, faulty, example, table } of calculators) {
+  test(`${slug}: without script the worked example and the table stand there, and nothing can be pressed in vain`, async () => {
+    const context = await browser.newContext({ viewport: phone, javaScriptEnabled: false });
+    const page = await context.newPage();
+    await page.goto(`${site.address}work-it-out/${slug}/`);
+    assert.match(await page.locator('[data-part="example"]').innerText(), table);
+    assert.ok(await page.locator('noscript b').isVisible());
+    assert.ok(await page.locator('form button:has-text("Work it out")').isHidden());
+    assert.equal(await page.locator('output[data-value]').count(), 0);
+    assert.equal(await page.locator('[data-part="example"] output').count(), 0);
+    await context.close();
+  });
+
+  test(`${slug}: the example goes into the form with one press`, async () => {
+    const sheet = await openCalculator(browser, site, slug);
+    await sheet.page.getByRole('link', { name: 'Put this example in the form' }).click();
+    await sheet.page.waitForSelector('output[data-value]');
+    assert.ok((await sheet.hash()).startsWith(example));
+    await sheet.close();
+  });
+
+  test(`${slug}: no sideways scroll at 320 px with the longest result, and its letters are not under 18 px`, async () => {
+    const sheet = await openCalculator(browser, site, slug, wide, { viewport: narrow });
+    assert.equal(await sheet.page.evaluate(() => document.documentElement.scrollWidth), narrow.width);
+    const small = await sheet.page.evaluate(() => [...document.querySelectorAll('main svg text, main .result *')].filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 18).map((each) => each.textContent));
+    assert.deepEqual(small, []);
+    const tight = await sheet.page.evaluate(() => [...document.querySelectorAll('main .calculator button, main .calculator .button, main .calculator input:not([type=radio]), main .calculator select')].map((each) => each.getBoundingClientRect()).filter(({ width, height }) => height > 0 && (height < 48 || width < 48)).length);
+    assert.equal(tight, 0);
+    await sheet.close();
+  });
+
+  test(`${slug}: axe finds nothing, with a result, with faults and by night`, async () => {
+    const sheet = await openCalculator(browser, site, slug, values);
+    const found = async (): Promise<string[]> => (await new AxeBuilder({ page: sheet.page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+    assert.deepEqual(await found(), []);
+    await sheet.page.evaluate(() => (document.documentElement.dataset.light = 'night'));
+    assert.deepEqual(await found(), []);
+    await sheet.open(faulty);
+    assert.ok((await sheet.faults()).length > 0);
+    assert.deepEqual(await found(), []);
+    await sheet.close();
+  });
+
+  test(`${slug}: a printed result leaves the form and the example out`, async () => {
+    const sheet = await openCalculator(browser, site, slug, values);
+    await sheet.page.emulateMedia({ media: 'print' });
+    assert.ok(await sheet.page.locator('form.asks').isHidden());
+    assert.ok(await sheet.page.locator('[data-part="example"]').isHidden());
+    assert.ok(await sheet.page.locator('[data-part="result"]').isVisible());
+    await sheet.close();
+  });
+
+  test(`${slug}: its address is copied even from a place on the page`, async () => {
+    const sheet = await openCalculator(browser, site, slug, values, { permissions: ['clipboard-read', 'clipboard-write'] });
+    const whole = await sheet.hash();
+    await sheet.page.evaluate(() => (location.hash = 'text'));
+    await sheet.press('Copy this address');
+    await sheet.page.getByRole('button', { name: 'Copied' }).waitFor();
+    assert.equal(await sheet.page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
+    await sheet.close();
+  });
+
+  test(`${slug}: weight of the first view`, async () => {
+    const context = await browser.newContext({ viewport: phone });
+    const page = await context.newPage();
+    const files: { url: string; bytes: number }[] = [];
+    page.on('response', async (response) => {
+      const body = await response.body().catch(() => Buffer.alloc(0));
+      files.push({ url: response.url(), bytes: gzipSync(body, { level: 9 }).length });
+    });
+    await page.goto(`${site.address}work-it-out/${slug}/`, { waitUntil: 'networkidle' });
+    const counted = files.filter(({ url }) => !/icon|manifest/.test(url));
+    const script = counted.filter(({ url }) => url.endsWith('.js')).reduce((sum, { bytes }) => sum + bytes, 0);
+    const told = `\n${counted.map(({ url, bytes }) => `${bytes} ${url}`).join('\n')}`;
+    assert.ok(counted.length <= mostRequests, `${counted.length} requests${told}`);
+    assert.ok(script <= mostScript, `${script} bytes of script${told}`);
+    assert.ok(counted[0]!.bytes <= mostPage, `${counted[0]!.bytes} bytes of page${told}`);
+    await context.close();
+  });
+}
