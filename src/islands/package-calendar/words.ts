@@ -45,7 +45,7 @@ export function sumWords(given: Package, plan: Plan): string {
 export function drawCurve({ days }: PopulationCurve, beesAtStart: number): Drawing {
   return band(
     days.map(({ beesLeast, beesMost }) => ({ least: beesLeast, most: beesMost })),
-    { at: beesAtStart, words: `${beesWords(beesAtStart)} at the start` },
+    { at: beesAtStart, words: `start: ${beesWords(beesAtStart)}` },
     whole,
     'Bees in the hive, day by day from the install, as a band from a poor run to a good one. The dashed line is the number at the start. The table beneath has it week by week.',
   );
