@@ -10,11 +10,11 @@ import type { Word } from './handed-over.ts';
 /** Written by the engine for its own ways of showing results, which the almanac does not use. */
 const UNUSED = ['pagefind-component-ui.css', 'pagefind-component-ui.js', 'pagefind-highlight.js', 'pagefind-modular-ui.css', 'pagefind-modular-ui.js', 'pagefind-ui.css', 'pagefind-ui.js', 'pagefind-worker.js', 'wasm.unknown.pagefind'];
 
-/** The mark of a source is no part of the number before it; what is pressed or filled in is no text; cautions and pages named at the foot stand on many pages and answer for none. */
-const NOT_READ = ['sup.mark', 'form', 'button', 'svg', '.box:not(.law)', '[data-pagefind-filter="kind:pest or disease"] ul.rows', '[data-pagefind-filter="kind:meeting"] ul.rows'];
+/** The mark of a source is no part of the number before it; what is hidden, pressed or filled in is no text; cautions and pages named at the foot stand on many pages and answer for none. */
+const NOT_READ = ['sup.mark', '[hidden]', 'form', 'button', 'svg', '.box:not(.law)', '[data-pagefind-filter="kind:pest or disease"] ul.rows', '[data-pagefind-filter="kind:meeting"] ul.rows'];
 
 /** Where two words may touch in a file and stand apart on the page. */
-const APART = /<\/(?:td|th|caption|dt|dd|label|legend|summary)>|<br>/g;
+const APART = /<\/(?:td|th|caption|dt|dd|legend|summary)>|<br>/g;
 
 /** Pages that gather others would answer every question: their words count little beside their names. */
 const GATHERS: Record<string, string[]> = {
@@ -49,11 +49,12 @@ export function forIndex(page: BuiltPage, words: readonly Word[]): string {
   const also = [...names, ...(gathers ?? []), ...ratiosOf(mainWords(page))].join('; ').replaceAll('&', '&amp;').replaceAll('"', '&quot;');
   const attributes = [
     ...(gathers ? ['data-pagefind-weight="0.2"'] : []),
-    ...(page.place === 'meetings/' ? ['data-pagefind-body', 'data-pagefind-filter="kind:meeting"'] : []),
+    ...(page.place === 'meetings/' ? ['data-pagefind-body', 'data-kind="meeting"', 'data-pagefind-filter="kind[data-kind]"'] : []),
     ...(when ? [`data-pagefind-meta="when:${when.replaceAll(',', '')}"`] : []),
     ...(also ? [`data-also-sought="${also}"`, 'data-pagefind-meta="also[data-also-sought]"'] : []),
   ];
-  return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
+  // The engine reads no label, and the words of a step stand in one.
+  return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
 }
 
 /** "2:1" as 2to1: the engine drops the sign between, and twenty-one is another number. */

@@ -12,7 +12,7 @@ import { desk, narrow, nothing, open, visit } from './visit.ts';
 import { sideways, smallTargets } from './rules.ts';
 
 /** Reached on 25 November 2026; a change that loses one says so here. */
-const ANSWERED = 74;
+const ANSWERED = 75;
 
 let browser: Browser;
 let site: Site;
@@ -122,7 +122,15 @@ test('results are read aloud once for a word, not for each letter', async () => 
     const heard: string[] = ((window as unknown as { heard: string[] }).heard = []);
     new MutationObserver(() => heard.push(document.querySelector('[role=status]')!.textContent!)).observe(document.querySelector('[role=status]')!, { childList: true, characterData: true, subtree: true });
   });
-  await page.locator('#words').pressSequentially('sacbrood', { delay: 20 });
+  // Typed inside the page, so that a busy machine does not make pauses of its own.
+  await page.evaluate(async () => {
+    const field = document.querySelector<HTMLInputElement>('#words')!;
+    for (const letter of 'sacbrood') {
+      field.value += letter;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+  });
   await settled(page);
   await page.waitForTimeout(400);
   const heard = await page.evaluate(() => (window as unknown as { heard: string[] }).heard.filter(Boolean));
@@ -149,7 +157,7 @@ test('every number in the index reads as on its page, to the last sign', { timeo
   const fragments = new Map(readdirSync(folder).map((name) => JSON.parse(gunzipSync(readFileSync(join(folder, name))).subarray(12).toString()) as { url: string; content: string }).map(({ url, content }) => [url, content]));
   let numbers = 0;
   const numbersOf = (text: string): string[] => text.split(/\s+/).map((word) => word.replace(/^[^\p{L}\p{N}°<>≤≥~−-]+|[^\p{L}\p{N}%°]+$/gu, '')).filter((word) => /\d/.test(word));
-  const found = await visit({ browser, site, pages: [...fragments.keys()], context: { javaScriptEnabled: false } }, async (page, address) => {
+  const found = await visit({ browser, site, pages: [...fragments.keys()], context: { javaScriptEnabled: false, viewport: desk } }, async (page, address) => {
     const shown = await page.locator('main').evaluate((main) => {
       for (const other of main.querySelectorAll('sup.mark, form, button, svg, aside, .box:not(.law), script, style')) other.remove();
       if (/^kind:(pest|meeting)/.test(main.getAttribute('data-pagefind-filter') ?? '')) for (const list of main.querySelectorAll('ul.rows')) list.remove();
@@ -252,10 +260,10 @@ test('under the policy that hosts are told to send, pages and search run and not
 
 test('bytes: our own list at most 3 kB, the first query of one word at most 120 kB', async () => {
   const scripts = readdirSync(join(site.folder, 'assets')).filter((name) => name.endsWith('.js'));
-  const own = scripts.filter((name) => /data-search-|search-words/.test(readFileSync(join(site.folder, 'assets', name), 'utf8')));
+  const own = scripts.filter((name) => /data-search-/.test(readFileSync(join(site.folder, 'assets', name), 'utf8')));
   assert.ok(own.length >= 1);
   const size = own.reduce((sum, name) => sum + gzipSync(readFileSync(join(site.folder, 'assets', name)), { level: 9 }).length, 0);
-  assert.ok(size <= 3 * 1024 + 256, `${size} B in ${own.join(', ')}`);
+  assert.ok(size <= 3 * 1024, `${size} B in ${own.join(', ')}`);
   for (const words of ['mites', 'syrup', 'swarm']) {
     const { page, context } = await open(browser, site.at('/search/'));
     let bytes = 0;

@@ -1,0 +1,119 @@
+// What a build publishes beside its pages, held against the content it was built from; and that a second build is the same.
+import assert from 'node:assert/strict';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, sep } from 'node:path';
+import { before, test } from 'node:test';
+import { gunzipSync, gzipSync } from 'node:zlib';
+import ICAL from 'ical.js';
+import { sourceFingerprint } from '../../src/desk/freshness.ts';
+import { projectFolder } from '../../src/desk/places.ts';
+import type { EditionRecord } from '../../src/publish/edition-record.ts';
+import { readFolder } from '../../src/reader/folder.ts';
+import { builtDemo, builtFixture, runDesk, type Built } from '../site/built-site.ts';
+
+type MeetingFields = { title: string; place: string; day: string; 'last-day'?: string; start?: string; finish?: string; draft?: boolean; history?: unknown[] };
+
+let demo: Built;
+before(async () => {
+  demo = await builtDemo();
+});
+
+for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
+  test(`club.ics of ${club}: every meeting of the content and no other, event by event`, async () => {
+    const { content, read } = club === 'demo' ? demo : await builtFixture(club);
+    const folder = readFolder(content);
+    const { id, 'time-zone': zone } = folder.club!.fields.value as { id: string; 'time-zone': string };
+    const meetings = folder.entries.filter((entry) => entry.collection === 'meetings').map((entry) => ({ id: entry.id, ...(entry.fields.value as MeetingFields) })).filter(({ draft }) => draft !== true);
+    assert.ok(meetings.length > 0);
+    const calendar = new ICAL.Component(ICAL.parse(read('club.ics')));
+    const events = calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
+    const expected = meetings.map((meeting) => ({
+      uid: `${meeting.id}@${id}`,
+      summary: meeting.title,
+      location: meeting.place,
+      start: meeting.start ? `${meeting.day}T${meeting.start}:00 ${zone}` : meeting.day,
+      end: meeting.finish ? `${meeting['last-day'] ?? meeting.day}T${meeting.finish}:00 ${zone}` : null,
+      sequence: meeting.history?.length ?? 0,
+    }));
+    const seen = events.map((event) => ({
+      uid: event.uid,
+      summary: event.summary,
+      location: event.location,
+      start: event.startDate.isDate ? event.startDate.toString() : `${event.startDate} ${event.component.getFirstProperty('dtstart')!.getParameter('tzid')}`,
+      end: event.startDate.isDate || !event.component.getFirstProperty('dtend') ? null : `${event.endDate} ${event.component.getFirstProperty('dtend')!.getParameter('tzid')}`,
+      sequence: event.sequence,
+    }));
+    const inOrder = <T extends { uid: string }>(list: T[]): T[] => list.sort((a, b) => (a.uid < b.uid ? -1 : 1));
+    assert.deepEqual(inOrder(seen), inOrder(expected));
+    const zones = calendar.getAllSubcomponents('vtimezone').map((each) => each.getFirstPropertyValue('tzid'));
+    assert.deepEqual(zones, expected.some(({ start }) => start.includes(' ')) ? [zone] : []);
+  });
+}
+
+test('what was handed over for publishing is published nowhere', () => assert.ok(!readdirSync(demo.folder).includes('almanac.json')));
+
+test('edition.json names every page but the one of missing addresses, by its place', () => {
+  const record = JSON.parse(demo.read('edition.json')) as EditionRecord;
+  assert.deepEqual(Object.keys(record.pages).sort(), demo.pages.filter((page) => !page.endsWith('404.html')).map((page) => page.slice(demo.base.length)).sort());
+  assert.equal(record.pages['pests/varroa/']!.title, 'Varroa');
+  assert.equal(new Set(Object.values(record.pages).map(({ sha256 }) => sha256)).size, Object.keys(record.pages).length, 'two pages have one text');
+});
+
+test('without a web address there is no sitemap; a demonstration is closed to robots', () => {
+  assert.ok(!readdirSync(demo.folder).includes('sitemap.xml'));
+  assert.equal(demo.read('robots.txt'), 'User-agent: *\nDisallow: /\n');
+});
+
+test('the index reads every number as the page shows it, and nothing that stands beside the text', () => {
+  const folder = join(demo.folder, 'pagefind', 'fragment');
+  const fragments = readdirSync(folder).map((name) => JSON.parse(gunzipSync(readFileSync(join(folder, name))).subarray(12).toString()) as { url: string; content: string });
+  assert.ok(fragments.length > 50, `${fragments.length} pages`);
+  const varroa = fragments.find(({ url }) => url === '/pests/varroa/')!;
+  assert.match(varroa.content, /^Varroa\. /, 'the title comes first');
+  for (const { url, content } of fragments) {
+    assert.ok(!/Sources by number|Whom to ask next|Last checked/.test(content), `${url} holds its margin`);
+    assert.ok(!content.includes('Someone is unwell: ring'), `${url} holds the head of the leaf`);
+  }
+});
+
+test('the search asks for little: own words under 6 kB on the wire, no file that nobody asks for', () => {
+  const wire = gzipSync(demo.read('search-words.json'), { level: 9 }).length;
+  assert.ok(wire < 6000, `${wire} B`);
+  const files = readdirSync(join(demo.folder, 'pagefind')).filter((name) => name.includes('.')).map((name) => name.replace(/_[0-9a-f]+/, '')).sort();
+  assert.deepEqual(files, ['pagefind-entry.json', 'pagefind.en.pf_meta', 'pagefind.js', 'wasm.en.pagefind']);
+});
+
+test('a draft is in no file of the site', async () => {
+  const { folder, content } = await builtFixture('hostile');
+  const drafts = readFolder(content).entries.filter((entry) => (entry.fields.value as { draft?: boolean }).draft === true);
+  const titles = drafts.map((entry) => (entry.fields.value as { title?: string; word?: string }).title ?? (entry.fields.value as { word?: string }).word!).filter(Boolean);
+  assert.ok(titles.length > 0, 'the fixture holds drafts');
+  for (const name of ['club.ics', 'search-words.json', 'edition.json']) for (const title of titles) assert.ok(!readFileSync(join(folder, name), 'utf8').includes(title), `${title} in ${name}`);
+});
+
+test('a second build of one input, in another folder, is the same byte for byte', { timeout: 180_000 }, async (context) => {
+  const content = join(projectFolder, 'content');
+  const work = mkdtempSync(join(tmpdir(), 'almanac-twice-'));
+  context.after(() => rmSync(work, { recursive: true, force: true }));
+  const built = async (out: string): Promise<Map<string, string>> => {
+    const { code, output } = await runDesk('build', ['--content', content, '--out', out, '--base', '/club/', '--site', 'https://club.example'], { TZ: out.endsWith('second') ? 'Asia/Tokyo' : 'America/New_York' });
+    assert.equal(code, 0, output);
+    return new Map(filesIn(out).map((file) => [file, readFileSync(join(out, file)).toString('base64')]));
+  };
+  // Somebody may be writing the almanac while this runs: then the input is not one.
+  for (let turn = 0; turn < 3; turn++) {
+    const input = sourceFingerprint(projectFolder, content);
+    const first = await built(join(work, `${turn}`, 'first'));
+    const second = await built(join(work, `${turn}`, 'deeper', 'second'));
+    if (sourceFingerprint(projectFolder, content) !== input) continue;
+    assert.deepEqual([...second.keys()], [...first.keys()]);
+    assert.deepEqual([...first].filter(([file, bytes]) => second.get(file) !== bytes).map(([file]) => file), []);
+    assert.ok(first.has('sitemap.xml') && first.has('club.ics') && first.has('pagefind/pagefind.js'));
+    return;
+  }
+  context.skip('the project was changed during every try');
+});
+
+const filesIn = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true }).filter((item) => item.isFile()).map((item) => join(item.parentPath, item.name).slice(folder.length + 1).split(sep).join('/')).sort();
