@@ -18,7 +18,7 @@ export default defineConfig({
       rolldownOptions: {
         checks: { moduleLevelDirective: false },
         // What every page needs is one file: the leaf's script with the days it works with.
-        output: { codeSplitting: { groups: [{ name: 'leaf', test: /islands\/leaf\/leaf\.ts|shared\/(days\/(day|today|month-day|show-day)|outcome)\.ts/ }] } },
+        output: { codeSplitting: { groups: [{ name: 'leaf', test: /islands\/leaf\/(?!faults)|shared\/(days\/(day|today|month-day|month-names)|outcome)\.ts/ }] } },
       },
     },
   },

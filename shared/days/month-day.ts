@@ -4,7 +4,7 @@
  */
 import { accept, refuse, type Outcome } from '../outcome.ts';
 import { dayFrom, dayOfYear, daysInMonth, partsOf, type Day } from './day.ts';
-import { monthName } from './show-day.ts';
+import { monthName } from './month-names.ts';
 
 declare const monthDayMark: unique symbol;
 export type MonthDay = string & { readonly [monthDayMark]: true };

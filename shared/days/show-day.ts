@@ -3,27 +3,7 @@
  * Day before month, the month in letters, so that no reader can take the one for the other. English only.
  */
 import { daysBetween, partsOf, weekday, type Day } from './day.ts';
-
-export const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-
-export function monthName(month: number): string {
-  const name = monthNames[month - 1];
-  if (name === undefined) throw new RangeError(`monthName: needs a month from 1 to 12, got ${month}`);
-  return name;
-}
+import { monthName } from './month-names.ts';
 
 export function formatDay(day: Day): string {
   const { year, month, date } = partsOf(day);

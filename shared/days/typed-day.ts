@@ -5,7 +5,7 @@
  */
 import { refuse, type Outcome } from '../outcome.ts';
 import { dayFrom, parseDay, weekday, weekdays, type Day, type DayReason } from './day.ts';
-import { monthNames } from './show-day.ts';
+import { monthNames } from './month-names.ts';
 
 export type TypedDayReason = DayReason | 'empty' | 'slash-date' | 'no-year' | 'short-year' | 'wrong-weekday';
 

@@ -2,7 +2,7 @@
  * For a `when` that cannot be read: what was found, and what to write. Forms that mean one thing only ("Oct 1 - Nov 15",
  * "two weeks before the main flow") are given back in the one form; a bare season or a date in numbers is not guessed.
  */
-import { monthName, monthNames } from '../days/show-day.ts';
+import { monthName, monthNames } from '../days/month-names.ts';
 import { anchors, ownEvents, phaseName } from './phases.ts';
 import { lastDay } from './when-point.ts';
 

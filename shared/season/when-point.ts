@@ -1,5 +1,5 @@
 /** One end of a span: a day of every year (`1 October`) or a day counted from an anchor (`2 weeks before main flow`). */
-import { monthNames } from '../days/show-day.ts';
+import { monthNames } from '../days/month-names.ts';
 import { anchors, phaseName } from './phases.ts';
 import type { Point } from './when.ts';
 

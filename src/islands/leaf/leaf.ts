@@ -1,9 +1,12 @@
 /*
  * What every page does for its reader: keeps the chosen form of the page, shows dates of the chosen district, says when
- * a review is past, and opens the search list on first use. Without it the page reads as the main district's.
+ * a review is past, what is due and which meeting is next, and fetches ahead what a search will ask for. Without it the page reads as the main district's.
  */
 import { formatMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
+import { fetchAhead } from './fetch-ahead.ts';
+import { showMeetings } from './meetings.ts';
+import { showNow } from './now.ts';
 
 const root = document.documentElement;
 const shelf = `almanac ${root.dataset.shelf} forms`;
@@ -80,9 +83,12 @@ for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]'))
 
 if (root.dataset.district) showDistrict();
 pressed();
+const line = document.querySelector<HTMLElement>('[data-next-meeting]');
+if (document.querySelector('[data-whole-year]')) showNow(today);
+else if (line) showMeetings(line, today);
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]')) {
-  form.addEventListener('focusin', () => void import('../search/search.ts').then(({ wake }) => wake(form)), { once: true });
+  form.addEventListener('focusin', fetchAhead, { once: true });
 }
 
 // Closed sections are printed too, also by browsers whose style sheets cannot open them; afterwards they close again.

@@ -3,15 +3,15 @@
  * passed, and which meeting is next. The rows are those of the whole year; none is made here.
  */
 import { addMonthDays, halfMonthName, isWithinSpan, monthDayOf, type MonthDay } from '../../../shared/days/month-day.ts';
-import { todayIn } from '../../../shared/days/today.ts';
+import type { Day } from '../../../shared/days/day.ts';
 
 const SOON_DAYS = 21;
 const PASSED_DAYS = 14;
 
 const root = document.documentElement;
-const today = todayIn(root.dataset.zone!, new Date());
-const now = monthDayOf(today);
-const rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
+let today: Day;
+let now: MonthDay;
+let rows: HTMLElement[];
 
 function windowOf(row: HTMLElement, key: 'dated' | 'phase'): [MonthDay, MonthDay] {
   const all = row.dataset[key]!.split(';').map((each) => each.split(' '));
@@ -74,6 +74,12 @@ function showMeeting(): void {
   line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the club.';
 }
 
-arrange();
-showMeeting();
-document.addEventListener('almanac-district', arrange);
+/** Once, on the first page; its rows are arranged again whenever the reader takes another district. */
+export function showNow(day: Day): void {
+  today = day;
+  now = monthDayOf(day);
+  rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
+  arrange();
+  showMeeting();
+  document.addEventListener('almanac-district', arrange);
+}

@@ -1,0 +1,10 @@
+/* Says which meeting is next, decided when the page is read, in the club's own time zone. Past ones stay, marked. */
+
+/** `line` is where it is said. */
+export function showMeetings(line: HTMLElement, today: string): void {
+  const rows = [...document.querySelectorAll<HTMLElement>('[data-meeting-day]')];
+  const next = rows.find((row) => row.dataset.meetingDay! >= today);
+  for (const row of rows) if (row.dataset.meetingDay! < today) row.querySelector('.when')?.prepend('Past: ');
+  line.hidden = false;
+  line.textContent = next ? `Next: ${next.querySelector('a')!.textContent}, ${next.querySelector('time')!.textContent}.` : 'No further meeting is set in this edition. Ask the club.';
+}
