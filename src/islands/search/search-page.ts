@@ -105,4 +105,5 @@ more.addEventListener('click', () => {
 });
 
 field.value ||= new URLSearchParams(location.search).get('q') ?? '';
-void ask();
+// The engine is fetched when there is something to look for, and not with the page.
+if (field.value.trim()) void ask();
