@@ -1,6 +1,14 @@
 // What Astro must be told, and no more: the club's folder, the output, the base and the edition come from src/desk.
 import { defineConfig } from 'astro/config';
 
+// The bundler's own fetching of a part on a press looks for styles to bring along; ours have none, and it is 0.9 kB a page.
+const plainImports = {
+  name: 'plain-imports',
+  enforce: 'pre',
+  configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: { polyfill: false, resolveDependencies: () => [] } } } : undefined),
+  load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
+};
+
 export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
@@ -12,13 +20,14 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   vite: {
+    plugins: [plainImports],
     build: {
       // A script of one line that only fetches the leaf's is written into the page; nothing else is.
       assetsInlineLimit: (path, content) => content.length < 200,
       rolldownOptions: {
         checks: { moduleLevelDirective: false },
         // What every page needs is one file: the leaf's script with the days it works with.
-        output: { codeSplitting: { groups: [{ name: 'leaf', test: /islands\/leaf\/(?!faults)|shared\/(days\/(day|today|month-day|month-names)|outcome)\.ts/ }] } },
+        output: { codeSplitting: { groups: [{ name: 'leaf', test: /preload-helper|islands\/leaf\/(?!faults)|shared\/(days\/(day|today|month-day|month-names)|outcome)\.ts/ }] } },
       },
     },
   },

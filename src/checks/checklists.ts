@@ -1,6 +1,8 @@
 /* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
+import { shortOf } from '../../shared/address/short.ts';
 import type { Fault } from '../reader/fault.ts';
-import { attribute } from '../reader/prose.ts';
+import { calendarNames } from '../../shared/packages/calendar-names.ts';
+import { attribute, type TagNode } from '../reader/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
 import type { Sound, SoundEntry } from './fields.ts';
@@ -27,7 +29,7 @@ function listFaults(page: Page): Fault[] {
   const steps = stepsOf(page);
   const none = steps.length === 0 && page.tree.children.length > 0 ? [atBody(page, { rule: 'step', field: 'the page', found: 'a checklist without a step', write: 'at least one line that begins "- [ ] "' })] : [];
   const early = steps.filter(({ pause }) => pause === null).slice(0, 1).map(({ item }) => atNode(page, item, { rule: 'step', field: 'a step', found: 'a step before the first heading', write: 'a line "## ..." with the name of the pause above it' }));
-  return [...none, ...early, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps)];
+  return [...none, ...early, ...steps.flatMap((step) => [...boxFaults(page, step), ...verbFaults(page, step)]), ...idFaults(page, steps), ...shortFaults(page, steps)];
 }
 
 function boxFaults(page: Page, { item, first, words }: Step): Fault[] {
@@ -60,6 +62,19 @@ function idFaults(page: Page, steps: Step[]): Fault[] {
   });
 }
 
+/** In an address a step stands by three letters of its id's print; two alike could not be told apart. */
+function shortFaults(page: Page, steps: Step[]): Fault[] {
+  const seen = new Map<string, string>();
+  return steps.flatMap(({ tags: [tag] }): Fault[] => {
+    const id = tag && attribute(tag, 'id');
+    if (!tag || !id || !ID.test(id)) return [];
+    const other = seen.get(shortOf(id));
+    seen.set(shortOf(id), other ?? id);
+    if (other === undefined || other === id) return [];
+    return [atNode(page, tag, { rule: 'step-id', field: 'Task, id', found: `"${id}", whose short form in shared addresses is that of "${other}"`, write: `another id for the newer of the two, such as "${id}-step"` })];
+  });
+}
+
 function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {
   if (!isPage(entry) || entry.data.exception !== undefined) return [];
   return stepsOf(entry).flatMap(({ item, words, pause, place }): Fault[] => {
@@ -76,7 +91,7 @@ function nameFaults(page: Page, club: Sound): Fault[] {
   const duties = club.club?.data.contacts.map(({ duty }) => duty);
   return stepsOf(page).flatMap(({ tags }) => tags).flatMap((tag): Fault[] => {
     const [hazard, asks, time] = [attribute(tag, 'hazard'), attribute(tag, 'asks'), attribute(tag, 'time')];
-    const faults: Fault[] = [];
+    const faults: Fault[] = calendarFaults(page, tag);
     if (hazard !== undefined && !club.ids.cautions.has(hazard)) {
       const near = nearest(hazard, new Set([...HAZARDS, ...club.ids.cautions]));
       faults.push(atNode(page, tag, { rule: 'reference', field: 'Task, hazard', found: `"${hazard}", which is not in cautions/`, write: near === hazard ? `a file cautions/${hazard}.yaml` : near ? `"${near}"` : 'the name of a file in cautions/' }));
@@ -85,4 +100,15 @@ function nameFaults(page: Page, club: Sound): Fault[] {
     if (time !== undefined && !/^(?:[1-9]\d* to )?[1-9]\d* (?:minute|hour|day)s?$/.test(time)) faults.push(atNode(page, tag, { rule: 'step', field: 'Task, time', found: `"${time}"`, write: 'a time such as "5 minutes" or "1 to 2 hours"' }));
     return faults;
   });
+}
+
+/** `calendar` names a date of the package calendar; the list then counts from installing, and the step has no other date. */
+function calendarFaults(page: Page, tag: TagNode): Fault[] {
+  const name = attribute(tag, 'calendar');
+  if (name === undefined) return [];
+  const fault = (found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'when', field: 'Task, calendar', found, write })];
+  if (!calendarNames.includes(name as never)) return fault(`"${name}"`, `"${nearest(name, calendarNames) ?? calendarNames.join('", "')}"`);
+  if (attribute(tag, 'when') !== undefined) return fault('a calendar and a when in one step', 'one of them');
+  const startsFrom = (page.fields.value as { 'starts-from'?: unknown } | undefined)?.['starts-from'];
+  return startsFrom === 'installing' ? [] : fault('a date of the package calendar in a list that does not count from installing', 'a line "starts-from: installing" in the fields as well');
 }

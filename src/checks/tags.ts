@@ -10,7 +10,7 @@ type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boole
 
 export const FORMS: Record<Tag, Form> = {
   Figure: { must: ['id'], may: ['row'], holdsWords: false, example: '<Figure id="install-temperature-least" />' },
-  Task: { must: ['id'], may: ['time', 'when', 'hazard', 'asks'], holdsWords: false, example: '<Task id="close-entrance" />' },
+  Task: { must: ['id'], may: ['time', 'when', 'calendar', 'hazard', 'asks'], holdsWords: false, example: '<Task id="close-entrance" />' },
   Example: { must: ['tool'], may: ['with'], holdsWords: true, example: '<Example tool="syrup" with="sugar-parts=2&water-parts=1">words</Example>' },
   Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
 };

@@ -2,6 +2,7 @@
 import type { PackageHabits } from '../../shared/packages/calendar.ts';
 import type { ColonyFigures } from '../../shared/packages/colony-run.ts';
 import type { Almanac } from './almanac.ts';
+import { calendarDays, calendarNames, waysOfStarting, type CalendarName } from '../../shared/packages/calendar-names.ts';
 import { heldNumber, heldRange } from './calculator-figures.ts';
 
 export function heldHabits(almanac: Almanac, day: string): Partial<PackageHabits> {
@@ -18,6 +19,18 @@ export function heldHabits(almanac: Almanac, day: string): Partial<PackageHabits
     requeenDays: number('no-eggs-act-days'),
     firstMiteCountDays: weeks && { least: weeks.least * 7, most: weeks.most * 7 },
   });
+}
+
+const HABITS = ['candyReleaseDays', 'queenLookDays', 'firstEggDays', 'foundationDays', 'eggLookDays', 'lookAgainDays', 'requeenDays', 'firstMiteCountDays'] as const;
+
+/** A date of the calendar as days from the install, a way of starting each; null where the club lacks a figure. */
+export function packageDays(almanac: Almanac, day: string, name: string): string | null {
+  const habits = heldHabits(almanac, day);
+  if (!calendarNames.includes(name as CalendarName) || HABITS.some((habit) => habits[habit] === undefined)) return null;
+  return waysOfStarting.flatMap((way) => {
+    const days = calendarDays(name as CalendarName, way, habits as PackageHabits);
+    return days ? [`${way.queen} ${way.comb} ${days.least} ${days.most}`] : [];
+  }).join(';');
 }
 
 /** Null where one of the figures is lacking: the curve needs them all. */

@@ -10,6 +10,8 @@ import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import { leads } from './tools.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
+import { packageDays } from './package-figures.ts';
+import { windowsOf, windowsText, windowWords } from './season.ts';
 
 export type Note = { number: number; words: string; figure?: string };
 export type Review = { checked: string; next: string; nextDay: string; by: string; history: { day: string; what: string }[] };
@@ -46,6 +48,11 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
       },
       contact: (duty) => almanac.club.contacts.find((each) => each.duty === duty) ?? null,
       caution: (hazard) => almanac.cautions.get(hazard)?.line ?? null,
+      packageDays: (name) => packageDays(almanac, day, name),
+      window: (when) => {
+        const windows = windowsOf(when, almanac.seasons);
+        return windows && { words: windowWords(windows[0]!.window), windows: windowsText(windows) };
+      },
     },
   };
 }

@@ -33,6 +33,10 @@ export type Surroundings = {
   contact: (duty: string) => ContactShown | null;
   /** The one-line caution of a hazard. */
   caution: (hazard: string) => string | null;
+  /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`; null where the club lacks a figure. */
+  packageDays: (name: string) => string | null;
+  /** What a step's own `when:` says here, in words, with its windows for the browser; null for any time. */
+  window: (when: string) => { words: string; windows: string } | null;
 };
 
 type Draw = (tag: TagNode, around: Surroundings) => ElementContent | undefined;

@@ -1,0 +1,40 @@
+/* The record as a file: JSON that can be opened again, and a table for a spreadsheet. Pure. */
+import { readKept, VERSION, type Kept } from './record.ts';
+
+export const FORMAT = 'almanac-runs';
+
+/** The whole record as a file's text; its form is published at /open/runs.schema.json. */
+export const asFile = (kept: Kept, club: string, saved: string): string =>
+  `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, lists: kept.lists }, null, 2)}\n`;
+
+export type Opened = { ok: true; kept: Kept; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
+
+export function fromFile(text: string, club: string): Opened {
+  try {
+    const value = JSON.parse(text.replace(/^\uFEFF/, '')) as { format?: string; club?: string; saved?: string };
+    if (value.format !== FORMAT) return { ok: false, reason: 'not-a-record' };
+    if (value.club !== club) return { ok: false, reason: 'other-club' };
+    const { kept, trouble } = readKept(text.replace(/^\uFEFF/, ''));
+    if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
+    return { ok: true, kept: { version: VERSION, lists: kept.lists }, saved: typeof value.saved === 'string' ? value.saved : '' };
+  } catch {
+    return { ok: false, reason: 'not-a-record' };
+  }
+}
+
+/** One line a tick or note: list, run, step, ticked on, note, asked. RFC 4180. */
+export function asTable(kept: Kept): string {
+  const rows = Object.entries(kept.lists).flatMap(([list, { runs }]) =>
+    Object.entries(runs).flatMap(([id, run]) => {
+      const steps = new Set([...Object.keys(run.ticks), ...Object.keys(run.notes ?? {}), ...Object.keys(run.asked ?? {})]);
+      return [...steps].map((step) => [list, run.name || id, run.day ?? '', step, run.ticks[step]?.on ?? '', run.notes?.[step] ?? '', run.asked?.[step] ?? '']);
+    }),
+  );
+  return [['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
+}
+
+/** Quoted where it must be; a cell that a spreadsheet would take for a sum is marked as words. */
+function cell(text: string): string {
+  const words = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(words) ? `"${words.replace(/"/g, '""')}"` : words;
+}

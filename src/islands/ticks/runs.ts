@@ -1,0 +1,85 @@
+/* Several runs of one list, each named by the reader: begin, open, name, file, start again. Pure. */
+import { listOf, type Kept, type ListRecord, type Run } from './record.ts';
+
+const withList = (kept: Kept, list: string, held: ListRecord): Kept => ({ ...kept, lists: { ...kept.lists, [list]: held } });
+
+/** Begins a run and opens it. `id` must be new in the list. */
+export function begin(kept: Kept, list: string, id: string, run: Run): Kept {
+  const held = listOf(kept, list);
+  if (Object.hasOwn(held.runs, id)) throw new RangeError(`begin: needs a new id, got ${id}`);
+  return withList(kept, list, { open: id, runs: { ...held.runs, [id]: run } });
+}
+
+export function open(kept: Kept, list: string, id: string): Kept {
+  const held = listOf(kept, list);
+  return Object.hasOwn(held.runs, id) ? withList(kept, list, { ...held, open: id }) : kept;
+}
+
+/** Changes the open run, filed or not: for its name and its filing. */
+export function changeOpen(kept: Kept, list: string, change: (run: Run) => Run): Kept {
+  const held = listOf(kept, list);
+  return withList(kept, list, { ...held, runs: { ...held.runs, [held.open]: change(held.runs[held.open] ?? { name: '', ticks: {} }) } });
+}
+
+/** Files the open run under its day: it stays to be read, and a new one is opened. */
+export const file = (kept: Kept, list: string, day: string, nextId: string): Kept =>
+  begin(changeOpen(kept, list, (run) => ({ ...run, filed: day })), list, nextId, { name: '', ticks: {} });
+
+/** Takes all ticks, notes and answers off the open run; its name stays. Ticks of steps not in the list today go too: it is asked for. */
+export const startAgain = (kept: Kept, list: string): Kept => changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
+
+/** A new id for a run: the next free number. */
+export function freshId(kept: Kept, list: string): string {
+  const taken = Object.keys(listOf(kept, list).runs);
+  for (let number = taken.length + 1; ; number += 1) if (!taken.includes(`run ${number}`)) return `run ${number}`;
+}
+
+/** Runs as the reader sees them: newest last, filed ones after the others. */
+export function runsOf(kept: Kept, list: string): { id: string; run: Run; open: boolean; name: string }[] {
+  const held = listOf(kept, list);
+  return Object.entries(held.runs)
+    .map(([id, run]) => ({ id, run, open: id === held.open, name: run.name || id }))
+    .sort((a, b) => Number(Boolean(a.run.filed)) - Number(Boolean(b.run.filed)));
+}
+
+export type Difference = { ticks: number; notes: number; runs: number; clashes: string[] };
+
+/**
+ * Two records made one: every tick and note of both. Where both hold a different note, answer or day for the same place,
+ * ours stays and the clash is named. Runs are the same when list and id are, and either the name or a tick agrees.
+ */
+export function merge(ours: Kept, theirs: Kept): { kept: Kept; difference: Difference } {
+  const difference: Difference = { ticks: 0, notes: 0, runs: 0, clashes: [] };
+  let kept = ours;
+  for (const [list, held] of Object.entries(theirs.lists)) {
+    for (const [id, run] of Object.entries(held.runs)) kept = mergeRun(kept, list, id, run, difference);
+  }
+  return { kept, difference };
+}
+
+function mergeRun(kept: Kept, list: string, id: string, theirs: Run, difference: Difference): Kept {
+  const held = listOf(kept, list);
+  const ours = Object.hasOwn(held.runs, id) ? held.runs[id]! : null;
+  const same = ours && (ours.name === theirs.name || !ours.name || !theirs.name);
+  if (!ours || !same) {
+    difference.runs += 1;
+    difference.ticks += Object.keys(theirs.ticks).length;
+    difference.notes += Object.keys(theirs.notes ?? {}).length;
+    const free = ours ? freshId(kept, list) : id;
+    return withList(kept, list, { open: Object.keys(held.runs).length === 0 ? free : held.open, runs: { ...held.runs, [free]: theirs } });
+  }
+  const both = <T>(field: 'ticks' | 'notes' | 'asked' | 'choices'): Record<string, T> => joined(ours[field] as Record<string, T> | undefined, theirs[field] as Record<string, T> | undefined, (key) => {
+    if (field !== 'ticks') difference.clashes.push(`${list}, ${key}`);
+  });
+  difference.ticks += Object.keys(theirs.ticks).filter((step) => !Object.hasOwn(ours.ticks, step)).length;
+  difference.notes += Object.keys(theirs.notes ?? {}).filter((step) => !Object.hasOwn(ours.notes ?? {}, step)).length;
+  if (ours.day && theirs.day && ours.day !== theirs.day) difference.clashes.push(`${list}, day`);
+  const run: Run = { ...theirs, ...ours, name: ours.name || theirs.name, ticks: both('ticks') };
+  for (const field of ['notes', 'asked', 'choices'] as const) if (ours[field] || theirs[field]) run[field] = both<string>(field);
+  return withList(kept, list, { ...held, runs: { ...held.runs, [id]: run } });
+}
+
+function joined<T>(ours: Record<string, T> = {}, theirs: Record<string, T> = {}, clash: (key: string) => void): Record<string, T> {
+  for (const key of Object.keys(theirs)) if (Object.hasOwn(ours, key) && JSON.stringify(ours[key]) !== JSON.stringify(theirs[key])) clash(key);
+  return { ...theirs, ...ours };
+}

@@ -1,0 +1,13 @@
+/* A record that cannot be read is put away under a free name, whole, before a new one is begun. */
+import type { Shelf } from './store.ts';
+
+/** Throws where the browser has no room; nothing is then lost. */
+export function setAside(shelf: Shelf, key: string): void {
+  const text = shelf.getItem(key);
+  if (text === null) return;
+  let number = 1;
+  while (shelf.getItem(`${key} set aside ${number}`) !== null) number += 1;
+  const name = `${key} set aside ${number}`;
+  shelf.setItem(name, text);
+  if (shelf.getItem(name) !== text) throw new Error('not kept');
+}
