@@ -20,4 +20,7 @@ export const collections = {
   figures: collection('figures'),
   sources: collection('sources'),
   cautions: collection('cautions'),
+  signs: collection('signs'),
+  notices: collection('notices'),
+  counts: collection('counts'),
 };

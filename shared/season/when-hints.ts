@@ -3,7 +3,7 @@
  * "two weeks before the main flow") are given back in the one form; a bare season or a date in numbers is not guessed.
  */
 import { monthName, monthNames } from '../days/month-names.ts';
-import { anchors, ownEvents, phaseName } from './phases.ts';
+import { anchorName, anchors, ownEvents, phaseName, phases } from './phases.ts';
 import { lastDay } from './when-point.ts';
 
 type Hint = { found: string; write: string };
@@ -24,11 +24,12 @@ export function betterForm(text: string, read: (text: string) => unknown): Hint 
   if (backwards && Number(backwards[1]) > Number(backwards[2])) return { found, write: 'the earlier day first' };
   if (/^day \d/.test(text)) return { found, write: `a day after one of: ${ownEvents.join(', ')}; such as "day 3 to day 5 after installing"` };
   if (/^in /.test(text)) return { found, write: `"in" and one of: ${phaseList()}` };
-  if (/\b(before|after)\b/.test(text)) return { found, write: `1 to 26 weeks, or days, before or after the start of one of: ${phaseList()}; the earlier end first` };
+  if (/\b(before|after)\b/.test(text)) return { found, write: `1 to 26 weeks, or days, before or after one of: ${anchorList()}; the earlier end first` };
   return { found, write: FORMS };
 }
 
-const phaseList = (): string => anchors.map(phaseName).join(', ');
+const phaseList = (): string => phases.map(phaseName).join(', ');
+const anchorList = (): string => anchors.map(anchorName).join(', ');
 
 /** 31 November and 29 February, with the day that may be meant. */
 function impossibleDay(text: string): { why: string; write: string } | null {
@@ -59,7 +60,7 @@ function* candidates(text: string): Generator<string> {
     .replace(/\b(?!January|February|March|April|May|June|July|August|September|October|November|December)[A-Z][a-z-]*/g, (word) => word.toLowerCase())
     .replace(new RegExp(`\\b(${COUNTS.join('|')})(?= (?:days?|weeks?)\\b)`, 'g'), (word) => String(COUNTS.indexOf(word) + 1))
     .replace(/\b(\d+) (day|week)s? (before|after)\b/g, (_, count: string, unit: string, side: string) => `${count} ${unit}${count === '1' ? '' : 's'} ${side}`)
-    .replace(/\b(before|after|in|to) the /g, '$1 ').replace(/^the /, '')
+    .replace(/\b(before|after|in|to|of) the /g, '$1 ').replace(/\b(first|last) frost\b/g, '$1 freeze').replace(/^the /, '')
     .replace(/\b(?:the )?(?:start|beginning) of (?:the )?/g, '')
     .replace(/\b(winter|main|fall)-(rest|flow|preparation)\b/g, '$1 $2').replace(/\bbuild up\b/g, 'build-up').replace(/\bduring /g, 'in ')
     .replace(/\bdays? (\d+) (?:to|and) (?:day )?(\d+)/g, 'day $1 to day $2').replace(/\bday 0+(\d)/g, 'day $1').replace(/\b0(\d) (?=[A-Z])/g, '$1 ')
@@ -80,7 +81,7 @@ const sharedMonth = (text: string): string => text.replace(/^(\d{1,2}) to (\d{1,
 function* spelledAnew(form: string): Generator<string> {
   const typed = /(?:^in |before |after |^)([a-z][a-z -]{4,})$/.exec(form)?.[1];
   if (!typed) return;
-  const near = anchors.map(phaseName).find((name) => Math.abs(name.length - typed.length) <= 1 && oneSlip(name, typed));
+  const near = anchors.map(anchorName).find((name) => Math.abs(name.length - typed.length) <= 1 && oneSlip(name, typed));
   if (near) yield form.slice(0, form.length - typed.length) + near;
 }
 

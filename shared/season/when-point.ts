@@ -1,6 +1,6 @@
 /** One end of a span: a day of every year (`1 October`) or a day counted from an anchor (`2 weeks before main flow`). */
 import { monthNames } from '../days/month-names.ts';
-import { anchors, phaseName } from './phases.ts';
+import { anchorName, anchors } from './phases.ts';
 import type { Point } from './when.ts';
 
 /** Half a year: further from an anchor, another anchor is nearer. */
@@ -10,7 +10,7 @@ export function readPoint(text: string): Point | null {
   const day = /^([1-9]\d?) ([A-Z][a-z]+)$/.exec(text);
   if (day) return dayOfYear(Number(day[1]), day[2]!);
   const counted = /^(?:([1-9]\d{0,2}) (day|week)(s?) (before|after) )?(.+)$/.exec(text);
-  const anchor = anchors.find((each) => phaseName(each) === counted?.[5]);
+  const anchor = anchors.find((each) => anchorName(each) === counted?.[5]);
   if (!counted || !anchor) return null;
   if (counted[1] === undefined) return { kind: 'anchor', anchor, offsetDays: 0 };
   const count = Number(counted[1]);

@@ -4,13 +4,13 @@
  * form to write. Years are not said: a span may run over New Year, and 29 February is no day of every year.
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
-import { anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
+import { anchorName, anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
 import { betterForm } from './when-hints.ts';
 import { readPoint } from './when-point.ts';
 
-export { anchors, ownEvents, phaseName, phases, type Phase };
+export { anchorName, anchors, ownEvents, phaseName, phases, type Phase };
 
-/** An anchor is the id of a phase (its first day); 2 weeks before is -14. */
+/** An anchor is the id of a phase (its first day) or of a day of the year such as the first freeze; 2 weeks before is -14. */
 export type Point = { kind: 'day'; month: number; day: number } | { kind: 'anchor'; anchor: string; offsetDays: number };
 
 export type When =
@@ -78,17 +78,8 @@ export function daysInWindow({ from, to }: Window): number {
   return ((dayOfCommonYear(to as MonthDay) - dayOfCommonYear(from as MonthDay) + 365) % 365) + 1;
 }
 
-/** A district's year from the spans a club wrote for its main one; null if a span is not two days of the calendar. */
-export function seasonOf(written: Record<Phase, string>, laterByDays = 0): SeasonDays | null {
-  const windows = phases.map((phase): Window | null => {
-    const read = readWhen(written[phase]);
-    if (!read.ok || read.when.kind !== 'span' || read.when.from.kind !== 'day' || read.when.to.kind !== 'day') return null;
-    const empty: SeasonDays = { phases: {} as SeasonDays['phases'], anchors: {} };
-    return shiftWindow(resolveWhen(read.when, empty)!, laterByDays);
-  });
-  if (windows.includes(null)) return null;
-  return {
-    phases: Object.fromEntries(phases.map((phase, index) => [phase, windows[index]!])) as Record<Phase, Window>,
-    anchors: Object.fromEntries(phases.map((phase, index) => [phase, windows[index]!.from])),
-  };
+/** The anchors that a `when` is counted from, the start of a phase by its id. */
+export function anchorsIn(when: When): string[] {
+  if (when.kind !== 'span') return [];
+  return [...new Set([when.from, when.to].flatMap((point) => (point.kind === 'anchor' ? [point.anchor] : [])))];
 }

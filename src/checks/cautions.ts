@@ -9,7 +9,7 @@ import { HAZARDS_OF, OWN_WORK, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atField, atFieldName, atWords, isDraft, isPage, type Page } from './place.ts';
+import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Working = SoundEntry<{ yard: boolean; work?: Work[] | undefined }>;
 
@@ -20,20 +20,26 @@ export function cautionFaults(club: Sound): Fault[] {
 
 /** Once a hazard, at the first page that calls for it. */
 function missingFaults(club: Sound, pages: Working[]): Fault[] {
-  const calls = pages.filter((page) => !isDraft(page)).flatMap((page) => (page.data.work ?? []).flatMap((work, index) => HAZARDS_OF[work].map((hazard) => ({ page, index, work, hazard }))));
-  const missing = [...new Set(calls.map(({ hazard }) => hazard))].filter((hazard) => !club.ids.cautions.has(hazard));
+  const calls = pages.filter(isShown).flatMap((page) => (page.data.work ?? []).flatMap((work, index) => HAZARDS_OF[work].map((hazard) => ({ page, index, work, hazard }))));
+  const gone = withdrawnIn(club);
+  const missing = [...new Set(calls.map(({ hazard }) => hazard))].filter((hazard) => !club.ids.cautions.has(hazard) || gone.has(hazard));
   return missing.map((hazard) => {
     const { page, index, work } = calls.find((call) => call.hazard === hazard)!;
-    return atField(page, ['work', index], { rule: 'caution', field: 'work', found: `"${work}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` });
+    return atField(page, ['work', index], { rule: 'caution', field: 'work', ...(gone.has(hazard)
+      ? { found: `"${work}", which calls for a caution that was withdrawn`, write: `cautions/${hazard}.yaml mended and without "withdrawn:", or this page withdrawn as well` }
+      : { found: `"${work}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` }) });
   });
 }
+
+const withdrawnIn = (club: Sound): Set<string> => new Set(club.of.cautions.filter(isWithdrawn).map(({ id }) => id));
+const isShown = (page: Working): boolean => !isDraft(page) && !isWithdrawn(page);
 
 /** The almanac's own pages call for cautions too, in every club; those that a page calls for are told there. */
 function ownFaults(club: Sound, pages: Working[]): Fault[] {
   if (!club.club) return [];
-  const told = new Set(pages.filter((page) => !isDraft(page)).flatMap((page) => (page.data.work ?? []).flatMap((work) => HAZARDS_OF[work])));
-  const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter((hazard) => !told.has(hazard) && !club.ids.cautions.has(hazard));
-  return missing.map((hazard) => ({ path: `cautions/${hazard}.yaml`, line: 1, column: 1, rule: 'caution', field: 'the content folder', found: 'no such file, and a page that every almanac has calls for it', write: 'the file, as in the demo club' }));
+  const told = new Set(pages.filter(isShown).flatMap((page) => (page.data.work ?? []).flatMap((work) => HAZARDS_OF[work])));
+  const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter((hazard) => !told.has(hazard) && (!club.ids.cautions.has(hazard) || withdrawnIn(club).has(hazard)));
+  return missing.map((hazard) => ({ path: `cautions/${hazard}.yaml`, line: 1, column: 1, rule: 'caution', field: 'the content folder', found: 'no such file, or a withdrawn one, and a page that every almanac has calls for it', write: 'the file, as in the demo club' }));
 }
 
 function yardFaults(page: Working): Fault[] {

@@ -17,6 +17,7 @@ import { linkFaults } from './links.ts';
 import { markdownFaults } from './markdown.ts';
 import { meetingFaults } from './meetings.ts';
 import { nameFaults } from './names.ts';
+import { noticeFaults } from './notices.ts';
 import { pictureFaults } from './pictures.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
@@ -28,7 +29,7 @@ import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
   referenceFaults, sourceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
-  headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
+  noticeFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */

@@ -6,10 +6,13 @@ import type { Article } from '../schemas/articles.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Checklist } from '../schemas/checklists.ts';
+import type { Counts } from '../schemas/counts.ts';
 import type { Figure } from '../schemas/figures.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
+import type { Notice } from '../schemas/notices.ts';
 import type { Reading } from '../schemas/reading.ts';
+import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
@@ -20,7 +23,8 @@ import { nearest } from './nearest.ts';
 
 type Of = {
   checklists: Checklist; bulletins: Bulletin; articles: Article; meetings: Meeting; reading: Reading; treatments: Treatment;
-  forage: Forage; words: Word; figures: Figure; sources: Source; cautions: Caution;
+  forage: Forage; words: Word; figures: Figure; sources: Source; cautions: Caution; signs: Sign;
+  notices: Notice; counts: Counts;
 };
 
 /** An entry whose fields have the right shape. */
@@ -55,7 +59,7 @@ export function sound(folder: Folder): Sound {
     folder,
     club: folder.club ? (passed(folder.club) as SoundEntry<Club> | null) : null,
     of: each((name) => folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? [])) as Sound['of'],
-    ids: each((name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml)$`).exec(path)?.[1] ?? []))) as Sound['ids'],
+    ids: each((name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? []))) as Sound['ids'],
   };
 }
 

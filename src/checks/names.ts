@@ -27,8 +27,8 @@ function missingFolders(folder: Folder): Fault[] {
   if (!folder.club) return [];
   const leaves = (folder.club.fields.value as { 'leaves-out'?: unknown } | undefined)?.['leaves-out'];
   const without: unknown[] = Array.isArray(leaves) ? leaves : [];
-  const there = new Set(folder.files.filter((path) => /^[^/]+\/[^/]+\.(?:mdx|yaml)$/.test(path)).map((path) => path.split('/')[0]!));
-  const missing = Object.keys(collections).filter((name) => !there.has(name) && !without.includes(name));
+  const there = new Set(folder.files.filter((path) => /^[^/]+\/[^/]+\.(?:mdx|yaml|csv)$/.test(path)).map((path) => path.split('/')[0]!));
+  const missing = Object.entries(collections as Record<string, { mayLack?: true }>).flatMap(([name, { mayLack }]) => (mayLack ? [] : [name])).filter((name) => !there.has(name) && !without.includes(name));
   const kept = without.flatMap((name, index) => (there.has(String(name)) ? [{ name, index }] : []));
   return [
     ...missing.map((name) => fault(`${name}/`, 'missing-folder', 'the folder', 'no file in it', `pages in ${name}/, or "- ${name}" in the list "leaves-out:" of club.yaml`)),

@@ -13,6 +13,9 @@ export const isPage = (entry: Entry): entry is Page => entry.tree !== null;
 
 export const isDraft = (entry: Entry): boolean => (entry.fields.value as { draft?: unknown } | null)?.draft === true;
 
+/** Taken down: gone from everything that is made. */
+export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;
+
 export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOf(path), said);
 
 export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOfName(path), said);

@@ -51,7 +51,7 @@ function dutyFaults(club: Sound): Fault[] {
   if (!club.club) return [];
   const known = new Set(club.club.data.contacts.map((contact) => contact.duty));
   const faults: Fault[] = [];
-  for (const name of ['checklists', 'bulletins', 'articles', 'meetings'] as const) {
+  for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices'] as const) {
     for (const entry of club.of[name]) {
       const law = 'law' in entry.data ? (entry.data.law ?? []) : [];
       const asked: [PropertyKey[], string][] = [[['ask'], entry.data.ask], ...law.map((item, index): [PropertyKey[], string] => [['law', index, 'duty'], item.duty])];

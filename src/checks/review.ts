@@ -6,10 +6,10 @@ import { daysBetween, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { inReadingOrder, type Fault } from '../reader/fault.ts';
 import type { Sound, SoundEntry } from './fields.ts';
-import { atField, isDraft } from './place.ts';
+import { atField, isDraft, isWithdrawn } from './place.ts';
 
 /** Months from a check to the next, at most: less where an authority may revise what the page says. */
-const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions']);
+const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions', 'signs']);
 
 type Reviewed = { checked: string; 'next-check': string; by?: string; history?: { changed: string; what: string }[] };
 
@@ -93,7 +93,7 @@ const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string,
 /** Whatever carries a check and a next check; drafts have none that counts. */
 function reviewed(club: Sound): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
   const entries = Object.values(club.of).flat() as SoundEntry<Partial<Reviewed>>[];
-  const pages = entries.filter((entry) => !isDraft(entry) && entry.data.checked !== undefined).map((entry) => ({ entry: entry as SoundEntry, path: [], review: entry.data as Reviewed }));
+  const pages = entries.filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && entry.data.checked !== undefined).map((entry) => ({ entry: entry as SoundEntry, path: [], review: entry.data as Reviewed }));
   return club.club ? [{ entry: club.club as SoundEntry, path: ['season'], review: club.club.data.season }, ...pages] : pages;
 }
 

@@ -1,6 +1,6 @@
 /*
- * The almanac's shelves: every entry of every collection, drafts left out, in one sorted order. The only file that asks
- * Astro for entries; the other joins take what it hands them.
+ * The almanac's shelves: every entry of every collection, drafts left out, in one sorted order. What was withdrawn is
+ * on one shelf of its own. The only file that asks Astro for entries; the other joins take what it hands them.
  */
 import { getCollection, type CollectionKey } from 'astro:content';
 import type { Article } from '../schemas/articles.ts';
@@ -8,14 +8,18 @@ import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import type { Club } from '../schemas/club.ts';
+import type { Counts } from '../schemas/counts.ts';
 import type { Figure } from '../schemas/figures.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
+import type { Notice } from '../schemas/notices.ts';
 import type { Reading } from '../schemas/reading.ts';
+import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
-import { isPublished } from './published.ts';
+import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
+import { isPublished, standing, withdrawalOf } from './published.ts';
 import { seasonsOf, type DistrictSeason } from './season.ts';
 
 export type Item<T> = { id: string; data: T; body: string };
@@ -34,7 +38,14 @@ export type Almanac = {
   figures: Map<string, Figure>;
   sources: Map<string, Source>;
   cautions: Map<string, Caution>;
+  signs: Item<Sign>[];
+  notices: Item<Notice>[];
+  counts: Item<Counts>[];
+  withdrawn: Withdrawn[];
 };
+
+/** An entry that was taken down: what its notice says, and the address it had. */
+export type Withdrawn = { kind: Collection; id: string; title: string; place: string | null; day: string; why: string; ask?: string | undefined };
 
 let opened: Promise<Almanac> | null = null;
 
@@ -48,6 +59,7 @@ async function readShelves(): Promise<Almanac> {
   const [clubEntry] = await shelf<Club>('club');
   if (!clubEntry) throw new Error('openAlmanac: needs club.yaml, which checks refuse to be without');
   const club = clubEntry.data;
+  const sources = new Map((await shelf<Source>('sources')).map((item) => [item.id, item.data]));
   return {
     club,
     seasons: seasonsOf(club),
@@ -56,21 +68,42 @@ async function readShelves(): Promise<Almanac> {
     articles: byTitle(await shelf<Article>('articles')),
     meetings: (await shelf<Meeting>('meetings')).sort((a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id)),
     reading: byTitle(await shelf<Reading>('reading')),
-    treatments: byTitle(await shelf<Treatment>('treatments')),
-    forage: byTitle(await shelf<Forage>('forage')),
+    treatments: byTitle(onSources(await shelf<Treatment>('treatments'), sources)),
+    forage: byTitle((await shelf<Forage>('forage')).map((item) => withBloom(item, sources))),
     words: (await shelf<Word>('words')).sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
-    figures: new Map((await shelf<Figure>('figures')).map((item) => [item.id, item.data])),
-    sources: new Map((await shelf<Source>('sources')).map((item) => [item.id, item.data])),
+    figures: new Map(onSources(await shelf<Figure>('figures'), sources).map((item) => [item.id, item.data])),
+    sources,
     cautions: new Map((await shelf<Caution>('cautions')).map((item) => [item.id, item.data])),
+    signs: byTitle(await shelf<Sign>('signs')),
+    notices: (await shelf<Notice>('notices')).sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
+    counts: await shelf<Counts>('counts'),
+    withdrawn: (await Promise.all(collectionNames.map(withdrawnOf))).flat(),
   };
 }
 
+type Entry<T> = { id: string; data: T & { draft?: boolean; withdrawn?: string }; body?: string };
+
 async function shelf<T>(name: string): Promise<Item<T>[]> {
-  const entries = (await getCollection(name as CollectionKey)) as unknown as { id: string; data: T & { draft?: boolean }; body?: string }[];
+  const entries = (await getCollection(name as CollectionKey)) as unknown as Entry<T>[];
   return entries
     .filter((entry) => isPublished(entry.data))
     .map(({ id, data, body }) => ({ id, data, body: body ?? '' }))
     .sort((a, b) => compare(a.id, b.id));
+}
+
+/** What is left of entries with rows where a source was withdrawn; without a row there is no entry. */
+const onSources = <T extends { rows: { source: string }[] }>(items: Item<T>[], sources: ReadonlyMap<string, unknown>): Item<T>[] =>
+  items.map((item) => ({ ...item, data: { ...item.data, rows: standing(item.data.rows, sources) } })).filter(({ data }) => data.rows.length > 0);
+
+const withBloom = ({ data: { bloom, ...data }, ...item }: Item<Forage>, sources: ReadonlyMap<string, unknown>): Item<Forage> => ({ ...item, data: bloom && sources.has(bloom.source) ? { ...data, bloom } : data });
+
+async function withdrawnOf(kind: Collection): Promise<Withdrawn[]> {
+  const entries = (await getCollection(kind as CollectionKey)) as unknown as Entry<{ title?: string; word?: string; heading?: string; who?: string; ask?: string }>[];
+  return entries.flatMap(({ id, data }) => {
+    const withdrawal = withdrawalOf(data);
+    const place = collections[kind].path && `${collections[kind].path}${id}/`;
+    return withdrawal ? [{ kind, id, title: data.title ?? data.word ?? data.heading ?? data.who ?? id, place, ...withdrawal, ask: data.ask }] : [];
+  });
 }
 
 const byTitle = <T extends { title: string }>(items: Item<T>[]): Item<T>[] =>

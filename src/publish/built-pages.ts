@@ -19,8 +19,8 @@ export function builtPages(site: string): BuiltPage[] {
     .map((file) => ({ file, place: file.replace(/(^|\/)index\.html$/, '$1'), html: readFileSync(join(site, file), 'utf8') }));
 }
 
-/** Not found is an answer, not a page that anything leads to. */
-export const isPublished = (page: BuiltPage): boolean => page.place !== '404.html';
+/** Not found is an answer, and so is the notice of what was withdrawn: nothing leads there. */
+export const isPublished = (page: BuiltPage): boolean => page.place !== '404.html' && !/<main [^>]*data-withdrawn/.test(page.html);
 
 /** The words of the main text, without its margin of notes and reviews. */
 export function mainWords({ html }: BuiltPage): string {

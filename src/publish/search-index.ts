@@ -46,12 +46,13 @@ export function forIndex(page: BuiltPage, words: readonly Word[]): string {
   const gathers = GATHERS[page.place];
   const names = words.filter(({ more }) => more?.slice(1).replace(/#.*/, '') === page.place).flatMap((word) => word.names);
   const when = /data-pagefind-filter="kind:meeting"/.test(page.html) ? plainWords(/<main[\s\S]*?<time[^>]*>([\s\S]*?)<\/time>/.exec(page.html)?.[1] ?? '') : '';
-  const also = [...names, ...(gathers ?? []), ...ratiosOf(mainWords(page))].join('; ').replaceAll('&', '&amp;').replaceAll('"', '&quot;');
+  const also = [...names, ...(gathers ?? []), ...ratiosOf(mainWords(page))].join('; ');
+  const sought = Object.entries({ also, when }).filter(([, words]) => words !== '');
   const attributes = [
     ...(gathers ? ['data-pagefind-weight="0.2"'] : []),
     ...(page.place === 'meetings/' ? ['data-pagefind-body', 'data-kind="meeting"', 'data-pagefind-filter="kind[data-kind]"'] : []),
-    ...(when ? [`data-pagefind-meta="when:${when.replaceAll(',', '')}"`] : []),
-    ...(also ? [`data-also-sought="${also}"`, 'data-pagefind-meta="also[data-also-sought]"'] : []),
+    ...sought.map(([name, words]) => `data-${name}-sought="${words.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}"`),
+    ...(sought.length > 0 ? [`data-pagefind-meta="${sought.map(([name]) => `${name}[data-${name}-sought]`).join(', ')}"`] : []),
   ];
   // The engine reads no label, and the words of a step stand in one.
   return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);

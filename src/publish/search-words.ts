@@ -40,17 +40,20 @@ function spelledWords(pages: readonly BuiltPage[]): string[] {
     add(mainWords(page), 1);
     for (const [, heading] of page.html.matchAll(/<(?:h1|h2|h3|p class="lede")[^>]*>([\s\S]*?)<\/(?:h1|h2|h3|p)>/g)) add(plainWords(heading!), HEADING);
   }
-  const all = [...weight].filter(([word]) => !isFormOfAnother(word, weight));
-  return all.sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1)).slice(0, MOST_SPELLED).map(([word]) => word).sort();
+  // A word stands for its forms, and counts for them.
+  for (const [word, sum] of [...weight].sort(([a], [b]) => b.length - a.length || (a < b ? -1 : 1))) {
+    const stem = stemIn(word, weight);
+    if (stem === undefined) continue;
+    weight.set(stem, weight.get(stem)! + sum);
+    weight.delete(word);
+  }
+  return [...weight].sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1)).slice(0, MOST_SPELLED).map(([word]) => word).sort();
 }
 
 const lettersOf = (text: string): string[] => (text.toLowerCase().match(/[a-z]+/g) ?? []).filter((word) => word.length >= SHORTEST);
 
-const isFormOfAnother = (word: string, known: ReadonlyMap<string, number>): boolean =>
-  ['s', 'es', 'ed', 'd', 'ing', 'ly', 'er', 'r', 'y'].some((ending) => {
-    const stem = word.slice(0, -ending.length);
-    return word.endsWith(ending) && (known.has(stem) || known.has(`${stem}e`));
-  });
+const stemIn = (word: string, known: ReadonlyMap<string, number>): string | undefined =>
+  ['s', 'es', 'ed', 'd', 'ing', 'ly', 'er', 'r', 'y'].filter((ending) => word.endsWith(ending)).flatMap((ending) => [word.slice(0, -ending.length), `${word.slice(0, -ending.length)}e`]).find((stem) => stem !== word && known.has(stem));
 
 function inShort(words: readonly string[]): string {
   let before = '';

@@ -9,6 +9,7 @@ import { decode } from './decode.ts';
 import type { Fault } from './fault.ts';
 import { parseProse } from './prose.ts';
 import { readFields, splitPage, type Fields } from './fields.ts';
+import { readTable } from './table.ts';
 
 export type Entry = {
   collection: string;
@@ -19,11 +20,11 @@ export type Entry = {
   /** The whole file with LF line ends. */
   text: string;
   fields: Fields;
-  /** The words after the fields; empty in a `.yaml` file. */
+  /** The words after the fields; empty in a file of fields or rows. */
   body: string;
   /** The line of the file on which the body begins. */
   bodyLine: number;
-  /** The words as a tree; null in a `.yaml` file, or where they could not be read. */
+  /** The words as a tree; null in a file without words, or where they could not be read. */
   tree: Root | null;
 };
 
@@ -46,7 +47,7 @@ export function readFolder(directory: string): Folder {
   folder.files = list(directory, '', folder.faults, [realpathSync(directory)]);
   for (const path of folder.files) {
     if (path === 'club.yaml') folder.club = readEntry(folder, path, 'club', 'club');
-    const match = /^([^/]+)\/([^/]+)\.(mdx|yaml)$/.exec(path);
+    const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
     if (!match) continue;
     const entry = readEntry(folder, path, match[1]!, match[2]!);
     if (entry) folder.entries.push(entry);
@@ -66,10 +67,11 @@ function readEntry(folder: Folder, path: string, collection: string, id: string)
 }
 
 /** Both its fields and its words could be read. */
-export const isWhole = (entry: Entry): boolean => entry.fields.value !== undefined && (entry.tree !== null || entry.path.endsWith('.yaml'));
+export const isWhole = (entry: Entry): boolean => entry.fields.value !== undefined && (entry.tree !== null || !entry.path.endsWith('.mdx'));
 
 /** An entry from the text of its file; what cannot be read is added to `faults`, and the rest is still there to be checked. */
 export function readText(path: string, collection: string, id: string, text: string, faults: Fault[]): Entry | null {
+  if (path.endsWith('.csv')) return { collection, id, path, text, ...readTableInto(path, text, faults), body: '', bodyLine: 1, tree: null };
   const isPage = path.endsWith('.mdx');
   const page = isPage ? splitPage(text) : { fields: text, fieldsLine: 1, body: '', bodyLine: 1 };
   if (!page) {
@@ -87,6 +89,12 @@ export function readText(path: string, collection: string, id: string, text: str
     }
   }
   return { collection, id, path, text, fields: read.fields, body: page.body, bodyLine: page.bodyLine, tree };
+}
+
+function readTableInto(path: string, text: string, faults: Fault[]): { fields: Fields } {
+  const read = readTable(path, text);
+  faults.push(...read.faults);
+  return { fields: read.fields };
 }
 
 function proseFault(path: string, bodyLine: number, body: string, error: unknown): Fault {

@@ -1,6 +1,6 @@
 /* cautions/: what can hurt a person or spread disease, once each; placed on pages by rule, never by hand. */
 import { z } from 'astro/zod';
-import { duty, list, number, oneOf, review, section, sources, words } from './fields.ts';
+import { duty, list, number, oneOf, review, section, sources, words, withdrawn } from './fields.ts';
 
 export const HAZARDS = [
   'stings', 'allergy', 'smoke', 'lifting', 'acids', 'fumes', 'alcohol-fire', 'carbon-dioxide', 'driving', 'climbing', 'disease-spread', 'infants-honey', 'fire',
@@ -24,6 +24,8 @@ export const cautions = section({
   ask: duty().optional(),
   sources: sources(),
   ...review,
+  /** Taken down; a page whose work calls for it must then be mended or withdrawn as well. */
+  withdrawn: withdrawn().optional(),
 });
 
 export type Caution = z.infer<typeof cautions>;

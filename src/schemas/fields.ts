@@ -84,8 +84,14 @@ export const review = {
   history: list(change).optional(),
 };
 
+/** `2026-05-14, the test on this page can mislead`: the day and the reason, on one line. */
+export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') =>
+  z.string({ error: hint }).regex(/^\S{10}, *\S/, { error: hint }).refine((text) => DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10)), { error: hint });
+
 /** Fields that any entry may have. */
 export const shelf = {
+  /** Taken down: gone from everything the almanac makes; a page leaves a notice at its address. */
+  withdrawn: withdrawn().optional(),
   /** Not ready: the entry appears nowhere. */
   draft: yesNo().optional(),
   /** Old addresses of this page, such as /lists/package-day/. */

@@ -1,6 +1,6 @@
 /* sources/: what was opened and read, once each. Pages and figures name the file. */
 import { z } from 'astro/zod';
-import { day, number, oneOf, section, words } from './fields.ts';
+import { day, number, oneOf, section, words, withdrawn } from './fields.ts';
 
 export const sources = section({
   /** Who wrote or published it. */
@@ -17,6 +17,8 @@ export const sources = section({
   seen: oneOf(['itself', 'quoted', 'memory']),
   /** The day it was last opened. */
   opened: day().optional(),
+  /** Taken back or found wrong: every row that rests on it goes with it. */
+  withdrawn: withdrawn().optional(),
 });
 
 export type Source = z.infer<typeof sources>;

@@ -76,6 +76,11 @@ test('a page carries the names under which people look for it, where only the in
   assert.match(forIndex(page('pests/other/', ''), words), /<main id="text"/);
 });
 
+test('a meeting carries its day and its names together, with all their commas', () => {
+  const meeting = page('meetings/x/', '<p><time datetime="2026-05-16">Saturday 16 May 2026, 10:00 to 12:30</time></p>', 'meeting');
+  assert.match(forIndex(meeting, [{ id: 'yard', names: ['yard "day"'], more: '/meetings/x/' }]), /<main data-also-sought="yard &quot;day&quot;" data-when-sought="Saturday 16 May 2026, 10:00 to 12:30" data-pagefind-meta="also\[data-also-sought\], when\[data-when-sought\]" id/);
+});
+
 test('what stands apart on the page stands apart in the index', () => assert.match(forIndex(page('a/', '<table><tr><td>3</td><td>12</td></tr></table>one<br>two'), []), /<td>3 <\/td><td>12 <\/td><\/tr><\/table>one <br>two/));
 
 test('the words of a step are read', () => assert.match(forIndex(page('a/', '<label><input type="checkbox"><span>Mix 2:1</span></label>'), []), /<div><input type="checkbox"><span>Mix 2:1<\/span><\/div>/));

@@ -66,7 +66,8 @@ export async function openCalculator(browser: Browser, site: Site, slug: string,
 function readValues(): Record<string, string> {
   const found: Record<string, string> = {};
   for (const output of document.querySelectorAll('output')) {
-    const row = output.closest<HTMLElement>('[data-sample]')?.dataset.sample;
+    const mark = output.closest<HTMLElement>('[data-sample], [data-line], [data-row], [data-plant]')?.dataset;
+    const row = mark && (mark.sample ?? mark.line ?? mark.row ?? mark.plant);
     const name = (row === undefined ? '' : `${row} `) + output.name;
     if (name in found) found[name] = `${name} stands twice`;
     else if (output.dataset.value !== undefined) found[name] = output.dataset.value;

@@ -206,7 +206,7 @@ test('the engine cannot be loaded: said in a sentence, all pages listed; the nex
   await page.reload();
   await page.locator('#words').fill('mites');
   await settled(page);
-  await page.waitForFunction(() => document.querySelector('[role=status]')!.textContent!.startsWith('The search could not'));
+  await page.waitForFunction(() => document.querySelector('[role=status]')!.textContent!.startsWith('Search did not load'));
   assert.ok(await page.getByRole('main').getByRole('link', { name: 'Wax moth' }).isVisible());
   await context.unroute('**/search-words.json');
   await page.locator('#words').fill('wax moth');

@@ -3,10 +3,11 @@
  * a review is past, what is due and which meeting is next, and fetches ahead what a search will ask for. Without it the page reads as the main district's.
  */
 import { formatMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
-import { todayIn } from '../../../shared/days/today.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { showMeetings } from './meetings.ts';
+import { showNotices } from './notices.ts';
 import { showNow } from './now.ts';
+import { windowHere } from './window-here.ts';
 
 const root = document.documentElement;
 const shelf = `almanac ${root.dataset.shelf} forms`;
@@ -54,20 +55,11 @@ for (const button of buttons) {
 
 /** Rewrites every window of days for the district that the reader chose. */
 function showDistrict(): void {
-  const district = root.dataset.district;
-  for (const place of document.querySelectorAll<HTMLElement>('[data-windows]')) {
-    const [, from, to] = pick(place.dataset.windows!, district);
-    place.textContent = words(from!, to!);
-  }
-  const button = buttons.find((each) => each.dataset.form === 'district' && each.value === district);
+  for (const place of document.querySelectorAll<HTMLElement>('[data-windows]')) place.textContent = words(...windowHere(place.dataset.windows!));
+  const button = buttons.find((each) => each.dataset.form === 'district' && each.value === root.dataset.district);
   const name = document.querySelector('[data-district-name]');
   if (button && name) name.textContent = button.textContent!.replace('Dates for ', '');
   document.dispatchEvent(new Event('almanac-district'));
-}
-
-function pick(windows: string, district: string | undefined): string[] {
-  const all = windows.split(';').map((each) => each.split(' '));
-  return all.find(([id]) => id === district) ?? all[0]!;
 }
 
 function words(from: string, to: string): string {
@@ -76,7 +68,9 @@ function words(from: string, to: string): string {
   return `${first} to ${formatMonthDay(to as MonthDay)}`;
 }
 
-const today = todayIn(root.dataset.zone!, new Date());
+const today = showNotices();
+// A page that is left open shows no notice of yesterday.
+document.addEventListener('visibilitychange', showNotices);
 for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]')) {
   if (check.dataset.nextCheck! < today) check.append(': past. Ask before you rely on this page.');
 }

@@ -4,6 +4,7 @@
  */
 import { addMonthDays, halfMonthName, isWithinSpan, monthDayOf, type MonthDay } from '../../../shared/days/month-day.ts';
 import type { Day } from '../../../shared/days/day.ts';
+import { windowHere } from './window-here.ts';
 
 const SOON_DAYS = 21;
 const PASSED_DAYS = 14;
@@ -13,11 +14,7 @@ let today: Day;
 let now: MonthDay;
 let rows: HTMLElement[];
 
-function windowOf(row: HTMLElement, key: 'dated' | 'phase'): [MonthDay, MonthDay] {
-  const all = row.dataset[key]!.split(';').map((each) => each.split(' '));
-  const [, from, to] = all.find(([id]) => id === root.dataset.district) ?? all[0]!;
-  return [from as MonthDay, to as MonthDay];
-}
+const windowOf = (row: HTMLElement, key: 'dated' | 'phase') => windowHere(row.dataset[key]!) as [MonthDay, MonthDay];
 
 const OPEN = { list: 'due', pest: 'out', 'know-how': 'read' } as const;
 

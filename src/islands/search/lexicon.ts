@@ -4,7 +4,7 @@ export type Word = { id: string; /** The one that is shown, then all others. */ 
 /** As it is fetched: names of a word parted by semicolons; spelled words in order, each as the number of letters it shares with the one before, and the rest. */
 export type WrittenLexicon = { words: Record<string, string>; spelled: string };
 
-export type Lexicon = { words: Word[]; /** The well-spelled word that a mistyped one was meant to be; null for one that is right, or far from all. */ meant: (word: string) => string | null };
+export type Lexicon = { words: Word[]; isAlias: (word: string) => boolean; /** The well-spelled word that a mistyped one was meant to be; null for one that is right, or far from all. */ meant: (word: string) => string | null };
 
 const ENDINGS = ['', 's', 'es', 'ed', 'd', 'ing', 'ly', 'y', 'er', 'r'];
 
@@ -19,6 +19,7 @@ export function readLexicon({ words, spelled }: WrittenLexicon): Lexicon {
   const isRight = (word: string): boolean => stemsOf(word).some((stem) => right.has(stem) || right.has(`${stem}e`)) || all.some((other) => other.startsWith(word));
   return {
     words: list,
+    isAlias: (word) => aliases.has(word),
     meant: (word) => (isRight(word) ? null : nearestOf(word, all, aliases.has(word) ? ONE_VOWEL : farthest(word.length))),
   };
 }

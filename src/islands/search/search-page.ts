@@ -43,7 +43,7 @@ async function ask(): Promise<void> {
   } catch {
     // Without a network now; the next word tries again.
     opening = undefined;
-    if (turn === asked) status.textContent = 'The search could not be loaded. All pages are listed below.';
+    if (turn === asked) status.textContent = 'Search did not load. All pages are listed below.';
   }
 }
 

@@ -1,0 +1,124 @@
+/**
+ * The days of a hive's year from which others are counted, defined once. Each is had from the first of these that there is:
+ * members' dates of three years or more (the middle one; the span seen, at least the usual doubt either way below five years);
+ * a published date; the bloom of the plant that the club takes for its sign; a temperature that the normals pass; what another
+ * district has, moved by days; the club's own guess. How it was had and how far it may be off go with it always.
+ */
+import { addMonthDays, monthDayOf, type MonthDay } from '../days/month-day.ts';
+import type { Day } from '../days/day.ts';
+import { bloomOf, type Plant, type UsualDoubt } from './bloom.ts';
+import type { Climate } from './climate.ts';
+import { crossings } from './crossings.ts';
+import { dailyFromMonthly } from './daily-curve.ts';
+import { daysSeen, spanAround, type DaysSeen } from './observed-days.ts';
+
+/** A temperature and the side of the year: the figure that holds it is handed in under this name. */
+type Passing = { readonly of: 'minimum' | 'maximum'; readonly way: 'up' | 'down'; readonly figure: 'freezeC' | 'clusterC' | 'syrupC' };
+
+export type AnchorRule = {
+  readonly id: string;
+  readonly words: string;
+  /** Which shift of a district moves it: a cold place is later in spring and earlier in fall. */
+  readonly half: 'spring' | 'fall';
+  /** In one year it cannot come before this one. */
+  readonly after?: string;
+  readonly freeze?: 'last' | 'first';
+  readonly passing?: Passing;
+};
+
+export const anchorRules = [
+  { id: 'first-pollen', words: 'first pollen', half: 'spring' },
+  { id: 'first-drone', words: 'first drone', half: 'spring' },
+  { id: 'last-freeze', words: 'last freeze', half: 'spring', freeze: 'last', passing: { of: 'minimum', way: 'up', figure: 'freezeC' } },
+  { id: 'swarm', words: 'first swarm', half: 'spring', after: 'first-drone' },
+  { id: 'main-flow-start', words: 'start of main flow', half: 'spring', after: 'first-pollen' },
+  { id: 'main-flow-end', words: 'end of main flow', half: 'spring', after: 'main-flow-start' },
+  { id: 'fall-flow', words: 'fall flow', half: 'fall', after: 'main-flow-end' },
+  { id: 'first-freeze', words: 'first freeze', half: 'fall', after: 'main-flow-start', freeze: 'first', passing: { of: 'minimum', way: 'down', figure: 'freezeC' } },
+  { id: 'last-syrup', words: 'last syrup', half: 'fall', after: 'main-flow-end', passing: { of: 'maximum', way: 'down', figure: 'syrupC' } },
+  { id: 'cluster', words: 'cluster', half: 'fall', after: 'fall-flow', passing: { of: 'maximum', way: 'down', figure: 'clusterC' } },
+  { id: 'brood-stops', words: 'end of brood', half: 'fall', after: 'fall-flow' },
+] as const satisfies readonly AnchorRule[];
+
+export type AnchorId = (typeof anchorRules)[number]['id'];
+export const anchorIds: readonly AnchorId[] = anchorRules.map(({ id }) => id);
+
+export type Basis =
+  | { readonly kind: 'observed'; readonly years: number }
+  | { readonly kind: 'published' }
+  | { readonly kind: 'degree-days'; readonly plant: string }
+  | { readonly kind: 'bloom-seen'; readonly plant: string; readonly years: number }
+  | { readonly kind: 'temperature'; readonly degreesC: number }
+  | { readonly kind: 'shifted'; readonly days: number; readonly of: Basis }
+  | { readonly kind: 'guess' };
+
+/** `earliest` and `latest` are the day itself where nobody said how far it may be off. */
+export type AnchorDate = { readonly expected: MonthDay; readonly earliest: MonthDay; readonly latest: MonthDay; readonly basis: Basis };
+
+export type SeasonFigures = {
+  readonly freezeC: number | null;
+  readonly clusterC: number | null;
+  readonly syrupC: number | null;
+  /** A crossing of the freeze temperature, and dates of sums. */
+  readonly doubt: UsualDoubt | null;
+  /** Any other crossing. */
+  readonly crossingDays: number | null;
+};
+
+export type PlaceGiven = {
+  readonly climate: Climate | null;
+  readonly observed: readonly { readonly [id in AnchorId]?: Day | undefined }[];
+  readonly signs: { readonly [id in AnchorId]?: Plant | undefined };
+  readonly guesses: { readonly [id in AnchorId]?: DaysSeen | undefined };
+  readonly figures: SeasonFigures;
+  /** The district whose dates are taken, moved, where this one has none of its own. */
+  readonly like?: { readonly anchors: Anchors; readonly laterByDays: number; readonly fallLaterByDays: number } | undefined;
+};
+
+export type Anchors = { readonly [id in AnchorId]?: AnchorDate | undefined };
+
+export function anchorsOf(place: PlaceGiven): Anchors {
+  return Object.fromEntries(anchorRules.map((rule) => [rule.id, anchorOf(rule, rule.id, place)]));
+}
+
+function anchorOf(rule: AnchorRule, id: AnchorId, place: PlaceGiven): AnchorDate | undefined {
+  const guess = place.guesses[id];
+  return fromObserved(id, place) ?? fromPublished(rule, place) ?? fromBloom(id, place) ?? fromTemperature(rule, place) ?? fromOther(rule, id, place) ?? (guess && dated(guess, { kind: 'guess' }));
+}
+
+const dated = ({ middle, earliest, latest }: DaysSeen, basis: Basis): AnchorDate => ({ expected: middle, earliest, latest, basis });
+
+function fromObserved(id: AnchorId, { observed, figures }: PlaceGiven): AnchorDate | undefined {
+  const days = observed.flatMap((year) => year[id] ?? []).map(monthDayOf);
+  const seen = daysSeen(days, figures.doubt?.days);
+  return seen ? dated(seen, { kind: 'observed', years: days.length }) : undefined;
+}
+
+function fromPublished({ freeze }: AnchorRule, { climate, figures }: PlaceGiven): AnchorDate | undefined {
+  const day = freeze && climate?.freezes?.[freeze];
+  return day ? dated(spanAround(day, figures.doubt?.days ?? 0), { kind: 'published' }) : undefined;
+}
+
+function fromBloom(id: AnchorId, { climate, signs, figures }: PlaceGiven): AnchorDate | undefined {
+  const plant = signs[id];
+  const bloom = plant && bloomOf(plant, climate, figures.doubt);
+  if (!plant || !bloom?.ok) return undefined;
+  return dated(bloom.value, bloom.value.from === 'observed' ? { kind: 'bloom-seen', plant: plant.id, years: bloom.value.years } : { kind: 'degree-days', plant: plant.id });
+}
+
+function fromTemperature({ passing }: AnchorRule, { climate, figures }: PlaceGiven): AnchorDate | undefined {
+  const degreesC = passing && figures[passing.figure];
+  const doubt = passing?.figure === 'freezeC' ? figures.doubt?.days : figures.crossingDays;
+  if (!passing || !climate || typeof degreesC !== 'number' || typeof doubt !== 'number') return undefined;
+  const passed = crossings(dailyFromMonthly(passing.of === 'minimum' ? climate.normalsC.minByMonth : climate.normalsC.maxByMonth), degreesC);
+  return passed.ok ? dated(spanAround(passed.value[passing.way], doubt), { kind: 'temperature', degreesC }) : undefined;
+}
+
+function fromOther({ half }: AnchorRule, id: AnchorId, { like }: PlaceGiven): AnchorDate | undefined {
+  const other = like?.anchors[id];
+  if (!like || !other) return undefined;
+  const days = half === 'spring' ? like.laterByDays : like.fallLaterByDays;
+  const moved = (day: MonthDay) => addMonthDays(day, days);
+  const basis: Basis = days === 0 ? other.basis : { kind: 'shifted', days, of: other.basis };
+  return { expected: moved(other.expected), earliest: moved(other.earliest), latest: moved(other.latest), basis };
+}

@@ -1,0 +1,63 @@
+/**
+ * The days on which a plant comes into bloom at a place: from members' notes of enough years, else where its sum of degree-days is
+ * reached in a normal year. A sum is only ever counted by its own method, base and first day; a list that does not say how it
+ * counts gives no date. Stages differ by list too: the date is that of the stage named with the sum.
+ */
+import { addMonthDays, type MonthDay } from '../days/month-day.ts';
+import { accept, refuse, type Outcome } from '../outcome.ts';
+import { inCelsius, type Climate, type Sum } from './climate.ts';
+import { daysSeen, fewestYears, type DaysSeen } from './observed-days.ts';
+import { dateReached, doubtInDays, seasonSums } from './season-sum.ts';
+
+/** Days by which a date from normals may be off; small sums are reached while warm days are still rare. */
+export type UsualDoubt = { readonly days: number; readonly daysForSmallSums: number };
+
+export type Plant = {
+  readonly id: string;
+  readonly sum: Sum | 'no-method' | null;
+  /** Of each year, the first day in bloom that members wrote down, and the last where they did. */
+  readonly seen: readonly { readonly first: MonthDay; readonly lastedDays: number | null }[];
+};
+
+export type Bloom = DaysSeen & {
+  readonly from: 'observed' | 'degree-days';
+  readonly years: number;
+  /** The middle of what members saw; null where nobody wrote it down. */
+  readonly lastsDays: number | null;
+};
+
+export type NoBloom = 'no-sum' | 'no-method' | 'no-normals' | 'no-spread' | 'no-doubt' | 'not-reached';
+
+export function bloomOf(plant: Plant, climate: Climate | null, usual: UsualDoubt | null): Outcome<Bloom, NoBloom> {
+  const lastsDays = middleOf(plant.seen.flatMap(({ lastedDays }) => lastedDays ?? []));
+  const seen = daysSeen(plant.seen.map(({ first }) => first), usual?.days ?? 0);
+  if (seen) return accept({ ...seen, from: 'observed', years: plant.seen.length, lastsDays });
+  const reached = daysReached(plant.sum, climate, usual);
+  return reached.ok ? accept({ ...reached.value, from: 'degree-days', years: 0, lastsDays }) : reached;
+}
+
+function daysReached(sum: Plant['sum'], climate: Climate | null, usual: UsualDoubt | null): Outcome<DaysSeen, NoBloom> {
+  if (sum === null) return refuse('no-sum');
+  if (sum === 'no-method') return refuse('no-method');
+  if (!climate) return refuse('no-normals');
+  if (!climate.spread) return refuse('no-spread');
+  if (!usual) return refuse('no-doubt');
+  const inC = inCelsius(sum);
+  const reached = dateReached(seasonSums(climate.normalsC, inC.rule, climate.spread.degreesC, inC.from), inC.sum, doubtOf(sum, usual));
+  if (!reached.ok) return refuse(reached.reason);
+  const { expected, earliest, latest } = reached.value;
+  return accept({ middle: expected, earliest, latest });
+}
+
+const doubtOf = ({ sum, scale }: Sum, usual: UsualDoubt): number => doubtInDays(sum, [], { ...usual, fewestYears: 5, smallSumsUnder: scale === 'F' ? 100 : 50 });
+
+function middleOf(lengths: readonly number[]): number | null {
+  if (lengths.length < fewestYears) return null;
+  const sorted = [...lengths].sort((a, b) => a - b);
+  return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
+}
+
+/** The days from first to last flower, where known; else the days within which the first are looked for. */
+export function inBloom(bloom: Bloom): { from: MonthDay; to: MonthDay } {
+  return bloom.lastsDays === null ? { from: bloom.earliest, to: bloom.latest } : { from: bloom.middle, to: addMonthDays(bloom.middle, bloom.lastsDays) };
+}

@@ -1,0 +1,21 @@
+/**
+ * The days on which a curve of daily normals passes a temperature, up in spring and down in fall, in either hemisphere.
+ * `up` is the first day of the run of days at or above it that holds the warmest day, `down` the first day after that run.
+ * Normals, not weather: a single year passes weeks earlier or later, and passes more than once. A minimum that passes freezing is
+ * no frost date: freezes go on for about a month after it.
+ * Unit: that of the curve.
+ */
+import { monthDayAt, type MonthDay } from '../days/month-day.ts';
+import { accept, refuse, type Outcome } from '../outcome.ts';
+
+export type Crossings = { readonly up: MonthDay; readonly down: MonthDay };
+
+export function crossings(daily: readonly number[], degrees: number): Outcome<Crossings, 'always-above' | 'never-above'> {
+  const warmest = daily.indexOf(Math.max(...daily));
+  if (!((daily[warmest] ?? NaN) >= degrees)) return refuse('never-above');
+  const at = (day: number) => daily[(day + 2 * daily.length) % daily.length] ?? NaN;
+  const run = (step: 1 | -1) => daily.findIndex((_, past) => at(warmest + step * (past + 1)) < degrees);
+  const [before, after] = [run(-1), run(1)];
+  if (before < 0 || after < 0) return refuse('always-above');
+  return accept({ up: monthDayAt(warmest - before + 1), down: monthDayAt(warmest + after + 2) });
+}

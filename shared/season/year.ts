@@ -1,0 +1,51 @@
+/**
+ * The parts of a hive's year from its anchors, by stated rules: each begins some days from an anchor and ends the day before the
+ * next begins, so that they go round the year once. A club that has no anchors writes the parts as days, its own dated guess; the
+ * same rules read backwards give the anchors. Unit: days of a common year.
+ */
+import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
+import { accept, refuse, type Outcome } from '../outcome.ts';
+import { anchorRules, type AnchorId, type Anchors } from './anchors.ts';
+import { spanAround, type DaysSeen } from './observed-days.ts';
+import { phases, type Phase } from './phases.ts';
+import type { SeasonDays, Window } from './when.ts';
+
+/** Cells are begun about ten days before a first swarm leaves them; dearth begins the day after the flow. */
+export const phaseStarts: { readonly [phase in Phase]: { readonly anchor: AnchorId; readonly offsetDays: number } } = {
+  'winter-rest': { anchor: 'cluster', offsetDays: 0 },
+  'build-up': { anchor: 'first-pollen', offsetDays: 0 },
+  swarming: { anchor: 'swarm', offsetDays: -10 },
+  'main-flow': { anchor: 'main-flow-start', offsetDays: 0 },
+  dearth: { anchor: 'main-flow-end', offsetDays: 1 },
+  'fall-preparation': { anchor: 'fall-flow', offsetDays: 0 },
+};
+
+/** What the written parts of a year say of the anchors; the days within which they lie are not said. */
+export function guessesFrom(starts: { readonly [phase in Phase]: MonthDay }): { [id in AnchorId]?: DaysSeen } {
+  return Object.fromEntries(phases.map((phase) => [phaseStarts[phase].anchor, spanAround(addMonthDays(starts[phase], -phaseStarts[phase].offsetDays), 0)]));
+}
+
+/** `text` names the part that has no date, or that begins where the part before it has not begun. */
+export function seasonFrom(anchors: Anchors): Outcome<SeasonDays, 'no-date' | 'out-of-order'> {
+  const starts = phases.map((phase) => {
+    const anchor = anchors[phaseStarts[phase].anchor];
+    return anchor && addMonthDays(anchor.expected, phaseStarts[phase].offsetDays);
+  });
+  const missing = starts.indexOf(undefined);
+  if (missing >= 0) return refuse('no-date', { text: phases[missing] ?? '' });
+  const lengths = starts.map((start, index) => (dayNumber(starts[(index + 1) % phases.length]) - dayNumber(start) + 365) % 365);
+  const wrong = lengths.reduce((sum, length) => sum + length, 0) === 365 ? lengths.indexOf(0) : lengths.indexOf(Math.max(...lengths));
+  if (wrong >= 0) return refuse('out-of-order', { text: phases[(wrong + 1) % phases.length] ?? '' });
+  return accept(daysOf(starts as MonthDay[], anchors));
+}
+
+const dayNumber = (day: MonthDay | undefined): number => (day === undefined ? NaN : dayOfCommonYear(day));
+
+function daysOf(starts: readonly MonthDay[], anchors: Anchors): SeasonDays {
+  const window = (index: number): Window => ({ from: starts[index] ?? '', to: addMonthDays(starts[(index + 1) % phases.length] as MonthDay, -1) });
+  const days = anchorRules.flatMap(({ id }) => (anchors[id] ? [[id, anchors[id].expected] as const] : []));
+  return {
+    phases: Object.fromEntries(phases.map((phase, index) => [phase, window(index)])) as Record<Phase, Window>,
+    anchors: Object.fromEntries([...phases.map((phase, index) => [phase, starts[index] ?? ''] as const), ...days]),
+  };
+}

@@ -1,0 +1,6 @@
+/* A window of days as it is for the reader's district: of `valley 05-03 05-17;hill 05-12 05-26` its own, else the first. */
+export function windowHere(windows: string): [from: string, to: string] {
+  const all = windows.split(';').map((each) => each.split(' '));
+  const [, from, to] = all.find(([id]) => id === document.documentElement.dataset.district) ?? all[0]!;
+  return [from!, to!];
+}

@@ -1,0 +1,20 @@
+/* A field of one number whose unit may be typed behind it; what was read is shown back, in both systems, in `[data-read-as]`. */
+import type { Field } from './field.ts';
+import type { Kind } from './kind.ts';
+import { single } from './single.ts';
+
+export function measured<Value extends number | undefined>(kind: Kind<Value>, words: (value: number) => string): Field<Value> {
+  const field = single(kind);
+  const told = (form: HTMLFormElement, name: string) => form.querySelector(`[data-read-as="${name}"]`)!;
+  return {
+    ...field,
+    read: (form, name) => {
+      const reading = field.read(form, name);
+      told(form, name).textContent = 'value' in reading && reading.value !== undefined ? words(reading.value) : '';
+      return reading;
+    },
+    wake: (form, name) => {
+      form.addEventListener('reset', () => told(form, name).replaceChildren());
+    },
+  };
+}

@@ -1,0 +1,71 @@
+/* The form of the winter stores. Words: words.ts; the sums: plan.ts; arithmetic: shared/feeding. */
+import { unitWords } from '../../../shared/units/unit-names.ts';
+import { poundsToKilograms } from '../../../shared/units/weight.ts';
+import { defineCalculator } from '../parts/calculator.ts';
+import { draw } from '../parts/drawing.ts';
+import { boxOf, type Fault } from '../parts/field.ts';
+import { number, optional } from '../parts/kind.ts';
+import { measured } from '../parts/measured.ts';
+import { volumeWords, weightWords } from '../parts/measures.ts';
+import { put, show } from '../parts/outputs.ts';
+import { choice, single } from '../parts/single.ts';
+import { drawStores } from './picture.ts';
+import { mixes, planStores, type Hive, type HiveReason, type StoresFigures } from './plan.ts';
+import { feedByWords, headline, noFigure, sumWords, syrupAddress } from './words.ts';
+
+const same = (value: number): number => value;
+const inKilograms = Object.fromEntries([...unitWords.kg.map((word) => [word, same] as const), ...unitWords.lb.map((word) => [word, poundsToKilograms] as const)]);
+const told = (kg: number): string => weightWords(kg, 'metric');
+const frameCount = (kind: string) => single(optional(number(`how many ${kind} frames of honey there are, such as 5 or 5½`)));
+
+defineCalculator<Hive, StoresFigures>('winter-stores', {
+  fields: {
+    'gross-kg': measured(optional(number('what the whole hive weighs, such as 59 or 130 lb', inKilograms)), told),
+    'empty-kg': measured(optional(number('what the hive weighs without bees and stores, such as 36 or 80 lb', inKilograms)), told),
+    deep: frameCount('deep'),
+    medium: frameCount('medium'),
+    shallow: frameCount('shallow'),
+    'target-kg': measured(number('the stores wanted, such as 27 or 60 lb', inKilograms), told),
+    mix: choice(mixes, 'a mix'),
+  },
+  work: (hive, { form, result, figures }) => {
+    const planned = planStores(hive, figures);
+    if (!planned.ok) return [faultOf(planned.reason, form, hive)];
+    const { units } = figures;
+    const { storesKg, shortKg, feed } = planned.value;
+    const weight = (name: string, kg: number | undefined) => put(result, name, kg === undefined ? noFigure : weightWords(kg, units), kg);
+    const feeds = (name: string, value: number | undefined, words: (value: number, first: typeof units) => string, before = '') =>
+      put(result, name, value === undefined ? (before ? '' : noFigure) : shortKg === 0 ? (before ? '' : 'None needed') : before + words(value, units), value);
+    weight('stores-kg', storesKg);
+    put(result, 'short-kg', shortKg === undefined ? noFigure : shortKg === 0 ? 'Nothing' : weightWords(shortKg, units), shortKg);
+    feeds('sugar-kg-least', feed?.sugarKgLeast, weightWords);
+    feeds('sugar-kg-most', feed?.sugarKgMost, weightWords, 'to ');
+    feeds('syrup-l-least', feed?.syrupLitresLeast, volumeWords);
+    feeds('syrup-l-most', feed?.syrupLitresMost, volumeWords, 'to ');
+    put(result, 'feed-by', feedByWords(figures), figures.feedBy ?? undefined);
+    show(result, 'sum', sumWords(hive, planned.value, figures));
+    const picture = result.querySelector('svg')!;
+    picture.toggleAttribute('hidden', storesKg === undefined);
+    if (storesKg !== undefined) draw(picture, drawStores(storesKg, hive['target-kg'], units));
+    const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]')!;
+    link.hidden = !feed || shortKg === 0;
+    if (feed) link.hash = syrupAddress(hive.mix, feed.sugarKgMost, units);
+    return headline(hive, planned.value, figures);
+  },
+});
+
+function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive): Fault {
+  // A mix that is offered can always be made, so its reasons cannot come.
+  const faults: Partial<Record<HiveReason, readonly [box: string, words: string]>> = {
+    'nothing-given': ['gross-kg', 'Write what the hive weighs, or how many frames of honey there are.'],
+    'both-ways': ['gross-kg', 'Write the weights or the frames, not both. Empty the others.'],
+    'no-gross': ['gross-kg', 'Write what the whole hive weighs, such as 59 or 130 lb.'],
+    'no-empty': ['empty-kg', 'Write what the hive weighs without bees and stores, such as 36 or 80 lb.'],
+    'impossible-weight': [(hive['gross-kg'] ?? 0) < 0 || (hive['gross-kg'] ?? 0) > 1000 ? 'gross-kg' : 'empty-kg', 'A hive weighs from 0 to 1,000 kg.'],
+    'empty-heavier-than-gross': ['empty-kg', 'The empty hive cannot weigh more than the whole.'],
+    'impossible-frames': [(['deep', 'medium', 'shallow'] as const).find((kind) => (hive[kind] ?? 0) < 0 || (hive[kind] ?? 0) > 100) ?? 'deep', 'Frames are from 0 to 100.'],
+    'no-target': ['target-kg', 'The stores wanted must be more than 0 and at most 1,000 kg.'],
+  };
+  const [name, words] = faults[reason]!;
+  return { box: boxOf(form, name), words };
+}

@@ -1,0 +1,31 @@
+/* counts/: a season of count days as a table of commas (CSV). No names and no places: a column that is not listed is refused. */
+import { z } from 'astro/zod';
+import { day, id, list, number, oneOf, section, withdrawn, words } from './fields.ts';
+
+export const COUNT_COLUMNS = ['date', 'district', 'mites', 'bees', 'method'] as const;
+
+const whole = (hint: string, least: number, most: number) => number(hint).int({ error: hint }).min(least, { error: hint }).max(most, { error: hint });
+
+const row = z.object({
+  /** The day of the count. */
+  date: day(),
+  /** A district of club.yaml. */
+  district: id('a district of club.yaml'),
+  mites: whole('a whole number of mites, 0 or more', 0, 100_000),
+  bees: whole('a whole number of bees, 1 or more', 1, 1_000_000),
+  /** How they were counted. */
+  method: oneOf(['wash', 'roll', 'gas']),
+});
+
+const columns = list(oneOf(COUNT_COLUMNS)).refine((names) => COUNT_COLUMNS.every((name) => names.includes(name)) && names.length === COUNT_COLUMNS.length, {
+  error: `each of these columns once: ${COUNT_COLUMNS.join(', ')}`,
+});
+
+/** What lines such as `# title: Counts of 2025` above the columns may say. */
+const head = { title: words('what the counts are of, such as "Counts of 2025"').optional(), withdrawn: withdrawn().optional() };
+
+/** The rows are looked at once the columns are right. */
+export const counts = section({ ...head, columns, rows: z.array(z.unknown()) }).pipe(section({ ...head, columns, rows: list(row) }));
+
+export type Counts = z.infer<typeof counts>;
+export type CountRow = z.infer<typeof row>;

@@ -1,0 +1,23 @@
+/* signs/: what a member can see, smell or hear, once each. Bulletins say how strongly and how often each shows. */
+import { z } from 'astro/zod';
+import { oneOf, review, section, shelf, words } from './fields.ts';
+
+/** Where a sign is met, in the order in which a hive is looked at. */
+export const SIGN_PLACES = ['entrance', 'smell', 'brood', 'adults', 'comb', 'season'] as const;
+
+/** How strongly a sign points at one trouble rather than another, and how often it shows where that trouble is. */
+export const STRENGTHS = ['strong', 'fair', 'weak'] as const;
+export const SHOWS = ['always', 'often', 'sometimes', 'seldom', 'never'] as const;
+
+export const signs = section({
+  title: words('what is seen, in a few words, such as "Caps are dark and sunken"'),
+  where: oneOf(SIGN_PLACES),
+  /** How to look for it. */
+  look: words('how to look for it, in one sentence').optional(),
+  /** What it mostly is when nothing is wrong. */
+  usually: words('what it mostly is when nothing is wrong, in one sentence').optional(),
+  ...review,
+  ...shelf,
+});
+
+export type Sign = z.infer<typeof signs>;

@@ -1,0 +1,104 @@
+// What a reader waits for, in bytes as a host sends them (gzip -9). A page over its measure is named with the excess.
+import assert from 'node:assert/strict';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, posix } from 'node:path';
+import { after, before, test } from 'node:test';
+import { gzipSync } from 'node:zlib';
+import type { Browser } from 'playwright-core';
+import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { nothing, oneOfEachKind, phone } from './visit.ts';
+
+const kB = 1000;
+const limits = { html: 14_000, mostHtml: 12_000, styles: 9 * kB, fonts: 20 * kB };
+
+let site: Site;
+let browser: Browser;
+before(async () => {
+  site = await demoSite();
+  browser = await openBrowser();
+});
+after(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
+const fileOf = (page: string): string => (page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length));
+const over = (name: string, size: number, limit: number): string[] => (size > limit ? [`${name}: ${size} B, ${size - limit} B over ${limit}`] : []);
+
+test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', (t) => {
+  const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(page))) })).sort((a, b) => b.size - a.size);
+  t.diagnostic(sizes.slice(0, 5).map(({ page, size }) => `${page} ${size}`).join(', '));
+  nothing(sizes.flatMap(({ page, size }) => over(page, size, limits.html)));
+  const large = sizes.filter(({ size }) => size > limits.mostHtml);
+  assert.ok(large.length <= sizes.length * 0.05, `${large.length} of ${sizes.length} pages are over ${limits.mostHtml} B:\n${large.map(({ page, size }) => `  ${page}: ${size}`).join('\n')}`);
+});
+
+test('script: 3 kB on a page to read, 5 kB on a list, 6 kB on the search page, 8 kB on a calculator until it is touched', (t) => {
+  const measured = site.pages.map((page) => {
+    const files = scriptsOf(page);
+    const size = [...files].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
+    const path = page.slice(site.base.length);
+    const limit = /^lists\/./.test(path) ? 5 * kB : path === 'search/' ? 6 * kB : /^work-it-out\/./.test(path) ? 8 * kB : 3 * kB;
+    return { page, size, limit, files };
+  });
+  for (const page of oneOfEachKind(site)) {
+    const { size, files } = measured.find((each) => each.page === page)!;
+    t.diagnostic(`${page} ${size} B in ${files.size}`);
+  }
+  assert.ok(measured.every(({ files }) => files.size > 0), 'every page has script');
+  nothing(measured.flatMap(({ page, size, limit }) => over(page, size, limit)));
+});
+
+test('the style sheet of the whole site is 9 kB at most, the fonts 20 kB', (t) => {
+  const assets = readdirSync(site.folder, { recursive: true, encoding: 'utf8' }).filter((name) => !name.startsWith('pagefind'));
+  const sum = (ending: string, size: (bytes: Buffer) => number): number => assets.filter((name) => name.endsWith(ending)).reduce((all, name) => all + size(readFileSync(join(site.folder, name))), 0);
+  const [styles, fonts] = [sum('.css', zipped), sum('.woff2', (bytes) => bytes.length)];
+  t.diagnostic(`styles ${styles} B, fonts ${fonts} B`);
+  assert.ok(styles > 0 && fonts > 0);
+  nothing([...over('styles', styles, limits.styles), ...over('fonts', fonts, limits.fonts)]);
+});
+
+test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form', async (t) => {
+  const found: string[] = [];
+  for (const page of oneOfEachKind(site)) {
+    const { size, names } = await firstView(page);
+    const form = /^(work-it-out|lists)\/./.test(page.slice(site.base.length)) || page.endsWith('/search/');
+    t.diagnostic(`${page} ${size} B, ${names.length} requests`);
+    found.push(...over(page, size, form ? 52 * kB : 45 * kB));
+    if (names.length > (form ? 7 : 5)) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
+  }
+  nothing(found);
+});
+
+/** The script files of a page: those it names, and what they import before they run. */
+function scriptsOf(page: string): Set<string> {
+  const html = site.read(fileOf(page));
+  const files = new Set<string>();
+  const take = (file: string): void => {
+    if (files.has(file)) return;
+    assert.ok(existsSync(join(site.folder, file)), `${page} names ${file}`);
+    files.add(file);
+    const text = readFileSync(join(site.folder, file), 'utf8');
+    for (const [, from] of text.matchAll(/(?:\bfrom|\bimport)\s*["'](\.[^"']+)["']/g)) take(posix.normalize(`${dirname(file)}/${from}`));
+  };
+  for (const [, source] of html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)) take(source!.slice(site.base.length));
+  for (const [, source] of html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g)) take(source!.slice(site.base.length));
+  return files;
+}
+
+/** Everything that is fetched until the page is at rest, icon and manifest apart. */
+async function firstView(page: string): Promise<{ size: number; names: string[] }> {
+  const context = await browser.newContext({ viewport: phone });
+  const tab = await context.newPage();
+  const sizes: Promise<{ name: string; size: number }>[] = [];
+  tab.on('requestfinished', (request) => {
+    if (/icon\.svg|manifest/.test(request.url())) return;
+    sizes.push(request.sizes().then(({ responseBodySize }) => ({ name: new URL(request.url()).pathname, size: responseBodySize })));
+  });
+  await tab.goto(site.at(page), { waitUntil: 'networkidle' });
+  const all = await Promise.all(sizes);
+  await context.close();
+  assert.ok(all.some(({ name }) => name === page), `${page} itself was measured`);
+  return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name) };
+}
