@@ -60,8 +60,8 @@ async function drawPages(options: BuildOptions, out: string, cache: string, edit
   process.env.ALMANAC_FINGERPRINT = edition.fingerprint;
   const { build: astro } = await import('astro');
   await astro({
-    root: projectFolder, outDir: out, cacheDir: cache, base: options.base, site: options.site, logLevel: 'error', force: true, mode: 'production',
-    vite: { logLevel: 'error', cacheDir: join(cache, 'vite') },
+    root: projectFolder, outDir: out, cacheDir: cache, base: options.base, site: options.site, logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', force: true, mode: 'production',
+    vite: { logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', cacheDir: join(cache, 'vite') },
   });
 }
 
