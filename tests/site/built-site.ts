@@ -8,7 +8,7 @@
  *   after(async () => { await browser.close(); await site.close(); });
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { sourceFingerprint } from '../../src/desk/freshness.ts';
@@ -97,7 +97,7 @@ async function built(content: string, name: string, { base = '/', site }: Publis
     renameSync(out, folder);
     removeOld(kind, folder);
   });
-  utimesSync(folder, new Date(), new Date());
+  writeFileSync(`${folder}.used`, '');
   return { folder, content, base, pages: pagesIn(folder, base), read: (path) => readFileSync(join(folder, path), 'utf8') };
 }
 
@@ -139,12 +139,15 @@ function isLeft(lock: string): boolean {
   }
 }
 
+// By the disk's own times, so that no clock is asked.
+const lastUse = (folder: string): number => Math.max(...[folder, `${folder}.used`].map((path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0));
+
 // Sites of earlier states of the tree go, unless another run may still be reading them.
 function removeOld(kind: string, folder: string): void {
   for (const name of readdirSync(kept)) {
     const other = join(kept, name);
-    if (!name.startsWith(`${kind}.`) || other === folder) continue;
-    const unused = Date.now() - (statSync(other, { throwIfNoEntry: false })?.mtimeMs ?? 0);
-    if (unused > 30 * 60_000) rmSync(other, { recursive: true, force: true });
+    if (!name.startsWith(`${kind}.`) || name.endsWith('.used') || other === folder) continue;
+    const unused = lastUse(folder) - lastUse(other);
+    if (unused > 30 * 60_000) for (const left of [other, `${other}.used`]) rmSync(left, { recursive: true, force: true });
   }
 }

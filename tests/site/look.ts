@@ -2,7 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { Site } from './built-site.ts';
-import { hiddenFocus, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
+import { hiddenFocus, paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
 import { desk, narrow, phone, visit } from './visit.ts';
 
 export const lookedFor = {
@@ -11,6 +11,7 @@ export const lookedFor = {
   axe: 'axe finds nothing at 390 px',
   wide: 'no page is pushed sideways at 320, 390 or 1280 px',
   small: 'no letters are under 18 px',
+  pale: 'letters stand out by 7 to 1',
   targets: 'what a finger presses is large enough',
   focus: 'what a keyboard reaches shows its focus, clear of the bar',
   paper: 'on paper: dark on white, empty boxes, nothing cut in two, nothing too wide',
@@ -20,12 +21,24 @@ export type Looks = Record<keyof typeof lookedFor, string[]>;
 // The printed width of A4 between our margins of 14 mm, in CSS pixels; Letter is wider.
 const a4 = { width: 688, height: 1009 };
 
-export async function lookAt({ browser, site, pages, context }: { browser: Browser; site: Site; pages?: readonly string[]; context?: BrowserContextOptions }): Promise<Looks> {
-  const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], targets: [], focus: [], paper: [] };
+export interface Looking {
+  browser: Browser;
+  site: Site;
+  /** All pages where left out. */
+  pages?: readonly string[];
+  context?: BrowserContextOptions;
+  /** The sizes of window; the three of a small phone, a phone and a desk where left out. */
+  windows?: readonly { width: number; height: number }[];
+}
+
+export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk] }: Looking): Promise<Looks> {
+  const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], pale: [], targets: [], focus: [], paper: [] };
   await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
     const add = (list: string[], faults: readonly string[], where = ''): unknown => list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
-    add(found.axe, await axe(page));
-    for (const size of [phone, narrow, desk]) {
+    // It reads colours as they were written, not as a system has forced them.
+    add(found.axe, await axe(page, context?.forcedColors === 'active' ? ['color-contrast'] : []));
+    add(found.pale, await page.evaluate(paleText));
+    for (const size of windows) {
       await page.setViewportSize(size);
       add(found.wide, await page.evaluate(sideways), ` at ${size.width}`);
       add(found.small, await page.evaluate(smallText), ` at ${size.width}`);
@@ -33,6 +46,8 @@ export async function lookAt({ browser, site, pages, context }: { browser: Brows
     }
     await page.setViewportSize(phone);
     add(found.focus, await page.evaluate(hiddenFocus));
+    // Forced colours are of screens.
+    if (context?.forcedColors === 'active') return [];
     await page.setViewportSize(a4);
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
     add(found.paper, [...(await page.evaluate(wrongOnPaper)), ...(await page.evaluate(sideways))]);
@@ -44,8 +59,8 @@ export async function lookAt({ browser, site, pages, context }: { browser: Brows
   return found;
 }
 
-export async function axe(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).setLegacyMode().analyze();
+export async function axe(page: Page, without: string[] = []): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).disableRules(without).setLegacyMode().analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`));
 }
 

@@ -4,7 +4,7 @@ import { after, before, test } from 'node:test';
 import type { Browser, Page } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { axe } from './look.ts';
-import { addresses, hiddenFocus, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
+import { addresses, hiddenFocus, paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
 import { open } from './visit.ts';
 
 let site: Site;
@@ -27,6 +27,8 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
   { fault: 'a word that cannot break', html: `<p style="overflow-wrap: normal">${'x'.repeat(90)}</p>`, rule: sideways, tells: /px wide in a window/ },
   { fault: 'small letters', html: '<p style="font-size: 17px">hard to read</p>', rule: smallText, tells: /^"hard to read" at 17 px$/ },
   { fault: 'letters of a picture drawn small', html: '<svg viewBox="0 0 200 40" width="100"><text y="20" style="font-size: 20px">tiny</text></svg>', rule: smallText, tells: /^"tiny" at 10 px$/ },
+  { fault: 'pale letters', html: '<p style="color: #777">pale</p>', rule: paleText, tells: /^"pale" in rgb\(119, 119, 119\) on rgb\(251, 246, 233\) is 4\.1 to 1$/ },
+  { fault: 'pale letters on a ground of their own', html: '<div style="background: #ccc"><p style="color: #444">pale</p></div>', rule: paleText, tells: /^"pale" in .* is 6\.\d to 1$/ },
   { fault: 'a low button', html: '<button style="min-height: 0; height: 40px">Low</button>', rule: smallTargets, tells: /<button> "Low" is 40 px high, under 48/ },
   { fault: 'a narrow button', html: '<button style="min-width: 0; width: 30px; padding: 0">N</button>', rule: smallTargets, tells: /<button> "N" is 30 px wide, under 48/ },
   { fault: 'a link by itself that is low', html: '<p><a href="/">alone</a></p>', rule: smallTargets, tells: /<a> "alone" is \d+ px high, under 48/ },

@@ -32,7 +32,7 @@ export function smallText(): string[] {
   return [...faults];
 }
 
-/** What a finger presses is at least 48 px high (and wide, where it is a button or field), a step to tick 64 px; a link inside a sentence may be as high as its line. */
+/** What a finger presses is at least 48 px high (a button as wide, too), a step to tick 64 px; with gloves 96. A link inside a sentence may be as high as its line. */
 export function smallTargets(): string[] {
   const faults: string[] = [];
   const tap = document.documentElement.dataset.hands === 'gloves' ? 96 : 48;
@@ -47,17 +47,47 @@ export function smallTargets(): string[] {
     const links = block.querySelectorAll('a').length;
     return !/flex|grid/.test(getComputedStyle(block).display) && (/\p{L}{2}/u.test(rest.textContent!) || (links > 1 && /[,;]/.test(rest.textContent!)));
   };
-  for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, label:has(input)')) {
+  for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])')) {
     // A source's mark beside its number leads to a row of full size.
     if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .only-heard, .mark')) continue;
-    if (element.matches('label input, a:not(.button)') && (element.matches('label input') || isInSentence(element))) continue;
+    // A box to tick is pressed by its whole row.
+    if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element))) continue;
     const { width, height } = element.getBoundingClientRect();
     const step = element.matches('.step label');
     const least = step ? row : tap;
     if (height < least - 0.5) faults.push(`${name(element)} is ${Math.round(height)} px high, under ${least}`);
-    else if (!element.matches('a:not(.button)') && width < tap - 0.5) faults.push(`${name(element)} is ${Math.round(width)} px wide, under ${tap}`);
+    else if (element.matches('button, .button') && width < tap - 0.5) faults.push(`${name(element)} is ${Math.round(width)} px wide, under ${tap}`);
   }
   return faults;
+}
+
+/** Letters stand out from what they are printed on by 7 to 1; those in pictures are looked at by eye. */
+export function paleText(): string[] {
+  const faults = new Set<string>();
+  const parts = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);
+  const light = (colour: string): number => {
+    const [red = 0, green = 0, blue = 0] = parts(colour);
+    const part = (value: number): number => (value <= 10 ? value / 3294 : ((value / 255 + 0.055) / 1.055) ** 2.4);
+    return 0.2126 * part(red) + 0.7152 * part(green) + 0.0722 * part(blue);
+  };
+  const ground = (element: Element): string => {
+    for (let at: Element | null = element; at; at = at.parentElement) {
+      const { backgroundColor } = getComputedStyle(at);
+      if ((parts(backgroundColor)[3] ?? 1) > 0) return backgroundColor;
+    }
+    return getComputedStyle(document.documentElement).colorScheme === 'dark' ? 'rgb(0, 0, 0)' : 'rgb(255, 255, 255)';
+  };
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const words = node.textContent!.trim();
+    const element = node.parentElement!;
+    if (words === '' || element.closest('script, style, svg, .only-heard') || !element.checkVisibility({ visibilityProperty: true })) continue;
+    const [ink, paper] = [getComputedStyle(element).color, ground(element)];
+    const [dark, bright] = [light(ink), light(paper)].sort((a, b) => a - b) as [number, number];
+    const ratio = (bright + 0.05) / (dark + 0.05);
+    if (ratio < 7) faults.add(`"${words.slice(0, 40)}" in ${ink} on ${paper} is ${ratio.toFixed(1)} to 1`);
+  }
+  return [...faults];
 }
 
 /** Everything that a keyboard reaches shows that it is reached, and stands clear of the bar at the edge. */

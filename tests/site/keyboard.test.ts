@@ -1,0 +1,77 @@
+// A page of each kind gone through with the Tab key alone; looks.test.ts looks at the focus of every page.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import type { Browser, Page } from 'playwright-core';
+import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { desk, nothing, oneOfEachKind, open, phone, visit } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+before(async () => {
+  site = await demoSite();
+  browser = await openBrowser();
+});
+after(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+const reached = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const at = document.activeElement!;
+    return at === document.body ? '' : `${at.tagName.toLowerCase()} ${(at.getAttribute('aria-label') ?? at.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 50)}`;
+  });
+
+test('the first stop leads past the head of the page to its text', async () => {
+  const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
+  await page.keyboard.press('Tab');
+  assert.equal(await reached(page), 'a To the text');
+  const skip = page.locator('.skip');
+  assert.ok((await skip.boundingBox())!.x >= 0, 'it shows when it is reached');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  assert.ok(await page.evaluate(() => document.querySelector('main')!.contains(document.activeElement)), await reached(page));
+  await context.close();
+});
+
+for (const window of [phone, desk]) {
+  test(`at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`, async () => {
+    nothing(
+      await visit({ browser, site, pages: oneOfEachKind(site), context: { viewport: window } }, async (page) => {
+        const all = await page.evaluate(() => {
+          const named = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter((element) => element.tabIndex >= 0 && element.checkVisibility({ visibilityProperty: true }));
+          // Of a group of round buttons only one is a stop.
+          const stops = named.filter((element) => !(element instanceof HTMLInputElement && element.type === 'radio') || element.checked || !document.querySelector(`input[type=radio][name="${element.name}"]:checked`));
+          const seen = new Set<string>();
+          const stopping = stops.filter((element) => !(element instanceof HTMLInputElement && element.type === 'radio') || (!seen.has(element.name) && seen.add(element.name)));
+          stopping.forEach((element, index) => (element.dataset.stop = String(index)));
+          return stopping.length;
+        });
+        const order: number[] = [];
+        for (let press = 0; press < all; press += 1) {
+          await page.keyboard.press('Tab');
+          order.push(await page.evaluate(() => Number((document.activeElement as HTMLElement).dataset.stop ?? -1)));
+        }
+        const wrong = order.findIndex((stop, index) => stop !== index);
+        if (wrong >= 0) return [`stop ${wrong} of ${all} is ${order[wrong]}, ${await reached(page)}`];
+        await page.keyboard.press('Shift+Tab');
+        const back = await page.evaluate(() => Number((document.activeElement as HTMLElement).dataset.stop ?? -1));
+        return all < 8 ? [`${all} stops`] : back === all - 2 ? [] : [`Shift goes from ${all - 1} to ${back}`];
+      }),
+    );
+  });
+}
+
+test('a wide table is moved sideways by the arrow keys, under its name', async () => {
+  const { page, context } = await open(browser, site.at('/about/'), { viewport: { width: 320, height: 640 } });
+  const frame = page.locator('.sideways').first();
+  assert.match((await frame.getAttribute('aria-label'))!, /^Table: /);
+  await frame.focus();
+  const isWide = await frame.evaluate((element) => element.scrollWidth > element.clientWidth);
+  if (isWide) {
+    await page.keyboard.press('ArrowRight');
+    await page.waitForFunction(() => document.querySelector('.sideways')!.scrollLeft > 0);
+  }
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 320);
+  await context.close();
+});
