@@ -4,10 +4,12 @@
  */
 import { inReadingOrder, type Fault } from '../reader/fault.ts';
 import { readFolder, type Folder } from '../reader/folder.ts';
+import { bloomSumFaults } from './bloom-sums.ts';
 import { bulletinFaults } from './bulletins.ts';
 import { calendarFaults } from './calendar.ts';
 import { cautionFaults } from './cautions.ts';
 import { checklistFaults } from './checklists.ts';
+import { climateFaults } from './climate.ts';
 import { contactFaults } from './contacts.ts';
 import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
@@ -18,9 +20,11 @@ import { markdownFaults } from './markdown.ts';
 import { meetingFaults } from './meetings.ts';
 import { nameFaults } from './names.ts';
 import { noticeFaults } from './notices.ts';
+import { observedFaults } from './observed.ts';
 import { pictureFaults } from './pictures.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
+import { seasonFaults } from './season.ts';
 import { sourceFaults } from './sources.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
@@ -28,7 +32,7 @@ import { typedFaults } from './typed.ts';
 import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
-  referenceFaults, sourceFaults, contactFaults, calendarFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
+  referenceFaults, sourceFaults, contactFaults, calendarFaults, climateFaults, observedFaults, bloomSumFaults, seasonFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
   noticeFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
 ];
 

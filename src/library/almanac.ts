@@ -7,6 +7,7 @@ import type { Article } from '../schemas/articles.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Checklist } from '../schemas/checklists.ts';
+import type { SeasonFields } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Counts } from '../schemas/counts.ts';
 import type { Figure } from '../schemas/figures.ts';
@@ -20,7 +21,9 @@ import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { isPublished, standing, withdrawalOf } from './published.ts';
+import { rowOn } from './figures.ts';
 import { seasonsOf, type DistrictSeason } from './season.ts';
+import { edition } from './settings.ts';
 
 export type Item<T> = { id: string; data: T; body: string };
 
@@ -60,18 +63,20 @@ async function readShelves(): Promise<Almanac> {
   if (!clubEntry) throw new Error('openAlmanac: needs club.yaml, which checks refuse to be without');
   const club = clubEntry.data;
   const sources = new Map((await shelf<Source>('sources')).map((item) => [item.id, item.data]));
+  const forage = byTitle((await shelf<Forage>('forage')).map((item) => withBloom(item, sources)));
+  const figures = new Map(onSources(await shelf<Figure>('figures'), sources).map((item) => [item.id, item.data]));
   return {
     club,
-    seasons: seasonsOf(club),
+    seasons: seasonsOf({ club, forage, figureOf: (id, row) => rowInForce(figures.get(id), row, edition.day) }),
     checklists: byTitle(await shelf<Checklist>('checklists')),
     bulletins: byTitle(await shelf<Bulletin>('bulletins')),
     articles: byTitle(await shelf<Article>('articles')),
     meetings: (await shelf<Meeting>('meetings')).sort((a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id)),
     reading: byTitle(await shelf<Reading>('reading')),
     treatments: byTitle(onSources(await shelf<Treatment>('treatments'), sources)),
-    forage: byTitle((await shelf<Forage>('forage')).map((item) => withBloom(item, sources))),
+    forage,
     words: (await shelf<Word>('words')).sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
-    figures: new Map(onSources(await shelf<Figure>('figures'), sources).map((item) => [item.id, item.data])),
+    figures,
     sources,
     cautions: new Map((await shelf<Caution>('cautions')).map((item) => [item.id, item.data])),
     signs: byTitle(await shelf<Sign>('signs')),
@@ -79,6 +84,12 @@ async function readShelves(): Promise<Almanac> {
     counts: await shelf<Counts>('counts'),
     withdrawn: (await Promise.all(collectionNames.map(withdrawnOf))).flat(),
   };
+}
+
+/** A figure's row on the edition's day, with the figure's unit. */
+function rowInForce(figure: Figure | undefined, row: string | undefined, day: string): ReturnType<SeasonFields['figureOf']> {
+  const held = figure && rowOn(figure, row ?? figure.follows, day);
+  return figure && held ? { value: held.value, most: held.most, unit: figure.unit } : null;
 }
 
 type Entry<T> = { id: string; data: T & { draft?: boolean; withdrawn?: string }; body?: string };

@@ -1,34 +1,40 @@
 /*
- * When things fall in each district. The year's phases are the club's own dated guess for its main district; another
- * district runs a stated number of days later or earlier.
+ * When things fall in each district, and where each date comes from. Every date on every page, list, calendar and print comes
+ * through here; how the days are had from climate, members' dates and guesses is in shared/season.
  */
 import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
-import { phaseName, readWhen, resolveWhen, shiftWindow, type SeasonDays } from '../../shared/season/when.ts';
-import { PHASES, type Club } from '../schemas/club.ts';
+import { anchorsIn, phaseName, readWhen, resolveWhen, type SeasonDays, type When } from '../../shared/season/when.ts';
+import { districtsOf, type District, type SeasonFields } from '../schemas/as-season.ts';
+import type { Club } from '../schemas/club.ts';
+import { basisOfAnchors } from './season-words.ts';
 
 export type Window = { from: MonthDay; to: MonthDay };
-export type DistrictSeason = { id: string; name: string; laterByDays: number; days: SeasonDays };
-export type Phase = (typeof PHASES)[number];
+export type DistrictSeason = Omit<District, 'days'> & { days: SeasonDays; basisOf: (when: When) => string | null };
+export type { Phase } from '../../shared/season/when.ts';
 
 /** Windows of one entry, a district each, main district first; null where the entry is bound to no date. */
-export type Windows = { district: string; name: string; window: Window }[];
+export type Windows = { district: string; name: string; window: Window; /** Where the days come from and how far off they may be; null for days as written. */ basis: string | null }[];
 
-export function seasonsOf(club: Club): DistrictSeason[] {
-  return club.districts.map((district) => {
-    const later = district['later-by-days'];
-    const phases = Object.fromEntries(PHASES.map((phase) => [phase, shiftWindow(windowOf(club.season.phases[phase]), later)]));
-    const anchors = Object.fromEntries(PHASES.map((phase) => [phase, phases[phase]!.from]));
-    return { id: district.id, name: district.name, laterByDays: later, days: { phases, anchors } as SeasonDays };
+export function seasonsOf(fields: SeasonFields): DistrictSeason[] {
+  const districts = districtsOf(fields);
+  const titles = new Map(fields.forage.map(({ id, data }) => [id, data.title.toLowerCase()]));
+  return districts.map((district) => {
+    if (!district.days.ok) throw new Error(`seasonsOf: ${district.name} has no whole year, which checks refuse to be without`);
+    const days = district.days.value;
+    return { ...district, days, basisOf: (when) => basisOfAnchors(anchorsBehind(when), district.anchors, { titles, main: districts[0]!.name }) };
   });
 }
+
+/** A part of the year lies between its own start and the next one's. */
+const anchorsBehind = (when: When): string[] => (when.kind === 'phase' ? [when.phase, `after ${when.phase}`] : anchorsIn(when));
 
 /** The window of a `when:` in each district. Dates written as days of the year hold in every district as written. */
 export function windowsOf(when: string | undefined, seasons: readonly DistrictSeason[]): Windows | null {
   const read = when === undefined ? null : readWhen(when);
   if (!read?.ok) return null;
-  const all = seasons.flatMap(({ id, name, days }) => {
+  const all = seasons.flatMap(({ id, name, days, basisOf }) => {
     const window = resolveWhen(read.when, days);
-    return window ? [{ district: id, name, window: window as Window }] : [];
+    return window ? [{ district: id, name, window: window as Window, basis: basisOf(read.when) }] : [];
   });
   return all.length > 0 ? all : null;
 }
@@ -40,16 +46,14 @@ export function windowWords({ from, to }: Window): string {
 }
 
 /** How windows travel to the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
-export const windowsText = (windows: Windows): string => windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
+export const windowsText = (windows: readonly { district: string; window: Window }[]): string => windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
 
-/** What this club calls a part of the year. Authors write the one name everywhere; readers of `words: uk` see autumn. */
+/** How words that differ by district travel: `valley=from 6 years|hill=9 days later`; undefined where one says it for all. */
+export function byDistrict(said: readonly { district: string; words: string }[]): string | undefined {
+  return new Set(said.map(({ words }) => words)).size < 2 ? undefined : said.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
+}
+
+/** What this club calls a part of the year or an anchor. Authors write the one name everywhere; readers of `words: uk` see autumn and frost. */
 export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string => (club.words === 'uk' ? phaseName(phase).replace('fall', 'autumn') : phaseName(phase));
 
 export { phaseName as phaseWords } from '../../shared/season/when.ts';
-
-function windowOf(text: string): Window {
-  const read = readWhen(text);
-  const window = read.ok ? resolveWhen(read.when, { phases: {}, anchors: {} } as unknown as SeasonDays) : null;
-  if (!window) throw new Error(`seasonsOf: needs phases as days of the year, got ${text}`);
-  return window as Window;
-}

@@ -1,7 +1,8 @@
 /* club.yaml: who publishes the almanac, where, for which districts, and whom a member may ring. */
 import { z } from 'astro/zod';
+import { climate, observedYear, season } from './climate.ts';
 import { KINDS } from './kinds.ts';
-import { clock, day, duty, id, list, number, oneOf, section, when, words, yesNo } from './fields.ts';
+import { clock, day, duty, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
 
 export const PHASES = ['winter-rest', 'build-up', 'swarming', 'main-flow', 'dearth', 'fall-preparation'] as const;
 
@@ -37,10 +38,15 @@ const district = section({
   id: id('one short lower-case word, such as valley'),
   /** As in "in the valley". */
   name: words('as in "in ...", such as "the valley"'),
-  /** How many days later than the main district; 0 for the main one. */
+  /** How many days later than the main district; 0 for the main one. Of a district with normals or observed dates of its own, for the days that these do not give. */
   'later-by-days': number().int({ error: 'a whole number of days' }).min(-60, { error: 'at most 60 days earlier' }).max(60, { error: 'at most 60 days later' }),
-  /** Where that number of days comes from. */
+  /** The same for the days of fall: a cold place is later in spring and earlier in fall. As in spring where it is left out. */
+  'fall-later-by-days': number().int({ error: 'a whole number of days' }).min(-60, { error: 'at most 60 days earlier' }).max(60, { error: 'at most 60 days later' }).optional(),
+  /** Where the number of days comes from. */
   basis: words('where the number of days comes from'),
+  /** Its own normals, and what its own members saw. */
+  climate: climate.optional(),
+  observed: list(observedYear).optional(),
 });
 
 const number24 = section({
@@ -78,14 +84,11 @@ export const club = section({
   mistakes: z.email({ error: 'an address such as almanac@example.org' }),
   /** The first is the main one: it shows where a reader chose none. */
   districts: list(district).min(1, { error: 'at least one district' }),
-  season: section({
-    /** Where the dates below come from, and of what years. Shown to members. */
-    basis: words('where these dates come from'),
-    checked: day(),
-    'next-check': day(),
-    /** The year of a hive here, as month days of the main district. They follow one another. */
-    phases: section(Object.fromEntries(PHASES.map((phase) => [phase, when()])) as Record<(typeof PHASES)[number], ReturnType<typeof when>>),
-  }),
+  season,
+  /** Monthly normals of the main district, and what is published about it. */
+  climate: climate.optional(),
+  /** What members of the main district saw, a section a year. */
+  observed: list(observedYear).optional(),
   contacts: list(contact).min(1, { error: 'at least one contact' }),
   /** How the almanac is reviewed, in two or three sentences. Printed on the About page. */
   review: words('how pages are reviewed'),

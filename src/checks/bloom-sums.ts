@@ -1,0 +1,46 @@
+/* A sum of degree-days in forage/ carries all that makes it mean something, in one scale, counted from the winter of this hemisphere. */
+import { formatMonthDay, parseMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import type { Fault } from '../reader/fault.ts';
+import type { Club } from '../schemas/club.ts';
+import type { Forage } from '../schemas/forage.ts';
+import type { Sound, SoundEntry } from './fields.ts';
+import { atField, type Said } from './place.ts';
+
+/** Bases in use lie between freezing and mild; outside of this it is the other scale's number. */
+const BASES = { F: { least: 25, most: 70 }, C: { least: -4, most: 21 } };
+
+export const bloomSumFaults = (club: Sound): Fault[] => club.of.forage.flatMap((entry) => (entry.data.bloom ? sumFaults(entry, entry.data.bloom, club.club?.data.hemisphere) : []));
+
+function sumFaults(entry: SoundEntry<Forage>, bloom: NonNullable<Forage['bloom']>, hemisphere: Club['hemisphere'] | undefined): Fault[] {
+  const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Fault[] => (said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : []);
+  return [
+    ...at('degree-days', bloom['degree-days'] > 0 ? null : { found: String(bloom['degree-days']), write: 'a sum over 0' }),
+    ...at('base', baseSaid(bloom)),
+    ...at(bloom.cap === undefined ? 'method' : 'cap', capSaid(bloom)),
+    ...at('from', fromSaid(bloom.from, hemisphere)),
+  ];
+}
+
+/** A sum of the other scale is counted in its own: it is never turned into this club's by hand. */
+function baseSaid({ base, scale }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
+  const { least, most } = BASES[scale];
+  return base >= least && base <= most ? null : { found: `${base} with scale ${scale}`, write: `base, sum and scale as the list prints them, in one scale: from ${least} to ${most} in ${scale}` };
+}
+
+function capSaid({ method, cap, base }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
+  if (method === 'modified' && cap === undefined) return { found: '"modified" without a cap', write: 'a line "cap:" as well, such as 86 in F' };
+  if (cap === undefined) return null;
+  if (method !== 'modified' && method !== 'sine') return { found: `${cap} for the method ${method}`, write: 'no cap, or the method modified or sine' };
+  return cap > base ? null : { found: `${cap}, which is not over the base of ${base}`, write: 'a higher cap' };
+}
+
+function fromSaid(text: string, hemisphere: Club['hemisphere'] | undefined): Omit<Said, 'rule' | 'field'> | null {
+  const read = parseMonthDay(text);
+  if (!read.ok) return { found: `"${text}"`, write: 'a day of the year such as "01-01"' };
+  if (hemisphere === undefined) return null;
+  const month = Number(text.slice(0, 2));
+  const winter = hemisphere === 'north' ? month >= 11 || month <= 4 : month >= 5 && month <= 10;
+  if (winter) return null;
+  const other = hemisphere === 'north' ? '"01-01" and a northern sum' : '"07-01" and a southern sum';
+  return { found: `a sum counted from ${formatMonthDay(text as MonthDay)}, in summer or fall here`, write: `${other}: a list of the other half of the world cannot be turned round` };
+}

@@ -1,0 +1,109 @@
+/* The year that follows from what the club gives: every part has a date, they follow one another, and what an anchor is had from can be had. */
+import { addMonthDays, formatMonthDay } from '../../shared/days/month-day.ts';
+import { anchorName } from '../../shared/season/when.ts';
+import { anchorRules, type AnchorDate } from '../../shared/season/anchors.ts';
+import { phaseName, phases, type Phase } from '../../shared/season/phases.ts';
+import { phaseStarts } from '../../shared/season/year.ts';
+import type { Fault } from '../reader/fault.ts';
+import { daysOfYear, districtsOf, type District, type FigureOf } from '../schemas/as-season.ts';
+import type { Club } from '../schemas/club.ts';
+import type { Sound, SoundEntry } from './fields.ts';
+import { nearest } from './nearest.ts';
+import { atField, isDraft, isWithdrawn } from './place.ts';
+import { writtenYearFaults } from './written-year.ts';
+
+const dated = new WeakMap<Sound, District[]>();
+
+/** The districts as the pages will date them; none where club.yaml itself is not sound. */
+export function districtsIn(club: Sound): District[] {
+  const held = dated.get(club);
+  if (held || !club.club) return held ?? [];
+  const forage = club.of.forage.filter((entry) => !isDraft(entry) && !isWithdrawn(entry));
+  const districts = districtsOf({ club: club.club.data, forage, figureOf: newestRow(club) });
+  dated.set(club, districts);
+  return districts;
+}
+
+/** Of each figure the row that holds last. */
+function newestRow(club: Sound): FigureOf {
+  const figures = new Map(club.of.figures.map(({ id, data }) => [id, data]));
+  return (id, row) => {
+    const figure = figures.get(id);
+    const held = figure?.rows.filter((each) => each.id === (row ?? figure.follows)).at(-1);
+    return figure && held ? { ...held, unit: figure.unit } : null;
+  };
+}
+
+export function seasonFaults(club: Sound): Fault[] {
+  const entry = club.club;
+  if (!entry) return [];
+  const districts = districtsIn(club);
+  const written = [...writtenYearFaults(entry), ...guessFaults(entry), ...bloomFaults(entry, club, districts)];
+  return [...written, ...(written.length > 0 ? [] : districts.map((district, index) => orderFaults(entry, district, index)).find((faults) => faults.length > 0) ?? [])];
+}
+
+const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string, write: string): Fault => atField(entry, path, { rule: 'season', field, found, write });
+
+function guessFaults(entry: SoundEntry<Club>): Fault[] {
+  return Object.entries(entry.data.season.guesses ?? {}).flatMap(([anchor, text]) =>
+    text === undefined || daysOfYear(text) ? [] : [at(entry, ['season', 'guesses', anchor], `season, guesses, ${anchor}`, `"${text}"`, 'a day, or two days such as "1 April to 20 April"')],
+  );
+}
+
+const WHY = {
+  'no-sum': 'which has neither a sum nor three years of notes',
+  'no-method': 'whose list does not say how it counts',
+  'no-normals': 'whose sum needs the monthly normals of the place',
+  'no-spread': 'whose sum needs to know how much days differ from year to year',
+  'no-doubt': 'whose sum needs the figure degree-day-window-days',
+  'not-reached': 'whose sum is not reached in a normal year here',
+} as const;
+
+/** The plant that stands for a day of the year is there, and comes into bloom here. */
+function bloomFaults(entry: SoundEntry<Club>, club: Sound, districts: readonly District[]): Fault[] {
+  return Object.entries(entry.data.season['by-bloom'] ?? {}).flatMap(([anchor, plant]) => {
+    if (plant === undefined) return [];
+    const said = (found: string, write: string): Fault[] => [at(entry, ['season', 'by-bloom', anchor], `season, by-bloom, ${anchor}`, `"${plant}", ${found}`, write)];
+    const near = nearest(plant, club.ids.forage);
+    if (!club.ids.forage.has(plant)) return said('which is not in forage/', near ? `"${near}"` : 'the name of a file in forage/');
+    const bloom = districts[0]?.blooms.find((each) => each.plant === plant)?.bloom;
+    return !bloom || bloom.ok ? [] : said(WHY[bloom.reason], 'a plant that this club can date');
+  });
+}
+
+function orderFaults(entry: SoundEntry<Club>, district: District, index: number): Fault[] {
+  const { days } = district;
+  const part = phases.find((phase) => !days.ok && phase === days.text);
+  if (days.ok || !part) return [];
+  if (days.reason === 'no-date') return index > 0 ? [] : [lacking(entry, part)];
+  const before = phases[(phases.indexOf(part) + phases.length - 1) % phases.length]!;
+  const [from, earlier] = [startOf(part, district), startOf(before, district)];
+  const where = index === 0 ? '' : ` in ${district.name}`;
+  return [at(entry, ['season'], 'season', `${phaseName(part)} from ${from}, which is not after ${phaseName(before)} from ${earlier}${where}`, `dates of the year in the order of its parts: ${phases.map(phaseName).join(', ')}`)];
+}
+
+function lacking(entry: SoundEntry<Club>, part: Phase): Fault {
+  const { anchor } = phaseStarts[part];
+  return at(entry, ['season'], 'season', `no date for the start of ${phaseName(part)}`, `"${anchor}" of three years under observed, a guess for it under guesses, or all parts of the year under phases`);
+}
+
+function startOf(phase: Phase, { anchors }: District): string {
+  const { anchor, offsetDays } = phaseStarts[phase];
+  const date: AnchorDate | undefined = anchors[anchor];
+  return date ? `${formatMonthDay(addMonthDays(date.expected, offsetDays))} (${BASES[date.basis.kind]})` : 'no day';
+}
+
+const BASES = {
+  observed: 'members\' dates', published: 'a published date', 'degree-days': 'degree-days', 'bloom-seen': 'members\' dates', temperature: 'monthly normals', shifted: 'the main district\'s, moved', guess: 'a guess',
+} as const;
+
+/** A day of the year that a `when` counts from and nobody can date. */
+export function undated(anchors: readonly string[], districts: readonly District[]): { found: string; write: string } | null {
+  const main = districts[0];
+  if (!main?.days.ok) return null;
+  const { anchors: known } = main.days.value;
+  const lacks = anchors.find((anchor) => !(anchor in known));
+  if (lacks === undefined) return null;
+  const rule = anchorRules.find(({ id }) => id === lacks);
+  return { found: `${anchorName(lacks)}, which this club has no date for`, write: `a guess in club.yaml, "season: guesses: ${rule?.id ?? lacks}:", or another day of the year` };
+}

@@ -1,0 +1,49 @@
+/* The parts of the year as a club writes them in club.yaml: each two days, following one another round the year once. */
+import { addMonthDays, dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { daysInWindow, phaseName, phases, readWhen, resolveWhen, type SeasonDays, type When, type Window } from '../../shared/season/when.ts';
+import type { Fault } from '../reader/fault.ts';
+import type { Club } from '../schemas/club.ts';
+import type { SoundEntry } from './fields.ts';
+import { atField } from './place.ts';
+
+export function writtenYearFaults(entry: SoundEntry<Club>): Fault[] {
+  const written = entry.data.season.phases;
+  if (!written) return [];
+  const faults: Fault[] = [];
+  const windows = phases.map((phase): Window | null => {
+    const read = readWhen(written[phase]);
+    const window = read.ok ? daysOnly(read.when) : null;
+    if (!window) faults.push(at(entry, phase, read.ok ? `"${written[phase]}", which is not two days` : read.found, read.ok ? 'two days, such as "1 October to 15 November"' : read.write));
+    return window;
+  });
+  if (faults.length > 0) return faults;
+  for (const [index, phase] of phases.entries()) {
+    const before = (index + phases.length - 1) % phases.length;
+    const said = join(windows[before]!, windows[index]!, phaseName(phases[before]!));
+    if (said) faults.push(at(entry, phase, said.found, said.write));
+  }
+  const total = windows.reduce((sum, window) => sum + daysInWindow(window!), 0);
+  if (faults.length === 0 && total !== 365) faults.push(at(entry, phases[0], `parts of the year that add up to ${total} days`, 'parts that go round the year once'));
+  return faults;
+}
+
+const at = (entry: SoundEntry, phase: string, found: string, write: string): Fault =>
+  atField(entry, ['season', 'phases', phase], { rule: 'season', field: `season, phases, ${phase}`, found, write });
+
+function daysOnly(when: When): Window | null {
+  if (when.kind !== 'span' || when.from.kind !== 'day' || when.to.kind !== 'day') return null;
+  return resolveWhen(when, { phases: {}, anchors: {} } as unknown as SeasonDays);
+}
+
+/** What is wrong where one part of the year meets the next. */
+function join(before: Window, next: Window, name: string): { found: string; write: string } | null {
+  const start = addMonthDays(before.to as MonthDay, 1);
+  const apart = (dayOfCommonYear(next.from as MonthDay) - dayOfCommonYear(start) + 365) % 365;
+  if (apart === 0) return null;
+  const found = apart <= 182
+    ? `${formatMonthDay(next.from as MonthDay)}, which leaves ${days(apart)} after ${name} in no part of the year`
+    : `${formatMonthDay(next.from as MonthDay)}, while ${name} lasts until ${formatMonthDay(before.to as MonthDay)}`;
+  return { found, write: `"${formatMonthDay(start)} to ${formatMonthDay(next.to as MonthDay)}", or another last day for ${name}` };
+}
+
+const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);

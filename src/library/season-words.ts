@@ -1,0 +1,78 @@
+/* Where a date comes from, in the words of a page: "from 6 years of members' dates, about, 9 days either way". */
+import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
+import { anchorRules, type AnchorDate, type AnchorId, type Anchors, type Basis } from '../../shared/season/anchors.ts';
+import { anchorName, phases, type Phase } from '../../shared/season/phases.ts';
+import { phaseStarts } from '../../shared/season/year.ts';
+import type { NoBloom } from '../../shared/season/bloom.ts';
+import type { Club } from '../schemas/club.ts';
+
+/** Plants by id as a sentence names them, and the district that others follow. */
+export type Names = { titles: ReadonlyMap<string, string>; main: string };
+
+export function basisWords(basis: Basis, names: Names): string {
+  switch (basis.kind) {
+    case 'observed':
+      return `from ${basis.years} years of members’ dates`;
+    case 'bloom-seen':
+      return `from ${basis.years} years of members’ notes on ${names.titles.get(basis.plant) ?? basis.plant}`;
+    case 'published':
+      return 'from the published date that half of all years pass';
+    case 'degree-days':
+      return 'from monthly normals by degree-days';
+    case 'temperature':
+      return 'from monthly normals';
+    case 'shifted':
+      return `${days(Math.abs(basis.days))} ${basis.days > 0 ? 'later' : 'earlier'} than in ${names.main}, there ${basisWords(basis.of, names)}`;
+    case 'guess':
+      return 'the club’s own guess';
+  }
+}
+
+/** With how far off a single year may be; nothing is said of a guess whose range nobody gave. */
+export function datedWords({ basis, ...dates }: AnchorDate, names: Names): string {
+  return withDoubt(basisWords(basis, names), doubtDays(dates));
+}
+
+const withDoubt = (words: string, doubt: number): string => (doubt > 0 ? `${words}, about, ${days(doubt)} either way` : words);
+
+/** The wider side of the range. */
+export function doubtDays({ expected, earliest, latest }: Pick<AnchorDate, 'expected' | 'earliest' | 'latest'>): number {
+  return Math.max(between(earliest, expected), between(expected, latest));
+}
+
+const between = (from: MonthDay, to: MonthDay): number => (dayOfCommonYear(to) - dayOfCommonYear(from) + 365) % 365;
+
+/** Of the anchors a window hangs on: each basis once, and the widest doubt. Null where it hangs on none. */
+export function basisOfAnchors(points: readonly string[], anchors: Anchors, names: Names): string | null {
+  const dates = points.flatMap((point) => anchors[anchorBehind(point)] ?? []);
+  if (dates.length === 0) return null;
+  const bases = [...new Set(dates.map(({ basis }) => basisWords(basis, names)))];
+  return withDoubt(bases.join(' and '), Math.max(...dates.map(doubtDays)));
+}
+
+/** `main-flow`, `after main-flow` or `first-freeze`. */
+function anchorBehind(point: string): AnchorId {
+  const next = point.startsWith('after ');
+  const index = phases.indexOf(point.replace(/^after /, '') as Phase);
+  return index < 0 ? (point as AnchorId) : phaseStarts[phases[(index + (next ? 1 : 0)) % phases.length]!].anchor;
+}
+
+/** Why a plant has no date here. */
+export const NO_BLOOM: Record<NoBloom, string> = {
+  'no-sum': 'No sum was found, and nobody here has three years of notes.',
+  'no-method': 'No date: the list does not say how it counts.',
+  'no-normals': 'No date: this club has not given its monthly normals.',
+  'no-spread': 'No date: it is not known how much days differ from year to year here.',
+  'no-doubt': 'No date: this club holds no figure for how far such a date may be off.',
+  'not-reached': 'Its sum is not reached in a normal year here.',
+};
+
+/** Every anchor in the order of the year, as this club's readers call it. */
+export function anchorTitle(id: AnchorId, club: Pick<Club, 'words'>): string {
+  const words = anchorName(id);
+  return club.words === 'uk' ? words.replace('fall', 'autumn').replace('freeze', 'frost') : words;
+}
+
+export const anchorOrder: readonly AnchorId[] = anchorRules.map(({ id }) => id);
+
+const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
