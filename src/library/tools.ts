@@ -8,6 +8,7 @@ export type Tool = { slug: string; title: string; lede: string };
 export const TOOLS: readonly Tool[] = [
   { slug: 'mite-count', title: 'Mite count', lede: 'Mites per hundred bees, how sure that is, and whether to act.' },
   { slug: 'syrup', title: 'Syrup', lede: 'Sugar, water and syrup by weight or volume, and when it would grain.' },
+  { slug: 'winter-stores', title: 'Winter stores', lede: 'What is in the hive, what is short, and the syrup that makes it up.' },
   { slug: 'package-calendar', title: 'Package calendar', lede: 'What happens when, from the day your package goes in.' },
 ];
 
