@@ -25,6 +25,7 @@ import { pictureFaults } from './pictures.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
 import { seasonFaults } from './season.ts';
+import { signFaults } from './signs.ts';
 import { sourceFaults } from './sources.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
@@ -33,7 +34,7 @@ import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
   referenceFaults, sourceFaults, contactFaults, calendarFaults, climateFaults, observedFaults, bloomSumFaults, seasonFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
-  noticeFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
+  noticeFaults, signFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */

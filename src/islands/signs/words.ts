@@ -1,0 +1,26 @@
+/* What the ranking says in words: never what it is, always what to check. */
+import type { Candidate, Ranking } from '../../../shared/signs/rank.ts';
+
+/** The line that is read aloud. `usual`: how many ticked signs mostly mean nothing. */
+export function headline({ outcome }: Ranking, titles: readonly string[], usual: number): string {
+  if (outcome === 'nothing-picked') return '';
+  if (outcome === 'no-match') return usual > 0 ? 'Mostly nothing, and nothing else in this list fits.' : 'Nothing in this list fits.';
+  if (outcome === 'only-harmless') return `Only harmless things fit: ${titles.join(', ')}.`;
+  return titles.length === 1 ? `Check for this: ${titles[0]}.` : `Check these ${titles.length}, this first: ${titles[0]}.`;
+}
+
+/** What fits, what speaks against, what stays open. */
+export function whyLines({ fits, against, open, outOfSeason }: Candidate, wordsOf: (sign: string) => string): [name: string, words: string][] {
+  const missing = against.filter(({ why }) => why === 'not-there');
+  const never = against.filter(({ why }) => why === 'never-shows');
+  const speaks = [
+    ...never.map(({ sign }) => `${wordsOf(sign)}, which never shows in it`),
+    ...missing.map(({ sign }) => `not there: ${wordsOf(sign)}`),
+    ...(outOfSeason ? ['seldom in this part of the year'] : []),
+  ];
+  return [
+    ['Fits', fits.map(({ sign, shows }) => `${wordsOf(sign)} (${shows})`).join('; ')],
+    ...(speaks.length > 0 ? [['Speaks against', speaks.join('; ')] as [string, string]] : []),
+    ...(open.length > 0 ? [['Not explained by it', open.map(wordsOf).join('; ')] as [string, string]] : []),
+  ].map(([name, words]) => [name!, `${words}.`]);
+}
