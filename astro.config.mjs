@@ -20,6 +20,8 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   vite: {
+    // Some hosts serve no file whose name begins with "_"; Astro would name a page's script after the page, such as [id].
+    environments: { client: { build: { rolldownOptions: { output: { entryFileNames: ({ name }) => `assets/${name.replace(/\.astro.*$/, '').replace(/^_+|_+$/g, '')}.[hash].js` } } } } },
     plugins: [plainImports],
     build: {
       // A script of one line that only fetches the leaf's is written into the page; nothing else is.
