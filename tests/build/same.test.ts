@@ -1,0 +1,83 @@
+// One input gives one output, byte for byte, wherever and by whomever it is built; drafts are in none of it.
+import assert from 'node:assert/strict';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { builtFixture } from '../site/built-site.ts';
+import { contentsOf, filesIn, openWorkshop } from './workshop.ts';
+
+const { folder, copy, build } = openWorkshop();
+
+/** What differs between two folders, by file. */
+function differences(one: string, other: string, but: readonly string[] = []): string[] {
+  const [a, b] = [contentsOf(one), contentsOf(other)];
+  return [...new Set([...a.keys(), ...b.keys()])].filter((path) => !but.includes(path) && a.get(path) !== b.get(path));
+}
+
+async function built(content: string, name: string, typed: string[] = [], environment: NodeJS.ProcessEnv = {}): Promise<string> {
+  const out = join(folder, 'out', name);
+  const ran = await build(content, out, typed, environment);
+  assert.equal(ran.code, 0, ran.output);
+  return out;
+}
+
+test('two clean builds are the same, in other folders, zones, languages and on other days', async () => {
+  const one = await built(copy('hostile'), 'one', [], { TZ: 'Pacific/Kiritimati', LANG: 'C', LC_ALL: 'C' });
+  const deep = join(folder, 'a folder with spaces', 'é', 'x');
+  mkdirSync(deep, { recursive: true });
+  const again = copy('hostile');
+  const other = await built(again, join('a deeper', 'two'), [], { TZ: 'America/St_Johns', LANG: 'tr_TR.UTF-8', LC_ALL: 'de_DE.UTF-8', TMPDIR: deep, COLUMNS: '40' });
+  assert.ok(filesIn(one).length > 40);
+  assert.deepEqual(differences(one, other), []);
+});
+
+test('a difference is seen', async () => {
+  const club = copy('southern');
+  const one = await built(club, 'before');
+  writeFileSync(join(club, 'words', 'autumn.yaml'), readFileSync(join(club, 'words', 'autumn.yaml'), 'utf8').replace('March to May here.', 'March to early June here.'));
+  const changed = differences(one, await built(club, 'after'));
+  assert.ok(changed.includes('words/index.html'), changed.join(', '));
+  assert.ok(!changed.includes('lists/first-look/index.html'));
+});
+
+test('a club saved with a byte-order mark and Windows line ends gives the same pages', async () => {
+  const club = copy('hostile');
+  const plain = await built(club, 'plain');
+  const saved = copy('hostile');
+  let files = 0;
+  for (const path of filesIn(saved).filter((name) => /\.(mdx|yaml)$/.test(name))) {
+    const text = readFileSync(join(saved, path), 'utf8').replace(/^\uFEFF/, '').replace(/\r\n/g, '\n');
+    writeFileSync(join(saved, path), `\uFEFF${text.replace(/\n/g, '\r\n')}`);
+    files += 1;
+  }
+  assert.ok(files > 30);
+  const windows = await built(saved, 'windows');
+  // The record of the edition names the bytes it was built from.
+  assert.deepEqual(differences(plain, windows, ['edition.json']), []);
+});
+
+test('drafts of every kind are in no file of the site, in no name and in no packed index', async () => {
+  const { folder: site, content } = await builtFixture('hostile');
+  const drafts = filesIn(content).filter((path) => readFileSync(join(content, path), 'utf8').includes('draft: true'));
+  const kinds = new Set(drafts.map((path) => path.split('/')[0]));
+  assert.deepEqual([...kinds].sort(), ['articles', 'bulletins', 'checklists', 'figures', 'forage', 'meetings', 'reading', 'treatments', 'words']);
+  for (const path of drafts) assert.match(readFileSync(join(content, path), 'utf8'), /quincunx/);
+  const contents = contentsOf(site);
+  assert.ok([...contents.values()].some((text) => text.includes('Trifolium') || text.includes('odd-prose')), 'the files were read');
+  assert.ok([...contents.keys()].some((path) => path.startsWith('pagefind/') && path.endsWith('fragment')), 'the index was unpacked');
+  const found = [...contents].filter(([path, text]) => /quincunx|987[,.]?654/i.test(path + text)).map(([path]) => path);
+  assert.deepEqual(found, []);
+});
+
+test('the edition is what was asked for, or the newest day in the content; never the clock', async () => {
+  const day = (out: string): string => JSON.parse(readFileSync(join(out, 'edition.json'), 'utf8')).day;
+  const home = (out: string): string => readFileSync(join(out, 'index.html'), 'utf8');
+  const club = copy('southern');
+  const asked = await built(club, 'asked', ['--edition', '2026-12-24']);
+  assert.equal(day(asked), '2026-12-24');
+  assert.match(home(asked), /edition of <time datetime="2026-12-24">24 December 2026<\/time>/);
+  const epoch = await built(club, 'epoch', [], { SOURCE_DATE_EPOCH: '1767225600' });
+  assert.equal(day(epoch), '2026-01-01');
+  const own = await built(club, 'own');
+  assert.equal(day(own), '2026-03-02');
+});

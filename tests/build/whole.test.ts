@@ -1,0 +1,116 @@
+// A build that succeeds replaces the site whole, reaches for no network, and knows the folder it is published under.
+import assert from 'node:assert/strict';
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { test } from 'node:test';
+import { setTimeout as wait } from 'node:timers/promises';
+import { fingerprint } from '../../src/desk/fingerprint.ts';
+import { projectFolder } from '../../src/desk/places.ts';
+import { builtFixture } from '../site/built-site.ts';
+import { change, contentsOf, filesIn, openWorkshop } from './workshop.ts';
+
+const { folder, copy, build } = openWorkshop();
+
+test('the new site takes the place of the old one; a page that is gone is gone', async () => {
+  const club = copy('southern');
+  const out = join(folder, 'replaced', 'out');
+  const ran = await build(club, out);
+  assert.equal(ran.code, 0, ran.output);
+  assert.match(ran.output, /^Edition of 2026-03-02, ready in .*out after \d+\.\d s\. Upload what is in that folder\.$/m);
+  assert.ok(existsSync(join(out, 'lists', 'autumn-feed', 'index.html')));
+  writeFileSync(join(club, 'checklists', 'autumn-feed.mdx'), readFileSync(join(club, 'checklists', 'autumn-feed.mdx'), 'utf8').replace('yard: false', 'yard: false\ndraft: true'));
+  assert.equal((await build(club, out)).code, 0);
+  assert.ok(!existsSync(join(out, 'lists', 'autumn-feed')));
+  assert.deepEqual(readdirSync(dirname(out)), ['out']);
+});
+
+test('a build that is killed leaves the last good site; the next one clears up after it', async () => {
+  const club = copy('southern');
+  const out = join(folder, 'killed', 'out');
+  assert.equal((await build(club, out)).code, 0);
+  const before = fingerprint({ out });
+  change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.');
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', club, '--out', out], { stdio: 'ignore' });
+  while (child.exitCode === null && !readdirSync(dirname(out)).some((name) => name.includes('.building-'))) await wait(20);
+  child.kill('SIGKILL');
+  await new Promise((resolve) => (child.exitCode !== null || child.signalCode !== null ? resolve(undefined) : child.on('exit', resolve)));
+  assert.equal(child.signalCode, 'SIGKILL', 'it was killed while it built');
+  assert.equal(fingerprint({ out }), before);
+  assert.equal(readdirSync(dirname(out)).length, 2, 'its work lies beside the site');
+  assert.equal((await build(club, out)).code, 0);
+  assert.match(readFileSync(join(out, 'words', 'index.html'), 'utf8'), /early June/);
+  assert.deepEqual(readdirSync(dirname(out)), ['out']);
+});
+
+test('nothing is asked of any network while a site is built', async () => {
+  const watch = join(folder, 'watch.cjs');
+  const record = join(folder, 'asked.txt');
+  writeFileSync(record, '');
+  writeFileSync(watch, `
+    const { appendFileSync } = require('node:fs');
+    const note = (what) => appendFileSync(${JSON.stringify(record)}, what + '\\n');
+    const net = require('node:net'), dns = require('node:dns'), dgram = require('node:dgram');
+    const connect = net.Socket.prototype.connect;
+    net.Socket.prototype.connect = function (...given) {
+      const [where] = [given].flat(2);
+      if (!(where && typeof where === 'object' && where.path)) note('connect ' + JSON.stringify(where));
+      return connect.apply(this, given);
+    };
+    for (const name of ['lookup', 'resolve', 'resolve4', 'resolve6']) { const own = dns[name]; dns[name] = (host, ...rest) => { note(name + ' ' + host); return own(host, ...rest); }; }
+    const send = dgram.Socket.prototype.send;
+    dgram.Socket.prototype.send = function (...given) { note('send'); return send.apply(this, given); };
+    process.on('exit', () => note('watched ' + process.argv[1]));
+  `);
+  const ran = await build(copy('southern'), join(folder, 'quiet', 'out'), [], { NODE_OPTIONS: `--require "${watch.replaceAll('\\', '/')}"` });
+  assert.equal(ran.code, 0, ran.output);
+  const lines = readFileSync(record, 'utf8').trim().split('\n');
+  assert.ok(lines.some((line) => /^watched .*build\.ts$/.test(line)), 'the build was watched');
+  assert.deepEqual(lines.filter((line) => !line.startsWith('watched ')), []);
+});
+
+test('under /club/ every address of every file begins there', async () => {
+  const { folder: site, base } = await builtFixture('sub-folder');
+  assert.equal(base, '/club/');
+  const found: string[] = [];
+  let seen = 0;
+  for (const [path, text] of contentsOf(site)) {
+    if (!/\.(html|css|webmanifest)$/.test(path)) continue;
+    for (const [, address] of text.matchAll(/(?:\s(?:href|src|action)="|url\(["']?)(\/[^"')]*)/g)) {
+      seen += 1;
+      if (!address!.startsWith('/club/') || address!.includes('//')) found.push(`${path}: ${address}`);
+    }
+  }
+  assert.ok(seen > 200, `${seen} addresses`);
+  assert.deepEqual(found, []);
+});
+
+test('names with & and < are escaped in every file that is read by a program', async () => {
+  const { folder: site } = await builtFixture('sub-folder', { base: '/club/', site: 'https://club.example' });
+  const files = contentsOf(site);
+  for (const [path, text] of files) {
+    if (!path.endsWith('.html')) continue;
+    assert.ok(text.includes('Bees &amp; Blossom &lt; Ridge'), path);
+    assert.doesNotMatch(text.replace(/<script[\s\S]*?<\/script>/g, ''), /&(?![a-z]+;|#x?[0-9a-f]+;)|>[^<>"]*<(?![a-z/!])/i, path);
+  }
+  for (const [path, text] of files) if (/\.(json|webmanifest)$/.test(path)) assert.doesNotThrow(() => JSON.parse(Buffer.from(text, 'latin1').toString('utf8')), path);
+  for (const [path, text] of files) if (path.endsWith('.xml')) assert.doesNotMatch(text, /&(?![a-z]+;|#x?[0-9a-f]+;)/i, path);
+});
+
+test('a folder of output can be put on a plain host: no name that some host refuses', async () => {
+  const { folder: site } = await builtFixture('hostile');
+  const names = filesIn(site);
+  assert.ok(names.includes('404.html') && names.includes('index.html'));
+  // The two files for hosts that read them are the only ones that begin so.
+  const odd = names.filter((name) => !/^(_headers|_redirects|\.htaccess)$/.test(name) && name.split('/').some((part) => /^[._]|[^\w.-]/.test(part)));
+  assert.deepEqual(odd, []);
+  assert.equal(new Set(names.map((name) => name.toLowerCase())).size, names.length);
+});
+
+test('an output folder may be built into from anywhere, and an empty one is taken', async () => {
+  const out = join(folder, 'taken');
+  mkdirSync(out);
+  const ran = await build(copy('southern'), out);
+  assert.equal(ran.code, 0, ran.output);
+  assert.ok(existsSync(join(out, 'edition.json')));
+});

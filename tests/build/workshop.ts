@@ -1,0 +1,54 @@
+/* A place to build in: copies of the small clubs to break, and folders to build them into. Gone when the tests are done. */
+import { cpSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, sep } from 'node:path';
+import { after } from 'node:test';
+import { gunzipSync } from 'node:zlib';
+import { fixtureFolder, runDesk, type Ran } from '../site/built-site.ts';
+
+export interface Workshop {
+  folder: string;
+  /** A copy of a club of tests/fixtures, to change at will. */
+  copy: (name: string) => string;
+  /** `npm run build` as its user runs it. */
+  build: (content: string, out: string, typed?: readonly string[], environment?: NodeJS.ProcessEnv) => Promise<Ran>;
+}
+
+export function openWorkshop(): Workshop {
+  const folder = realpathSync(mkdtempSync(join(tmpdir(), 'build-')));
+  let copies = 0;
+  after(() => rmSync(folder, { recursive: true, force: true }));
+  return {
+    folder,
+    copy: (name) => {
+      const made = join(folder, `${name}-${(copies += 1)}`);
+      cpSync(fixtureFolder(name), made, { recursive: true });
+      return made;
+    },
+    build: (content, out, typed = [], environment = {}) => runDesk('build', ['--content', content, '--out', out, ...typed], environment),
+  };
+}
+
+/** Paths of all files below a folder, with forward slashes, sorted. */
+export const filesIn = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/'))
+    .sort();
+
+/** Every file's bytes as text, by path. Those that are packed are unpacked. */
+export function contentsOf(folder: string): Map<string, string> {
+  return new Map(
+    filesIn(folder).map((path) => {
+      const bytes = readFileSync(join(folder, path));
+      return [path, (bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes).toString('latin1')];
+    }),
+  );
+}
+
+/** Replaces words in a file; they must be there. */
+export function change(path: string, from: string, to: string): void {
+  const text = readFileSync(path, 'utf8');
+  if (!text.includes(from)) throw new Error(`change: needs "${from}" in ${path}`);
+  writeFileSync(path, text.replace(from, to));
+}
