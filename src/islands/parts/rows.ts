@@ -25,6 +25,8 @@ export type Rows<Of extends Columns> = {
   readonly fewest: number;
   /** The cells of a pasted line in the order of the columns; a cell left undefined keeps the pattern's value. */
   readonly spread: (cells: readonly string[]) => readonly (string | undefined)[];
+  /** A record as an address has it, where the names of the columns would not show it. */
+  readonly like?: string;
 };
 
 export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly RowOf<Of>[]> {
@@ -121,7 +123,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
       if (read.ok && read.value.length <= spec.most) return fillRows(form, name, read.value);
       const list = boxOf(form, `${name}-list`);
       list.value = text;
-      const spelling = names.map((column, at) => column + (spec.marks[at] ?? '')).join('');
+      const spelling = spec.like ? `like ${spec.like}` : names.map((column, at) => column + (spec.marks[at] ?? '')).join('');
       return { box: list, words: read.ok ? tooMany(read.value.length) : `“${read.text ?? text}” in the address is not ${spelling}.` };
     },
     wake: (form, name, changed) => {

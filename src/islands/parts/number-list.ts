@@ -1,0 +1,42 @@
+/*
+ * What a box of many numbers holds: a column pasted from a spreadsheet, a number a line, and numbers parted by commas in an
+ * address. A first line without a figure is taken for the heading of the column.
+ */
+import { readAddressNumbers, writeAddressNumbers } from '../../../shared/address/address-values.ts';
+import { readTypedList } from '../../../shared/numbers/typed-list.ts';
+import { refuse, type Outcome } from '../../../shared/outcome.ts';
+import { boxNumber, numberWords, type Kind } from './kind.ts';
+
+export type NumberList = {
+  /** As in "Write the weights, a line each." */
+  readonly what: string;
+  /** As in "Weight 3". */
+  readonly word: string;
+  /** What to write in place of one that cannot be read, such as "a weight in grams". */
+  readonly one: string;
+  readonly most: number;
+  /** Words of the one unit that may stand behind a number. */
+  readonly units?: readonly string[];
+};
+
+export function numberList({ what, word, one, most, units }: NumberList): Kind<readonly number[]> {
+  const held = (read: Outcome<readonly number[], string>): Outcome<readonly number[], string> =>
+    read.ok && read.value.length > most ? refuse('too-many', { text: String(read.value.length) }) : read;
+  return {
+    read: (typed) => held(readTypedList(withoutHeading(typed), units)),
+    readAddress: (text) => held(readAddressNumbers(text)),
+    show: (values) => values.map(boxNumber).join('\n'),
+    write: writeAddressNumbers,
+    says: ({ reason, row, text = '' }) => {
+      if (reason === 'empty' && row === undefined) return `Write ${what}.`;
+      if (reason === 'too-many') return `${most} are the most; these are ${text}.`;
+      if (reason === 'comma-list') return `${word} ${row}, “${text}”: part the numbers with a new line, a tab or a semicolon, not a comma.`;
+      return `${word} ${row}: ${numberWords({ ok: false, reason, text }, text, one)}`;
+    },
+  };
+}
+
+function withoutHeading(typed: string): string {
+  const [first = '', ...rest] = typed.split('\n');
+  return rest.length > 0 && /\p{L}/u.test(first) && !/\d/.test(first) ? rest.join('\n') : typed;
+}
