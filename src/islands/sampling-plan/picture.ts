@@ -1,0 +1,15 @@
+/* The picture of a sampling plan: how often a smaller or larger sample misses, against what was asked. */
+import { toDataValue } from '../../../shared/numbers/show-number.ts';
+import type { Drawing } from '../parts/drawing.ts';
+import { rangeBars } from '../parts/range-bars.ts';
+import type { Asked, Plan } from './plan.ts';
+import { whole } from './words.ts';
+
+export function drawPlan({ certainty }: Asked, { others }: Plan): Drawing {
+  const allowed = Number(toDataValue(100 - certainty));
+  return rangeBars(
+    others.map(({ bees, missedPercent }) => ({ label: whole(bees), value: missedPercent, low: 0, high: missedPercent, tone: missedPercent <= allowed ? 'settled' : 'watch' })),
+    { at: allowed, words: `${toDataValue(allowed)} %` },
+    'A bar for each number of bees: of 100 such samples so many meet no mite. The dashed line is what you allow.',
+  );
+}

@@ -1,0 +1,45 @@
+/* A sampling plan by the club's own figures: for the form, the worked example and the table alike. */
+import { missedChance, samplingPlan, type SamplingReason } from '../../../shared/mites/sampling-plan.ts';
+import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+
+export type Asked = { readonly share: number; readonly certainty: number; readonly colonies: number | undefined };
+
+export type SamplingFigures = {
+  readonly coloniesLeast: number | null;
+  readonly coloniesMost: number | null;
+  /** Bees of the usual sample. */
+  readonly usualBees: number;
+  /** More than these a colony should not give. */
+  readonly mostBees: number;
+};
+
+export type Plan = {
+  readonly beesNeeded: number;
+  readonly missedPercent: number;
+  /** Undefined where the apiary was not given, or the club holds no figure. */
+  readonly coloniesLeast: number | undefined;
+  readonly coloniesMost: number | undefined;
+  /** How often samples of other sizes miss. */
+  readonly others: readonly { readonly bees: number; readonly missedPercent: number }[];
+};
+
+/** Rarer than this no number of bees that a colony has would show it. */
+export const rarestPercent = 0.01;
+
+export function planSampling({ share, certainty, colonies }: Asked, figures: SamplingFigures): Outcome<Plan, SamplingReason | 'too-rare'> {
+  if (share > 0 && share < rarestPercent) return refuse('too-rare');
+  const { coloniesLeast: least, coloniesMost: most } = figures;
+  const planned = samplingPlan(
+    { sharePercent: share, certaintyPercent: certainty, ...(colonies === undefined ? {} : { colonies }) },
+    { coloniesLeast: least ?? 0, coloniesMost: most ?? 0 },
+  );
+  if (!planned.ok) return planned;
+  const { beesNeeded, missedChancePercent, coloniesLeast, coloniesMost } = planned.value;
+  return accept({
+    beesNeeded,
+    missedPercent: missedChancePercent,
+    coloniesLeast: least === null ? undefined : coloniesLeast,
+    coloniesMost: most === null ? undefined : coloniesMost,
+    others: [...new Set([0.25, 0.5, 0.75, 1, 1.5].map((part) => Math.max(1, Math.round(beesNeeded * part))))].map((bees) => ({ bees, missedPercent: missedChance(share, bees) })),
+  });
+}
