@@ -7,9 +7,13 @@ export type Tool = { slug: string; title: string; lede: string };
 
 export const TOOLS: readonly Tool[] = [
   { slug: 'mite-count', title: 'Mite count', lede: 'Mites per hundred bees, how sure that is, and whether to act.' },
+  { slug: 'sampling-plan', title: 'Sampling plan', lede: 'How many bees and colonies to look at, and how often that misses.' },
+  { slug: 'sticky-board', title: 'Sticky board', lede: 'Mites that fall in a day, and why a board tells no more.' },
   { slug: 'syrup', title: 'Syrup', lede: 'Sugar, water and syrup by weight or volume, and when it would grain.' },
   { slug: 'winter-stores', title: 'Winter stores', lede: 'What is in the hive, what is short, and the syrup that makes it up.' },
   { slug: 'package-calendar', title: 'Package calendar', lede: 'What happens when, from the day your package goes in.' },
+  { slug: 'package-order', title: 'Package order', lede: 'What an order of packages weighs and needs, and a sheet for pick-up.' },
+  { slug: 'weight-check', title: 'Weight check', lede: 'A spot check of net weights you bought, by a published rule.' },
 ];
 
 /** False for the address of a calculator that this almanac does not have: nothing may lead there. */
