@@ -5,9 +5,9 @@
 import type { Fault } from '../reader/fault.ts';
 import { plainText } from '../reader/prose.ts';
 import { HAZARDS, type Caution } from '../schemas/cautions.ts';
-import { HAZARDS_OF, OWN_WORK, type Work } from '../schemas/hazards.ts';
+import { HAZARDS_OF, OWN_WORK, TREATMENT_WORK, type Hazard, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import { fieldName, type Sound, type SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
@@ -18,26 +18,38 @@ export function cautionFaults(club: Sound): Fault[] {
   return [...missingFaults(club, pages), ...ownFaults(club, pages), ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]), ...club.of.cautions.flatMap(boxFaults)];
 }
 
-/** Once a hazard, at the first page that calls for it. */
+type Call = { entry: SoundEntry; path: PropertyKey[]; word: string; hazard: Hazard };
+
+/** Every hazard that something shown calls for: the work of a page, and what a label row says of its product. */
+function callsOf(club: Sound, pages: Working[]): Call[] {
+  const call = (entry: SoundEntry, path: PropertyKey[], word: string, work: Work): Call[] => HAZARDS_OF[work].map((hazard) => ({ entry, path, word, hazard }));
+  return [
+    ...pages.filter(isShown).flatMap((entry) => (entry.data.work ?? []).flatMap((work, index) => call(entry, ['work', index], work, work))),
+    ...club.of.treatments.filter(isShown).flatMap((entry) =>
+      entry.data.rows.flatMap((row, at) => row.hazards.flatMap((word, index) => TREATMENT_WORK[word].flatMap((work) => call(entry, ['rows', at, 'hazards', index], word, work))))),
+  ];
+}
+
+/** Once a hazard, at the first entry that calls for it. */
 function missingFaults(club: Sound, pages: Working[]): Fault[] {
-  const calls = pages.filter(isShown).flatMap((page) => (page.data.work ?? []).flatMap((work, index) => HAZARDS_OF[work].map((hazard) => ({ page, index, work, hazard }))));
+  const calls = callsOf(club, pages);
   const gone = withdrawnIn(club);
   const missing = [...new Set(calls.map(({ hazard }) => hazard))].filter((hazard) => !club.ids.cautions.has(hazard) || gone.has(hazard));
   return missing.map((hazard) => {
-    const { page, index, work } = calls.find((call) => call.hazard === hazard)!;
-    return atField(page, ['work', index], { rule: 'caution', field: 'work', ...(gone.has(hazard)
-      ? { found: `"${work}", which calls for a caution that was withdrawn`, write: `cautions/${hazard}.yaml mended and without "withdrawn:", or this page withdrawn as well` }
-      : { found: `"${work}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` }) });
+    const { entry, path, word } = calls.find((call) => call.hazard === hazard)!;
+    return atField(entry, path, { rule: 'caution', field: path[0] === 'work' ? 'work' : fieldName(path), ...(gone.has(hazard)
+      ? { found: `"${word}", which calls for a caution that was withdrawn`, write: `cautions/${hazard}.yaml mended and without "withdrawn:", or this page withdrawn as well` }
+      : { found: `"${word}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` }) });
   });
 }
 
 const withdrawnIn = (club: Sound): Set<string> => new Set(club.of.cautions.filter(isWithdrawn).map(({ id }) => id));
-const isShown = (page: Working): boolean => !isDraft(page) && !isWithdrawn(page);
+const isShown = (entry: SoundEntry): boolean => !isDraft(entry) && !isWithdrawn(entry);
 
 /** The almanac's own pages call for cautions too, in every club; those that a page calls for are told there. */
 function ownFaults(club: Sound, pages: Working[]): Fault[] {
   if (!club.club) return [];
-  const told = new Set(pages.filter(isShown).flatMap((page) => (page.data.work ?? []).flatMap((work) => HAZARDS_OF[work])));
+  const told = new Set(callsOf(club, pages).map(({ hazard }) => hazard));
   const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter((hazard) => !told.has(hazard) && (!club.ids.cautions.has(hazard) || withdrawnIn(club).has(hazard)));
   return missing.map((hazard) => ({ path: `cautions/${hazard}.yaml`, line: 1, column: 1, rule: 'caution', field: 'the content folder', found: 'no such file, or a withdrawn one, and a page that every almanac has calls for it', write: 'the file, as in the demo club' }));
 }

@@ -23,3 +23,6 @@ export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
 
 /** What the almanac's own pages ask of hands in every club: the first page, and the count of mites with its ways to sample. */
 export const OWN_WORK = ['open-hive', 'alcohol', 'carbon-dioxide'] as const satisfies readonly Work[];
+
+/** What handling a treatment brings, by the hazards that its rows list; gloves and eye cover stand on the page itself. */
+export const TREATMENT_WORK: Record<'acid' | 'vapour' | 'skin' | 'eyes' | 'dust', readonly Work[]> = { acid: ['acid'], vapour: ['vapour'], skin: [], eyes: [], dust: [] };

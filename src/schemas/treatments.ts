@@ -35,6 +35,8 @@ export const treatments = section({
   title: words('the active ingredient'),
   summary: words('what it is, in one sentence'),
   rows: list(row).min(1, { error: 'at least one row' }),
+  /** Figures that bear on it, shown with their sources. */
+  figures: list(idOf('figures')).optional(),
   sources: sources(),
   ...review,
   ...shelf,

@@ -1,0 +1,43 @@
+/*
+ * What a label row needs, forbids and asks of the person, as sentences that follow from its fields alone. They are the
+ * row's, never advice: no row is called fit, and where a row is silent the label is named.
+ */
+import type { Treatment } from '../schemas/treatments.ts';
+
+export type LabelRowFields = Treatment['rows'][number];
+
+const REACHES = {
+  yes: 'It reaches mites under cappings.',
+  no: 'It reaches mites on bees only, none under cappings.',
+  'outlasts-brood': 'It stays until the brood has emerged.',
+} as const;
+
+export function needsWords(row: LabelRowFields): string[] {
+  return [...(row['needs-broodless'] ? ['A hive without brood.'] : []), REACHES[row['kills-under-cappings']]];
+}
+
+export function forbidsWords(row: LabelRowFields): string[] {
+  const boxes = { off: 'Boxes for harvest on the hive.', label: 'Boxes for harvest, unless the label lets them stay.', on: 'Nothing about boxes for harvest in this row; read the label.' }[row.supers];
+  return [boxes, 'Another amount, another time or another mix than the label says.'];
+}
+
+const PROTECTS: Record<LabelRowFields['hazards'][number], string> = {
+  vapour: 'The mask that the label names; wind at your back.',
+  acid: 'Acid-proof gloves; water in reach.',
+  eyes: 'Closed eye cover.',
+  skin: 'Gloves that the label names; hands washed after.',
+  dust: 'No dust in the air you breathe.',
+};
+
+export const protectsWords = ({ hazards }: LabelRowFields): string[] =>
+  (Object.keys(PROTECTS) as (keyof typeof PROTECTS)[]).filter((hazard) => hazards.includes(hazard) && !(hazard === 'skin' && hazards.includes('acid'))).map((hazard) => PROTECTS[hazard]);
+
+/** What to write down, whatever was given. */
+export const RECORD = [
+  'Hive or yard, and who did it.',
+  'The product as its label names it, with registration and lot number.',
+  'The day it went on and the day it came off.',
+  'The coldest and warmest hours of those days.',
+  'Mites per hundred bees before, and again after.',
+  'The first day on which boxes for harvest may go back, as the label says.',
+] as const;
