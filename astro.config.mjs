@@ -28,8 +28,8 @@ export default defineConfig({
       assetsInlineLimit: (path, content) => content.length < 200,
       rolldownOptions: {
         checks: { moduleLevelDirective: false },
-        // What every page needs is one file: the leaf's script with the days it works with.
-        output: { codeSplitting: { groups: [{ name: 'leaf', test: /preload-helper|islands\/leaf\/(?!faults)|shared\/(days\/(day|today|month-day|month-names)|outcome)\.ts/ }] } },
+        // What every page needs is one file: the leaf's script with the few words of days it works with; the sums of days are a file of their own.
+        output: { codeSplitting: { groups: [{ name: 'leaf', test: /preload-helper|islands\/leaf\/(?!faults)|shared\/days\/(today|year-span|month-names)\.ts/ }] } },
       },
     },
   },

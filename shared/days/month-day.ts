@@ -3,8 +3,10 @@
  * Normals have 365 days: 29 February is read as 28 February wherever a day is counted or a year is common.
  */
 import { accept, refuse, type Outcome } from '../outcome.ts';
-import { dayFrom, dayOfYear, daysInMonth, partsOf, type Day } from './day.ts';
-import { monthName } from './month-names.ts';
+import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
+import { numbersOf } from './year-span.ts';
+
+export { formatMonthDay, halfMonthName, isWithinSpan, monthDayOf } from './year-span.ts';
 
 declare const monthDayMark: unique symbol;
 export type MonthDay = string & { readonly [monthDayMark]: true };
@@ -19,13 +21,9 @@ export function parseMonthDay(text: string): Outcome<MonthDay, 'not-a-month-day'
   return read.ok ? accept(text as MonthDay) : refuse('impossible-date');
 }
 
-export function monthDayOf(day: Day): MonthDay {
-  return day.slice(5) as MonthDay;
-}
-
 /** The day it falls on in a year given. */
 export function dayInYear(monthDay: MonthDay, year: number): Day {
-  const { month, date } = split(monthDay);
+  const { month, date } = numbersOf(monthDay);
   const read = dayFrom(year, month, Math.min(date, daysInMonth(year, month)));
   if (!read.ok) throw new RangeError(`dayInYear: needs a year from 1900 to 2199, got ${year}`);
   return read.value;
@@ -50,26 +48,4 @@ export function monthDayAt(dayNumber: number): MonthDay {
 
 export function addMonthDays(monthDay: MonthDay, days: number): MonthDay {
   return monthDayAt(dayOfCommonYear(monthDay) + days);
-}
-
-/** Both ends belong to the span; a span may run over New Year (`11-01` to `02-15`). */
-export function isWithinSpan(monthDay: MonthDay, first: MonthDay, last: MonthDay): boolean {
-  if (first <= last) return first <= monthDay && monthDay <= last;
-  return monthDay >= first || monthDay <= last;
-}
-
-export function formatMonthDay(monthDay: MonthDay): string {
-  const { month, date } = split(monthDay);
-  return `${date} ${monthName(month)}`;
-}
-
-/** "First half of May" to the 15th, "Second half of May" from the 16th. */
-export function halfMonthName(monthDay: MonthDay): string {
-  const { month, date } = split(monthDay);
-  return `${date <= 15 ? 'First' : 'Second'} half of ${monthName(month)}`;
-}
-
-function split(monthDay: MonthDay): { month: number; date: number } {
-  const { month, date } = partsOf(`${leapYear}-${monthDay}` as Day);
-  return { month, date };
 }

@@ -2,7 +2,7 @@
  * Which day it is in a club's own time zone at an instant handed in. The caller reads the clock; nothing here does.
  * This is the one place of the arithmetic where a Date is met. A time zone that does not exist throws.
  */
-import { parseDay, type Day } from './day.ts';
+import type { Day } from './day.ts';
 
 export function todayIn(timeZone: string, now: Date): Day {
   const parts = new Intl.DateTimeFormat('en-US-u-ca-gregory-nu-latn', {
@@ -12,7 +12,7 @@ export function todayIn(timeZone: string, now: Date): Day {
     day: '2-digit',
   }).formatToParts(now);
   const part = (type: string) => parts.find((one) => one.type === type)?.value ?? '';
-  const read = parseDay(`${part('year')}-${part('month')}-${part('day')}`);
-  if (!read.ok) throw new RangeError(`todayIn: needs an instant from 1900 to 2199`);
-  return read.value;
+  const year = part('year');
+  if (!(Number(year) >= 1900 && Number(year) <= 2199)) throw new RangeError('todayIn: needs an instant from 1900 to 2199');
+  return `${year}-${part('month')}-${part('day')}` as Day;
 }

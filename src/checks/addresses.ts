@@ -10,7 +10,7 @@ export const CALCULATORS = [
 ] as const;
 
 /** Pages that are there whatever a club writes. */
-const STANDING = ['/', '/year/', '/lists/', '/pests/', '/work-it-out/', '/know-how/', '/meetings/', '/reading/', '/who-to-ask/', '/words/', '/search/', '/about/', '/club/', '/notices/', '/withdrawn/', '/signs/', '/treatments/', '/figures/', '/counts/', '/open/', ...CALCULATORS.map((slug) => `/work-it-out/${slug}/`)];
+const STANDING = ['/', '/year/', '/year/bloom/', '/lists/', '/pests/', '/work-it-out/', '/know-how/', '/meetings/', '/reading/', '/who-to-ask/', '/words/', '/search/', '/about/', '/club/', '/notices/', '/withdrawn/', '/signs/', '/treatments/', '/figures/', '/counts/', '/open/', ...CALCULATORS.map((slug) => `/work-it-out/${slug}/`)];
 
 export type Addresses = {
   /** Each address, and the names behind `#` that lead somewhere on it; null where any may stand. */

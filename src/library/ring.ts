@@ -2,9 +2,10 @@
  * The year as a ring of 24 half-months: where each wedge and each part of the year lies, as drawn shapes. The year starts
  * at the top and runs with the clock.
  */
-import { dayOfCommonYear, monthDayAt, type MonthDay } from '../../shared/days/month-day.ts';
+import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { phases, type SeasonDays } from '../../shared/season/when.ts';
 import type { Phase } from './season.ts';
+import { halves } from './year.ts';
 
 export const RING = { size: 342, outer: 169, months: 128, inner: 98 } as const;
 
@@ -21,13 +22,7 @@ const angle = (day: number): number => (day / 365) * 2 * Math.PI;
 const point = (radius: number, at: number): string => `${round(RING.size / 2 + radius * Math.sin(at))} ${round(RING.size / 2 - radius * Math.cos(at))}`;
 
 /** The first and last day of each half-month, and its wedge. */
-export function halfMonths(): Wedge[] {
-  return SHORT.flatMap((_, index) => {
-    const month = two(index + 1);
-    const end = monthDayAt(index === 11 ? 365 : dayOfCommonYear(`${two(index + 2)}-01` as MonthDay) - 1);
-    return [wedge(`${month}-01` as MonthDay, `${month}-15` as MonthDay), wedge(`${month}-16` as MonthDay, end)];
-  });
-}
+export const halfMonths = (): Wedge[] => halves.map(({ from, to }) => wedge(from, to));
 
 const wedge = (from: MonthDay, to: MonthDay): Wedge => ({ from, to, path: sector(dayOfCommonYear(from) - 1, dayOfCommonYear(to), RING.months, RING.outer) });
 
@@ -64,3 +59,26 @@ function labelArc(start: number, end: number, radius: number): string {
   const at = low ? radius + 6.5 : radius - 6;
   return low ? `M${point(at, b)}A${at} ${at} 0 ${large} 0 ${point(at, a)}` : `M${point(at, a)}A${at} ${at} 0 ${large} 1 ${point(at, b)}`;
 }
+
+/** A month from rim to centre, to press. */
+export const monthSector = (month: number): string => sector(dayOfCommonYear(halves[2 * month]!.from) - 1, dayOfCommonYear(halves[2 * month + 1]!.to), CORE, RING.outer);
+
+const CORE = 34;
+const TRACKS = [88, 74, 60, 46];
+const MOST_MARKS = 3;
+
+/** Marks side by side in a half-month's piece of a track: one for each thing that begins there, three at most. */
+export function trackMarks(track: number, counts: readonly number[]): { x: number; y: number }[] {
+  const radius = TRACKS[track]!;
+  return counts.flatMap((count, half) => {
+    const marks = Math.min(count, MOST_MARKS);
+    const middle = (half + 0.5) * (365 / 24);
+    return Array.from({ length: marks }, (_, index) => {
+      const at = angle(middle) + ((index - (marks - 1) / 2) * 8.4) / radius;
+      const [x, y] = point(radius, at).split(' ').map(Number) as [number, number];
+      return { x, y };
+    });
+  });
+}
+
+export const trackLine = (track: number): number => TRACKS[track]!;

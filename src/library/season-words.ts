@@ -1,4 +1,4 @@
-/* Where a date comes from, in the words of a page: "from 6 years of members' dates, about, 9 days either way". */
+/* Where a date comes from, in the words of a page: "from 6 years of members' dates, about 9 days either way". */
 import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { anchorRules, type AnchorDate, type AnchorId, type Anchors, type Basis } from '../../shared/season/anchors.ts';
 import { anchorName, phases, type Phase } from '../../shared/season/phases.ts';
@@ -33,7 +33,7 @@ export function datedWords({ basis, ...dates }: AnchorDate, names: Names): strin
   return withDoubt(basisWords(basis, names), doubtDays(dates));
 }
 
-const withDoubt = (words: string, doubt: number): string => (doubt > 0 ? `${words}, about, ${days(doubt)} either way` : words);
+const withDoubt = (words: string, doubt: number): string => (doubt > 0 ? `${words}, about ${days(doubt)} either way` : words);
 
 /** The wider side of the range. */
 export function doubtDays({ expected, earliest, latest }: Pick<AnchorDate, 'expected' | 'earliest' | 'latest'>): number {

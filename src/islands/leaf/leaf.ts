@@ -2,7 +2,8 @@
  * What every page does for its reader: keeps the chosen form of the page, shows dates of the chosen district, says when
  * a review is past, what is due and which meeting is next, and fetches ahead what a search will ask for. Without it the page reads as the main district's.
  */
-import { formatMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
+import type { MonthDay } from '../../../shared/days/month-day.ts';
+import { formatMonthDay } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { showMeetings } from './meetings.ts';
 import { showNotices } from './notices.ts';
@@ -53,14 +54,25 @@ for (const button of buttons) {
   });
 }
 
-/** Rewrites every window of days for the district that the reader chose. */
+/** Rewrites every window of days, and what is said of it, for the district that the reader chose. */
 function showDistrict(): void {
-  for (const place of document.querySelectorAll<HTMLElement>('[data-windows]')) place.textContent = words(...windowHere(place.dataset.windows!));
+  const { district } = root.dataset;
+  const each = (name: string, change: (place: HTMLElement, value: string) => void) => {
+    for (const place of document.querySelectorAll<HTMLElement>(`[data-${name}]`)) change(place, place.getAttribute(`data-${name}`)!);
+  };
+  each('windows', (place, windows) => (place.textContent = words(...windowHere(windows))));
+  each('by-district', (place, said) => (place.textContent = (`|${said}|`.split(`|${district}=`)[1] ?? said.split('=')[1]!).split('|')[0]!));
+  each('begins', (row, windows) => document.querySelector(`#half-${halfOf(windowHere(windows)[0])} ul`)!.append(row));
+  const rings = document.querySelectorAll('[data-ring]');
+  if ([...rings].some((ring) => ring.getAttribute('data-ring') === district)) each('ring', (ring, id) => ring.classList.toggle('other', id !== district));
   const button = buttons.find((each) => each.dataset.form === 'district' && each.value === root.dataset.district);
   const name = document.querySelector('[data-district-name]');
   if (button && name) name.textContent = button.textContent!.replace('Dates for ', '');
   document.dispatchEvent(new Event('almanac-district'));
 }
+
+/** `5-2` is the second half of May. */
+const halfOf = (day: string): string => `${Number(day.slice(0, 2))}-${day.slice(3) > '15' ? 2 : 1}`;
 
 function words(from: string, to: string): string {
   if (from === to) return formatMonthDay(from as MonthDay);

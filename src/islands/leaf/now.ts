@@ -1,20 +1,20 @@
 /*
  * The first page, decided when it is read, in the club's own time zone: what is due, what comes soon, what has just
- * passed, and which meeting is next. The rows are those of the whole year; none is made here.
+ * passed, what is in bloom, and which meeting is next. The rows are those of the whole year; none is made here.
  */
-import { addMonthDays, halfMonthName, isWithinSpan, monthDayOf, type MonthDay } from '../../../shared/days/month-day.ts';
+import type { MonthDay } from '../../../shared/days/month-day.ts';
+import { halfMonthName, isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import { windowHere } from './window-here.ts';
 
 const SOON_DAYS = 21;
 const PASSED_DAYS = 14;
 
-const root = document.documentElement;
 let today: Day;
 let now: MonthDay;
 let rows: HTMLElement[];
 
-const windowOf = (row: HTMLElement, key: 'dated' | 'phase') => windowHere(row.dataset[key]!) as [MonthDay, MonthDay];
+const windowOf = (row: HTMLElement, key: 'dated' | 'phase' | 'bloom') => windowHere(row.dataset[key]!) as [MonthDay, MonthDay];
 
 const OPEN = { list: 'due', pest: 'out', 'know-how': 'read' } as const;
 
@@ -22,15 +22,15 @@ function sectionOf(row: HTMLElement): string | null {
   const [from, to] = windowOf(row, 'dated');
   if (isWithinSpan(now, from, to)) return OPEN[row.dataset.kind as keyof typeof OPEN];
   if (row.dataset.kind === 'know-how') return null;
-  if (isWithinSpan(from, now, addMonthDays(now, SOON_DAYS))) return 'soon';
-  return row.dataset.kind === 'list' && isWithinSpan(to, addMonthDays(now, -PASSED_DAYS), now) ? 'passed' : null;
+  if (daysFrom(now, from) <= SOON_DAYS) return 'soon';
+  return row.dataset.kind === 'list' && daysFrom(to, now) <= PASSED_DAYS ? 'passed' : null;
 }
 
+/** Onward round a year of 365 days. */
+const daysFrom = (from: MonthDay, to: MonthDay): number => ((Date.parse(`2001-${to}`) - Date.parse(`2001-${from}`)) / 864e5 + 365) % 365;
+
 /** Narrow windows first: what must be done this week stands above what holds all summer. */
-const width = (row: HTMLElement): number => {
-  const [from, to] = windowOf(row, 'dated');
-  return (Date.parse(`2001-${to}`) - Date.parse(`2001-${from}`) + 31536e6) % 31536e6;
-};
+const width = (row: HTMLElement): number => daysFrom(...windowOf(row, 'dated'));
 
 function arrange(): void {
   for (const section of document.querySelectorAll<HTMLElement>('[data-now]')) {
@@ -40,14 +40,14 @@ function arrange(): void {
   }
   for (const wedge of document.querySelectorAll<SVGElement>('[data-half]')) {
     const [from, to] = wedge.dataset.half!.split(' ') as [MonthDay, MonthDay];
-    const open = isWithinSpan(now, from, to) || (now === '02-29' && to === '02-28');
+    const open = isWithinSpan(now, from, to);
     wedge.classList.toggle('open', open);
     // Drawn last of the wedges, so that no neighbour covers its edge; below the letters.
     if (open) wedge.parentNode!.insertBefore(wedge, wedge.parentNode!.querySelector('text'));
   }
-  for (const ring of document.querySelectorAll<SVGElement>('[data-ring]')) {
-    ring.classList.toggle('other', ring.dataset.ring !== (root.dataset.district ?? document.querySelector<SVGElement>('[data-ring]')!.dataset.ring));
-  }
+  const plants = [...document.querySelectorAll<HTMLElement>('[data-bloom]')];
+  for (const row of plants) row.hidden = !isWithinSpan(now, ...windowOf(row, 'bloom'));
+  document.querySelector('[data-no-bloom]')?.toggleAttribute('hidden', plants.some((row) => !row.hidden));
   sayToday();
 }
 
@@ -60,6 +60,10 @@ function sayToday(): void {
   const phase = [...document.querySelectorAll<HTMLElement>('[data-phase]')].find((row) => isWithinSpan(now, ...windowOf(row, 'phase')));
   for (const row of document.querySelectorAll('[data-phase]')) row.toggleAttribute('data-here', row === phase);
   document.querySelector('[data-ring-phase]')!.textContent = phase ? phase.querySelector('.phase-name')!.textContent : '';
+  const care = phase?.querySelector('[data-care]')?.textContent;
+  const line = document.querySelector<HTMLElement>('[data-care-now]')!;
+  line.hidden = !care;
+  line.textContent = care ?? '';
 }
 
 function showMeeting(): void {
@@ -74,7 +78,8 @@ function showMeeting(): void {
 /** Once, on the first page; its rows are arranged again whenever the reader takes another district. */
 export function showNow(day: Day): void {
   today = day;
-  now = monthDayOf(day);
+  // Normals have no 29 February: it counts as the day before.
+  now = monthDayOf(day).replace('02-29', '02-28') as MonthDay;
   rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
   arrange();
   showMeeting();

@@ -1,0 +1,32 @@
+/**
+ * A day of any year against a span that comes back every year, and in words. Without the sums of month-day.ts, so that the script
+ * of every page stays small. Month and day as `MM-DD`; 29 February is a day like others.
+ */
+import type { Day } from './day.ts';
+import type { MonthDay } from './month-day.ts';
+import { monthName } from './month-names.ts';
+
+export function monthDayOf(day: Day): MonthDay {
+  return day.slice(5) as MonthDay;
+}
+
+/** Both ends belong to the span; a span may run over New Year (`11-01` to `02-15`). */
+export function isWithinSpan(monthDay: MonthDay, first: MonthDay, last: MonthDay): boolean {
+  if (first <= last) return first <= monthDay && monthDay <= last;
+  return monthDay >= first || monthDay <= last;
+}
+
+export function formatMonthDay(monthDay: MonthDay): string {
+  const { month, date } = numbersOf(monthDay);
+  return `${date} ${monthName(month)}`;
+}
+
+/** "First half of May" to the 15th, "Second half of May" from the 16th. */
+export function halfMonthName(monthDay: MonthDay): string {
+  const { month, date } = numbersOf(monthDay);
+  return `${date <= 15 ? 'First' : 'Second'} half of ${monthName(month)}`;
+}
+
+export function numbersOf(monthDay: MonthDay): { month: number; date: number } {
+  return { month: Number(monthDay.slice(0, 2)), date: Number(monthDay.slice(3)) };
+}
