@@ -1,9 +1,11 @@
 /* What the finished pages cannot say of themselves and publishing needs: the club, its meetings, its words. Publishing reads this file and takes it out of the site again. */
 import type { APIRoute } from 'astro';
 import { openAlmanac, type Almanac } from '../library/almanac.ts';
+import { seasonTasks } from '../library/season-tasks.ts';
 
 export const GET: APIRoute = async () => {
-  const { club, meetings, words } = await openAlmanac();
+  const almanac = await openAlmanac();
+  const { club, meetings, words } = almanac;
   return new Response(
     JSON.stringify({
       club: { id: club.id, name: club.name, zone: club['time-zone'], demonstration: club.demonstration },
@@ -21,6 +23,7 @@ export const GET: APIRoute = async () => {
         calledOffBy: data['called-off-by'],
         changes: data.history?.length ?? 0,
       })),
+      season: seasonTasks(almanac),
       words: words.map(({ id, data }) => ({ id, names: namesOf(data, club.words), more: data.more })),
     }),
   );

@@ -7,6 +7,7 @@ import ical, { ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import { addDays, type Day } from '../../shared/days/day.ts';
 import type { Club, Meeting } from './handed-over.ts';
+import { WallClock } from './wall-clock.ts';
 
 /** Seconds after which a calendar program should fetch the file again: a day. */
 const ASK_AGAIN_AFTER = 24 * 60 * 60;
@@ -46,39 +47,6 @@ function addMeeting(calendar: ICalCalendar, meeting: Meeting, { club, editionDay
 function span({ day, lastDay, start, finish }: Meeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
   if (!start || (lastDay && !finish)) return { start: new WallClock(day, '00:00'), end: new WallClock(addDays((lastDay ?? day) as Day, 1), '00:00'), allDay: true };
   return { start: new WallClock(day, start), end: finish ? new WallClock(lastDay ?? day, finish) : null, allDay: false };
-}
-
-/** A day and hour as they stand on the hall's clock, whatever zone this machine is in and whatever hour its own clock skips. */
-class WallClock extends Date {
-  // By these three the calendar writer knows a date that minds its own zone, and leaves it as it is.
-  readonly internal = new Date(this);
-  withTimeZone(): this {
-    return this;
-  }
-  tzComponents(): [] {
-    return [];
-  }
-  constructor(day: string, clock: string) {
-    super(`${day}T${clock}:00Z`);
-  }
-  override getFullYear(): number {
-    return this.getUTCFullYear();
-  }
-  override getMonth(): number {
-    return this.getUTCMonth();
-  }
-  override getDate(): number {
-    return this.getUTCDate();
-  }
-  override getHours(): number {
-    return this.getUTCHours();
-  }
-  override getMinutes(): number {
-    return this.getUTCMinutes();
-  }
-  override getSeconds(): number {
-    return this.getUTCSeconds();
-  }
 }
 
 /** The rules of a zone, under the name that the events use: the library answers an old name with the new one. */

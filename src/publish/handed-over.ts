@@ -22,10 +22,14 @@ export type Meeting = {
   changes: number;
 };
 
+/** What a district's members are to do, and from when to when; days as 05-03, which come back every year. */
+export type Task = { list: string; title: string; why: string; from: string; to: string; /** Where the days come from. */ basis: string | null; changes: number };
+export type SeasonTasks = { district: string; name: string; tasks: Task[] };
+
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
 export type Word = { id: string; names: string[]; more?: string };
 
-export type HandedOver = { club: Club; meetings: Meeting[]; words: Word[] };
+export type HandedOver = { club: Club; meetings: Meeting[]; season: SeasonTasks[]; words: Word[] };
 
 export function takeHandedOver(site: string): HandedOver {
   const file = join(site, 'almanac.json');

@@ -8,6 +8,7 @@ import { takeHandedOver } from './handed-over.ts';
 import { nameScriptFiles } from './script-files.ts';
 import { indexPages } from './search-index.ts';
 import { searchWords } from './search-words.ts';
+import { seasonCalendar } from './season-calendar.ts';
 import { apacheFile, headersFile, serverRules } from './server-files.ts';
 import { robots, sitemap } from './sitemap.ts';
 
@@ -23,7 +24,7 @@ export type Publishing = {
 export async function publish({ site, base, address, edition, say }: Publishing): Promise<void> {
   const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
-  const { club, meetings, words } = takeHandedOver(site);
+  const { club, meetings, season, words } = takeHandedOver(site);
   const pages = builtPages(site);
   const published = pages.filter(isPublished);
   const places = new Set(pages.map(({ place }) => place));
@@ -34,6 +35,7 @@ export async function publish({ site, base, address, edition, say }: Publishing)
 
   write('club.ics', clubCalendar(club, meetings.filter(({ id }) => places.has(`meetings/${id}/`)), edition.day, root));
   say(`Calendar: ${meetings.length} meetings.`);
+  for (const district of season) write(`season-${district.district}.ics`, seasonCalendar(club, district, edition.day, root));
 
   if (root) write('sitemap.xml', sitemap(root, published));
   write('robots.txt', robots(root, club.demonstration));

@@ -1,0 +1,50 @@
+/*
+ * season-DISTRICT.ics: what is to be done in one district, to subscribe to (RFC 5545). Each task is one event of whole days, the end
+ * the day after its last, in the twelve months from the edition's day; its UID names the list, the district and the year it begins
+ * in, so that next year's is another event. Nobody is busy because of it.
+ */
+import ical, { ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
+import { addDays, type Day } from '../../shared/days/day.ts';
+import { dayInYear, type MonthDay } from '../../shared/days/month-day.ts';
+import type { Club, SeasonTasks } from './handed-over.ts';
+import { WallClock } from './wall-clock.ts';
+
+const ASK_AGAIN_AFTER = 24 * 60 * 60;
+
+/** `root` is the address of the first page, where the site has one. */
+export function seasonCalendar(club: Club, { district, name, tasks }: SeasonTasks, editionDay: string, root: string | null): string {
+  const calendar = ical({
+    name: `${club.name}: what to do in ${name}`,
+    prodId: { company: club.id, product: 'almanac', language: 'EN' },
+    method: ICalCalendarMethod.PUBLISH,
+    ttl: ASK_AGAIN_AFTER,
+  });
+  for (const task of tasks) {
+    const { first, last } = nextOccurrence(task.from as MonthDay, task.to as MonthDay, editionDay as Day);
+    calendar.createEvent({
+      id: `${task.list}.${district}.${first.slice(0, 4)}@${club.id}`,
+      sequence: task.changes,
+      stamp: new WallClock(editionDay, '00:00'),
+      start: new WallClock(first, '00:00'),
+      end: new WallClock(addDays(last, 1), '00:00'),
+      allDay: true,
+      transparency: ICalEventTransparency.TRANSPARENT,
+      summary: task.title,
+      description: [sentence(task.why), task.basis && sentence(`The days in ${name}: ${task.basis}`)].filter(Boolean).join('\n'),
+      ...(root ? { url: new URL(`lists/${task.list}/`, root).href } : {}),
+    });
+  }
+  return `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
+}
+
+/** The first time that it is not over on the day. */
+export function nextOccurrence(from: MonthDay, to: MonthDay, day: Day): { first: Day; last: Day } {
+  const year = Number(day.slice(0, 4));
+  const found = [year - 1, year, year + 1]
+    .map((each) => ({ first: dayInYear(from, each), last: dayInYear(to, to < from ? each + 1 : each) }))
+    .find(({ last }) => last >= day);
+  if (!found) throw new RangeError(`nextOccurrence: needs a year from 1901 to 2197, got ${day}`);
+  return found;
+}
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1).replace(/\.?$/, '.');
