@@ -11,6 +11,8 @@ import { cautionFaults } from './cautions.ts';
 import { checklistFaults } from './checklists.ts';
 import { climateFaults } from './climate.ts';
 import { contactFaults } from './contacts.ts';
+import { contestedFaults } from './contested.ts';
+import { countFaults } from './counts.ts';
 import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
@@ -34,7 +36,7 @@ import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
   referenceFaults, sourceFaults, contactFaults, calendarFaults, climateFaults, observedFaults, bloomSumFaults, seasonFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
-  noticeFaults, signFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
+  noticeFaults, signFaults, countFaults, contestedFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */

@@ -10,6 +10,9 @@ export const UNITS = [
   'mites', 'degree-days-F', 'degree-days-C', 'mg-per-m3', 'ppm', 'parts', 'g-per-cup', 'lb-per-us-gal', 'mL-per-kg', 'ratio', 'count',
 ] as const;
 
+/** Under what heading a figure stands among all figures; without one it stands last. */
+export const FIGURE_SUBJECTS = ['mites', 'treatments', 'diseases', 'packages', 'bees', 'feeding', 'season', 'people', 'weights', 'other'] as const;
+
 const row = section({
   /** Names this source's line; a revision repeats it with a later `from`. */
   id: id(),
@@ -39,6 +42,8 @@ const row = section({
 
 export const figures = section({
   title: words('what the figure is, such as "Bees in a pound"'),
+  /** What it is about. */
+  subject: oneOf(FIGURE_SUBJECTS).optional(),
   unit: oneOf(UNITS),
   rows: list(row).min(1, { error: 'at least one row' }),
   /** The row the club follows. */

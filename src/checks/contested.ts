@@ -1,0 +1,13 @@
+/* Where several sources stand side by side, the club says why it follows the one it does. */
+import type { Fault } from '../reader/fault.ts';
+import type { Sound } from './fields.ts';
+import { atField } from './place.ts';
+
+export function contestedFaults(club: Sound): Fault[] {
+  return club.of.figures.flatMap((entry) => {
+    const { rows, follows, because } = entry.data;
+    const others = new Set(rows.map(({ id }) => id).filter((id) => id !== follows));
+    if (others.size === 0 || because !== undefined) return [];
+    return [atField(entry, ['follows'], { rule: 'figure', field: 'because', found: `"${follows}" followed, and no reason why rather than ${[...others].slice(0, 2).map((id) => `"${id}"`).join(' or ')}`, write: 'a line "because:" with the reason, which members see' })];
+  });
+}
