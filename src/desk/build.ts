@@ -12,6 +12,7 @@ import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
 import { isEntry } from './entry.ts';
 import { sourceFingerprint } from './freshness.ts';
+import { inTurn } from './in-turn.ts';
 import { projectFolder } from './places.ts';
 
 export type BuildOptions = { content: string; out: string; base: string; site?: string | undefined; edition?: string | undefined; quiet?: boolean | undefined };
@@ -37,7 +38,7 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     mkdirSync(dirname(options.out), { recursive: true });
     const edition = { day: editionDay(folder, options.edition), fingerprint: sourceFingerprint(projectFolder, options.content).slice(0, 16) };
     const began = performance.now();
-    await drawPages(options, join(work, 'site'), join(work, 'cache'), edition);
+    await inTurn(join(projectFolder, '.almanac', 'build.lock'), () => drawPages(options, join(work, 'site'), join(work, 'cache'), edition));
     say(`Pages drawn: ${count(join(work, 'site'), '.html')}.`);
     await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, say });
     putInPlace(join(work, 'site'), options.out);
@@ -47,6 +48,8 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
   } catch (error) {
     console.error(`The build stopped: ${sentenceOf(error)} Nothing was changed; the last good site stands as it was.`);
     if (process.env.ALMANAC_TRACE) console.error(error);
+    // What Astro still had under way now finds its folder gone; why the build stopped has been said.
+    process.on('unhandledRejection', () => undefined);
     return { ok: false };
   } finally {
     rmSync(work, { recursive: true, force: true });
@@ -58,6 +61,8 @@ async function drawPages(options: BuildOptions, out: string, cache: string, edit
   process.env.ALMANAC_CONTENT = options.content;
   process.env.ALMANAC_EDITION = edition.day;
   process.env.ALMANAC_FINGERPRINT = edition.fingerprint;
+  // Astro looks for packages, and keeps what it makes on the way, from the folder we stand in.
+  process.chdir(projectFolder);
   const { build: astro } = await import('astro');
   await astro({
     root: projectFolder, outDir: out, cacheDir: cache, base: options.base, site: options.site, logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', force: true, mode: 'production',
@@ -115,10 +120,10 @@ const count = (folder: string, ending: string): number =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith(ending)).length;
 
 function sentenceOf(error: unknown): string {
-  const { code, path, message } = error as NodeJS.ErrnoException;
+  const { code, path, message, hint } = error as NodeJS.ErrnoException & { hint?: string };
   if (code === 'ENOSPC') return 'the disk is full.';
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return `${path ?? 'a folder'} may not be written to.`;
-  return `${String(message ?? error).split('\n')[0]!.replace(/\.?$/, '.')}`;
+  return `${String(message || hint || error).split('\n')[0]!.replace(/\.?$/, '.')}`;
 }
 
 if (isEntry(import.meta.url)) {

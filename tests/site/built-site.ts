@@ -8,10 +8,10 @@
  *   after(async () => { await browser.close(); await site.close(); });
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { setTimeout as wait } from 'node:timers/promises';
 import { sourceFingerprint } from '../../src/desk/freshness.ts';
+import { inTurn } from '../../src/desk/in-turn.ts';
 import { projectFolder } from '../../src/desk/places.ts';
 import { serve } from '../../src/desk/serve.ts';
 
@@ -88,8 +88,7 @@ const kept = join(projectFolder, '.almanac', 'tests');
 async function built(content: string, name: string, { base = '/', site }: Published): Promise<Built> {
   const kind = [name, ...base.split('/').filter(Boolean), ...(site ? [new URL(site).host] : [])].join('-');
   const folder = join(kept, `${kind}.${sourceFingerprint(projectFolder, content).slice(0, 16)}`);
-  mkdirSync(kept, { recursive: true });
-  await alone(join(kept, 'build.lock'), async () => {
+  await inTurn(join(kept, `${kind}.lock`), async () => {
     if (existsSync(folder)) return;
     const out = `${folder}.new-${process.pid}`;
     const { code, output } = await runDesk('build', ['--content', content, '--out', out, '--base', base, ...(site ? ['--site', site] : [])]);
@@ -108,37 +107,6 @@ function pagesIn(folder: string, base: string): string[] {
   return pages.map((path) => base + path.replace(/(^|\/)index\.html$/, '$1'));
 }
 
-/** Runs `work` while no other process on this machine does under the same lock. */
-async function alone(lock: string, work: () => Promise<void>): Promise<void> {
-  for (;;) {
-    try {
-      writeFileSync(lock, String(process.pid), { flag: 'wx' });
-      break;
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      if (isLeft(lock)) rmSync(lock, { force: true });
-      else await wait(50);
-    }
-  }
-  try {
-    await work();
-  } finally {
-    rmSync(lock, { force: true });
-  }
-}
-
-/** True where the process that took the lock is gone. An empty lock is being written. */
-function isLeft(lock: string): boolean {
-  try {
-    const holder = Number(readFileSync(lock, 'utf8'));
-    if (holder === 0) return false;
-    process.kill(holder, 0);
-    return false;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'ESRCH';
-  }
-}
-
 // By the disk's own times, so that no clock is asked.
 const lastUse = (folder: string): number => Math.max(...[folder, `${folder}.used`].map((path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0));
 
@@ -146,7 +114,7 @@ const lastUse = (folder: string): number => Math.max(...[folder, `${folder}.used
 function removeOld(kind: string, folder: string): void {
   for (const name of readdirSync(kept)) {
     const other = join(kept, name);
-    if (!name.startsWith(`${kind}.`) || name.endsWith('.used') || other === folder) continue;
+    if (!name.startsWith(`${kind}.`) || /\.(used|lock)$/.test(name) || other === folder) continue;
     const unused = lastUse(folder) - lastUse(other);
     if (unused > 30 * 60_000) for (const left of [other, `${other}.used`]) rmSync(left, { recursive: true, force: true });
   }
