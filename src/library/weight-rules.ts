@@ -3,11 +3,17 @@
  * covers: `lot-100-500`, `lot-over-3200`, `g-300-500`, `lb-0-94-to-1-08` (pounds with their decimals), `lb-0-25` for one label.
  * A law of which a row is lacking is null, and the calculator says so.
  */
-import type { HeldRule, RuleName } from '../islands/weight-check/judge.ts';
-import type { LotPlan, WeightRule } from '../../shared/packages/weight-rule.ts';
+import type { LotPlan, Tolerance, WeightRule } from '../../shared/packages/weight-rule.ts';
 import { kilogramsToGrams, poundsToKilograms } from '../../shared/units/weight.ts';
 import type { Almanac } from './almanac.ts';
 import { rowsOn, sourceWords, type FigureRow } from './figures.ts';
+
+type HeldRule = {
+  readonly rule: Omit<WeightRule, 'tolerances'> & { readonly tolerances: readonly (Tolerance & { readonly fromMemory?: boolean })[] };
+  /** The law, its year and place. */
+  readonly from: string;
+  readonly sampleFromMemory: boolean;
+};
 
 type Span = { readonly from: number; readonly to: number };
 type Held = Span & { readonly value: number; readonly fromMemory: boolean };
@@ -15,7 +21,7 @@ type Rows = { readonly spans: (id: string) => readonly Held[]; readonly value: (
 
 const largestLot = 1_000_000;
 
-export function heldWeightRules(almanac: Almanac, day: string): Record<RuleName, HeldRule | null> {
+export function heldWeightRules(almanac: Almanac, day: string): Record<'eu' | 'ca' | 'us', HeldRule | null> {
   const rowsOf = (id: string): FigureRow[] => {
     const figure = almanac.figures.get(id);
     return figure ? rowsOn(figure, day) : [];
