@@ -1,7 +1,7 @@
 // Whether the built folder still is what the files as they are now would give. The record lies outside
 // the output, in .almanac/: the fingerprint of everything the build reads, and that of what it wrote, so
 // that an output that was touched, or built from another club, is not taken for this one.
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fingerprint } from './fingerprint.ts';
 
@@ -18,10 +18,6 @@ export function isFresh(record: string, source: string, out: string): boolean {
   } catch {
     return false;
   }
-}
-
-export function forget(record: string): void {
-  rmSync(record, { force: true });
 }
 
 export function remember(record: string, source: string, out: string): void {

@@ -1,7 +1,7 @@
 // What `npm start` does: builds the club unless the last build still holds, and serves it.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { forget, isFresh, remember, sourceFingerprint } from './freshness.ts';
+import { isFresh, remember, sourceFingerprint } from './freshness.ts';
 import { serve, type Served } from './serve.ts';
 
 export type Build = (options: { content: string; out: string; base: string; quiet?: boolean }) => Promise<{ ok: boolean }>;
@@ -23,7 +23,6 @@ export async function openAlmanac({ project, content, loadBuild, tell, port }: O
   const source = sourceFingerprint(project, content);
   if (!isFresh(record, source, out)) {
     tell('Building the almanac ...');
-    forget(record);
     const build = await loadBuild();
     const { ok } = await build({ content, out, base: '/', quiet: true });
     if (!ok || !existsSync(out)) return null;

@@ -41,6 +41,15 @@ test('bytes that move from one file to the next change it', () => {
   assert.notEqual(fingerprint({ content: folder }), before);
 });
 
+test('a file that holds what two files would read as is not those two', () => {
+  const two = mkdtempSync(join(tmpdir(), 'fingerprint-'));
+  writeFileSync(join(two, 'a'), 'x');
+  writeFileSync(join(two, 'b'), 'y');
+  const one = mkdtempSync(join(tmpdir(), 'fingerprint-'));
+  writeFileSync(join(one, 'a'), 'xcontent/by');
+  assert.notEqual(fingerprint({ content: one }), fingerprint({ content: two }));
+});
+
 test('a new time on a file does not change it', () => {
   const folder = smallClub();
   const before = fingerprint({ content: folder });

@@ -12,8 +12,8 @@ import { deskFile, smallProject } from './small-project.ts';
 // A project of one command around the real launcher.
 const withStart = (text: string) => smallProject({ 'src/desk/start.ts': text });
 
-function launch(folder: string, ...words: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [deskFile(folder, 'launch.mjs'), ...words], { encoding: 'utf8', env: { ...process.env, npm_execpath: '' } });
+function launch(folder: string, words: string[], npm = '') {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [deskFile(folder, 'launch.mjs'), ...words], { encoding: 'utf8', env: { ...process.env, npm_execpath: npm } });
   return { status, stdout, stderr };
 }
 
@@ -33,14 +33,38 @@ test('every package of the newer Node is in its lock file', () => {
 
 test('words, exit code and output of the command pass through', () => {
   const folder = withStart("const words: string[] = process.argv.slice(2);\nconsole.log(words.join('|'), process.env.ASTRO_TELEMETRY_DISABLED);\nprocess.exitCode = 7;\n");
-  assert.deepEqual(launch(folder, 'start', '--content', 'a b'), { status: 7, stdout: '--content|a b 1\n', stderr: '' });
+  assert.deepEqual(launch(folder, ['start', '--content', 'a b']), { status: 7, stdout: '--content|a b 1\n', stderr: '' });
 });
 
 test('a command that does not exist is a sentence', () => {
   const folder = withStart('');
-  assert.deepEqual(launch(folder, 'strat'), { status: 1, stdout: '', stderr: 'There is no command strat; there are: start, dev, build, check, review, new, bench, test, test:long.\n' });
+  assert.deepEqual(launch(folder, ['strat']), { status: 1, stdout: '', stderr: 'There is no command strat; there are: start, dev, build, check, review, new, bench, test, test:long.\n' });
   rmSync(deskFile(folder, 'bench.ts'), { force: true });
-  assert.deepEqual(launch(folder, 'bench'), { status: 1, stdout: '', stderr: 'The command bench is not there: bench.ts is missing from src/desk.\n' });
+  assert.deepEqual(launch(folder, ['bench']), { status: 1, stdout: '', stderr: 'The command bench is not there: bench.ts is missing from src/desk.\n' });
+});
+
+// In place of npm: a program that is called as npm is, and does what the test says.
+function afterNpm(does: string) {
+  const folder = smallProject({
+    'src/desk/start.ts': "console.log('ran');\n",
+    'package-lock.json': '{"packages":{"node_modules/one":{"version":"1.0.0"}}}',
+    'stand-in/npm-cli.js': `import { mkdirSync, writeFileSync } from 'node:fs';\n${does}\n`,
+  });
+  return launch(folder, ['start'], join(folder, 'stand-in', 'npm-cli.js'));
+}
+const installing = 'Installing the packages of the lock file (once, and after each update) ...\n';
+
+test('what is missing is installed first, by `npm ci`, in the project', () => {
+  const does = `mkdirSync('node_modules/one', { recursive: true });
+    writeFileSync('node_modules/one/package.json', '{}');
+    writeFileSync('node_modules/.package-lock.json', process.argv[2] === 'ci' ? '{"packages":{"node_modules/one":{"version":"1.0.0"}}}' : '');`;
+  assert.deepEqual(afterNpm(does), { status: 0, stdout: 'ran\n', stderr: installing });
+});
+
+test('without a network the command does not run, and one sentence says why', () => {
+  const sentence = 'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
+  assert.deepEqual(afterNpm("console.error('npm error code EAI_AGAIN');\nprocess.exitCode = 1;"), { status: 1, stdout: '', stderr: `${installing}${sentence}\n` });
+  assert.deepEqual(afterNpm(''), { status: 1, stdout: '', stderr: `${installing}${sentence} (npm ended well, but node_modules/one is not installed.)\n` });
 });
 
 const failures: [string, string][] = [
@@ -57,7 +81,7 @@ for (const [said, expect] of failures) {
 const waits = "console.log('up', process.pid);\nsetInterval(() => {}, 1000);\n";
 
 async function started(folder: string): Promise<{ launcher: ChildProcess; child: number }> {
-  const launcher = spawn(process.execPath, [deskFile(folder, 'launch.mjs'), 'start'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const launcher = spawn(process.execPath, [deskFile(folder, 'launch.mjs'), 'start'], { stdio: ['ignore', 'pipe', 'ignore'] });
   const [first] = await once(launcher.stdout!.setEncoding('utf8'), 'data');
   return { launcher, child: Number(String(first).split(' ')[1]) };
 }
@@ -71,6 +95,7 @@ async function ends(pid: number): Promise<boolean> {
     }
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
+  process.kill(pid, 'SIGKILL');
   return false;
 }
 

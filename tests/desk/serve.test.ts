@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { once } from 'node:events';
 import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
 import { get, request } from 'node:http';
 import { connect } from 'node:net';
@@ -69,7 +70,7 @@ test('a folder without its last slash is redirected to it, with its question', a
   assert.equal((await ask(`${sub.address}year/`)).body.toString(), 'the year');
 });
 
-for (const path of ['absent', 'year/may/', 'empty/', 'a.css/', '%', '%00', 'x'.repeat(5000), '..%2fsecret.txt', '%2e%2e/secret.txt', '..%5csecret.txt']) {
+for (const path of ['absent', 'year/may/', 'empty/', 'a.css/', '%', '%00', 'x'.repeat(5000), '..%2fsecret.txt', '..%2fsite', '%2e%2e/secret.txt', '..%5csecret.txt']) {
   test(`/${path.slice(0, 30)} is the site's own 404 page`, async () => {
     const { status, headers, body } = await ask(root.address + path);
     assert.deepEqual([status, headers['content-type'], body.toString()], [404, 'text/html; charset=utf-8', 'not here']);
@@ -126,6 +127,9 @@ test('where the port is taken the next free one is used, and close frees it', as
   const next = await serve({ folder, port });
   assert.ok(Number(new URL(next.address).port) > port);
   assert.equal((await ask(next.address)).status, 200);
+  // A reader who has begun to ask and says no more does not hold it open.
+  const silent = connect(port, '127.0.0.1', () => silent.write('GET / HTTP/1.1\r\n')).on('error', () => {});
+  await once(silent, 'connect');
   await Promise.all([taken.close(), next.close()]);
   await assert.rejects(new Promise((resolve, reject) => get(taken.address, resolve).on('error', reject)), { code: 'ECONNREFUSED' });
 });

@@ -62,13 +62,16 @@ test('an output that was touched is built again', async () => {
   assert.equal(asked.length, 2);
 });
 
-test('a build with faults serves nothing, and leaves no record of freshness', async () => {
+test('a build with faults serves nothing; once the fault is taken back the last good output still counts', async () => {
   const folder = project();
   await standIn().open(folder);
   writeFileSync(join(folder, 'content', 'club.yaml'), 'name: [\n');
   const faulty = standIn(false);
   assert.equal(await faulty.open(folder), null);
   assert.equal(await faulty.open(folder), null);
+  assert.equal(faulty.asked.length, 2);
+  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Ours\n');
+  assert.equal(await faulty.open(folder), 'name: Ours\n');
   assert.equal(faulty.asked.length, 2);
 });
 
