@@ -14,7 +14,7 @@ import { packageDays } from './package-figures.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
 
 export type Note = { number: number; words: string; figure?: string };
-export type Review = { checked: string; next: string; nextDay: string; by: string; history: { day: string; what: string }[] };
+export type Review = { checked: string; checkedDay: string; next: string; nextDay: string; by: string; history: { day: string; what: string }[] };
 export type Asked = { duty: string; name: string; ask: string; phone?: string | undefined; email?: string | undefined; hours?: string | undefined };
 
 export type Sheet = {
@@ -68,6 +68,7 @@ type Reviewed = { checked: string; 'next-check': string; by: string; history?: {
 
 export const reviewOf = (fields: Reviewed): Review => ({
   checked: formatDay(fields.checked as Day),
+  checkedDay: fields.checked,
   next: formatDay(fields['next-check'] as Day),
   nextDay: fields['next-check'],
   by: fields.by,

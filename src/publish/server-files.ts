@@ -19,6 +19,7 @@ const ASK_AGAIN = 'no-cache';
 /** Types that not every server knows. */
 const TYPES: Record<string, string> = {
   ics: 'text/calendar; charset=utf-8',
+  csv: 'text/csv; charset=utf-8',
   json: 'application/json; charset=utf-8',
   woff2: 'font/woff2',
   pagefind: 'application/octet-stream',
@@ -94,7 +95,7 @@ export function apacheFile(base: string, { everywhere }: ServerRules): string {
     '</IfModule>',
     '',
     '<IfModule mod_deflate.c>',
-    '  AddOutputFilterByType DEFLATE text/html text/css text/calendar text/plain application/javascript text/javascript application/json image/svg+xml',
+    '  AddOutputFilterByType DEFLATE text/html text/css text/calendar text/csv text/plain application/javascript text/javascript application/json image/svg+xml',
     '</IfModule>',
     '',
   ].join('\n');
