@@ -23,4 +23,5 @@ export const collections = {
   signs: collection('signs'),
   notices: collection('notices'),
   counts: collection('counts'),
+  drawings: collection('drawings'),
 };

@@ -13,6 +13,7 @@ import { climateFaults } from './climate.ts';
 import { contactFaults } from './contacts.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
+import { drawingFaults } from './drawings.ts';
 import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
@@ -36,7 +37,7 @@ import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
   referenceFaults, sourceFaults, contactFaults, calendarFaults, climateFaults, observedFaults, bloomSumFaults, seasonFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
-  noticeFaults, signFaults, countFaults, contestedFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults,
+  noticeFaults, signFaults, countFaults, contestedFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults, drawingFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */

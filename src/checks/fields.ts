@@ -7,6 +7,7 @@ import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import type { Counts } from '../schemas/counts.ts';
+import type { Drawing } from '../schemas/drawings.ts';
 import type { Figure } from '../schemas/figures.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
@@ -24,7 +25,7 @@ import { nearest } from './nearest.ts';
 type Of = {
   checklists: Checklist; bulletins: Bulletin; articles: Article; meetings: Meeting; reading: Reading; treatments: Treatment;
   forage: Forage; words: Word; figures: Figure; sources: Source; cautions: Caution; signs: Sign;
-  notices: Notice; counts: Counts;
+  notices: Notice; counts: Counts; drawings: Drawing;
 };
 
 /** An entry whose fields have the right shape. */

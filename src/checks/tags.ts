@@ -13,6 +13,7 @@ export const FORMS: Record<Tag, Form> = {
   Task: { must: ['id'], may: ['time', 'when', 'calendar', 'hazard', 'asks'], holdsWords: false, example: '<Task id="close-entrance" />' },
   Example: { must: ['tool'], may: ['with'], holdsWords: true, example: '<Example tool="syrup" with="sugar-parts=2&water-parts=1">words</Example>' },
   Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
+  Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
 };
 
 export function tagFaults(club: Sound): Fault[] {
@@ -49,17 +50,30 @@ function formFaults(page: Page, tag: TagNode): Fault[] {
 }
 
 /** A figure, contact or example is a link itself, so it cannot stand in another, nor head a part. */
-const placeFaults = (page: Page, tag: TagNode, within: string | null): Fault[] =>
-  within === null || tag.name === 'Task' ? [] : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
+function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
+  if (tag.name === 'Drawing') return page.tree.children.includes(tag as never) ? [] : [atNode(page, tag, { rule: 'tag', field: 'Drawing', found: 'a drawing inside a sentence, a list or a table', write: 'it on a line of its own, with an empty line before and after' })];
+  return within === null || tag.name === 'Task' ? [] : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
+}
 
 function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   if (tag.name === 'Figure') return figureFaults(page, tag, club);
+  if (tag.name === 'Drawing') return drawnFaults(page, tag, club);
   const duty = attribute(tag, 'duty');
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
   const known = club.club.data.contacts.map((contact) => contact.duty);
   if (known.includes(duty)) return [];
   const near = nearest(duty, known);
   return [atNode(page, tag, { rule: 'contact', field: 'Contact, duty', found: `"${duty}", a duty that no contact in club.yaml has`, write: near ? `"${near}"` : `one of: ${known.join(', ')}` })];
+}
+
+function drawnFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+  const name = attribute(tag, 'name');
+  if (!name) return [];
+  const at = (found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'reference', field: 'Drawing, name', found: `"${name}", ${found}`, write })];
+  const near = nearest(name, club.ids.drawings);
+  if (!club.ids.drawings.has(name)) return at('which is not in drawings/', near ? `"${near}"` : 'the name of a file in drawings/');
+  const held = club.of.drawings.find(({ id }) => id === name);
+  return held && isDraft(held) && !isDraft(page) ? at('a draft, which is not shown', 'a drawing that is not a draft') : [];
 }
 
 function figureFaults(page: Page, tag: TagNode, club: Sound): Fault[] {

@@ -10,6 +10,7 @@ import type { Checklist } from '../schemas/checklists.ts';
 import type { SeasonFields } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Counts } from '../schemas/counts.ts';
+import type { Drawing } from '../schemas/drawings.ts';
 import type { Figure } from '../schemas/figures.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
@@ -44,6 +45,7 @@ export type Almanac = {
   signs: Item<Sign>[];
   notices: Item<Notice>[];
   counts: Item<Counts>[];
+  drawings: Map<string, Item<Drawing>>;
   withdrawn: Withdrawn[];
 };
 
@@ -82,6 +84,7 @@ async function readShelves(): Promise<Almanac> {
     signs: byTitle(await shelf<Sign>('signs')),
     notices: (await shelf<Notice>('notices')).sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
     counts: await shelf<Counts>('counts'),
+    drawings: new Map((await shelf<Drawing>('drawings')).map((item) => [item.id, item])),
     withdrawn: (await Promise.all(collectionNames.map(withdrawnOf))).flat(),
   };
 }

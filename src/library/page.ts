@@ -47,6 +47,10 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
       },
       contact: (duty) => almanac.club.contacts.find((each) => each.duty === duty) ?? null,
+      drawing: (name) => {
+        const held = almanac.drawings.get(name);
+        return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
+      },
       caution: (hazard) => almanac.cautions.get(hazard)?.line ?? null,
       packageDays: (name) => packageDays(almanac, day, name),
       window: (when) => {

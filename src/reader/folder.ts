@@ -20,7 +20,7 @@ export type Entry = {
   /** The whole file with LF line ends. */
   text: string;
   fields: Fields;
-  /** The words after the fields; empty in a file of fields or rows. */
+  /** The words after the fields; the lines of a drawing; empty in any other file of fields or rows. */
   body: string;
   /** The line of the file on which the body begins. */
   bodyLine: number;
@@ -50,7 +50,7 @@ export function readFolder(directory: string): Folder {
     const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
     if (!match) continue;
     const entry = readEntry(folder, path, match[1]!, match[2]!);
-    if (entry) folder.entries.push(entry);
+    if (entry) folder.entries.push(entry.collection === 'drawings' ? withLines(folder, entry) : entry);
   }
   return folder;
 }
@@ -64,6 +64,15 @@ function readEntry(folder: Folder, path: string, collection: string, id: string)
     return null;
   }
   return readText(path, collection, id, decoded.text, folder.faults);
+}
+
+/** A drawing's lines lie beside its words, under the same name. */
+function withLines(folder: Folder, entry: Entry): Entry {
+  const path = entry.path.replace(/yaml$/, 'svg');
+  const bytes = folder.files.includes(path) ? bytesOf(folder, path) : null;
+  const decoded = bytes && decode(path, bytes);
+  if (decoded?.ok === false) folder.faults.push(decoded.fault);
+  return decoded?.ok ? { ...entry, body: decoded.text } : entry;
 }
 
 /** Both its fields and its words could be read. */
@@ -101,7 +110,7 @@ function proseFault(path: string, bodyLine: number, body: string, error: unknown
   const message = error instanceof Error ? error.message : String(error);
   const [, line, column] = (/(\d+):(\d+)/.exec(message) ?? [0, 1, 1]).map(Number) as [number, number, number];
   const typed = body.split('\n')[line - 1] ?? '';
-  const open = /<(Figure|Task|Contact)((?:\s+[a-z-]+="[^"]*")*)\s*>(?:<\/\1>)?/;
+  const open = /<(Figure|Task|Contact|Drawing)((?:\s+[a-z-]+="[^"]*")*)\s*>(?:<\/\1>)?/;
   const mended = open.test(typed) ? typed.replace(open, '<$1$2 />').trim() : undefined;
   return {
     path,

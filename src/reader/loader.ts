@@ -33,7 +33,7 @@ export function entriesOf(directory: string, collection: string): Loader {
             throw error;
           });
           if (!data) continue;
-          const digest = createHash('sha256').update(entry.text).digest('hex');
+          const digest = createHash('sha256').update(entry.text).update(entry.body).digest('hex');
           const filePath = relative(root, `${directory}/${entry.path}`).split(sep).join('/');
           store.set({ id: entry.id, data, body: entry.body, digest, filePath });
         }

@@ -5,6 +5,7 @@ import { bulletins } from './bulletins.ts';
 import { cautions } from './cautions.ts';
 import { checklists } from './checklists.ts';
 import { counts } from './counts.ts';
+import { drawings } from './drawings.ts';
 import { figures } from './figures.ts';
 import { forage } from './forage.ts';
 import type { KINDS } from './kinds.ts';
@@ -41,6 +42,7 @@ export const collections = {
   signs: { schema: signs, ending: '.yaml', path: null, mayLack: true },
   notices: { schema: notices, ending: '.yaml', path: null, mayLack: true },
   counts: { schema: counts, ending: '.csv', path: null, mayLack: true },
+  drawings: { schema: drawings, ending: '.yaml', path: null, mayLack: true },
 } as const satisfies Record<(typeof KINDS)[number], Kind>;
 
 export type Collection = keyof typeof collections;

@@ -35,7 +35,7 @@ function handlers(tree: Root, around: Surroundings) {
   const tag = (_: State, node: TagNode) => TAGS_DRAWN[node.name as keyof typeof TAGS_DRAWN]?.(node, around);
   return {
     mdxJsxTextElement: tag,
-    mdxJsxFlowElement: (state: State, node: TagNode) => h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined))),
+    mdxJsxFlowElement: (state: State, node: TagNode) => (node.name === 'Drawing' ? tag(state, node) : h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined)))),
     heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
     link: (state: State, node: Link) => (around.leads(node.url) ? link(node.url, state.all(node), around.base) : h('span', state.all(node))),
     paragraph: (state: State, node: Paragraph) => h('p', alone(state.all(node))),

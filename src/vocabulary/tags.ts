@@ -5,6 +5,7 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { attribute, type Tag, type TagNode } from '../reader/prose.ts';
+import { drawing, type DrawingShown } from './drawing.ts';
 import { plainDecimal } from '../../shared/numbers/show-number.ts';
 
 export type FigureShown = {
@@ -31,6 +32,8 @@ export type Surroundings = {
   /** A figure as it reads here, its note put in the margin; null when no row is in force. */
   figure: (id: string, row?: string) => FigureShown | null;
   contact: (duty: string) => ContactShown | null;
+  /** A drawing by its name; null where the club took it down. */
+  drawing: (name: string) => DrawingShown | null;
   /** The one-line caution of a hazard. */
   caution: (hazard: string) => string | null;
   /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`; null where the club lacks a figure. */
@@ -44,6 +47,7 @@ type Draw = (tag: TagNode, around: Surroundings) => ElementContent | undefined;
 export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
   Figure: (tag, around) => figure(around.figure(attribute(tag, 'id') ?? '', attribute(tag, 'row'))),
   Contact: (tag, around) => contact(around.contact(attribute(tag, 'duty') ?? '')),
+  Drawing: (tag, around) => drawing(around.drawing(attribute(tag, 'name') ?? '')),
   Example: (tag, around) => {
     const tool = attribute(tag, 'tool') ?? '';
     const words = tag.children.map((child) => ('value' in child ? child.value : '')).join('') || 'Work it out';

@@ -5,7 +5,7 @@ import { basename } from 'node:path';
 import { files, isCode, isText, read } from './tree.ts';
 
 const all = files();
-const collections = 'checklists bulletins articles reading meetings treatments forage words figures sources cautions signs notices counts';
+const collections = 'checklists bulletins articles reading meetings treatments forage words figures sources cautions signs notices counts drawings';
 
 /** Every file lies in one of these rooms. */
 const rooms: RegExp[] = [

@@ -1,0 +1,50 @@
+/* A drawing is two files: its words and its lines. The lines are few, small, black on white, and carry numbers at most. */
+import type { Element } from 'hast';
+import type { Fault } from '../reader/fault.ts';
+import { readDrawing, shapesOf } from '../reader/drawing.ts';
+import type { Sound, SoundEntry } from './fields.ts';
+import type { Drawing } from '../schemas/drawings.ts';
+
+/** More would weigh on every page that shows it. */
+const MOST_BYTES = 6144;
+/** The text block of a phone and the least lettering on it, both in its own pixels. */
+const PHONE = 342;
+const LEAST_LETTERING = 18;
+
+export function drawingFaults(club: Sound): Fault[] {
+  const { files } = club.folder;
+  const alone = files.filter((path) => /^drawings\/[^/]+\.svg$/.test(path) && !files.includes(path.replace(/svg$/, 'yaml'))).map((path) =>
+    fault(path, 'the file', 'lines without words', `a file ${path.replace(/svg$/, 'yaml')} with "title:" and "words:"`));
+  return [...alone, ...club.of.drawings.flatMap((entry) => (files.includes(linesOf(entry)) ? linesFaults(entry) : [fault(entry.path, 'the file', 'words without lines', `the drawing beside it, ${linesOf(entry)}`)]))];
+}
+
+const linesOf = (entry: SoundEntry): string => `drawings/${entry.id}.svg`;
+
+function linesFaults(entry: SoundEntry<Drawing>): Fault[] {
+  const path = linesOf(entry);
+  const bytes = Buffer.byteLength(entry.body);
+  if (bytes > MOST_BYTES) return [fault(path, 'the file', `${bytes} bytes`, `at most ${MOST_BYTES}: fewer lines, and numbers with one digit after the point`)];
+  const { root, width, numbers, faults } = readDrawing(entry.body);
+  if (!root) return faults.map((each) => ({ path, line: each.line, column: each.column, rule: 'drawing', field: 'the drawing', found: each.found, write: each.write }));
+  return [...letteringFaults(path, root, width), ...numberFaults(entry, numbers)];
+}
+
+/** A drawing is shown as wide as the phone's text, and its lettering grows or shrinks with it. */
+function letteringFaults(path: string, root: Element, width: number): Fault[] {
+  const least = Math.ceil((LEAST_LETTERING * width) / PHONE);
+  const small = [...shapesOf(root)].find(({ tagName, properties }) => tagName === 'text' && !(Number(properties['font-size']) >= least));
+  const size = small?.properties['font-size'];
+  return small ? [fault(path, 'font-size', size === undefined ? 'a number without one' : String(size), `at least ${least}, so that it can be read on a phone`)] : [];
+}
+
+/** The numbers in the lines are those of the list of parts, each once or oftener. */
+function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): Fault[] {
+  const parts = entry.data.parts ?? [];
+  const known = parts.map((_, index) => String(index + 1));
+  const strange = numbers.find((each) => !known.includes(each));
+  if (strange !== undefined) return [fault(linesOf(entry), 'the drawing', `"${strange}" written in it`, known.length === 0 ? 'nothing: words stand in "words:", and numbers need a list "parts:"' : `a number from 1 to ${known.length}, as "parts:" lists them`)];
+  const missing = known.find((each) => !numbers.includes(each));
+  return missing === undefined ? [] : [{ path: entry.path, ...entry.fields.placeOf(['parts', Number(missing) - 1]), rule: 'drawing', field: `parts ${missing}`, found: `"${parts[Number(missing) - 1]}", whose number is not in the drawing`, write: `${missing} in ${linesOf(entry)}, or one part fewer` }];
+}
+
+const fault = (path: string, field: string, found: string, write: string): Fault => ({ path, line: 1, column: 1, rule: 'drawing', field, found, write });

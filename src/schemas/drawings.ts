@@ -1,0 +1,14 @@
+/* drawings/: line drawings of the club's own. The lines lie beside each file under the same name, as .svg. */
+import { z } from 'astro/zod';
+import { list, section, shelf, words } from './fields.ts';
+
+export const drawings = section({
+  title: words('what is drawn, in a few words, such as "A queen cell"'),
+  /** What it shows, for those who do not see it: the shape, where it is, what tells it from its look-alike. */
+  words: words('what the drawing shows, in a few sentences, for those who do not see it'),
+  /** What the numbers in the drawing stand for, in their order. */
+  parts: list(words('the name of the part')).optional(),
+  ...shelf,
+});
+
+export type Drawing = z.infer<typeof drawings>;
