@@ -41,6 +41,8 @@ function importsOf(path: string): string[] {
   } catch {
     return [];
   }
-  // What is imported for its types alone is gone when the file runs.
-  return [...text.matchAll(/^(?!\s*import type\b).*?(?:\bfrom|\bimport\(?)\s*(['"])([^'"]+)\1/gm)].map((match) => match[2]!);
+  // A line that begins or closes an import, or loads one on the way; not a test's text that looks like
+  // one. What is imported for its types alone is gone when the file runs.
+  const statements = /^(?:(?:import|export)(?! type\b)\b|\}).*?(['"])([^'"]+)\1;?\s*$|\bawait import\((['"])([^'"]+)\3\)/gm;
+  return [...text.matchAll(statements)].map((match) => (match[2] ?? match[4])!);
 }

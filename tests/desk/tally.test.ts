@@ -25,6 +25,9 @@ const files = {
   'tests/site/now.test.ts': "import { openBrowser } from '../../src/desk/test-browser.ts';",
   'tests/site/print.test.ts': "import {\n  open,\n} from './open.ts';",
   'tests/site/open.ts': "import { openBrowser } from '../../src/desk/test-browser.ts';",
+  // In two parts, so that this file is not itself taken for one that loads it.
+  'tests/site/later.test.ts': `test('x', async () => {\n  const { chromium } = await ${"import('playwright-core')"};\n});`,
+  'tests/desk/text.test.ts': "const text = \"import { openBrowser } from '../../src/desk/test-browser.ts';\";",
   'tests/site/sizes.test.ts': "import type { Page } from 'playwright-core';",
   'tests/long/all.test.ts': '',
   'tests/rows.ts': '',
@@ -33,8 +36,8 @@ const files = {
 test('test files are found and told apart by whether they reach the browser', () => {
   const folder = project(files);
   assert.deepEqual(findTestFiles(folder, { long: false, pattern: undefined }), {
-    plain: ['tests/shared/days.test.ts', 'tests/site/sizes.test.ts'],
-    browser: ['tests/site/now.test.ts', 'tests/site/print.test.ts'],
+    plain: ['tests/desk/text.test.ts', 'tests/shared/days.test.ts', 'tests/site/sizes.test.ts'],
+    browser: ['tests/site/later.test.ts', 'tests/site/now.test.ts', 'tests/site/print.test.ts'],
   });
   assert.deepEqual(findTestFiles(folder, { long: true, pattern: 'long' }), { plain: ['tests/long/all.test.ts'], browser: [] });
   assert.deepEqual(findTestFiles(folder, { long: false, pattern: 'site\\n' }), { plain: [], browser: ['tests/site/now.test.ts'] });
