@@ -3,7 +3,7 @@
  * through here; how the days are had from climate, members' dates and guesses is in shared/season.
  */
 import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
-import { anchorsIn, phaseName, readWhen, resolveWhen, type SeasonDays, type When } from '../../shared/season/when.ts';
+import { anchorsIn, phaseName, phases, readWhen, resolveWhen, type Phase, type SeasonDays, type When } from '../../shared/season/when.ts';
 import { districtsOf, type District, type SeasonFields } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
 import { basisOfAnchors } from './season-words.ts';
@@ -51,6 +51,14 @@ export const windowsText = (windows: readonly { district: string; window: Window
 /** How words that differ by district travel: `valley=from 6 years|hill=9 days later`; undefined where one says it for all. */
 export function byDistrict(said: readonly { district: string; words: string }[]): string | undefined {
   return new Set(said.map(({ words }) => words)).size < 2 ? undefined : said.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
+}
+
+/** The parts of the year to choose among, each with its days, as a form shows them: name, words, and the words by district. */
+export function partChoices(seasons: readonly DistrictSeason[], club: Pick<Club, 'words'>): (readonly [phase: Phase, words: string, byDistrict: string | undefined])[] {
+  return phases.map((phase) => {
+    const said = seasons.map(({ id, days }) => ({ district: id, words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase] as Window)}` }));
+    return [phase, said[0]!.words, byDistrict(said)] as const;
+  });
 }
 
 /** What this club calls a part of the year or an anchor. Authors write the one name everywhere; readers of `words: uk` see autumn and frost. */

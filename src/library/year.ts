@@ -11,7 +11,7 @@ import { datedPages } from './now.ts';
 import type { Windows } from './season.ts';
 
 export type YearKind = 'list' | 'pest' | 'know-how' | 'bloom' | 'meeting';
-export type YearItem = { kind: YearKind; href: string; title: string; why: string; /** Null for a meeting, which is of one year. */ windows: Windows | null; day: MonthDay; time?: string };
+export type YearItem = { kind: YearKind; href: string; title: string; /** Null for a meeting, which is of one year. */ windows: Windows | null; day: MonthDay; time?: string };
 export type HalfMonth = { id: string; name: string; from: MonthDay; to: MonthDay; items: YearItem[] };
 
 export const YEAR_KINDS: readonly YearKind[] = ['list', 'pest', 'bloom', 'meeting', 'know-how'];
@@ -36,10 +36,10 @@ export const halfId = (index: number): string => `half-${Math.floor(index / 2) +
 
 function yearItems(almanac: Almanac, base: string): YearItem[] {
   const pages = datedPages(almanac, base).map((page): YearItem => ({ ...page, day: page.windows[0]!.window.from }));
-  const plants = plantsHere(almanac).flatMap(({ id, title, stage, worth, windows }): YearItem[] =>
-    windows ? [{ kind: 'bloom', href: `${base}year/bloom/#${id}`, title: `${title}: ${stage}`, why: worth, windows, day: windows[0]!.window.from }] : [],
+  const plants = plantsHere(almanac).flatMap(({ id, title, stage, windows }): YearItem[] =>
+    windows ? [{ kind: 'bloom', href: `${base}year/bloom/#${id}`, title: `${title}: ${stage}`, windows, day: windows[0]!.window.from }] : [],
   );
-  const meetings = almanac.meetings.map(({ id, data }): YearItem => ({ kind: 'meeting', href: `${base}meetings/${id}/`, title: data.title, why: data.place, windows: null, day: monthDayOf(data.day as Day), time: meetingTime(data) }));
+  const meetings = almanac.meetings.map(({ id, data }): YearItem => ({ kind: 'meeting', href: `${base}meetings/${id}/`, title: data.title, windows: null, day: monthDayOf(data.day as Day), time: meetingTime(data) }));
   return [...pages, ...plants, ...meetings].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : YEAR_KINDS.indexOf(a.kind) - YEAR_KINDS.indexOf(b.kind) || (a.title < b.title ? -1 : 1)));
 }
 
