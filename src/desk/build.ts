@@ -123,7 +123,10 @@ function sentenceOf(error: unknown): string {
   const { code, path, message, hint } = error as NodeJS.ErrnoException & { hint?: string };
   if (code === 'ENOSPC') return 'the disk is full.';
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return `${path ?? 'a folder'} may not be written to.`;
-  return `${String(message || hint || error).split('\n')[0]!.replace(/\.?$/, '.')}`;
+  // The bundler's own account has colours, and its first line says only how many errors there are.
+  const lines = String(message || hint || error).replace(/\u001b\[[0-9;]*m/g, '').split('\n').map((line) => line.trim()).filter(Boolean);
+  const first = lines[0]?.startsWith('Build failed') ? (lines[1] ?? lines[0]) : lines[0];
+  return `${(first ?? 'something went wrong').replace(/\.?$/, '.')}`;
 }
 
 if (isEntry(import.meta.url)) {
