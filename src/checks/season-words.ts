@@ -1,0 +1,25 @@
+/*
+ * A bare season in prose ("in early spring") is another day in every district. It is no fault, and a hint says so: a part of the
+ * hive's year or days mean the same to everyone who reads them.
+ */
+import type { Nodes } from 'mdast';
+import { phaseName, phases } from '../../shared/season/phases.ts';
+import type { Fault } from '../reader/fault.ts';
+import { isTag } from '../reader/prose.ts';
+import type { Sound } from './fields.ts';
+import { atWords, isPage, type Page } from './place.ts';
+
+/** As a time, after a word of time; winter rest, fall flow and fall preparation are names. */
+const BARE = /\b(?:in|by|until|till|from|since|before|after|during|through) (?:the )?(?:(?:very )?(?:early|late|mid)[ -])?(?:spring|summer|autumn|fall|winter)\b(?! (?:rest|flow|preparation)\b)/gi;
+
+export const seasonWordHints = (club: Sound): Fault[] =>
+  [...club.of.checklists, ...club.of.bulletins, ...club.of.articles].flatMap((entry) => (isPage(entry) ? inWords(entry, entry.tree) : []));
+
+/** A quotation is another's words. */
+function inWords(page: Page, node: Nodes): Fault[] {
+  if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
+  if (node.type === 'text') return [...node.value.matchAll(BARE)].map(([words]) => atWords(page, node, words, { rule: 'season-word', field: 'the words', found: `"${words}"`, write: WRITE }));
+  return 'children' in node ? (node.children as Nodes[]).flatMap((child) => inWords(page, child)) : [];
+}
+
+const WRITE = `days, or a part of the hive's year: ${phases.map(phaseName).join(', ')}`;
