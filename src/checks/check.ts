@@ -11,9 +11,9 @@ import { cautionFaults } from './cautions.ts';
 import { checklistFaults } from './checklists.ts';
 import { climateFaults } from './climate.ts';
 import { contactFaults } from './contacts.ts';
+import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
-import { drawingFaults } from './drawings.ts';
 import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
@@ -25,6 +25,7 @@ import { nameFaults } from './names.ts';
 import { noticeFaults } from './notices.ts';
 import { observedFaults } from './observed.ts';
 import { pictureFaults } from './pictures.ts';
+import { privacyFaults } from './privacy.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
 import { seasonFaults } from './season.ts';
@@ -33,11 +34,12 @@ import { sourceFaults } from './sources.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
 import { typedFaults } from './typed.ts';
+import { untaggedFaults, untaggedHints } from './untagged.ts';
 import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
   referenceFaults, sourceFaults, contactFaults, calendarFaults, climateFaults, observedFaults, bloomSumFaults, seasonFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
-  noticeFaults, signFaults, countFaults, contestedFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults, drawingFaults,
+  noticeFaults, signFaults, countFaults, contestedFaults, untaggedFaults, privacyFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults, drawingFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */
@@ -47,6 +49,9 @@ export function checkFolder(folder: Folder): Fault[] {
   for (const rule of RULES) faults.push(...rule(club));
   return inReadingOrder(faults);
 }
+
+/** What is no fault and yet better written otherwise; check prints it, and nothing waits for it. */
+export const hintsOf = (folder: Folder): Fault[] => inReadingOrder(untaggedHints(sound(folder)));
 
 /** Reads the folder at `directory` and returns all its faults. */
 export const check = (directory: string): Fault[] => checkFolder(readFolder(directory));

@@ -8,7 +8,7 @@ import { atField, type Said } from './place.ts';
 export function contactFaults(club: Sound): Fault[] {
   const entry = club.club;
   if (!entry) return [];
-  return [...districtFaults(entry), ...sourceFaults(club, entry), ...entry.data.contacts.flatMap((contact, index) => [
+  return [...districtFaults(entry), ...sourceFaults(club, entry), ...placeholderFaults(entry), ...lawFaults(club, entry), ...entry.data.contacts.flatMap((contact, index) => [
     ...consentFaults(entry, contact, index),
     ...twinFaults(entry, contact, index),
   ])];
@@ -55,4 +55,30 @@ function sourceFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
     const near = nearest(source, club.ids.sources);
     return [atField(entry, [line, 'source'], { rule: 'reference', field: `${line}, source`, found: `"${source}", which is not in sources/`, write: near ? `"${near}"` : 'the name of a file in sources/' })];
   });
+}
+
+/** Numbers kept free for stories, and addresses of nobody: they may stand only in a demonstration. */
+const STORY_PHONE = /555[ -]?01\d\d$/;
+const NOBODY = /[@./]example\.(?:org|com|net)\b/i;
+
+function placeholderFaults(entry: SoundEntry<Club>): Fault[] {
+  if (entry.data.demonstration) return [];
+  const write = 'the real one, or "demonstration: true"';
+  const found = (value: string): string => `"${value}", a placeholder in a club that is no demonstration`;
+  const contacts = entry.data.contacts.flatMap((contact, index) => (['phone', 'email', 'web'] as const).flatMap((name): Fault[] => {
+    const value = contact[name];
+    if (value === undefined || !(name === 'phone' ? STORY_PHONE : NOBODY).test(value)) return [];
+    return [at(entry, ['contacts', index, name], `contacts ${index + 1}, ${name}`, { found: found(value), write })];
+  }));
+  return [...(NOBODY.test(entry.data.mistakes) ? [at(entry, ['mistakes'], 'mistakes', { found: found(entry.data.mistakes), write })] : []), ...contacts];
+}
+
+/** What the law asks to be reported is reported to an office, not to a member. */
+function lawFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
+  const offices = new Set(entry.data.contacts.filter((contact) => contact['public-office'] === true).map(({ duty }) => duty));
+  const known = new Set(entry.data.contacts.map(({ duty }) => duty));
+  return club.of.bulletins.flatMap((page) => (page.data.law ?? []).flatMap(({ duty }, index) => {
+    if (!known.has(duty) || offices.has(duty)) return [];
+    return [atField(page, ['law', index, 'duty'], { rule: 'contact', field: `law ${index + 1}, duty`, found: `"${duty}", which is no public office in club.yaml`, write: offices.size > 0 ? `one of: ${[...offices].join(', ')}` : 'a duty whose contact has "public-office: true"' })];
+  }));
 }

@@ -1,5 +1,6 @@
 /* Each sign leads somewhere, stands once in a bulletin, and what must be reported can be found by its signs. */
 import type { Fault } from '../reader/fault.ts';
+import type { Entry } from '../reader/folder.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { atField, atFieldName, isDraft } from './place.ts';
@@ -9,9 +10,15 @@ export function signFaults(club: Sound): Fault[] {
 }
 
 function unusedFaults(club: Sound): Fault[] {
-  const used = new Set(club.of.bulletins.filter((entry) => !isDraft(entry)).flatMap(({ data }) => (data.signs ?? []).map(({ sign }) => sign)));
+  const used = new Set(club.folder.entries.filter((entry) => entry.collection === 'bulletins' && !isDraft(entry)).flatMap(listedIn));
   return club.of.signs.filter((entry) => !isDraft(entry) && !used.has(entry.id) && entry.data.usually === undefined).map((entry) =>
     atField(entry, ['title'], { rule: 'sign', field: 'the sign', found: 'a sign that no bulletin lists', write: `"- sign: ${entry.id}" under "signs:" of a bulletin, or a line "usually:" here with what it mostly is` }));
+}
+
+/** Also of a bulletin with other faults, so that one slip is told once. */
+function listedIn(entry: Entry): unknown[] {
+  const listed = (entry.fields.value as { signs?: unknown } | null | undefined)?.signs;
+  return Array.isArray(listed) ? listed.map((each: unknown) => (each as { sign?: unknown } | null)?.sign) : [];
 }
 
 /** Two signs that read alike in one place cannot be told apart. */

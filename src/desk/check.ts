@@ -1,11 +1,12 @@
 /*
- * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults. With
+ * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults; a hint
+ * is a line that begins with "hint:" and is no fault. With
  * --write-ids it first gives ids to the steps that lack one; with --strict --on DAY a day that has passed is a fault too.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Day } from '../../shared/days/day.ts';
-import { checkFolder } from '../checks/check.ts';
+import { checkFolder, hintsOf } from '../checks/check.ts';
 import { sound } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
 import { overdueFaults } from '../checks/review.ts';
@@ -21,7 +22,7 @@ if (values['write-ids']) writeIds(values.content);
 
 const folder = readFolder(values.content);
 const faults = inReadingOrder([...checkFolder(folder), ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
-console.log(values.format === 'json' ? JSON.stringify(faults, null, 2) : [...faults.map(faultLine), countLine(faults, folder.files.length)].join('\n'));
+console.log(values.format === 'json' ? JSON.stringify(faults, null, 2) : [...faults.map(faultLine), ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`), countLine(faults, folder.files.length)].join('\n'));
 process.exitCode = faults.length > 0 ? 1 : 0;
 
 function countLine(found: readonly Fault[], files: number): string {

@@ -6,6 +6,7 @@ import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Surroundings } from '../vocabulary/tags.ts';
 import type { Almanac } from './almanac.ts';
+import { contactFor } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import { leads } from './tools.ts';
@@ -46,7 +47,7 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
         const note = noteOf(figureNote(figure, row, almanac.sources.get(row.source)), id);
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
       },
-      contact: (duty) => almanac.club.contacts.find((each) => each.duty === duty) ?? null,
+      contact: (duty) => contactFor(almanac.club, duty) ?? null,
       drawing: (name) => {
         const held = almanac.drawings.get(name);
         return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
@@ -80,7 +81,7 @@ export const reviewOf = (fields: Reviewed): Review => ({
 });
 
 export function askOf(almanac: Almanac, duty: string): Asked {
-  const contact = almanac.club.contacts.find((each) => each.duty === duty);
+  const contact = contactFor(almanac.club, duty);
   if (!contact) throw new Error(`askOf: needs a contact with the duty ${duty}, which checks refuse to be without`);
   return contact;
 }

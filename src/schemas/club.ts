@@ -23,6 +23,8 @@ const contact = section({
   web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
   /** When the phone is answered. */
   hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
+  /** Languages they speak besides the club's own. */
+  languages: list(words('a language, such as Spanish')).optional(),
   /** Only for this district; leave out for all. */
   district: id().optional(),
   /** A public office needs no consent. */

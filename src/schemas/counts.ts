@@ -17,7 +17,11 @@ const row = z.object({
   method: oneOf(['wash', 'roll', 'gas']),
 });
 
-const columns = list(oneOf(COUNT_COLUMNS)).refine((names) => COUNT_COLUMNS.every((name) => names.includes(name)) && names.length === COUNT_COLUMNS.length, {
+const column = words(`one of these columns: ${COUNT_COLUMNS.join(', ')}`).refine((name) => (COUNT_COLUMNS as readonly string[]).includes(name), {
+  error: `only these columns: ${COUNT_COLUMNS.join(', ')}; no names, no places`,
+});
+
+const columns = list(column).refine((names) => names.some((name) => !(COUNT_COLUMNS as readonly string[]).includes(name)) || (COUNT_COLUMNS.every((name) => names.includes(name)) && names.length === COUNT_COLUMNS.length), {
   error: `each of these columns once: ${COUNT_COLUMNS.join(', ')}`,
 });
 

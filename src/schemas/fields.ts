@@ -84,9 +84,11 @@ export const review = {
   history: list(change).optional(),
 };
 
+const WITHDRAWN = /^\S{10}, *\S/;
+
 /** `2026-05-14, the test on this page can mislead`: the day and the reason, on one line. */
 export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') =>
-  z.string({ error: hint }).regex(/^\S{10}, *\S/, { error: hint }).refine((text) => DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10)), { error: hint });
+  z.string({ error: hint }).regex(WITHDRAWN, { error: hint }).refine((text) => !WITHDRAWN.test(text) || (DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10))), { error: hint });
 
 /** Fields that any entry may have. */
 export const shelf = {

@@ -5,6 +5,7 @@ import { readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
+import { readFolder } from '../../src/reader/folder.ts';
 import { goodClub, withChanges, type Change } from '../faulty/cases.ts';
 
 const project = fileURLToPath(new URL('../../', import.meta.url));
@@ -17,7 +18,15 @@ function run(command: 'check' | 'review', ...args: string[]): { code: number | n
 const BARE: Change = { file: 'checklists/package-day.mdx', insteadOf: ' <Task id="thermometer" />', write: '' };
 const SLASHES: Change = { file: 'meetings/2026-06-13-yard-day.mdx', insteadOf: 'day: 2026-06-13', write: 'day: 6/13/26' };
 
-test('clean: a count and exit 0', () => assert.deepEqual(run('check', '--content', goodClub), { code: 0, out: 'No faults in 26 files.\n', err: '' }));
+const good = readFolder(goodClub);
+
+test('clean: a count and exit 0', () => assert.deepEqual(run('check', '--content', goodClub), { code: 0, out: `No faults in ${good.files.length} files.\n`, err: '' }));
+
+test('a hint is told, and is no fault', () => withChanges([{ file: 'articles/stings.mdx', insteadOf: 'Scrape it off. Seconds count.', write: 'Scrape it off. Seconds count. Some say 85 F.' }], (directory) => {
+  const { code, out } = run('check', '--content', directory);
+  assert.equal(code, 0);
+  assert.match(out, /^hint: articles\/stings\.mdx:\d+:\d+ untagged: the words: found "85 F", a temperature without its source; write .*\nNo faults in \d+ files\.\n$/);
+}));
 
 test('faults: a line each, a count and exit 1', () => withChanges([BARE, SLASHES], (directory) => {
   const { code, out } = run('check', '--content', directory);
@@ -38,10 +47,10 @@ test('json of a clean folder is an empty list', () => assert.equal(run('check', 
 
 test('ids are written once, and the list is clean', () => withChanges([BARE], (directory) => {
   const { code, out } = run('check', '--content', directory, '--write-ids');
-  assert.deepEqual([code, out], [0, 'checklists/package-day.mdx: 1 id written.\nNo faults in 26 files.\n']);
+  assert.deepEqual([code, out], [0, `checklists/package-day.mdx: 1 id written.\nNo faults in ${good.files.length} files.\n`]);
   const path = join(directory, BARE.file);
   assert.match(readFileSync(path, 'utf8'), /or more <Task id="read-the-thermometer-or" \/>/);
-  assert.equal(run('check', '--content', directory, '--write-ids').out, 'No faults in 26 files.\n');
+  assert.equal(run('check', '--content', directory, '--write-ids').out, `No faults in ${good.files.length} files.\n`);
 }));
 
 test('strict needs a day, and a day needs strict', () => {
@@ -68,4 +77,4 @@ test('review lists what is due on a day given, and asks the clock otherwise', ()
 });
 
 test('review says which files it could not list', () => withChanges([SLASHES], (directory) =>
-  assert.match(run('review', '--content', directory, '--on', '2026-12-02').out, /1 of 24 files could not be listed; npm run check says why\.\n$/)));
+  assert.match(run('review', '--content', directory, '--on', '2026-12-02').out, new RegExp(`1 of ${good.entries.length} files could not be listed; npm run check says why\\.\\n$`))));

@@ -1,0 +1,45 @@
+/*
+ * Numbers that an authority may revise stand in figures/, with source and date, and pages point at them. In bulletins and
+ * treatments such a number in the words is a fault; elsewhere it is only a hint, which check prints and build passes over.
+ */
+import { quoted, type Fault } from '../reader/fault.ts';
+import { isTag } from '../reader/prose.ts';
+import type { Nodes } from 'mdast';
+import { fieldName, type Sound, type SoundEntry } from './fields.ts';
+import { measuresIn, type Measure } from './measures.ts';
+import { atField, atWords, isPage, type Page } from './place.ts';
+
+const BOUND = new Set(['bulletins', 'treatments']);
+/** Their numbers are the figures themselves, or what was published. */
+const NOT_READ = new Set(['figures', 'sources', 'counts', 'drawings']);
+
+export const untaggedFaults = (club: Sound): Fault[] => entriesOf(club).filter(({ collection }) => BOUND.has(collection)).flatMap(measured);
+
+/** What is no fault, and yet better tagged. */
+export const untaggedHints = (club: Sound): Fault[] => entriesOf(club).filter(({ collection }) => !BOUND.has(collection) && !NOT_READ.has(collection)).flatMap(measured);
+
+const entriesOf = (club: Sound): SoundEntry[] => Object.values(club.of).flat() as SoundEntry[];
+
+function measured(entry: SoundEntry): Fault[] {
+  return [...inFields(entry, entry.data, []), ...(isPage(entry) ? inWords(entry, entry.tree) : [])];
+}
+
+const HISTORY = new Set(['history', 'withdrawn']);
+
+function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Fault[] {
+  if (typeof value === 'string') return measuresIn(value).map((measure) => atField(entry, path, said(entry, measure, fieldName(path))));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).filter(([key]) => path.length > 0 || !HISTORY.has(key)).flatMap(([key, held]) => inFields(entry, held, [...path, Array.isArray(value) ? Number(key) : key]));
+}
+
+/** Words of a page; what a worked example says is its own arithmetic, and a quotation is another's. */
+function inWords(page: Page, node: Nodes): Fault[] {
+  if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
+  if (node.type === 'text') return measuresIn(node.value).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words')));
+  return 'children' in node ? (node.children as Nodes[]).flatMap((child) => inWords(page, child)) : [];
+}
+
+const said = (entry: { collection: string }, { kind, words }: Measure, field: string) => ({
+  rule: 'untagged', field, found: `${quoted(words)}, a ${kind} without its source`,
+  write: entry.collection === 'treatments' ? 'the number in its own field, or a figure in the list "figures:"' : field === 'the words' ? '<Figure id="..." /> with a file in figures/' : 'it without the number, and the figure in the words of the page',
+});
