@@ -1,9 +1,10 @@
 /* The club's own figures for winter stores, in kilograms; what the club lacks is null. */
 import { poundsToKilograms } from '../../shared/units/weight.ts';
 import type { FeedingFigures } from '../../shared/feeding/stores.ts';
-import type { MonthDay } from '../../shared/days/month-day.ts';
+import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Almanac } from './almanac.ts';
 import { heldRange } from './calculator-figures.ts';
+import { datedWords } from './season-words.ts';
 
 export type HeldStores = {
   readonly frameKg: { readonly deep: number | null; readonly medium: number | null; readonly shallow: number | null };
@@ -23,9 +24,15 @@ export function heldStores(almanac: Almanac, day: string): HeldStores {
   };
 }
 
-/** The day by which syrup should be taken down, from the club's own climate; null as long as it holds none. */
-export function heldFeedBy(_almanac: Almanac, _day: string): MonthDay | null {
-  return null;
+/** For each district the early end of the days on which it grows too cold for syrup, and where that is from; none where nothing says it. */
+export function heldFeedBy({ seasons, forage }: Almanac): { readonly district: string; readonly day: MonthDay; readonly words: string }[] {
+  const titles = new Map(forage.map(({ id, data }) => [id, data.title.toLowerCase()]));
+  return seasons.flatMap(({ id, name, anchors }) => {
+    const last = anchors['last-syrup'];
+    if (!last) return [];
+    const words = `${formatMonthDay(last.earliest)} in an early year, ${formatMonthDay(last.expected)} in a usual one, in ${name}: ${datedWords(last, { titles, main: seasons[0]!.name })}.`;
+    return [{ district: id, day: last.earliest, words }];
+  });
 }
 
 /** Of a range the larger end, so that no colony is left short. */

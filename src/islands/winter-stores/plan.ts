@@ -20,7 +20,8 @@ export type StoresFigures = {
   readonly frameKg: { readonly [Kind in Frame]: number | null };
   readonly feeding: FeedingFigures | null;
   readonly sugarPerCup: number;
-  readonly feedBy: MonthDay | null;
+  /** Of each district, the main one first; none where the club has no climate and no dates for it. */
+  readonly feedBy: readonly { readonly district: string; readonly day: MonthDay; readonly words: string }[];
 };
 
 export type Stores = {

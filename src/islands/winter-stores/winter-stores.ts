@@ -11,7 +11,7 @@ import { put, show } from '../parts/outputs.ts';
 import { choice, single } from '../parts/single.ts';
 import { drawStores } from './picture.ts';
 import { mixes, planStores, type Hive, type HiveReason, type StoresFigures } from './plan.ts';
-import { feedByWords, headline, noFigure, sumWords, syrupAddress } from './words.ts';
+import { headline, noFigure, sumWords, syrupAddress } from './words.ts';
 
 const same = (value: number): number => value;
 const inKilograms = Object.fromEntries([...unitWords.kg.map((word) => [word, same] as const), ...unitWords.lb.map((word) => [word, poundsToKilograms] as const)]);
@@ -42,7 +42,8 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
     feeds('sugar-kg-most', feed?.sugarKgMost, weightWords, 'to ');
     feeds('syrup-l-least', feed?.syrupLitresLeast, volumeWords);
     feeds('syrup-l-most', feed?.syrupLitresMost, volumeWords, 'to ');
-    put(result, 'feed-by', feedByWords(figures), figures.feedBy ?? undefined);
+    const chosen = figures.feedBy.find(({ district }) => district === document.documentElement.dataset.district) ?? figures.feedBy[0];
+    put(result, 'feed-by', chosen?.words ?? noFigure, chosen?.day);
     show(result, 'sum', sumWords(hive, planned.value, figures));
     const picture = result.querySelector('svg')!;
     picture.toggleAttribute('hidden', storesKg === undefined);

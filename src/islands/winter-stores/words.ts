@@ -1,5 +1,4 @@
 /* The sentences of the winter stores. */
-import { formatMonthDay } from '../../../shared/days/month-day.ts';
 import { storeMixes, type StoreMix } from '../../../shared/feeding/stores.ts';
 import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { kilogramsToPounds } from '../../../shared/units/weight.ts';
@@ -27,10 +26,6 @@ export function headline(hive: Hive, { storesKg, shortKg, feed }: Stores, { unit
 /** "1.1 to 1.4 US gal". */
 export function spanWords(least: number, most: number, words: (value: number) => string): string {
   return `${/^[\d.,]+/.exec(words(least))![0]} to ${words(most)}`;
-}
-
-export function feedByWords({ feedBy }: StoresFigures): string {
-  return feedBy ? `${formatMonthDay(feedBy)}, in a normal year` : noFigure;
 }
 
 /** The sum with its numbers put in, in the club's own system. */

@@ -1,0 +1,154 @@
+// Winter stores in a browser: published rows from the address and from the form, odd and wrong ones, the way to the syrup.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import type { Browser } from 'playwright-core';
+import { demoSite, fixtureSite, openBrowser, type Site } from './built-site.ts';
+import { agrees, openCalculator, type Sheet } from './calculator-page.ts';
+import { framePounds, frames, syrupForShortfall } from '../tables/stores.ts';
+import { poundsToKilograms } from '../../shared/units/weight.ts';
+
+let browser: Browser;
+let site: Site;
+let sheet: Sheet;
+before(async () => {
+  site = await demoSite();
+  browser = await openBrowser();
+  sheet = await openCalculator(browser, site, 'winter-stores');
+});
+after(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+const outputs = ['stores-kg', 'short-kg', 'sugar-kg-least', 'sugar-kg-most', 'syrup-l-least', 'syrup-l-most'];
+
+for (const { case: name, given, expect, from } of syrupForShortfall.filter(({ given: { efficiencyLeast } }) => efficiencyLeast === 0.76)) {
+  test(`winter stores: ${name} (${from})`, async () => {
+    await sheet.open(`gross-kg=25&empty-kg=25&target-kg=${given.shortKg}&mix=${given.mix}`);
+    const found = await sheet.values();
+    assert.ok(Math.abs(Number(found['syrup-l-least']) - expect.least) <= expect.within, found['syrup-l-least']);
+    assert.ok(Math.abs(Number(found['syrup-l-most']) - expect.most) <= expect.within, found['syrup-l-most']);
+    for (const output of outputs) assert.ok(Number(found[output]) >= 0, output);
+  });
+}
+
+for (const { case: name, given, expect, from } of frames) {
+  test(`winter stores: ${name} frames (${from})`, async () => {
+    await sheet.open(`${given.kind}=${given.count}&target-kg=50`);
+    agrees(await sheet.values(), 'stores-kg', poundsToKilograms(framePounds[given.kind] * given.count), 6);
+    assert.ok(Math.abs(framePounds[given.kind] * given.count - expect.pounds) <= expect.within);
+  });
+}
+
+test('winter stores: ideal and rule of practice side by side, in both systems, with the sum', async () => {
+  await sheet.open('deep=5&medium=4&shallow=0&target-kg=27.2&mix=2:1-weight');
+  const found = await sheet.values();
+  agrees(found, 'stores-kg', 24.4033, 3);
+  agrees(found, 'short-kg', 2.7967, 3);
+  // Sugar 0.82 of the shortfall, and that over 0.76; 2 kg of sugar to 2.261 L of syrup.
+  agrees(found, 'sugar-kg-least', 2.2933, 3);
+  agrees(found, 'sugar-kg-most', 3.0176, 3);
+  agrees(found, 'syrup-l-least', 2.593, 2);
+  assert.equal(await sheet.words('stores-kg'), '53.8 lb (24.4 kg)');
+  assert.match(await sheet.words('syrup-l-most'), /^to 0\.90\d US gal \(3\.41 L, 0\.75 imperial gal\)$/);
+  const sum = await sheet.page.locator('[data-said="sum"]').innerText();
+  assert.match(sum, /^5 deep × 7 lb \+ 4 medium × 4\.7 lb = 53\.8 lb\. 60 lb wanted − 53\.8 lb = 6\.17 lb short\./);
+  assert.match(sum, /6\.17 × 0\.82 ÷ 1\.00 = 5\.06 lb of sugar\. By the rule of practice: 6\.17 × 0\.82 ÷ 0\.76 = 6\.65 lb of sugar\./);
+});
+
+test('winter stores: at its target a hive lacks nothing, and nothing leads to syrup', async () => {
+  await sheet.open('gross-kg=60&empty-kg=25&target-kg=20');
+  const found = await sheet.values();
+  assert.equal(found['stores-kg'], '35');
+  for (const output of outputs.slice(1)) assert.equal(found[output], '0', output);
+  assert.equal(await sheet.said(), '77.2 lb of stores: enough for the 44.1 lb wanted.');
+  assert.ok(await sheet.page.locator('[data-to="syrup"]').isHidden());
+});
+
+test('winter stores: the shortfall goes on to the syrup page', async () => {
+  await sheet.open('deep=0&medium=0&shallow=0&target-kg=20&mix=3:2-weight');
+  const most = Number((await sheet.values())['sugar-kg-most']);
+  await sheet.page.locator('[data-to="syrup"]').click();
+  await sheet.page.waitForSelector('output[data-value]');
+  assert.match(sheet.page.url(), /work-it-out\/syrup\/#sugar-parts=3&water-parts=2&by=weight&know=sugar&amount=[\d.]+&unit=lb/);
+  assert.ok(Math.abs(Number((await sheet.values())['sugar-kg']) - most) < 0.005);
+});
+
+test('winter stores: syrup is fed before the early end of the days that grow too cold for it, in the reader’s district', async () => {
+  await sheet.open('deep=4');
+  const valley = (await sheet.values())['feed-by']!;
+  assert.match(valley, /^(10|11)-\d\d$/);
+  assert.match(await sheet.words('feed-by'), /^\d+ \w+ in an early year, \d+ \w+ in a usual one, in the valley: /);
+  await sheet.page.locator('button[data-form="district"][value="hill"]').click();
+  await sheet.fill('deep', '5');
+  assert.match(await sheet.words('feed-by'), /in the hill: /);
+  assert.ok((await sheet.values())['feed-by']! < valley);
+  await sheet.page.locator('button[data-form="district"][value="valley"]').click();
+});
+
+test('winter stores: a missing name takes its default; the club’s target is its figure', async () => {
+  await sheet.open('deep=4');
+  assert.equal(await sheet.hash(), 'deep=4&target-kg=27.2155422&mix=2:1-weight');
+  agrees(await sheet.values(), 'short-kg', 27.2155 - 12.7006, 3);
+});
+
+const typed: { fill: Record<string, string>; says?: string[]; hash?: string }[] = [
+  { fill: {}, says: ['Write what the hive weighs, or how many frames of honey there are.'] },
+  { fill: { 'gross-kg': '130 lb', 'empty-kg': '36,5' }, hash: 'gross-kg=58.9670081&empty-kg=36.5&target-kg=27.2155422&mix=2:1-weight' },
+  { fill: { deep: '5½', medium: ' 0 ' }, hash: 'deep=5.5&medium=0&target-kg=27.2155422&mix=2:1-weight' },
+  { fill: { 'gross-kg': '60', 'empty-kg': '25', deep: '0' }, hash: 'gross-kg=60&empty-kg=25&deep=0&target-kg=27.2155422&mix=2:1-weight' },
+  { fill: { 'gross-kg': '60', 'empty-kg': '25', deep: '3' }, says: ['Write the weights or the frames, not both. Empty the others.'] },
+  { fill: { 'gross-kg': '60' }, says: ['Write what the hive weighs without bees and stores, such as 36 or 80 lb.'] },
+  { fill: { 'empty-kg': '60' }, says: ['Write what the whole hive weighs, such as 59 or 130 lb.'] },
+  { fill: { 'gross-kg': '20', 'empty-kg': '25' }, says: ['The empty hive cannot weigh more than the whole.'] },
+  { fill: { 'gross-kg': '9000', 'empty-kg': '25' }, says: ['A hive weighs from 0 to 1,000 kg.'] },
+  { fill: { 'gross-kg': '50', 'empty-kg': '−25' }, says: ['A hive weighs from 0 to 1,000 kg.'] },
+  { fill: { deep: '-1' }, says: ['Frames are from 0 to 100.'] },
+  { fill: { medium: '500' }, says: ['Frames are from 0 to 100.'] },
+  { fill: { deep: 'many' }, says: ['“many” is not a number. Write how many deep frames of honey there are, such as 5 or 5½.'] },
+  { fill: { deep: '5', 'target-kg': '0' }, says: ['The stores wanted must be more than 0 and at most 1,000 kg.'] },
+  { fill: { deep: '5', 'target-kg': '' }, says: ['Write the stores wanted, such as 27 or 60 lb.'] },
+  { fill: { 'gross-kg': '1,500', 'empty-kg': '25' }, says: ['“1,500” can be read two ways. Write 1500, or 1.5.'] },
+  { fill: { 'gross-kg': '60 stone', 'empty-kg': '25' }, says: ['“stone” cannot be read here. Write what the whole hive weighs, such as 59 or 130 lb, as a number alone.'] },
+  { fill: { deep: '5', medium: 'x', 'target-kg': 'y' }, says: ['“x” is not a number. Write how many medium frames of honey there are, such as 5 or 5½.', '“y” is not a number. Write the stores wanted, such as 27 or 60 lb.'] },
+];
+
+for (const { fill, says, hash } of typed) {
+  test(`winter stores: ${JSON.stringify(fill)}`, async () => {
+    await sheet.open('');
+    for (const [name, text] of Object.entries(fill)) await sheet.fill(name, text);
+    await sheet.press('Work it out');
+    assert.deepEqual(await sheet.faults(), says ?? []);
+    if (says) assert.deepEqual(await sheet.values(), {});
+    else assert.equal(await sheet.hash(), hash);
+  });
+}
+
+test('winter stores: what was read is shown back in both systems', async () => {
+  await sheet.open('gross-kg=60&empty-kg=25&target-kg=20');
+  assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '60 kg (132 lb)');
+  await sheet.press('Clear');
+  assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '');
+});
+
+test('winter stores: a wrong mix or an unknown name in the address is said', async () => {
+  await sheet.open('deep=5&mix=2:1&honey=3');
+  assert.deepEqual(await sheet.faults(), ['“2:1” is not one of the choices.']);
+  assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'Passed over in the address: honey.');
+});
+
+test('winter stores: a club without the figures says so, and still sums', async () => {
+  const southern = await fixtureSite('southern');
+  const other = await openCalculator(browser, southern, 'winter-stores', 'gross-kg=40&empty-kg=25&target-kg=20');
+  const found = await other.values();
+  assert.equal(found['short-kg'], '5');
+  assert.equal(found['sugar-kg-least'], undefined);
+  assert.equal(await other.words('sugar-kg-least'), 'No figure for this club.');
+  assert.match(await other.page.locator('[data-said="sum"]').innerText(), /^40 kg − 25 kg = 15 kg\. 20 kg wanted − 15 kg = 5 kg short\..*no figure for this club\.$/);
+  await other.open('deep=5&target-kg=20');
+  assert.deepEqual(Object.keys(await other.values()), []);
+  assert.equal(await other.words('feed-by'), 'No figure for this club.');
+  assert.match(await other.page.locator('[data-said="sum"]').innerText(), /^5 deep × no figure = no figure for this club\.$/);
+  await other.close();
+  await southern.close();
+});
