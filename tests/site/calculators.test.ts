@@ -28,6 +28,10 @@ const calculators = [
   { slug: 'package-calendar', values: 'installed=2026-04-18', wide: 'installed=2026-04-18&queen=candy&comb=foundation', faulty: 'installed=4/5/26&queen=x&pounds=1,500', example: 'installed=2026-04-18', table: /First young bees\s+14 to 24 May 2026/ },
   { slug: 'package-order', values: 'lines=10x3;4x2&allowance=10&cage-lb=1.5&can-lb=3&syrup-l-each=1', wide: `lines=${Array.from({ length: 12 }, () => '800x19.99').join(';')}&allowance=100&hours=240&cage-lb=20&can-lb=20&syrup-l-each=20&spare-queens=9999`, faulty: 'lines=xx3;0x&allowance=no', example: 'lines=10x3;4x2', table: /10\s+30 lb \(13\.6 kg\)\s+about 105,000/ },
   { slug: 'weight-check', values: 'rule=us&label-g=454&lot=48&weights-g=451,456,449,455,454,450,457,448,452,455,453,450', wide: `rule=eu&label-g=99999&lot=3300&weights-g=${Array.from({ length: 130 }, (_, at) => 90_000 + at * 70.123).join(',')}`, faulty: 'rule=uk&label-g=x&weights-g=1,x', example: 'rule=us&label-g=454', table: /US\S*\s+12\s+1\.9 g\s+Passes\s+Fails\s+Fails/ },
+  { slug: 'winter-stores', values: 'deep=5&medium=4', wide: 'gross-kg=999.99&empty-kg=0.01&target-kg=1000&mix=1kg-630ml', faulty: 'deep=x&target-kg=&mix=3:1', example: 'deep=5&medium=4', table: /20 lb\s+16\.4 to 21\.6 lb\s+2\.22 to 2\.92 US gal/ },
+  { slug: 'brood-dates', values: 'caste=queen&seen=egg&date=2026-05-20', wide: 'caste=queen&seen=open&date=2026-09-23', faulty: 'caste=king&seen=egg&date=4/5/26', example: 'caste=queen&seen=sealed', table: /worker\s+3\s+8 to 9\S*\s+21/ },
+  { slug: 'treatment-window', values: 'start=2026-08-10&low=18&high=28&place=United%20States&registered=yes', wide: 'start=2026-08-10&low=-18&high=48&place=The%20United%20States%20of%20America&registered=no&harvest-date=2026-09-30', faulty: 'start=x&low=9&high=warm&supers=half', example: 'start=', table: /Formic acid, strips on the top bars/ },
+  { slug: 'degree-days', values: 'days=40/54;43/63&method=simple', wide: 'base=50&sum=86', faulty: 'days=40-54&base=x&scale=K', example: 'days=40/54', table: /sine\s+the day as a smooth wave, the part above the base\s+0\.94/ },
 ];
 
 /** In bytes of gzip -9. */

@@ -1,0 +1,126 @@
+/* Degree-days of given days, or of a normal year where the club holds its normals: for the form and the worked example alike. */
+import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
+import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+import { degreeDayMethods, type DayTemperatures, type DegreeDayMethod, type DegreeDayRule } from '../../../shared/season/degree-day.ts';
+import { checkRule, sumGivenDays, type GivenDaysReason } from '../../../shared/season/given-days.ts';
+import { dateReached, doubtInDays, seasonSums, totalOf } from '../../../shared/season/season-sum.ts';
+import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
+
+export type Scale = 'F' | 'C';
+
+export type Asked = {
+  /** None: the club's normals. */
+  readonly days: readonly DayTemperatures[];
+  readonly base: number;
+  readonly cap: number | undefined;
+  readonly scale: Scale;
+  readonly method: DegreeDayMethod | undefined;
+  readonly spread: number | undefined;
+  readonly from: MonthDay | undefined;
+  readonly sum: number | undefined;
+};
+
+export type Plant = {
+  readonly id: string;
+  readonly name: string;
+  readonly sum: number;
+  readonly scale: Scale;
+  readonly base: number;
+  readonly cap?: number;
+  readonly from: MonthDay;
+  readonly method: DegreeDayMethod | 'not stated';
+  readonly stage: string;
+  readonly place: string;
+  readonly fromMemory: boolean;
+  readonly note: number;
+  readonly observed: readonly number[];
+};
+
+export type Normals = { readonly maxima: readonly number[]; readonly minima: readonly number[]; readonly scale: Scale; readonly spread: number };
+
+export type DegreeDayFigures = {
+  readonly normals: Normals | null;
+  readonly doubt: { readonly days: number; readonly daysForSmallSums: number } | null;
+  readonly plants: readonly Plant[];
+  /** The day a sum starts where none is written. */
+  readonly from: MonthDay;
+};
+
+/** A window, or the word for why there is none. */
+export type Reached = { readonly earliest: MonthDay; readonly latest: MonthDay } | 'no-figure' | 'no-sum' | 'not-reached' | 'no-cap' | 'given-days';
+
+export type Sums = {
+  readonly of: 'given-days' | 'normals';
+  readonly rule: DegreeDayRule;
+  readonly spread: number;
+  readonly total?: number;
+  readonly eachDay?: readonly number[];
+  /** The first given day, counted from 1, at whose end the sum is reached. */
+  readonly reachedOnDay?: number;
+  readonly reached: Reached;
+  readonly plants: readonly { readonly plant: Plant; readonly reached: Reached }[];
+};
+
+export type AskedReason = GivenDaysReason | 'no-method' | 'cap-without-use' | 'no-sum';
+
+export function planDegreeDays(asked: Asked, figures: DegreeDayFigures): Outcome<Sums, AskedReason> {
+  const { days, base, cap, sum } = asked;
+  if (asked.method === undefined && days.length > 0) return refuse('no-method');
+  const method = asked.method ?? 'simple';
+  if (cap !== undefined && method !== 'sine' && method !== 'modified') return refuse('cap-without-use');
+  if (sum !== undefined && !(sum > 0)) return refuse('no-sum');
+  const rule: DegreeDayRule = { method, base, ...(cap === undefined ? {} : { cap }) };
+  const plants = figures.plants.map((plant) => ({ plant, reached: bloomOf(plant, figures) }));
+  return days.length > 0 ? ofGivenDays(asked, rule, plants) : ofNormals(asked, rule, figures, plants);
+}
+
+function ofGivenDays({ days, spread = 0, sum }: Asked, rule: DegreeDayRule, plants: Sums['plants']): Outcome<Sums, AskedReason> {
+  const found = sumGivenDays(days, rule, spread);
+  if (!found.ok) return found;
+  const running = runningSums(found.value.eachDay);
+  const reachedOn = sum === undefined ? -1 : running.findIndex((so) => so >= sum);
+  return accept({ of: 'given-days', rule, spread, ...found.value, ...(reachedOn < 0 ? {} : { reachedOnDay: reachedOn + 1 }), reached: 'given-days', plants });
+}
+
+export function runningSums(eachDay: readonly number[]): number[] {
+  let sum = 0;
+  return eachDay.map((one) => (sum += one));
+}
+
+function ofNormals({ scale, spread, from, sum }: Asked, rule: DegreeDayRule, figures: DegreeDayFigures, plants: Sums['plants']): Outcome<Sums, AskedReason> {
+  const held = figures.normals && inScale(figures.normals, scale);
+  const width = spread ?? held?.spread ?? 0;
+  const wrong = checkRule(rule, width);
+  if (wrong) return wrong;
+  if (!held) return accept({ of: 'normals', rule, spread: width, reached: 'no-figure', plants });
+  const start = from ?? figures.from;
+  const total = totalOf(seasonSums({ maxByMonth: held.maxima, minByMonth: held.minima }, rule, width, start));
+  return accept({ of: 'normals', rule, spread: width, total, reached: windowOf(held, [rule], width, start, { sum, scale, observed: [] }, figures), plants });
+}
+
+/** A bloom row without a method may have been counted by any that needs no cap: its window holds them all. */
+function bloomOf(plant: Plant, figures: DegreeDayFigures): Reached {
+  if (!figures.normals) return 'no-figure';
+  if (plant.method === 'modified' && plant.cap === undefined) return 'no-cap';
+  const methods = plant.method === 'not stated' ? degreeDayMethods.filter((method) => method !== 'modified') : [plant.method];
+  const held = inScale(figures.normals, plant.scale);
+  return windowOf(held, methods.map((method) => ({ method, base: plant.base, ...(plant.cap === undefined ? {} : { cap: plant.cap }) })), held.spread, plant.from, plant, figures); // prettier-ignore
+}
+
+function windowOf(held: Normals, rules: readonly DegreeDayRule[], spread: number, from: MonthDay, { sum, scale, observed }: { sum: number | undefined; scale: Scale; observed: readonly number[] }, { doubt }: DegreeDayFigures): Reached {
+  if (sum === undefined) return 'no-sum';
+  if (!doubt) return 'no-figure';
+  const days = rules.flatMap((rule) => {
+    const reached = dateReached(seasonSums({ maxByMonth: held.maxima, minByMonth: held.minima }, rule, spread, from), sum, 0);
+    return reached.ok ? [(dayOfCommonYear(reached.value.expected) - dayOfCommonYear(from) + 365) % 365] : [];
+  });
+  if (days.length === 0) return 'not-reached';
+  const off = Math.ceil(doubtInDays(sum, observed, { fewestYears: 5, ...doubt, smallSumsUnder: scale === 'F' ? 100 : 50 }));
+  return { earliest: addMonthDays(from, Math.min(...days) - off), latest: addMonthDays(from, Math.max(...days) + off) };
+}
+
+function inScale(normals: Normals, scale: Scale): Normals {
+  if (normals.scale === scale) return normals;
+  const [turn, turnSpread] = scale === 'F' ? [celsiusToFahrenheit, celsiusDifferenceToFahrenheit] : [fahrenheitToCelsius, fahrenheitDifferenceToCelsius];
+  return { ...normals, scale, maxima: normals.maxima.map(turn), minima: normals.minima.map(turn), spread: turnSpread(normals.spread) };
+}
