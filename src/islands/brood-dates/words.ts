@@ -20,7 +20,7 @@ const seenNames: Readonly<Record<Exclude<Seen, 'caged'>, (caste: Caste) => strin
   egg: (caste) => `${capital(caste)} eggs`,
   open: (caste) => `Open ${caste} cells`,
   sealed: (caste) => `Sealed ${caste} cells`,
-  emerging: (caste) => `${capital(caste)}s emerging`,
+  emerging: (caste) => (caste === 'queen' ? 'A queen emerging' : `${capital(caste)}s emerging`),
 };
 
 export function headline({ caste, seen, date }: Look, dates: BroodDates): string {
@@ -28,7 +28,7 @@ export function headline({ caste, seen, date }: Look, dates: BroodDates): string
     return `Laying stopped on ${formatDay(date)}: the last workers emerge by ${formatDay(dates.broodlessWorker)}, the last drones by ${formatDay(dates.broodlessDrone)}.`;
   }
   const found = `${seenNames[seen as Exclude<Seen, 'caged'>](caste)}, ${formatDay(date)}:`;
-  if (dates.lays) return `${found} a queen from them lays ${rangeWords(dates.lays)}.`;
+  if (dates.lays) return `${found} ${seen === 'emerging' ? 'she' : 'a queen from them'} lays ${rangeWords(dates.lays)}.`;
   return `${found} ${seen === 'emerging' ? 'they were laid' : 'they emerge'} ${rangeWords(seen === 'emerging' ? dates.laid : dates.emerges)}.`;
 }
 

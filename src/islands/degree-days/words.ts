@@ -53,7 +53,7 @@ export function reachedWords(reached: Exclude<Reached, object>): string {
 export function sumWords({ days, scale }: Asked, { of, rule, eachDay = [], total, spread }: Sums): string {
   const by = `${methodNames[rule.method]}: ${methodWords[rule.method]}. Base ${plainDecimal(rule.base)} °${scale}${rule.cap === undefined ? '' : `, cap ${plainDecimal(rule.cap)} °${scale}`}.`;
   const first = by.charAt(0).toUpperCase() + by.slice(1);
-  if (of === 'normals') return `${first} A day's degree-days are never under 0. Those of a year are added from the start.${spread > 0 ? ` A day's mean differs by about ${three(spread)} °${scale} from year to year, and that is counted in.` : ''}`;
+  if (of === 'normals') return `${first} A day’s degree-days are never under 0. Those of a year are added from the start.${spread > 0 ? ` A day’s mean differs by about ${three(spread)} °${scale} from year to year, and that is counted in.` : ''}`;
   const shown = eachDay.length > 8 ? `${eachDay.slice(0, 6).map(places).join(' + ')} + …` : eachDay.map(places).join(' + ');
   const at = Math.max(0, eachDay.findIndex((one) => one > 0));
   return `${first} ${oneDayWords(days[at]!, eachDay[at]!, rule)}${eachDay.length > 1 ? ` All days: ${shown} = ${places(total!)}.` : ''}`;
