@@ -113,7 +113,7 @@ describe('the year', () => {
       await at('year/', '2026-04-25', async (page) => {
         const links = await page.locator('.ring a').evaluateAll((all) => all.map((link) => [link.getAttribute('aria-label'), link.getAttribute('href')]));
         assert.equal(links.length, 12);
-        assert.deepEqual(links[4], ['May', '#half-5-1']);
+        assert.deepEqual(links[4], ['May: what begins in May', '#half-5-1']);
         await page.locator('.ring a').nth(4).focus();
         await page.keyboard.press('Enter');
         await page.waitForURL(/#half-5-1$/);
