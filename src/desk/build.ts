@@ -40,7 +40,7 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     const began = performance.now();
     await inTurn(join(projectFolder, '.almanac', 'build.lock'), () => drawPages(options, join(work, 'site'), join(work, 'cache'), edition));
     say(`Pages drawn: ${count(join(work, 'site'), '.html')}.`);
-    await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, say });
+    await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, former: options.out, say });
     putInPlace(join(work, 'site'), options.out);
     say(`Edition of ${edition.day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s. Upload what is in that folder.`);
     if (!options.site) say('No web address was given (--site), so no sitemap was written.');

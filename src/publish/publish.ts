@@ -1,10 +1,11 @@
 /* What happens to the drawn pages: search, calendar, what hosts and search engines read, then the record of the edition. Each step says what it made. */
-import { writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { builtPages, isPublished } from './built-pages.ts';
 import { clubCalendar } from './club-calendar.ts';
 import { editionRecord, type Edition } from './edition-record.ts';
 import { takeHandedOver } from './handed-over.ts';
+import { movedUnsaid } from './moved-events.ts';
 import { nameScriptFiles } from './script-files.ts';
 import { indexPages } from './search-index.ts';
 import { searchWords } from './search-words.ts';
@@ -18,10 +19,12 @@ export type Publishing = {
   base: string;
   address: string | undefined;
   edition: Edition;
+  /** The folder of the last good site, where there may be one. */
+  former: string;
   say: (line: string) => void;
 };
 
-export async function publish({ site, base, address, edition, say }: Publishing): Promise<void> {
+export async function publish({ site, base, address, edition, former, say }: Publishing): Promise<void> {
   const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
   const { club, meetings, season, words } = takeHandedOver(site);
@@ -33,9 +36,14 @@ export async function publish({ site, base, address, edition, say }: Publishing)
   write('search-words.json', JSON.stringify(searchWords(words, pages)));
   say(`Search: ${await indexPages(site, pages, words)} pages, ${words.length} words.`);
 
-  write('club.ics', clubCalendar(club, meetings.filter(({ id }) => places.has(`meetings/${id}/`)), edition.day, root));
+  const writeCalendar = (name: string, text: string): void => {
+    write(name, text);
+    const old = join(former, name);
+    if (existsSync(old)) for (const sentence of movedUnsaid(readFileSync(old, 'utf8'), text)) say(sentence);
+  };
+  writeCalendar('club.ics', clubCalendar(club, meetings.filter(({ id }) => places.has(`meetings/${id}/`)), edition.day, root));
   say(`Calendar: ${meetings.length} meetings.`);
-  for (const district of season) write(`season-${district.district}.ics`, seasonCalendar(club, district, edition.day, root));
+  for (const district of season) writeCalendar(`season-${district.district}.ics`, seasonCalendar(club, district, edition.day, root));
 
   if (root) write('sitemap.xml', sitemap(root, published));
   write('robots.txt', robots(root, club.demonstration));
