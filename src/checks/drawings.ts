@@ -1,7 +1,6 @@
 /* A drawing is two files: its words and its lines. The lines are few, small, black on white, and carry numbers at most. */
-import type { Element } from 'hast';
 import type { Fault } from '../reader/fault.ts';
-import { readDrawing, shapesOf } from '../reader/drawing.ts';
+import { readDrawing, shapesOf, type Shape } from '../reader/drawing.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 
@@ -13,9 +12,10 @@ const LEAST_LETTERING = 18;
 
 export function drawingFaults(club: Sound): Fault[] {
   const { files } = club.folder;
-  const alone = files.filter((path) => /^drawings\/[^/]+\.svg$/.test(path) && !files.includes(path.replace(/svg$/, 'yaml'))).map((path) =>
+  const alone = files.filter((path) => /^drawings\/.*\.svg$/.test(path) && !files.includes(path.replace(/svg$/, 'yaml'))).map((path) =>
     fault(path, 'the file', 'lines without words', `a file ${path.replace(/svg$/, 'yaml')} with "title:" and "words:"`));
-  return [...alone, ...club.of.drawings.flatMap((entry) => (files.includes(linesOf(entry)) ? linesFaults(entry) : [fault(entry.path, 'the file', 'words without lines', `the drawing beside it, ${linesOf(entry)}`)]))];
+  const dots = files.filter((path) => /^drawings\/.*\.(?:jpe?g|png|webp|avif)$/i.test(path)).map((path) => fault(path, 'the file', 'a picture of dots', 'lines saved as .svg; a photograph lies beside its page'));
+  return [...alone, ...dots, ...club.of.drawings.flatMap((entry) => (files.includes(linesOf(entry)) ? linesFaults(entry) : [fault(entry.path, 'the file', 'words without lines', `the drawing beside it, ${linesOf(entry)}`)]))];
 }
 
 const linesOf = (entry: SoundEntry): string => `drawings/${entry.id}.svg`;
@@ -30,11 +30,11 @@ function linesFaults(entry: SoundEntry<Drawing>): Fault[] {
 }
 
 /** A drawing is shown as wide as the phone's text, and its lettering grows or shrinks with it. */
-function letteringFaults(path: string, root: Element, width: number): Fault[] {
+function letteringFaults(path: string, root: Shape, width: number): Fault[] {
   const least = Math.ceil((LEAST_LETTERING * width) / PHONE);
-  const small = [...shapesOf(root)].find(({ tagName, properties }) => tagName === 'text' && !(Number(properties['font-size']) >= least));
-  const size = small?.properties['font-size'];
-  return small ? [fault(path, 'font-size', size === undefined ? 'a number without one' : String(size), `at least ${least}, so that it can be read on a phone`)] : [];
+  const small = [...shapesOf(root)].find(({ name, attributes }) => name === 'text' && !(Number(attributes['font-size']) >= least));
+  const size = small?.attributes['font-size'];
+  return small ? [fault(path, 'font-size', size === undefined ? 'a number without one' : size, `at least ${least}, so that it can be read on a phone`)] : [];
 }
 
 /** The numbers in the lines are those of the list of parts, each once or oftener. */
@@ -42,7 +42,7 @@ function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): F
   const parts = entry.data.parts ?? [];
   const known = parts.map((_, index) => String(index + 1));
   const strange = numbers.find((each) => !known.includes(each));
-  if (strange !== undefined) return [fault(linesOf(entry), 'the drawing', `"${strange}" written in it`, known.length === 0 ? 'nothing: words stand in "words:", and numbers need a list "parts:"' : `a number from 1 to ${known.length}, as "parts:" lists them`)];
+  if (strange !== undefined) return [fault(linesOf(entry), 'the drawing', `"${strange}" written in it`, known.length === 0 ? 'nothing: words stand in "words:", and numbers need a list "parts:"' : `${known.length === 1 ? 'the number 1' : `a number from 1 to ${known.length}`}, as "parts:" lists them`)];
   const missing = known.find((each) => !numbers.includes(each));
   return missing === undefined ? [] : [{ path: entry.path, ...entry.fields.placeOf(['parts', Number(missing) - 1]), rule: 'drawing', field: `parts ${missing}`, found: `"${parts[Number(missing) - 1]}", whose number is not in the drawing`, write: `${missing} in ${linesOf(entry)}, or one part fewer` }];
 }

@@ -19,7 +19,7 @@ const isPicture = (path: string): boolean => KINDS.some(([ending]) => ending.tes
 
 export function pictureFaults(club: Sound): Fault[] {
   const shown = club.folder.entries.filter(isPage).flatMap((page) => [...walk(page.tree)].filter((node) => node.type === 'image').flatMap((image) => imageFaults(club, page, image)));
-  return [...shown, ...club.folder.files.filter(isPicture).flatMap((path) => kindFaults(club.folder.directory, path))];
+  return [...shown, ...club.folder.files.filter((path) => isPicture(path) && !path.startsWith('drawings/')).flatMap((path) => kindFaults(club.folder.directory, path))];
 }
 
 function imageFaults({ folder }: Sound, page: Page, image: Image): Fault[] {

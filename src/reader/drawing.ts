@@ -3,12 +3,13 @@
  * page's ink and white its paper, so that one file prints, and is right at night and in forced colours. Whatever else
  * an SVG file may hold (script, style, links, pictures) is a fault, and is never drawn.
  */
-import type { Element, ElementContent } from 'hast';
-
 export type DrawingFault = { line: number; column: number; found: string; write: string };
 
+/** An element of the lines; its paint is `black`, `white` or `none`. */
+export type Shape = { name: string; attributes: Record<string, string>; children: (Shape | string)[] };
+
 /** `root` is what may be drawn; null where anything is wrong. `numbers` are the words in the drawing. */
-export type ReadDrawing = { root: Element | null; width: number; numbers: string[]; faults: DrawingFault[] };
+export type ReadDrawing = { root: Shape | null; width: number; numbers: string[]; faults: DrawingFault[] };
 
 const LENGTH = /^-?(?:\d+\.?\d*|\.\d+)$/;
 const LIST = /^[-+\d.,\s]+$/;
@@ -47,31 +48,49 @@ const ELEMENTS: Readonly<Record<string, readonly string[]>> = {
   text: ['x', 'y', 'dx', 'dy', 'font-size', 'font-weight', 'text-anchor'],
 };
 const HOLDS = new Set(['svg', 'g', 'text', 'title']);
+const SHAPES = Object.keys(ELEMENTS).filter((name) => name !== 'svg' && name !== 'title').join(', ');
 
+/** What to write instead of a value that is refused. */
+const HINTS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(SIZES.map((name) => [name, 'a plain number'])),
+  d: 'the letters of a path and numbers, such as M10 20h40',
+  points: 'pairs of numbers',
+  transform: 'translate(), rotate() or scale() with numbers',
+  fill: 'black, white or none',
+  stroke: 'black or none',
+};
+
+const START = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 342 200">';
 const PIECE = /<!--[\s\S]*?-->|<\?[\s\S]*?\?>|<(\/?)([A-Za-z][\w:.-]*)((?:\s+[\w:.-]+\s*=\s*(?:"[^"<]*"|'[^'<]*'))*)\s*(\/?)>|[^<]+|</g;
 const ATTRIBUTE = /([\w:.-]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
 
 export function readDrawing(text: string): ReadDrawing {
   const read: ReadDrawing = { root: null, width: 0, numbers: [], faults: [] };
-  const top: ElementContent[] = [];
-  const open: { name: string; children: ElementContent[]; at: number }[] = [];
-  const wrong = (at: number, found: string, write: string): void => void read.faults.push({ ...place(text, at), found, write });
+  const top: Shape[] = [];
+  const open: { name: string; children: Shape['children']; at: number }[] = [];
+  // What stands inside an element that is refused needs no fault of its own.
+  const isLost = (): boolean => open.some(({ name }) => !ELEMENTS[name]);
+  const wrong = (at: number, found: string, write: string): void => (isLost() ? undefined : void read.faults.push({ ...place(text, at), found, write }));
+  if (!/<svg[\s>]/.test(text)) {
+    wrong(0, 'no <svg> at its head', START);
+    return read;
+  }
   for (const match of text.matchAll(PIECE)) {
     const [typed, closes, name, attributes, closed] = match;
     const at = match.index;
     const parent = open.at(-1);
     if (typed.startsWith('<!--') || typed.startsWith('<?')) continue;
     if (typed === '<') {
-      wrong(at, `"${text.slice(at, at + 20).split('\n')[0]}", which is no element of a drawing`, `one of: ${Object.keys(ELEMENTS).join(', ')}, each attribute in quotes`);
+      wrong(at, `"${text.slice(at, at + 20).split('\n')[0]}", which is no element of a drawing`, `one of: ${SHAPES}, each attribute in quotes`);
       return read;
     }
     if (name === undefined) {
       if (typed.trim() === '' || parent?.name === 'title') continue;
-      if (parent?.name !== 'text') wrong(at, `words outside an element <text>`, 'them in the file of words beside it');
+      if (parent?.name !== 'text') wrong(at, 'words outside an element <text>', 'them in the file of words beside it');
       else if (/&/.test(typed)) wrong(at, '"&" in the words of a drawing', 'a number');
       else {
         read.numbers.push(typed.trim());
-        parent.children.push({ type: 'text', value: typed.trim() });
+        parent.children.push(typed.trim());
       }
     } else if (closes) {
       if (parent?.name !== name) {
@@ -89,37 +108,38 @@ export function readDrawing(text: string): ReadDrawing {
   }
   if (open.length > 0) wrong(open.at(-1)!.at, `<${open.at(-1)!.name}> that is not closed`, `</${open.at(-1)!.name}> where it ends`);
   const svg = top[0];
-  if (svg?.type !== 'element' || svg.tagName !== 'svg') {
-    if (read.faults.length === 0) wrong(0, 'no <svg> at its head', '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 342 200">');
+  if (svg?.name !== 'svg') {
+    if (read.faults.length === 0) wrong(0, 'no <svg> at its head', START);
     return read;
   }
-  read.width = Number(/^0 0 (\S+)/.exec(String(svg.properties.viewBox ?? ''))?.[1] ?? 0);
+  read.width = Number(/^0 0 (\S+)/.exec(svg.attributes.viewBox ?? '')?.[1] ?? 0);
   if (read.faults.length === 0) read.root = svg;
   return read;
 }
 
-function elementOf(name: string, attributes: string, wrong: (found: string, write: string) => void, isRoot: boolean): Element {
+function elementOf(name: string, attributes: string, wrong: (found: string, write: string) => void, isRoot: boolean): Shape {
   const own = ELEMENTS[name];
-  const element: Element = { type: 'element', tagName: name, properties: {}, children: [] };
+  const element: Shape = { name, attributes: {}, children: [] };
   if (!own || (name === 'svg') !== isRoot) {
-    wrong(`<${name}>${own ? ' inside a drawing' : ''}`, name === 'image' || name === 'use' ? 'the shape itself, drawn' : `only: ${Object.keys(ELEMENTS).join(', ')}`);
+    wrong(`<${name}>${own ? ' inside a drawing' : ''}`, name === 'image' || name === 'use' ? 'the shape itself, drawn' : `nothing, or one of: ${SHAPES}`);
     return element;
   }
   for (const [, key, double, single] of attributes.matchAll(ATTRIBUTE)) {
     const value = (double ?? single ?? '').trim();
     if (isRoot && key === 'xmlns' && value === 'http://www.w3.org/2000/svg') continue;
-    if (isRoot && key === 'viewBox' && /^0 0 \d+(?:\.\d+)? \d+(?:\.\d+)?$/.test(value)) element.properties.viewBox = value;
+    if (isRoot && key === 'viewBox' && /^0 0 \d+(?:\.\d+)? \d+(?:\.\d+)?$/.test(value)) element.attributes.viewBox = value;
     else if (isRoot && key === 'viewBox') wrong(`viewBox="${value}"`, 'viewBox="0 0 342 200", its width and height');
     else if (/^on/i.test(key!)) wrong(`"${key}", which runs a script`, 'nothing');
     else if (key === 'style') wrong('"style"', 'its parts as attributes, such as stroke-width="2"');
     else if (![...own, ...PAINT].includes(key!)) wrong(`"${key}", which <${name}> may not have`, `only: ${[...own, ...PAINT].join(', ')}`);
-    else if (!MAY[key!]!.test(value)) wrong(`${key}="${value.slice(0, 40)}"`, key === 'fill' ? 'black, white or none' : key === 'stroke' ? 'black or none' : `a plain ${key}`);
-    else if (key === 'fill' && /^(?:white|#fff)/i.test(value)) element.properties.className = ['paper'];
-    else element.properties[key!] = /^(?:black|#000)/i.test(value) ? 'currentcolor' : value;
+    else if (!MAY[key!]!.test(value)) wrong(`${key}="${value.slice(0, 40)}"`, HINTS[key!] ?? `nothing, or one of the values that a plain ${key} has`);
+    else element.attributes[key!] = key === 'fill' || key === 'stroke' ? plainColour(value) : value;
   }
-  if (isRoot && element.properties.viewBox === undefined && !/\bviewBox\s*=/.test(attributes)) wrong('no viewBox', 'viewBox="0 0 342 200", its width and height');
+  if (isRoot && element.attributes.viewBox === undefined && !/\bviewBox\s*=/.test(attributes)) wrong('no viewBox', 'viewBox="0 0 342 200", its width and height');
   return element;
 }
+
+const plainColour = (value: string): string => (/^(?:white|#fff)/i.test(value) ? 'white' : /^none$/i.test(value) ? 'none' : 'black');
 
 function place(text: string, at: number): { line: number; column: number } {
   const before = text.slice(0, at).split('\n');
@@ -127,7 +147,7 @@ function place(text: string, at: number): { line: number; column: number } {
 }
 
 /** Every element of a drawing, parents first. */
-export function* shapesOf(element: Element): Generator<Element> {
-  yield element;
-  for (const child of element.children) if (child.type === 'element') yield* shapesOf(child);
+export function* shapesOf(shape: Shape): Generator<Shape> {
+  yield shape;
+  for (const child of shape.children) if (typeof child !== 'string') yield* shapesOf(child);
 }

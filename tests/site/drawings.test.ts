@@ -1,0 +1,110 @@
+// Every drawing of the demo club: on a page, named, told in words, black on paper, its own colour at night, and light.
+import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import type { Browser, Page } from 'playwright-core';
+import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { narrow, nothing, visit } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+let pages: string[];
+before(async () => {
+  site = await demoSite();
+  browser = await openBrowser();
+  pages = site.pages.filter((page) => page.endsWith('/') && site.read(`${page.slice(site.base.length)}index.html`).includes('<figure class="drawing"'));
+});
+after(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+const files = (): string[] => readdirSync(join(site.content, 'drawings')).filter((name) => name.endsWith('.svg'));
+
+test('each drawing stands on a page', () => {
+  const shown = pages.map((page) => site.read(`${page.slice(site.base.length)}index.html`)).join('\n');
+  const titles = files().map((file) => /^title: "?(.+?)"?$/m.exec(readFileSync(join(site.content, 'drawings', file.replace('.svg', '.yaml')), 'utf8'))![1]!);
+  assert.ok(titles.length >= 14, `${titles.length} drawings`);
+  nothing(titles.filter((title) => !shown.includes(`<title>${title}</title>`)));
+});
+
+test('each weighs less than 6 kB', () => {
+  nothing(files().flatMap((file) => {
+    const size = readFileSync(join(site.content, 'drawings', file)).length;
+    return size < 6144 ? [] : [`${file}: ${size} B`];
+  }));
+});
+
+test('a browser names each as a picture, and the words stand below it, its parts numbered as in the lines', async () => {
+  nothing(await visit({ browser, site, pages }, async (page) => {
+    const found: string[] = [];
+    for (const figure of await page.locator('.drawing').all()) {
+      const title = await figure.locator('svg > title').textContent();
+      if (!title || (await figure.getByRole('img', { name: title, exact: true }).count()) !== 1) found.push(`no picture named "${title}"`);
+      if ((await figure.locator('figcaption p').innerText()).length < 80) found.push(`"${title}" has few words`);
+      const numbers = new Set(await figure.locator('svg text').allTextContents());
+      const parts = await figure.locator('figcaption li').count();
+      if (numbers.size !== parts) found.push(`"${title}" has ${numbers.size} numbers and ${parts} parts`);
+    }
+    return found;
+  }));
+});
+
+/** What the lines and the white parts of the first drawing are painted with. */
+const paints = (page: Page): Promise<{ line: string; number: string; white: string[] }> =>
+  page.evaluate(() => {
+    const paint = (element: Element | null, property: string): string => (element ? getComputedStyle(element).getPropertyValue(property) : '');
+    return {
+      line: paint(document.querySelector('.drawing path:not([stroke="none"])'), 'stroke'),
+      number: paint(document.querySelector('.drawing text'), 'fill'),
+      white: [...document.querySelectorAll('.drawing .paper')].map((shape) => paint(shape, 'fill')),
+    };
+  });
+
+const all = (colours: string[], colour: string): boolean => colours.every((each) => each === colour);
+
+test('it prints black on white, whatever form the page was in', async () => {
+  nothing(await visit({ browser, site, pages }, async (page) => {
+    await page.evaluate(() => document.documentElement.setAttribute('data-light', 'night'));
+    await page.emulateMedia({ media: 'print' });
+    const { line, number, white } = await paints(page);
+    await page.emulateMedia({ media: null });
+    return line === 'rgb(0, 0, 0)' && ['', 'rgb(0, 0, 0)'].includes(number) && all(white, 'rgb(255, 255, 255)') ? [] : [`${line}, ${number}, ${white[0]}`];
+  }));
+});
+
+test('at night the lines are light on the dark page', async () => {
+  nothing(await visit({ browser, site, pages }, async (page) => {
+    await page.evaluate(() => document.documentElement.setAttribute('data-light', 'night'));
+    const { line, white } = await paints(page);
+    return line === 'rgb(246, 241, 228)' && all(white, 'rgb(12, 28, 51)') ? [] : [`${line}, ${white[0]}`];
+  }));
+});
+
+test('where colours are forced, lines and paper are those of the reader', async () => {
+  nothing(await visit({ browser, site, pages, context: { forcedColors: 'active' } }, async (page) => {
+    const system = await page.evaluate(() => {
+      const sample = document.body.appendChild(document.createElement('p'));
+      Object.assign(sample.style, { color: 'CanvasText', backgroundColor: 'Canvas' });
+      const { color, backgroundColor } = getComputedStyle(sample);
+      return { color, backgroundColor };
+    });
+    const { line, white } = await paints(page);
+    return line === system.color && all(white, system.backgroundColor) ? [] : [`${line}, ${white[0]}, while the reader has ${system.color} on ${system.backgroundColor}`];
+  }));
+});
+
+test('on the narrowest phone the numbers are still 18 px high, and nothing runs out of the page', async () => {
+  nothing(await visit({ browser, site, pages, context: { viewport: narrow } }, async (page) => {
+    const sizes = await page.locator('.drawing text').evaluateAll((texts) => texts.map((text) => Number(text.getAttribute('font-size')) * (text as SVGTextElement).getScreenCTM()!.a));
+    const wide = await page.evaluate(() => [...document.querySelectorAll('.drawing svg')].filter((svg) => svg.getBoundingClientRect().right > document.documentElement.clientWidth).length);
+    return [...(sizes.length > 0 && Math.min(...sizes) < 18 ? [`${Math.min(...sizes)} px`] : []), ...(wide > 0 ? [`${wide} too wide`] : [])];
+  }));
+});
+
+test('nothing in a drawing runs, loads or leads anywhere', () => {
+  const drawn = pages.flatMap((page) => site.read(`${page.slice(site.base.length)}index.html`).match(/<figure class="drawing">[\s\S]*?<\/svg>/g) ?? []);
+  assert.ok(drawn.length >= 14);
+  nothing(drawn.filter((svg) => /<(?:script|style|image|use|a|foreignObject)\b|\s(?:on\w+|style|href|xlink:href|id)=|url\(|#[0-9a-f]{3}/i.test(svg)).map((svg) => svg.slice(0, 80)));
+});
