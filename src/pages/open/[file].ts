@@ -1,7 +1,7 @@
 /* The files for other programs: JSON with its schema, and figures as a table of commas. */
 import type { APIRoute } from 'astro';
 import { openAlmanac, type Almanac } from '../../library/almanac.ts';
-import { aboutOpen, figuresTable, openBulletins, openFigures, openForage, openSigns, openTreatments } from '../../library/open-data.ts';
+import { aboutOpen, figuresTable, openBulletins, openFigures, openForage, openSigns, openTreatments } from '../../library/open-tables.ts';
 import { OPEN_FILES } from '../../library/open-files.ts';
 import { sheet } from '../../library/page.ts';
 import { edition } from '../../library/settings.ts';
