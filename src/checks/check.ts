@@ -28,6 +28,7 @@ import { pictureFaults } from './pictures.ts';
 import { privacyFaults } from './privacy.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
+import { seasonWordHints } from './season-words.ts';
 import { seasonFaults } from './season.ts';
 import { signFaults } from './signs.ts';
 import { sourceFaults } from './sources.ts';
@@ -51,7 +52,10 @@ export function checkFolder(folder: Folder): Fault[] {
 }
 
 /** What is no fault and yet better written otherwise; check prints it, and nothing waits for it. */
-export const hintsOf = (folder: Folder): Fault[] => inReadingOrder(untaggedHints(sound(folder)));
+export const hintsOf = (folder: Folder): Fault[] => {
+  const club = sound(folder);
+  return inReadingOrder([...untaggedHints(club), ...seasonWordHints(club)]);
+};
 
 /** Reads the folder at `directory` and returns all its faults. */
 export const check = (directory: string): Fault[] => checkFolder(readFolder(directory));
