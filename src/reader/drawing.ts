@@ -47,7 +47,7 @@ const ELEMENTS: Readonly<Record<string, readonly string[]>> = {
   polygon: ['points'],
   text: ['x', 'y', 'dx', 'dy', 'font-size', 'font-weight', 'text-anchor'],
 };
-const HOLDS = new Set(['svg', 'g', 'text', 'title']);
+const HOLDS = new Set(['svg', 'g']);
 const SHAPES = Object.keys(ELEMENTS).filter((name) => name !== 'svg' && name !== 'title').join(', ');
 
 /** What to write instead of a value that is refused. */
