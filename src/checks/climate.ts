@@ -18,7 +18,9 @@ export function climateFaults(club: Sound): Fault[] {
   if (!entry) return [];
   const { hemisphere, districts, climate } = entry.data;
   const all = [{ path: ['climate'], climate }, ...districts.map((district, index) => ({ path: ['districts', index, 'climate'], climate: district.climate }))];
-  const first = districts[0]?.climate && climate ? [atField(entry, ['districts', 0, 'climate'], { rule: 'climate', field: 'districts 1, climate', found: 'normals of the main district beside those of the club', write: 'them once, under climate' })] : [];
+  const first = (['climate', 'observed'] as const).flatMap((field) => (districts[0]?.[field] ? [
+    atField(entry, ['districts', 0, field], { rule: 'climate', field: `districts 1, ${field}`, found: `"${field}:" of the main district under districts`, write: `it as a field of the club, at the left edge: "${field}:"` }),
+  ] : []));
   return [...first, ...all.flatMap(({ path, climate: fields }) => (fields ? faultsOf({ entry, path, climate: fields, hemisphere }, club) : []))];
 }
 

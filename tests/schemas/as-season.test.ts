@@ -10,6 +10,7 @@ import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { spreadIn } from '../../shared/season/climate.ts';
 import { faultLine } from '../../src/reader/fault.ts';
 import type { District } from '../../src/schemas/as-season.ts';
+import type { Club } from '../../src/schemas/club.ts';
 
 const folder = (name: string): string => fileURLToPath(new URL(`../fixtures/${name}`, import.meta.url));
 const districts = (name: string): District[] => districtsIn(sound(readFolder(folder(name))));
@@ -73,4 +74,34 @@ test('any clock zone gives the same days', (context) => {
     return JSON.stringify(['cold', 'sub-folder', 'southern'].map(districts));
   });
   for (const other of made) assert.equal(other, made[0]);
+});
+
+/** The cold club with a second district changed. */
+function withLakeside(changes: Partial<Club['districts'][number]>): District[] {
+  const club = sound(readFolder(folder('cold')));
+  const entry = club.club!;
+  const [city, lakeside] = entry.data.districts as [Club['districts'][number], Club['districts'][number]];
+  return districtsIn({ ...club, club: { ...entry, data: { ...entry.data, districts: [city, { ...lakeside, ...changes }] } } });
+}
+
+test('a district with normals and members of its own goes by them, and follows the main one for the rest', () => {
+  const { climate } = sound(readFolder(folder('cold'))).club!.data;
+  const warmer = { ...climate!, minima: climate!.minima.map((degrees) => degrees + 3), maxima: climate!.maxima.map((degrees) => degrees + 3), 'degree-days': undefined, freezes: undefined, spread: { sigma: 9, source: 'leaflet' } };
+  const observed = ['2021-05-30', '2022-06-02', '2023-05-28'].map((swarm) => ({ year: Number(swarm.slice(0, 4)), swarm }));
+  const [city, lakeside] = withLakeside({ climate: warmer, observed }) as [District, District];
+  assert.equal(lakeside.climate?.spread?.from, 'region');
+  assert.deepEqual(lakeside.anchors.swarm?.basis, { kind: 'observed', years: 3 });
+  assert.equal(lakeside.anchors.swarm?.expected, '05-30');
+  assert.equal(lakeside.anchors['last-freeze']?.basis.kind, 'temperature');
+  assert.ok(lakeside.anchors['last-freeze']!.expected < city.anchors['last-freeze']!.expected, 'three degrees warmer');
+  assert.equal(lakeside.anchors['main-flow-start']?.basis.kind, 'shifted');
+  assert.equal(lakeside.anchors['main-flow-start']?.expected, '06-15');
+  const [here, there] = [bloom(city, 'black-locust'), bloom(lakeside, 'black-locust')];
+  assert.equal(there.basis.kind, 'degree-days');
+  assert.ok(day(there.middle) < day(here.middle));
+});
+
+test('one number of days moves spring and fall alike where no other is given', () => {
+  const [city, lakeside] = withLakeside({ 'fall-later-by-days': undefined }) as [District, District];
+  for (const anchor of ['swarm', 'first-freeze', 'cluster'] as const) assert.equal(day(lakeside.anchors[anchor]!.expected) - day(city.anchors[anchor]!.expected), 5, anchor);
 });
