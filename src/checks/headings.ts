@@ -2,7 +2,7 @@
  * Headings of every page: they begin at `##`, skip no level, say something, and stand once. The words that the law keeps
  * for pesticide labels head nothing here.
  */
-import type { Heading } from 'mdast';
+import type { Heading, Nodes } from 'mdast';
 import { quoted, type Fault } from '../reader/fault.ts';
 import { plainText, walk } from '../reader/prose.ts';
 import type { Sound } from './fields.ts';
@@ -51,18 +51,29 @@ function wordFaults(page: Page): Fault[] {
     if (/\{#/.test(words)) faults.push(atNode(page, heading, { rule: 'heading', field: 'a heading', found: `"${words}", with a name in braces`, write: 'the words alone; their address follows from them' }));
     return faults;
   });
-  const shouted = [...walk(page.tree)].filter((node) => node.type === 'text' || node.type === 'strong').flatMap((node): Fault[] => {
+  const shouted = [...outsideQuotations(page.tree)].filter((node) => node.type === 'text' || node.type === 'strong').flatMap((node): Fault[] => {
     const found = node.type === 'strong' ? /^\s*(?:danger|warning|caution)\s*[:!]?\s*$/i.exec(plainText(node)) : SHOUTED.exec(plainText(node));
     return found ? [atNode(page, node, signal(found[0].trim(), 'the words'))] : [];
   });
   return [...headings, ...shouted.filter((fault) => !headings.some(({ line }) => line === fault.line)).filter((fault, index, all) => all.findIndex(({ line }) => line === fault.line) === index)];
 }
 
+/** What a label says may stand in a marked quotation, and nowhere else. */
+function* outsideQuotations(node: Nodes): Generator<Nodes> {
+  if (node.type === 'blockquote') return;
+  yield node;
+  if ('children' in node) for (const child of node.children) yield* outsideQuotations(child as Nodes);
+}
+
 const signal = (found: string, field: string) => ({ rule: 'signal-word', field, found: `"${found}", a word that the law keeps for pesticide labels`, write: OURS });
 
 function titleFaults(club: Sound): Fault[] {
-  const titled = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings].filter(({ data }) => SIGNAL.test(data.title));
-  return titled.map((entry) => atField(entry, ['title'], signal(entry.data.title, 'title')));
+  const titled = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings, ...club.of.treatments, ...club.of.signs, ...club.of.notices].filter(({ data }) => SIGNAL.test(data.title));
+  const said = club.of.notices.flatMap((entry) => entry.data.says.flatMap((sentence, index) => {
+    const found = SHOUTED.exec(sentence);
+    return found ? [atField(entry, ['says', index], signal(found[0].trim(), `says ${index + 1}`))] : [];
+  }));
+  return [...titled.map((entry) => atField(entry, ['title'], signal(entry.data.title, 'title'))), ...said];
 }
 
 const emptyPage = (page: Page): Fault[] =>

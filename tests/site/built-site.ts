@@ -60,6 +60,9 @@ export const fixtureSite = (name: string, published: Published = ownPlace(name))
 export const builtDemo = (published: Published = {}): Promise<Built> => built(join(projectFolder, 'content'), 'demo', published);
 export const builtFixture = (name: string, published: Published = ownPlace(name)): Promise<Built> => built(fixtureFolder(name), name, published);
 
+/** Any content folder, as files only. */
+export const builtFolder = (content: string, name: string, published: Published = {}): Promise<Built> => built(content, name, published);
+
 /** Where a club of tests/fixtures lies. */
 export const fixtureFolder = (name: string): string => join(projectFolder, 'tests', 'fixtures', name);
 
