@@ -47,7 +47,9 @@ rows('day a sum is reached', tables.reached, ({ place, from, base, method, sprea
   };
   near(dayOn(0), alone, 1, 'normals alone');
   near(dayOn(spread), withSpread, 1, 'with spread');
-  near(dayOn(spread), meanOfYears, sum >= 50 ? 4 : 5, 'mean of the years');
+  // Two days for sums from 50 C up; one row of the printed 45 is off by 3.5, in the independent program too, and stays.
+  const off = place === 'england' && method === 'floored' && base === 10 && sum === 50 ? 3.5 : 2;
+  near(dayOn(spread), meanOfYears, sum >= 50 ? off : 3, 'mean of the years');
 });
 
 test('apples at Wenatchee: 1160 F-days over 43 by 1 May (22 years: 1156), 920 in the week before the mean full bloom of 27 April', () => {
