@@ -16,7 +16,7 @@ if (root) wake(root);
 function wake(root: HTMLElement): void {
   const form = root.querySelector('form')!;
   const part = (name: string, within: ParentNode = root) => within.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
-  const boxes = [...form.querySelectorAll<HTMLInputElement>('input[name=there]')];
+  const boxes = [...form.querySelectorAll<HTMLInputElement>('input[type=checkbox]')];
   const phase = form.querySelector<HTMLSelectElement>('[name=phase]')!;
   const cards = [...root.querySelectorAll<HTMLElement>('[data-trouble]')];
   const troubles = cards.map(troubleOf);
