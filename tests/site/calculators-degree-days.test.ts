@@ -141,16 +141,26 @@ test('degree-days: without days each plant has its row, with its own method and 
   assert.ok(found['border-forsythia date-reached-earliest']! < found['date-reached-earliest']!);
 });
 
-test('degree-days: a club without normals has no figure, and the arithmetic is still shown', async () => {
+test('degree-days: a year of Melbourne, 1981 to 1990, from July, gives its published sum', async () => {
   const southern = await fixtureSite('southern');
   const other = await openCalculator(browser, southern, 'degree-days', 'base=10&scale=C&sum=50');
+  const found = await other.values();
+  assert.equal(Number(found.total).toFixed(0), '2085');
+  assert.ok(found['date-reached-earliest']! > '07-01' && found['date-reached-latest']! < '10-01', JSON.stringify(found));
+  assert.equal(await other.page.locator('#hint-from').textContent(), 'Left empty: 1 July.');
+  await other.close();
+  await southern.close();
+});
+
+test('degree-days: a club without normals has no figure, and the arithmetic is still shown', async () => {
+  const hostile = await fixtureSite('hostile');
+  const other = await openCalculator(browser, hostile, 'degree-days', 'base=10&scale=C&sum=50');
   assert.deepEqual(await other.values(), {});
   assert.equal(await other.words('total'), 'No figure for this club.');
   assert.match(await other.said(), /^No figure for this club: it holds no normals\./);
   assert.match(await other.page.locator('[data-said="sum"]').innerText(), /^Simple: the mean of lowest and highest, less the base\. Base 10 °C\./);
-  assert.equal(await other.page.locator('#hint-from').textContent(), 'Left empty: 1 July.');
   await other.close();
-  await southern.close();
+  await hostile.close();
 });
 
 // The plan itself: what it does once a club holds normals.
