@@ -19,7 +19,7 @@ const rooms: RegExp[] = [
   /^src\/desk\/[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
   /^src\/islands\/[a-z-]+\/[a-z0-9-]+\.ts$/,
   /^src\/(components|layouts)\/[A-Z][A-Za-z]+\.astro$/,
-  /^src\/pages\/([a-z-]+\/)?(\[[a-z.]+\]|[a-z0-9-]+)\.(astro|json\.ts|[a-z]+\.ts)$/,
+  /^src\/pages\/([a-z-]+\/)?(\[[a-z.]+\]|[a-z0-9-]+)\.(astro|ts|[a-z]+\.ts)$/,
   /^src\/styles\/([a-z-]+\.css|fonts\/[A-Za-z0-9-]+\.(woff2|txt))$/,
   /^public\/[a-z0-9./_-]+$/,
   /^tests\/(rows|coverage)\.ts$/,

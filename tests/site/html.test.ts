@@ -12,6 +12,8 @@ const config: ConfigData = {
     'valid-id': ['error', { relaxed: true }],
     // The style sheet keeps a telephone number on one line; the number itself stays as its office writes it.
     'tel-non-breaking': 'off',
+    // The boxes of one question share its name, as a form sends them.
+    'form-dup-name': ['error', { shared: ['radio', 'checkbox', 'button', 'reset', 'submit'] }],
     // A title is the page's own name and the almanac's; neither is ours to cut.
     'long-title': 'off',
     // The frame round a table is a region by its role, so that a style for sections never reaches it.

@@ -1,8 +1,9 @@
 // A page of each kind gone through with the Tab key alone; looks.test.ts looks at the focus of every page.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { reached, tabThrough } from './tab-through.ts';
 import { desk, nothing, oneOfEachKind, open, phone, visit } from './visit.ts';
 
 let site: Site;
@@ -15,12 +16,6 @@ after(async () => {
   await browser?.close();
   await site?.close();
 });
-
-const reached = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    const at = document.activeElement!;
-    return at === document.body ? '' : `${at.tagName.toLowerCase()} ${(at.getAttribute('aria-label') ?? at.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 50)}`;
-  });
 
 test('the first stop leads past the head of the page to its text', async () => {
   const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
@@ -37,27 +32,7 @@ test('the first stop leads past the head of the page to its text', async () => {
 for (const window of [phone, desk]) {
   test(`at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`, async () => {
     nothing(
-      await visit({ browser, site, pages: oneOfEachKind(site), context: { viewport: window } }, async (page) => {
-        const all = await page.evaluate(() => {
-          const named = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter((element) => element.tabIndex >= 0 && element.checkVisibility({ visibilityProperty: true }));
-          // Of a group of round buttons only one is a stop.
-          const stops = named.filter((element) => !(element instanceof HTMLInputElement && element.type === 'radio') || element.checked || !document.querySelector(`input[type=radio][name="${element.name}"]:checked`));
-          const seen = new Set<string>();
-          const stopping = stops.filter((element) => !(element instanceof HTMLInputElement && element.type === 'radio') || (!seen.has(element.name) && seen.add(element.name)));
-          stopping.forEach((element, index) => (element.dataset.stop = String(index)));
-          return stopping.length;
-        });
-        const order: number[] = [];
-        for (let press = 0; press < all; press += 1) {
-          await page.keyboard.press('Tab');
-          order.push(await page.evaluate(() => Number((document.activeElement as HTMLElement).dataset.stop ?? -1)));
-        }
-        const wrong = order.findIndex((stop, index) => stop !== index);
-        if (wrong >= 0) return [`stop ${wrong} of ${all} is ${order[wrong]}, ${await reached(page)}`];
-        await page.keyboard.press('Shift+Tab');
-        const back = await page.evaluate(() => Number((document.activeElement as HTMLElement).dataset.stop ?? -1));
-        return all < 8 ? [`${all} stops`] : back === all - 2 ? [] : [`Shift goes from ${all - 1} to ${back}`];
-      }),
+      await visit({ browser, site, pages: oneOfEachKind(site), context: { viewport: window } }, tabThrough),
     );
   });
 }

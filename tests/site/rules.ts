@@ -95,7 +95,7 @@ export function hiddenFocus(): string[] {
   const faults: string[] = [];
   const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || element.id).trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
   for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')) {
-    if (element.tabIndex < 0 || !element.checkVisibility({ visibilityProperty: true })) continue;
+    if (element.tabIndex < 0 || element.matches(':disabled') || !element.checkVisibility({ visibilityProperty: true })) continue;
     if (element.tabIndex > 0) faults.push(`${name(element)} has a place of its own in the order of the Tab key`);
     element.focus({ focusVisible: true } as FocusOptions);
     if (document.activeElement !== element) {
@@ -132,10 +132,16 @@ export function waitsForScript(): string[] {
   const parts = [...document.querySelectorAll('nav[aria-label="Parts of the almanac"] a[href]')].filter(visible);
   if (parts.length !== 5) faults.push(`${parts.length} of five parts`);
   for (const button of document.querySelectorAll('button')) if (visible(button) && button.type !== 'submit') faults.push(`a button "${button.textContent!.trim()}" that does nothing`);
-  for (const heading of document.querySelectorAll('h2, h3')) {
-    let next = heading.nextElementSibling;
-    while (next && !visible(next)) next = next.nextElementSibling;
-    if (visible(heading) && (!next || next.matches('h2') || (next as HTMLElement).textContent!.trim() === '') && !heading.parentElement!.closest('.box')) faults.push(`a heading "${heading.textContent}" with nothing under it`);
+  // Between a heading and the next there are words to be seen, unless the next is a part of it.
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+  let last: Element | null = null;
+  let words = '';
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    if (node instanceof Element && node.matches('h1, h2, h3, footer')) {
+      const deeper = last !== null && /^h\d$/i.test(node.tagName) && node.tagName > last.tagName;
+      if (last && visible(last) && words === '' && !deeper) faults.push(`a heading "${last.textContent}" with nothing under it`);
+      [last, words] = [node, ''];
+    } else if (node instanceof Text && last && !last.contains(node) && visible(node.parentElement!)) words += node.data.trim();
   }
   return faults;
 }
@@ -179,8 +185,8 @@ export function wrongOnPaper(): string[] {
 
 /** Every address a page names: where it leads, and what it is for. */
 export function addresses(): { kind: 'link' | 'part'; address: string; words: string }[] {
-  const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href]')].map((link) => ({ kind: 'link' as const, address: link.href, words: link.textContent!.trim() }));
-  const forms = [...document.querySelectorAll<HTMLFormElement>('form[action]')].map((form) => ({ kind: 'link' as const, address: form.action, words: 'a form' }));
+  const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href]')].map((link) => ({ kind: 'link' as const, address: new URL(link.getAttribute('href')!, document.baseURI).href, words: link.textContent!.trim() }));
+  const forms = [...document.querySelectorAll<HTMLFormElement>('form[action]')].map((form) => ({ kind: 'link' as const, address: new URL(form.getAttribute('action')!, document.baseURI).href, words: 'a form' }));
   const parts = [...document.querySelectorAll<HTMLElement>('link[href], script[src], img[src], use[href], source[src]')]
     .filter((part) => part.getAttribute('rel') !== 'canonical')
     .map((part) => ({ kind: 'part' as const, address: new URL((part.getAttribute('href') ?? part.getAttribute('src'))!, document.baseURI).href, words: part.tagName.toLowerCase() }));

@@ -41,7 +41,7 @@ export async function visit({ browser, site, pages = site.pages, context = {}, p
 
 /** Passes where nothing was found, and else prints all of it. */
 export function nothing(found: readonly string[]): void {
-  assert.ok(found.length === 0, `${found.length} found:\n${found.slice(0, 60).map((each) => `  ${each}`).join('\n')}${found.length > 60 ? '\n  ...' : ''}`);
+  assert.ok(found.length === 0, `${found.length} found:\n${found.slice(0, 25).map((each) => `  ${each}`).join('\n')}${found.length > 25 ? '\n  ...' : ''}`);
 }
 
 /** The heaviest page of each kind: kinds differ by the first word of the address and by whether there is a second. Each calculator is a kind. */
