@@ -55,7 +55,7 @@ export function forIndex(page: BuiltPage, words: readonly Word[]): string {
     ...(sought.length > 0 ? [`data-pagefind-meta="${sought.map(([name]) => `${name}[data-${name}-sought]`).join(', ')}"`] : []),
   ];
   // The engine reads no label, and the words of a step stand in one.
-  return page.html.replaceAll(' data-pagefind-index-attrs="data-also"', '').replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
+  return page.html.replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
 }
 
 /** "2:1" as 2to1: the engine drops the sign between, and twenty-one is another number. */
