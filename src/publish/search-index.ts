@@ -20,6 +20,7 @@ const APART = /<\/(?:td|th|caption|dt|dd|legend|summary)>|<br>/g;
 const GATHERS: Record<string, string[]> = {
   'year/': ['what to do this month', 'January February March April May June July August September October November December'],
   'meetings/': ['next meeting', 'when and where we meet', 'meeting dates', 'calendar'],
+  'signs/': ['start from the signs', 'what is wrong with my bees', 'symptoms', 'which disease', 'sick brood'],
   'about/': [],
   'words/': [],
 };

@@ -29,7 +29,7 @@ async function seen(path: string, instant: string, zone = 'America/New_York', of
     await context.setOffline(true);
     await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
   }
-  const text = await page.evaluate(() => [...document.querySelectorAll<HTMLElement>('[data-notice]')].filter((notice) => notice.checkVisibility()).map(({ innerText }) => innerText).join('\n'));
+  const text = await page.evaluate(() => [...document.querySelectorAll<HTMLElement>('[data-holds]')].filter((notice) => notice.checkVisibility()).map(({ innerText }) => innerText).join('\n'));
   await context.close();
   return text;
 }
@@ -77,11 +77,11 @@ test('decided again when a page that was left open is looked at, without a netwo
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date('2026-05-31T23:00:00Z'));
   await page.goto(site.at('/signs/'));
-  assert.equal(await page.locator('[data-notice]:visible').count(), 1);
+  assert.equal(await page.locator('[data-holds]:visible').count(), 1);
   await context.setOffline(true);
   await page.clock.setFixedTime(new Date('2026-06-01T12:00:00Z'));
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-  assert.equal(await page.locator('[data-notice]:visible').count(), 0);
+  assert.equal(await page.locator('[data-holds]:visible').count(), 0);
   await context.close();
 });
 
@@ -89,7 +89,7 @@ test('without script none stands at the head as if it held now, and a link leads
   const context = await browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(site.at('/pests/american-foulbrood/'));
-  assert.equal(await page.locator('[data-notice]:visible').count(), 0);
+  assert.equal(await page.locator('[data-holds]:visible').count(), 0);
   await page.getByRole('link', { name: 'Notices, and the days they hold for' }).click();
   const text = await page.locator('main').innerText();
   assert.match(text, /20 April to 31 May 2026/);
@@ -105,4 +105,21 @@ test('the page of notices lists what holds today, and says when nothing does', a
   await page.goto(site.at('/notices/'));
   assert.match(await page.locator('main').innerText(), /No notice holds today/);
   await context.close();
+});
+
+test('a number that was given by consent goes with the last day of it', async () => {
+  const numbers = async (instant: string): Promise<string> => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.clock.setFixedTime(new Date(instant));
+    await page.goto(site.at('/who-to-ask/'));
+    const text = await page.locator('main').innerText();
+    await context.close();
+    return text;
+  };
+  // The swarm line's consent ends on 31 August 2026; the inspector's is a public office.
+  assert.match(await numbers('2026-08-31T12:00:00Z'), /Ring 330-555-0110/);
+  const after = await numbers('2026-09-01T12:00:00Z');
+  assert.doesNotMatch(after, /330-555-0110/);
+  assert.match(after, /Ring 330-555-0101/);
 });

@@ -1,12 +1,12 @@
-/* Notices stand at the head of a page from their first day to their last, decided when the page is read or looked at again. */
+/* What holds from a day to a day, such as a notice or a number given by consent, is shown on those days only, decided when the page is read or looked at again. */
 import type { Day } from '../../../shared/days/day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
 
 /** Returns the day it is here. */
 export function showNotices(): Day {
   const today = todayIn(document.documentElement.dataset.zone!, new Date());
-  for (const notice of document.querySelectorAll<HTMLElement>('[data-notice]')) {
-    const [from, until] = notice.dataset.notice!.split(' ');
+  for (const notice of document.querySelectorAll<HTMLElement>('[data-holds]')) {
+    const [from, until] = notice.dataset.holds!.split(' ');
     notice.hidden = today < from! || today > until!;
   }
   return today;
