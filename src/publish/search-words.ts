@@ -13,7 +13,7 @@ export type SearchWords = {
   spelled: string;
 };
 
-const MOST_SPELLED = 1280;
+const MOST_SPELLED = 1240;
 const SHORTEST = 4;
 const MOST_SHARED = 9;
 

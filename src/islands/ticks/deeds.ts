@@ -7,7 +7,7 @@ import type { Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { asFile, asTable, fromFile } from './files.ts';
 import { spanOf } from './own-days.ts';
-import { inOpenRun, openRun, without, type Kept, type Run } from './record.ts';
+import { inOpenRun, openRun, own as ownOf, without, type Kept, type Run } from './record.ts';
 import { begin, changeOpen, file, freshId, merge, open, runsOf, startAgain } from './runs.ts';
 import { setAside } from './set-aside.ts';
 import { linkTail, runFromTail } from './share.ts';
@@ -124,7 +124,7 @@ function toggleNotes(button: HTMLButtonElement): void {
     const label = document.createElement('label');
     label.className = 'note-field';
     label.append(Object.assign(document.createElement('span'), { className: 'only-heard', textContent: `Note on: ${wordsOf(box)}` }));
-    const input = Object.assign(document.createElement('input'), { type: 'text', name: box.dataset.tick!, value: run.notes?.[box.dataset.tick!] ?? '', maxLength: 200, placeholder: 'Note', disabled: Boolean(run.filed) });
+    const input = Object.assign(document.createElement('input'), { type: 'text', name: box.dataset.tick!, value: ownOf(run.notes, box.dataset.tick!) ?? '', maxLength: 200, placeholder: 'Note', disabled: Boolean(run.filed) });
     input.dataset.own = 'note';
     label.append(input);
     step.append(label);

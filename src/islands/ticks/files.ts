@@ -1,5 +1,5 @@
 /* The record as a file: JSON that can be opened again, and a table for a spreadsheet. Pure. */
-import { readKept, VERSION, type Kept } from './record.ts';
+import { own, readKept, VERSION, type Kept } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
 
@@ -27,7 +27,7 @@ export function asTable(kept: Kept): string {
   const rows = Object.entries(kept.lists).flatMap(([list, { runs }]) =>
     Object.entries(runs).flatMap(([id, run]) => {
       const steps = new Set([...Object.keys(run.ticks), ...Object.keys(run.notes ?? {}), ...Object.keys(run.asked ?? {})]);
-      return [...steps].map((step) => [list, run.name || id, run.day ?? '', step, run.ticks[step]?.on ?? '', run.notes?.[step] ?? '', run.asked?.[step] ?? '']);
+      return [...steps].map((step) => [list, run.name || id, run.day ?? '', step, own(run.ticks, step)?.on ?? '', own(run.notes, step) ?? '', own(run.asked, step) ?? '']);
     }),
   );
   return [['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';

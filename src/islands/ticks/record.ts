@@ -30,7 +30,7 @@ export const FIRST_RUN = 'the first';
 
 /** Whether a tick was made, and on these words: `done`, `changed` (the words are new since), or null. */
 export function tickOf(run: Run, step: string, print: string): 'done' | 'changed' | null {
-  const tick = run.ticks[step];
+  const tick = own(run.ticks, step);
   return !tick ? null : tick.of === '' || tick.of === print ? 'done' : 'changed';
 }
 
@@ -73,4 +73,4 @@ export function readKept(text: string | null): Reading {
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
 /** Only what was put there: `constructor` is a step's name like another. */
-const own = <T>(held: Record<string, T>, key: string): T | undefined => (Object.hasOwn(held, key) ? held[key] : undefined);
+export const own = <T>(held: Record<string, T> | undefined, key: string): T | undefined => (held && Object.hasOwn(held, key) ? held[key] : undefined);

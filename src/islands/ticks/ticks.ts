@@ -4,7 +4,7 @@
  */
 import { todayIn } from '../../../shared/days/today.ts';
 import { printOf } from '../../../shared/address/print.ts';
-import { FIRST_RUN, inOpenRun, listOf, openRun, tickOf, withTick, type Run } from './record.ts';
+import { FIRST_RUN, inOpenRun, listOf, openRun, own, tickOf, withTick, type Run } from './record.ts';
 import { openStore } from './store.ts';
 
 const root = document.documentElement;
@@ -28,7 +28,7 @@ export function line(step: HTMLElement, name: string, words: string | undefined)
 }
 
 /** A step at which the list pauses until the reader has said whom she asked, or that all is well. */
-const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box).dataset.asks) && !run.asked?.[box.dataset.tick!];
+const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box).dataset.asks) && !own(run.asked, box.dataset.tick!);
 
 /** Fetched once the reader has given her day. */
 let dated: Promise<typeof import('./dated.ts')> | undefined;
@@ -46,7 +46,7 @@ export function show(): void {
     if (!tick) next ??= box;
     step.toggleAttribute('data-next', box === next && !run.filed);
     line(step, 'step-changed', tick === 'changed' ? 'These words are new since you ticked.' : '');
-    line(step, 'step-note', [run.notes?.[box.dataset.tick!], run.asked?.[box.dataset.tick!]].filter(Boolean).join(' '));
+    line(step, 'step-note', [own(run.notes, box.dataset.tick!), own(run.asked, box.dataset.tick!)].filter(Boolean).join(' '));
     const asking = box === next && pauses(box, run);
     const answers = step.querySelector<HTMLElement>('p.deeds');
     if (answers) answers.hidden = !asking;
