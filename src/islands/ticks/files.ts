@@ -3,7 +3,7 @@ import { own, readKept, VERSION, type Kept } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
 
-/** The whole record as a file's text; its form is published at /open/runs.schema.json. */
+/** The whole record as a file's text. */
 export const asFile = (kept: Kept, club: string, saved: string): string =>
   `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, lists: kept.lists }, null, 2)}\n`;
 
