@@ -166,7 +166,9 @@ test('every number in the index reads as on its page, to the last sign', { timeo
     const [page_, index] = [numbersOf(shown), numbersOf(fragments.get(address)!)];
     numbers += page_.length;
     const at = page_.findIndex((word, place) => index[place] !== word);
-    return at < 0 && page_.length === index.length ? [] : [`${page_.length} numbers on the page, ${index.length} in the index; first other: ${page_.slice(Math.max(0, at - 1), at + 2).join(' ')} | ${index.slice(Math.max(0, at - 1), at + 2).join(' ')}`];
+    // The year holds the curve of every district at its end, of which a reader sees her own.
+    const whole = address.endsWith('/year/') ? page_.length <= index.length : page_.length === index.length;
+    return at < 0 && whole ? [] : [`${page_.length} numbers on the page, ${index.length} in the index; first other: ${page_.slice(Math.max(0, at - 1), at + 2).join(' ')} | ${index.slice(Math.max(0, at - 1), at + 2).join(' ')}`];
   });
   nothing(found);
   assert.ok(numbers > 500, `${numbers} numbers`);
