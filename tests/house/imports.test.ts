@@ -71,7 +71,7 @@ test('a package that is imported is listed in package.json, and one that is list
   const used = new Map<string, string>();
   for (const path of code) for (const { from } of importsOf(path)) if (!/^(\.|node:|astro:|virtual:)/.test(from)) used.set(nameOf(from), path);
   // Packages older than modules are asked for by name.
-  for (const path of code) for (const [, name] of read(path).matchAll(/[rR]equire\b[^\n]*\('([a-z@][\w@/-]*)'\)/g)) used.set(nameOf(name!), path);
+  for (const path of code) for (const [, name] of read(path).matchAll(/(?:[rR]equire\b|import\.meta\.resolve)[^\n]*?\('([a-z@][\w@/-]*)'\)/g)) used.set(nameOf(name!), path);
   const asTypes = (name: string): boolean => `@types/${name}` in listed;
   assert.deepEqual([...used].filter(([name]) => !(name in listed) && !asTypes(name)).map(([name, path]) => `${path} imports ${name}`), []);
   // Named in a setting, asked for by a command, or what another package here cannot do without.

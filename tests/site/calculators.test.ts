@@ -2,10 +2,10 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { gzipSync } from 'node:zlib';
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { openCalculator } from './calculator-page.ts';
+import { axe } from './look.ts';
 import { narrow, phone } from './visit.ts';
 
 let browser: Browser;
@@ -72,7 +72,7 @@ for (const { slug, values, wide, faulty, example, table } of calculators) {
 
   test(`${slug}: axe finds nothing, with a result, with faults and by night`, async () => {
     const sheet = await openCalculator(browser, site, slug, values);
-    const found = async (): Promise<string[]> => (await new AxeBuilder({ page: sheet.page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+    const found = (): Promise<string[]> => axe(sheet.page);
     assert.deepEqual(await found(), []);
     await sheet.page.evaluate(() => (document.documentElement.dataset.light = 'night'));
     assert.deepEqual(await found(), []);

@@ -6,18 +6,26 @@ import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { lookAt, lookedFor, type Looks } from './look.ts';
 import { narrow, nothing, open, phone } from './visit.ts';
 
-const forms: { name: string; presses: string[]; context?: BrowserContextOptions }[] = [
+interface Form {
+  name: string;
+  presses: string[];
+  context?: BrowserContextOptions;
+}
+
+const forms: Form[] = [
   { name: 'night', presses: ['Night'] },
   { name: 'bright sun', presses: ['Bright sun'] },
   { name: 'large print', presses: ['Large print'] },
   { name: 'gloves', presses: ['Gloves'] },
-  { name: 'night, large print and gloves together', presses: ['Night', 'Large print', 'Gloves'] },
   { name: 'colours forced by the reader\'s system', presses: [], context: { forcedColors: 'active', colorScheme: 'dark' } },
+];
+const further: Form[] = [
+  { name: 'night, large print and gloves together', presses: ['Night', 'Large print', 'Gloves'] },
   { name: 'a system set to dark', presses: [], context: { colorScheme: 'dark' } },
 ];
 
-/** Tests of every form over the pages that `choose` picks. */
-export function testForms(choose: (site: Site) => string[]): void {
+/** Tests of every form over the pages that `choose` picks; `all` adds forms taken together. */
+export function testForms(choose: (site: Site) => string[], all = false): void {
   let site: Site;
   let browser: Browser;
   before(async () => {
@@ -29,7 +37,7 @@ export function testForms(choose: (site: Site) => string[]): void {
     await site?.close();
   });
 
-  for (const { name, presses, context } of forms) {
+  for (const { name, presses, context } of all ? [...forms, ...further] : forms) {
     describe(name, () => {
       let found: Looks;
       before(async () => {

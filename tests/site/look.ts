@@ -1,5 +1,6 @@
 /* Looks at pages with script, as a reader with a phone, a small phone, a desk and a printer does, and sorts what is wrong by rule. */
-import { AxeBuilder } from '@axe-core/playwright';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { Site } from './built-site.ts';
 import { hiddenFocus, paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
@@ -59,9 +60,26 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
   return found;
 }
 
-export async function axe(page: Page, without: string[] = []): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).disableRules(without).setLegacyMode().analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`));
+// Run by itself: asked for what is wrong only, it takes half the time.
+const axeSource = readFileSync(createRequire(import.meta.resolve('@axe-core/playwright')).resolve('axe-core/axe.min.js'), 'utf8');
+const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+interface Axe {
+  run: (page: Document, options: object) => Promise<{ passes: unknown[]; violations: { id: string; nodes: { target: string[]; failureSummary?: string }[] }[] }>;
+}
+
+export async function axe(page: Page, without: readonly string[] = []): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(
+    async ([values, off]) => {
+      const { axe: engine } = globalThis as unknown as { axe: Axe };
+      const rules = Object.fromEntries(off!.map((rule) => [rule, { enabled: false }]));
+      const { violations, passes } = await engine.run(document, { runOnly: { type: 'tag', values: values! }, rules, resultTypes: ['violations'] });
+      if (passes.length < 10) return [`only ${passes.length} rules were looked at`];
+      return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`));
+    },
+    [standards, [...without]],
+  );
 }
 
 function listen(page: Page, site: Site, { quiet, hosts }: Looks): void {

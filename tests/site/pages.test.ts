@@ -1,7 +1,7 @@
 // Every page of the demo club as it reads without script: text, marks, review, cautions, and the line for someone unwell.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { readFolder, type Entry } from '../../src/reader/folder.ts';
@@ -24,6 +24,8 @@ interface Seen {
   hazards: string[];
   boxes: number;
   waits: string[];
+  /** Headings, buttons and labels. */
+  labels: string[];
 }
 const seen = new Map<string, Seen>();
 
@@ -58,6 +60,7 @@ function read(): Omit<Seen, 'waits'> {
     robots: document.querySelector<HTMLMetaElement>('meta[name=robots]')?.content ?? '',
     tel: [...(line?.querySelectorAll('a') ?? [])].map((link) => link.getAttribute('href')!).find((href) => href.startsWith('tel:')) ?? '',
     hazards: [...document.querySelectorAll<HTMLElement>('[data-hazard]')].map((place) => (place.checkVisibility() ? place.dataset.hazard! : `${place.dataset.hazard} out of sight`)),
+    labels: [...document.querySelectorAll('h1, h2, h3, h4, button, label, legend, th, summary')].map((part) => part.textContent!),
     boxes: [...document.querySelectorAll('.box')].filter((box) => box.matches('[data-hazard]') || box.querySelector('[data-hazard]')).length,
   };
 }
@@ -130,8 +133,8 @@ test('the first page carries every hazard of an open hive, once', () => {
   assert.ok(boxes <= 2);
 });
 
-test('no heading, button or label uses the words of a pesticide label', async () => {
-  const words = async (page: Page): Promise<string[]> =>
-    page.evaluate(() => [...document.querySelectorAll('h1, h2, h3, h4, button, label, legend, th, summary')].map((part) => part.textContent!).filter((text) => /\b(danger|warning|caution)\b/i.test(text)));
-  nothing(await visit({ browser, site, context: { javaScriptEnabled: false } }, words));
+test('no heading, button or label uses the words of a pesticide label', () => {
+  const kept = /\b(danger|warning|caution)\b/i;
+  assert.ok([...seen.values()].reduce((sum, { labels }) => sum + labels.length, 0) > 1000);
+  nothing(each(({ labels }) => labels.filter((label) => kept.test(label))));
 });

@@ -182,13 +182,3 @@ export function wrongOnPaper(): string[] {
   for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])')) if (shut.checkVisibility() && [...shut.children].some((child) => !(child as HTMLElement).checkVisibility())) faults.add('a closed section is not printed');
   return [...faults];
 }
-
-/** Every address a page names: where it leads, and what it is for. */
-export function addresses(): { kind: 'link' | 'part'; address: string; words: string }[] {
-  const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href]')].map((link) => ({ kind: 'link' as const, address: new URL(link.getAttribute('href')!, document.baseURI).href, words: link.textContent!.trim() }));
-  const forms = [...document.querySelectorAll<HTMLFormElement>('form[action]')].map((form) => ({ kind: 'link' as const, address: new URL(form.getAttribute('action')!, document.baseURI).href, words: 'a form' }));
-  const parts = [...document.querySelectorAll<HTMLElement>('link[href], script[src], img[src], use[href], source[src]')]
-    .filter((part) => part.getAttribute('rel') !== 'canonical')
-    .map((part) => ({ kind: 'part' as const, address: new URL((part.getAttribute('href') ?? part.getAttribute('src'))!, document.baseURI).href, words: part.tagName.toLowerCase() }));
-  return [...links, ...forms, ...parts];
-}

@@ -44,13 +44,13 @@ export function nothing(found: readonly string[]): void {
   assert.ok(found.length === 0, `${found.length} found:\n${found.slice(0, 25).map((each) => `  ${each}`).join('\n')}${found.length > 25 ? '\n  ...' : ''}`);
 }
 
-/** The heaviest page of each kind: kinds differ by the first word of the address and by whether there is a second. Each calculator is a kind. */
+/** The heaviest page of each kind: kinds differ by the first word of the address and by whether there is a second. */
 export function oneOfEachKind(site: Built): string[] {
   const heaviest = new Map<string, { page: string; size: number }>();
   for (const page of site.pages) {
     const path = page.slice(site.base.length);
     const [first, second] = path.split('/');
-    const kind = first === 'work-it-out' ? path : `${first}${second ? '/*' : ''}`;
+    const kind = `${first}${second ? '/*' : ''}`;
     const size = site.read(path === '' || path.endsWith('/') ? `${path}index.html` : path).length;
     if (size > (heaviest.get(kind)?.size ?? 0)) heaviest.set(kind, { page, size });
   }
