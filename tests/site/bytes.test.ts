@@ -60,15 +60,20 @@ test('the style sheet of the whole site is 9 kB at most, the fonts 20 kB', (t) =
 });
 
 test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form', async (t) => {
-  const found: string[] = [];
   const calculators = site.pages.filter((page) => page.startsWith(`${site.base}work-it-out/`));
-  for (const page of new Set([...oneOfEachKind(site), ...calculators])) {
-    const { size, names } = await firstView(page);
-    const form = /^((work-it-out|lists)\/.|signs\/)/.test(page.slice(site.base.length)) || page.endsWith('/search/');
-    t.diagnostic(`${page} ${size} B, ${names.length} requests`);
-    found.push(...over(page, size, form ? 52 * kB : 45 * kB));
-    if (names.length > (form ? 7 : 5)) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
-  }
+  const left = [...new Set([...oneOfEachKind(site), ...calculators])];
+  const found: string[] = [];
+  // Most of each view is waiting until nothing more comes: some wait side by side.
+  const views = Array.from({ length: 4 }, async () => {
+    for (let page = left.pop(); page !== undefined; page = left.pop()) {
+      const { size, names } = await firstView(page);
+      const form = /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length));
+      t.diagnostic(`${page} ${size} B, ${names.length} requests`);
+      found.push(...over(page, size, form ? 52 * kB : 45 * kB));
+      if (names.length > (form ? 7 : 5)) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
+    }
+  });
+  await Promise.all(views);
   nothing(found);
 });
 
