@@ -7,6 +7,7 @@ import { asFile, fromFile } from '../../src/islands/ticks/files.ts';
 import { inOpenRun, nothingKept, openRun, readKept, tickOf, VERSION, withTick, type Kept } from '../../src/islands/ticks/record.ts';
 import { begin, file, freshId, merge, open, startAgain } from '../../src/islands/ticks/runs.ts';
 import { setAside } from '../../src/islands/ticks/set-aside.ts';
+import { savedRuns } from '../../src/schemas/runs.ts';
 import { openStore, type Store } from '../../src/islands/ticks/store.ts';
 
 const KEY = 'almanac tamarack-county/ lists';
@@ -61,6 +62,7 @@ test('what the reader ticked is what is ticked, whatever happens between', () =>
           const text = asFile(store.read(), 'tamarack-county', '2026-04-18');
           const opened = fromFile(text, 'tamarack-county');
           assert.ok(opened.ok, 'what was saved can be opened');
+          assert.ok(savedRuns.safeParse(JSON.parse(text)).success, 'what was saved is as its published schema says');
           store.change((kept) => merge(kept, opened.kept).kept);
         }
         // An older edition wrote the same with a lower version.
@@ -177,4 +179,15 @@ test('text that is no record is named so, never an exception', () => {
   fc.assert(fc.property(fc.oneof(fc.string(), fc.json()), (text) => ['damaged', 'newer', null].includes(readKept(text).trouble)), { numRuns: 2_000 });
   assert.equal(readKept('[]').trouble, 'damaged');
   assert.equal(readKept('{"version":2,"lists":{"a":{"runs":{"b":{"ticks":[]}}}}}').trouble, 'damaged');
+});
+
+test("the yard's address: carried in the file, taken over where there is none, never overwritten unsaid", () => {
+  const ours: Kept = { ...nothingKept(), yard: 'Mill Lane' };
+  const opened = fromFile(asFile(ours, 'tamarack-county', '2026-04-18'), 'tamarack-county');
+  assert.ok(opened.ok);
+  assert.equal(merge(nothingKept(), opened.kept).kept.yard, 'Mill Lane');
+  const { kept, difference } = merge({ ...nothingKept(), yard: 'Hill Road' }, opened.kept);
+  assert.equal(kept.yard, 'Hill Road');
+  assert.deepEqual(difference.clashes, ['the yard’s address']);
+  assert.equal(begin(ours, LIST, 'run 2', { name: '', ticks: {} }).yard, 'Mill Lane');
 });

@@ -1,5 +1,6 @@
 // Ticks of a checklist: kept by the step's own name, in this browser, for this list and this almanac alone.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
@@ -337,5 +338,32 @@ test('words that changed since the tick are told', async () => {
   await page.reload();
   assert.deepEqual(await ticked(page), [one]);
   assert.match(await page.locator('.step').first().innerText(), /These words are new since you ticked\./);
+  await context.close();
+});
+
+test('the yard’s address stands beside the emergency number of every list, goes into the file and into no address', async () => {
+  const page = await reader(list);
+  const said = '14 Mill Lane, behind the barn, second gate';
+  await page.locator('#yard').fill(`  ${said} `);
+  await page.locator('#yard').blur();
+  await page.waitForFunction((words) => document.querySelector('[data-yard]')!.textContent === words, said);
+  await page.locator('input[data-tick]').first().check();
+  const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('summary', { hasText: 'Carry it away' }).click().then(() => page.locator('[data-deed=save-file]').click())]);
+  const text = readFileSync((await saved.path())!, 'utf8');
+  assert.equal(JSON.parse(text).yard, said);
+  await page.locator('[data-deed=link]').click();
+  const address = await page.locator('[data-told] input').inputValue();
+  assert.ok(address.includes('#run=') && !decodeURIComponent(address).includes('Mill'));
+  await page.goto(site.at(other));
+  const unwell = page.locator('.unwell');
+  assert.match(await unwell.innerText(), /ring 911[\s\S]*14 Mill Lane/);
+  // In reach at the foot of the list too.
+  await page.locator('input[data-tick]').last().scrollIntoViewIfNeeded();
+  assert.ok(await unwell.locator('a').first().isVisible());
+  const box = (await unwell.boundingBox())!;
+  assert.ok(box.y >= 0 && box.y < 60, `the line stands at ${box.y}`);
+  await page.locator('#yard').fill('');
+  await page.locator('#yard').blur();
+  await page.waitForFunction(() => document.querySelector('[data-yard]')!.textContent === '');
   await context.close();
 });

@@ -69,6 +69,7 @@ function own(field: HTMLInputElement | HTMLSelectElement): void {
   if (name === 'day') return setTypedDay(field as HTMLInputElement);
   if (name === 'run') return change((kept) => open(kept, id, field.value));
   if (name === 'note') return inRun((run) => ({ ...run, notes: field.value.trim() ? { ...run.notes, [field.name]: field.value.trim().slice(0, 200) } : without(run.notes ?? {}, field.name) }));
+  if (name === 'yard') return setYard(field.value.replace(/\s+/g, ' ').trim());
   if (name === 'file') return void openFile((field as HTMLInputElement).files?.[0]);
   inRun((run) => ({ ...run, choices: { ...run.choices, [name]: field.value } }));
 }
@@ -99,6 +100,11 @@ function setDay(day: string): void {
   field.setAttribute('aria-invalid', 'false');
   find('day-fault').hidden = true;
   tell(`Dates count from ${formatDayWithWeekday(day as Day)}. Ticks stay.`);
+}
+
+function setYard(words: string): void {
+  change(({ yard: _, ...kept }) => (words ? { ...kept, yard: words } : kept));
+  tell(words ? 'The address stands beside the emergency number on every list.' : 'No address is kept now.');
 }
 
 function answerStep(step: string, words: string): void {

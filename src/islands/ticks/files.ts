@@ -1,11 +1,11 @@
-/* The record as a file: JSON that can be opened again, and a table for a spreadsheet. Pure. */
+/* The record as a file: JSON that can be opened again (its shape: schemas/runs.ts), and a table for a spreadsheet. Pure. */
 import { own, readKept, VERSION, type Kept } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
 
 /** The whole record as a file's text. */
 export const asFile = (kept: Kept, club: string, saved: string): string =>
-  `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, lists: kept.lists }, null, 2)}\n`;
+  `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, ...(kept.yard && { yard: kept.yard }), lists: kept.lists }, null, 2)}\n`;
 
 export type Opened = { ok: true; kept: Kept; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
 
@@ -16,7 +16,7 @@ export function fromFile(text: string, club: string): Opened {
     if (value.club !== club) return { ok: false, reason: 'other-club' };
     const { kept, trouble } = readKept(text.replace(/^\uFEFF/, ''));
     if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
-    return { ok: true, kept: { version: VERSION, lists: kept.lists }, saved: typeof value.saved === 'string' ? value.saved : '' };
+    return { ok: true, kept: { version: VERSION, lists: kept.lists, ...(typeof kept.yard === 'string' && { yard: kept.yard }) }, saved: typeof value.saved === 'string' ? value.saved : '' };
   } catch {
     return { ok: false, reason: 'not-a-record' };
   }

@@ -23,7 +23,12 @@ export type Run = {
 };
 
 export type ListRecord = { open: string; runs: Record<string, Run> };
-export type Kept = { version: number; lists: Record<string, ListRecord> };
+export type Kept = {
+  version: number;
+  lists: Record<string, ListRecord>;
+  /** Where the yard is, in words to read out to whoever sends help. One for the site folder. */
+  yard?: string;
+};
 
 export const nothingKept = (): Kept => ({ version: VERSION, lists: {} });
 export const FIRST_RUN = 'the first';

@@ -54,6 +54,8 @@ export function merge(ours: Kept, theirs: Kept): { kept: Kept; difference: Diffe
   for (const [list, held] of Object.entries(theirs.lists)) {
     for (const [id, run] of Object.entries(held.runs)) kept = mergeRun(kept, list, id, run, difference);
   }
+  if (theirs.yard && ours.yard && theirs.yard !== ours.yard) difference.clashes.push('the yard’s address');
+  else if (theirs.yard) kept = { ...kept, yard: theirs.yard };
   return { kept, difference };
 }
 

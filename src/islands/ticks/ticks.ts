@@ -76,6 +76,10 @@ function say(run: Run, next: HTMLInputElement | null, paused: boolean): void {
   const { open } = listOf(store.read(), id);
   find('run-name').textContent = run.name || open !== FIRST_RUN ? `This run: ${run.name || open}.` : '';
   find('set-aside').hidden = trouble !== 'damaged';
+  const { yard = '' } = store.read();
+  find('yard').textContent = yard;
+  const field = find<HTMLInputElement>('own=yard');
+  if (field !== document.activeElement) field.value = yard;
 }
 
 list.addEventListener('change', (event) => {

@@ -6,9 +6,13 @@ import { OPEN_FILES } from '../../library/open-files.ts';
 import { sheet } from '../../library/page.ts';
 import { edition } from '../../library/settings.ts';
 import { openSchema, type OpenKind } from '../../schemas/open.ts';
+import { savedRunsSchema } from '../../schemas/runs.ts';
 import { drawProse } from '../../vocabulary/prose.ts';
 
-export const getStaticPaths = () => OPEN_FILES.flatMap(({ name, schema }) => [name, ...(schema ? [schema] : [])]).map((file) => ({ params: { file } }));
+export const getStaticPaths = () => [...OPEN_FILES.flatMap(({ name, schema }) => [name, ...(schema ? [schema] : [])]), RUNS].map((file) => ({ params: { file } }));
+
+/** The schema of a file that only a reader's own browser writes. */
+const RUNS = 'runs.schema.json';
 
 const ENTRIES: Record<OpenKind, (almanac: Almanac) => unknown[]> = {
   bulletins: (almanac) => openBulletins(almanac, ({ body, data }) => partsOf(almanac, body, data.title)),
@@ -22,6 +26,7 @@ export const GET: APIRoute = async ({ params }) => {
   const almanac = await openAlmanac();
   const file = params.file!;
   if (file === 'figures.csv') return new Response(figuresTable(almanac, edition));
+  if (file === RUNS) return json(savedRunsSchema());
   const kind = file.replace(/(?:\.schema)?\.json$/, '') as OpenKind;
   if (file.endsWith('.schema.json')) return json(openSchema(kind));
   return json({ $schema: `${kind}.schema.json`, about: aboutOpen(almanac, edition), [kind]: ENTRIES[kind](almanac) });
