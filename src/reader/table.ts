@@ -3,8 +3,11 @@
  * tabs part cells as well as commas do, as spreadsheets of several lands write them. Lines `# name: value` above the columns
  * are fields of the whole table. Cells of digits are numbers; everything else stays text. Every cell keeps its place.
  */
+import { CsvError, parse, type CastingFunction } from 'csv-parse/sync';
 import type { Fault } from './fault.ts';
 import type { Fields } from './fields.ts';
+
+const LINE_END = 10;
 
 type Cell = { text: string; line: number; column: number };
 
@@ -44,47 +47,36 @@ function splitHead(text: string): { head: Head; body: string; firstLine: number 
   return { head, body: lines.slice(firstLine).join('\n'), firstLine: firstLine + 1 };
 }
 
-/** Lines of cells; empty lines are passed over. */
+/** Lines of cells; empty lines are passed over. Where the parser stops at a quote, what stands before it is still read. */
 function cellsOf(path: string, body: string, firstLine: number, faults: Fault[]): Cell[][] {
   const first = body.slice(0, body.search(/\n|$/));
-  const parting = ['\t', ';', ','].find((sign) => first.includes(sign)) ?? ',';
+  const bytes = Buffer.from(body);
   const rows: Cell[][] = [];
-  let [cells, from, line, lineStart] = [[] as Cell[], 0, firstLine, 0];
-  const place = (): { line: number; column: number } => ({ line, column: from - lineStart + 1 });
-  while (from <= body.length) {
-    const quoted = body[from] === '"';
-    const close = quoted ? closingQuote(body, from) : -1;
-    if (quoted && close < 0) {
-      faults.push({ path, ...place(), rule: 'table', field: 'a cell', found: 'a quote that is not closed', write: 'another " at its end' });
-      return rows;
-    }
-    const end = endOfCell(body, quoted ? close + 1 : from, parting);
-    cells.push({ text: quoted ? body.slice(from + 1, close).replaceAll('""', '"') : body.slice(from, end).trim(), ...place() });
-    const within = body.slice(from, end).split('\n').length - 1;
-    if (body[end] === parting) {
-      from = end + 1;
-      line += within;
-      continue;
-    }
-    if (cells.some(({ text }) => text !== '')) rows.push(cells);
-    [cells, from, line, lineStart] = [[], end + 1, line + within + 1, end + 1];
+  // A cell begins behind the one sign, parting or line end, at which the cell before it ended.
+  let [from, line, lineStart] = [0, firstLine, 0];
+  const place = (): { line: number; column: number } => ({ line, column: bytes.subarray(lineStart, from).toString().length + 1 });
+  const cell: CastingFunction = (text, { bytes: end }): Cell => {
+    const read = { text, ...place() };
+    for (; from <= end; from += 1) if (bytes[from] === LINE_END) [line, lineStart] = [line + 1, from + 1];
+    return read;
+  };
+  const row = (cells: unknown): null => {
+    if ((cells as Cell[]).some(({ text }) => text !== '')) rows.push(cells as Cell[]);
+    return null;
+  };
+  try {
+    const delimiter = ['\t', ';', ','].find((sign) => first.includes(sign)) ?? ',';
+    parse(bytes, { delimiter, record_delimiter: '\n', trim: true, relax_quotes: true, relax_column_count: true, cast: cell, on_record: row });
+  } catch (error) {
+    faults.push({ path, ...place(), rule: 'table', field: 'a cell', ...explain(error) });
   }
   return rows;
 }
 
-function closingQuote(body: string, open: number): number {
-  for (let at = open + 1; at < body.length; at += 1) {
-    if (body[at] !== '"') continue;
-    if (body[at + 1] !== '"') return at;
-    at += 1;
-  }
-  return -1;
-}
-
-function endOfCell(body: string, from: number, parting: string): number {
-  let end = from;
-  while (end < body.length && body[end] !== parting && body[end] !== '\n') end += 1;
-  return end;
+function explain(error: unknown): Pick<Fault, 'found' | 'write'> {
+  if (!(error instanceof CsvError)) throw error;
+  if (error.code === 'CSV_QUOTE_NOT_CLOSED') return { found: 'a quote that is not closed', write: 'another " at its end' };
+  return { found: 'words behind the quote that closes it', write: 'the whole cell in quotes, and each quote inside it twice' };
 }
 
 const valueOf = (text: string): string | number => (/^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : text);

@@ -16,7 +16,7 @@ export function roomOf(path: string): string {
 const may: Record<string, { values: string[]; types?: string[]; packages?: RegExp }> = {
   shared: { values: [] },
   schemas: { values: ['shared'], packages: /^astro\/zod$/ },
-  reader: { values: ['schemas', 'shared'], packages: /^(node:.+|satteri|yaml|hast|mdast|astro\/loaders)$/ },
+  reader: { values: ['schemas', 'shared'], packages: /^(node:.+|satteri|yaml|csv-parse\/sync|hast|mdast|astro\/loaders)$/ },
   checks: { values: ['reader', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
   library: { values: ['schemas', 'shared'], types: ['vocabulary'], packages: /^(astro:content|node:path)$/ },
   vocabulary: { values: ['reader', 'shared'], packages: /^(hast|mdast|hastscript|hast-util-to-html|mdast-util-to-hast)$/ },

@@ -38,6 +38,21 @@ test('each cell has its line and column, also after a cell of two lines', () => 
   assert.deepEqual([at(['columns', 2]), at(['rows', 0, 'a']), at(['rows', 1, 'c'])], [{ line: 1, column: 5 }, { line: 2, column: 1 }, { line: 4, column: 5 }]);
 });
 
+test('columns are counted in letters, not bytes, and also in quotes', () => {
+  const { at } = read('naïve,Größe,c\n"é ""ü""", 2 ,3\n');
+  assert.deepEqual([at(['columns', 2]), at(['rows', 0, 'größe']), at(['rows', 0, 'c'])], [{ line: 1, column: 13 }, { line: 2, column: 11 }, { line: 2, column: 15 }]);
+});
+
+test('a quote that is not closed is named where it opens, and the rows above it are kept', () => {
+  const { value, faults } = read('a,b\n1,2\n3,"4\n5,6\n');
+  assert.deepEqual([value.rows, faults], [[{ a: 1, b: 2 }], ['t.csv:3:3 table: a cell: found a quote that is not closed; write another " at its end']]);
+});
+
+test('an inch sign inside a cell is a sign like any other; words behind a closing quote are told', () => {
+  assert.deepEqual(read('a,b\n5" board,6\n').value.rows, [{ a: '5" board', b: 6 }]);
+  assert.deepEqual(read('a,b\n"5" board,6\n').faults, ['t.csv:2:1 table: a cell: found words behind the quote that closes it; write the whole cell in quotes, and each quote inside it twice']);
+});
+
 test('a row of another length is told and left out', () => {
   const { value, faults } = read('a,b\n1\n1,2,3\n4,5\n');
   assert.deepEqual(value.rows, [{ a: 4, b: 5 }]);
