@@ -28,7 +28,7 @@ export function requoted(entry: Entry, at: { line: number; column: number }, val
   const typed = line.slice(at.column - 1).trimEnd();
   const isBoolean = issue.expected === 'boolean' && BOOLEANS[String(value).toLowerCase()];
   if (isBoolean) return line.slice(0, at.column - 1) + isBoolean;
-  if (takenForNumber(value, issue)) return /^a (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
+  if (takenForNumber(value, issue)) return /^(?:a|the) (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
   const plain = /^["']?(-?\d+(?:\.\d+)?)["']?$/.exec(typed)?.[1];
   return issue.expected === 'number' && plain !== undefined ? line.slice(0, at.column - 1) + plain : undefined;
 }

@@ -3,12 +3,11 @@ import { z } from 'astro/zod';
 import { CERTAINTIES, duty, list, oneOf, review, section, shelf, sources, when, words, WORK, yesNo } from './fields.ts';
 
 export const articles = section({
-  title: words('the title'),
-  /** The answer first, in one or two sentences. */
-  summary: words('the answer first, in one or two sentences'),
+  title: words('the title', 'Feeding and stores'),
+  summary: words('the answer first, in one or two sentences', 'Feed thin syrup in spring and thick syrup in fall. Stop when the nights are cold.'),
   subject: oneOf(['packages', 'queens', 'brood', 'feeding', 'mites', 'swarms', 'flow', 'fall', 'winter', 'people', 'law', 'club', 'records']),
   when: when().optional(),
-  why: words('why then, in a few words').optional(),
+  why: words('why then, in a few words', 'Brood grows faster than food comes in.').optional(),
   yard: yesNo(),
   work: list(oneOf(WORK)).optional(),
   sources: sources(),

@@ -8,37 +8,28 @@ export const BULLETIN_PARTS = ['What you see', 'What looks like it', 'The field 
 
 const shown = section({
   sign: idOf('signs'),
-  /** How strongly the sign points at this trouble rather than at another. */
-  strength: oneOf(STRENGTHS),
-  /** How often it shows where this trouble is; `never` speaks against it. */
-  shows: oneOf(SHOWS),
+  strength: oneOf(STRENGTHS).describe('How strongly the sign points at this trouble rather than at another.'),
+  shows: oneOf(SHOWS).describe('How often it shows where this trouble is; `never` speaks against it.'),
 });
 
 export const bulletins = section({
-  title: words('the plain name'),
-  /** The trade's or scientific name. */
-  'also-called': list(words('another name')).optional(),
-  /** The answer first, in one or two sentences. */
-  summary: words('the answer first, in one or two sentences'),
+  title: words('the plain name', 'Chalkbrood'),
+  'also-called': list(words('another name', 'Ascosphaera apis')).optional().describe('The trade\'s or scientific name.'),
+  summary: words('the answer first, in one or two sentences', 'A fungus that dries larvae to chalk. Strong colonies get over it.'),
   kind: oneOf(['brood disease', 'adult disease', 'mite', 'insect', 'animal', 'poisoning', 'behaviour', 'want']),
-  /** How grave: what word the page shows. */
-  status: oneOf(['settled', 'watch', 'act', 'law']),
+  status: oneOf(['settled', 'watch', 'act', 'law']).describe('How grave: what word the page shows.'),
   when: when(),
-  why: words('why then, in a few words'),
-  /** Where the law asks that it be reported: place, whom, and the source. */
+  why: words('why then, in a few words', 'Cool, wet weeks bring it out.'),
   law: list(section({
-    place: words('the land or state'),
+    place: words('the land or state', 'Ohio'),
     duty: duty(),
-    says: words('what the law asks, in one sentence'),
+    says: words('what the law asks, in one sentence', 'Report it to the state inspector at once.'),
     source: idOf('sources'),
-  })).optional(),
-  /** Looking for it means opening a hive. */
-  yard: yesNo(),
+  })).optional().describe('Where the law asks that it be reported: place, whom, and the source.'),
+  yard: yesNo().describe('Looking for it means opening a hive.'),
   work: list(oneOf(WORK)).optional(),
-  /** The signs it shows, and those that speak against it. */
-  signs: list(shown).optional(),
-  /** Other bulletins whose signs are easily taken for these. */
-  'looks-like': list(idOf('bulletins')).optional(),
+  signs: list(shown).optional().describe('The signs it shows, and those that speak against it.'),
+  'looks-like': list(idOf('bulletins')).optional().describe('Other bulletins whose signs are easily taken for these.'),
   sources: sources(),
   certainty: oneOf(CERTAINTIES),
   ask: duty(),

@@ -8,24 +8,17 @@ export const HAZARDS = [
 ] as const;
 
 export const cautions = section({
-  /** The box's own heading: it begins with one of our three words. */
-  heading: words('a heading that begins Stop, Take care or Ask first'),
+  heading: words('a heading that begins Stop, Take care or Ask first', 'Take care when you lift'),
   calls: oneOf(['Stop', 'Take care', 'Ask first']),
-  /** One line for the second box, under 16 words. */
-  line: words('one line, under 16 words'),
-  /** What to do, for the first box: two to five short sentences. */
-  says: list(words('one short sentence')),
-  /** Who decides in the end. */
-  defers: list(oneOf(['label', 'extension', 'regulator', 'doctor'])),
-  /** 1 is the gravest: it takes the first box. */
-  gravity: number().int({ error: 'a whole number, 1 for the gravest' }),
-  /** The page that says more. */
-  more: words('an address such as /know-how/stings/').optional(),
+  line: words('one line, under 16 words', 'Lift a full box with two people, or frame by frame.'),
+  says: list(words('one short sentence', 'Bend your knees and keep the box close.')).describe('What to do, for the first box: two to five short sentences.'),
+  defers: list(oneOf(['label', 'extension', 'regulator', 'doctor'])).describe('Who decides in the end.'),
+  gravity: number('a whole number, 1 for the gravest', 5).int({ error: 'a whole number, 1 for the gravest' }).describe('The gravest caution of a page takes its first box.'),
+  more: words('an address such as /know-how/stings/').optional().describe('The page that says more.'),
   ask: duty().optional(),
   sources: sources(),
   ...review,
-  /** Taken down; a page whose work calls for it must then be mended or withdrawn as well. */
-  withdrawn: withdrawn().optional(),
+  withdrawn: withdrawn().optional().describe('Taken down; a page whose work calls for it must then be mended or withdrawn as well.'),
 });
 
 export type Caution = z.infer<typeof cautions>;

@@ -7,14 +7,11 @@ export const COUNT_COLUMNS = ['date', 'district', 'mites', 'bees', 'method'] as 
 const whole = (hint: string, least: number, most: number) => number(hint).int({ error: hint }).min(least, { error: hint }).max(most, { error: hint });
 
 const row = z.object({
-  /** The day of the count. */
-  date: day(),
-  /** A district of club.yaml. */
-  district: id('a district of club.yaml'),
+  date: day().describe('The day of the count.'),
+  district: id('a district of club.yaml', 'valley'),
   mites: whole('a whole number of mites, 0 or more', 0, 100_000),
   bees: whole('a whole number of bees, 1 or more', 1, 1_000_000),
-  /** How they were counted. */
-  method: oneOf(['wash', 'roll', 'gas']),
+  method: oneOf(['wash', 'roll', 'gas']).describe('How they were counted.'),
 });
 
 const column = words(`one of these columns: ${COUNT_COLUMNS.join(', ')}`).refine((name) => (COUNT_COLUMNS as readonly string[]).includes(name), {

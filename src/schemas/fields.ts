@@ -16,25 +16,31 @@ function dayExists(text: string): boolean {
   return day <= (last[month - 1] ?? 0);
 }
 
+/** What a hint itself shows behind "such as". */
+const shownIn = (hint: string): string | undefined => /\bsuch as (?:"([^"]+)"|(.+?)(?:, (?:or|in) .*)?)$/.exec(hint)?.slice(1).find(Boolean);
+
+/** Examples travel with the field, into the templates of new entries and into editors. */
+const shows = <T extends z.ZodType>(field: T, example: unknown): T => (example === undefined ? field : (field.meta({ examples: [example] }) as T));
+
 /** Words on one line: never blank, no space at either end. */
-export const words = (hint: string) =>
-  z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: hint });
+export const words = (hint: string, example = shownIn(hint)) =>
+  shows(z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: hint }), example);
 
 /** A day as `2026-04-18`: it must exist in the calendar. */
 export const day = (hint = 'a day such as 2026-04-18') =>
-  z.string({ error: hint }).regex(DAY, { error: hint }).refine((text) => !DAY.test(text) || dayExists(text), {
+  shows(z.string({ error: hint }).regex(DAY, { error: hint }).refine((text) => !DAY.test(text) || dayExists(text), {
     error: 'a day that exists, such as 2026-02-28',
-  });
+  }), '2026-04-18');
 
 /** A time of day in the club's hall, `18:30`. */
 export const clock = () =>
-  z
+  shows(z
     .string({ error: 'a time in quotes or plain, such as 18:30' })
-    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: 'a time of 24 hours such as 18:30' });
+    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: 'a time of 24 hours such as 18:30' }), '18:30');
 
 /** Lower-case words joined by single hyphens: the name of a thing in addresses and references. */
-export const id = (hint = 'lower-case words joined by hyphens, such as mite-count-day') =>
-  z.string({ error: hint }).regex(ID, { error: hint });
+export const id = (hint = 'lower-case words joined by hyphens, such as mite-count-day', example = shownIn(hint)) =>
+  shows(z.string({ error: hint }).regex(ID, { error: hint }), example);
 
 /** The id of an entry in the named collection: the file's name without its ending. */
 export function idOf(collection: string, hint = `the name of a file in ${collection}/, without its ending`) {
@@ -44,7 +50,7 @@ export function idOf(collection: string, hint = `the name of a file in ${collect
 }
 
 export const yesNo = (hint = 'true or false, without quotes') => z.boolean({ error: hint });
-export const number = (hint = 'a number, without quotes or a unit') => z.number({ error: hint });
+export const number = (hint = 'a number, without quotes or a unit', example?: number) => shows(z.number({ error: hint }), example);
 export const list = <T extends z.ZodType>(item: T, hint = 'a list: one line each, beginning with "- "') => z.array(item, { error: hint });
 export const oneOf = <const T extends readonly [string, ...string[]]>(choices: T) =>
   z.enum(choices, { error: `one of: ${choices.join(', ')}` });
@@ -66,37 +72,28 @@ export const when = () =>
 
 /** One line of an entry's own history, shown to members. */
 const change = section({
-  /** The day of the change. */
-  changed: day(),
-  /** What became different, in one sentence. */
-  what: words('what was changed, in one sentence'),
+  changed: day().describe('The day of the change.'),
+  what: words('what was changed, in one sentence', 'The first look is now seven days after the queen is out.'),
 });
 
 /** Who checked the page, when, and when it is due again. Every page prints it. */
 export const review = {
-  /** The day the reviewer last compared the page with its sources. */
-  checked: day(),
-  /** The day by which it should be compared again. */
-  'next-check': day(),
-  /** The reviewer's duty in the club, never a person's name. */
-  by: words('the reviewer\'s duty, such as "disease officer"'),
-  /** What changed and when, newest last. */
-  history: list(change).optional(),
+  checked: day('the day on which you compared this with its sources, such as 2026-04-18'),
+  'next-check': day().describe('The day by which it is to be compared again.'),
+  by: words('the reviewer\'s duty, such as "disease officer"').describe('Never a person\'s name.'),
+  history: list(change).optional().describe('What changed and when, newest last.'),
 };
 
 const WITHDRAWN = /^\S{10}, *\S/;
 
 /** `2026-05-14, the test on this page can mislead`: the day and the reason, on one line. */
 export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') =>
-  z.string({ error: hint }).regex(WITHDRAWN, { error: hint }).refine((text) => !WITHDRAWN.test(text) || (DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10))), { error: hint });
+  shows(z.string({ error: hint }).regex(WITHDRAWN, { error: hint }).refine((text) => !WITHDRAWN.test(text) || (DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10))), { error: hint }), shownIn(hint));
 
 /** Fields that any entry may have. */
 export const shelf = {
-  /** Taken down: gone from everything the almanac makes; a page leaves a notice at its address. */
-  withdrawn: withdrawn().optional(),
-  /** Not ready: the entry appears nowhere. */
-  draft: yesNo().optional(),
-  /** Old addresses of this page, such as /lists/package-day/. */
+  withdrawn: withdrawn().optional().describe('Taken down: gone from everything the almanac makes; a page leaves a notice at its address.'),
+  draft: yesNo().optional().describe('Not ready: the entry appears nowhere.'),
   formerly: list(words('an old address such as /lists/package-day/')).optional(),
 };
 

@@ -14,42 +14,28 @@ export const UNITS = [
 export const FIGURE_SUBJECTS = ['mites', 'treatments', 'diseases', 'packages', 'bees', 'feeding', 'season', 'people', 'weights', 'other'] as const;
 
 const row = section({
-  /** Names this source's line; a revision repeats it with a later `from`. */
-  id: id(),
-  /** The number, where it is one. */
-  value: number().optional(),
-  /** The two ends, where it is a range. */
-  least: number().optional(),
-  most: number().optional(),
-  /** Who published it: a file in sources/. */
-  source: idOf('sources'),
-  /** Page, table or section in that source. */
-  at: words('a page, table or section').optional(),
-  /** The land, state or region it speaks of. */
-  place: words('the land, state or region it speaks of'),
-  /** How it was measured, where that matters: wash, roll, ether roll, sticky board ... */
-  method: words('how it was measured').optional(),
-  /** In force from this day. For a paper: the day or year it was published, as 2018-01-01. */
-  from: day(),
-  /** In force until this day. */
-  until: day().optional(),
+  id: id('lower-case words joined by hyphens, such as penn-state').describe('Names this line; a revision repeats it with a later `from`.'),
+  value: number(undefined, 57).optional().describe('The number, where it is one.'),
+  least: number(undefined, 50).optional().describe('The lower end, where it is a range; then without value.'),
+  most: number(undefined, 60).optional().describe('The upper end.'),
+  source: idOf('sources').describe('Who published it.'),
+  at: words('a page, table or section', 'table 2').optional(),
+  place: words('the land, state or region it speaks of', 'Ohio'),
+  method: words('how it was measured', 'alcohol wash').optional().describe('Where that matters: wash, roll, ether roll, sticky board ...'),
+  from: day().describe('In force from this day. For a paper: the day or year it was published, as 2018-01-01.'),
+  until: day().optional().describe('In force until this day.'),
   certainty: oneOf(CERTAINTIES),
-  /** The parts of the year it covers; leave out for all. */
-  phases: list(oneOf(PHASES)).optional(),
-  /** What a reader should know beside it. */
-  note: words('one sentence').optional(),
+  phases: list(oneOf(PHASES)).optional().describe('The parts of the year it covers; leave out for all.'),
+  note: words('one sentence', 'It was set on bare foundation.').optional().describe('What a reader should know beside it.'),
 });
 
 export const figures = section({
   title: words('what the figure is, such as "Bees in a pound"'),
-  /** What it is about. */
-  subject: oneOf(FIGURE_SUBJECTS).optional(),
+  subject: oneOf(FIGURE_SUBJECTS).optional().describe('What it is about.'),
   unit: oneOf(UNITS),
   rows: list(row).min(1, { error: 'at least one row' }),
-  /** The row the club follows. */
-  follows: id('the id of one of the rows'),
-  /** Why this club follows that row. */
-  because: words('why the club follows that row').optional(),
+  follows: id('the id of one of the rows', 'penn-state').describe('The row the club follows.'),
+  because: words('why the club follows that row', 'It was measured nearest to us.').optional(),
   ...review,
   ...shelf,
 });

@@ -3,35 +3,27 @@ import { z } from 'astro/zod';
 import { day, list, number, oneOf, review, section, shelf, words, idOf } from './fields.ts';
 
 export const forage = section({
-  title: words('the plain name'),
-  /** The botanical name. */
-  botanical: words('the botanical name'),
-  /** What it is worth to bees, in one sentence. */
-  worth: words('what it is worth to bees, in one sentence'),
+  title: words('the plain name', 'Black locust'),
+  botanical: words('the botanical name', 'Robinia pseudoacacia'),
+  worth: words('what it is worth to bees, in one sentence', 'The first heavy nectar of the year.'),
   gives: list(oneOf(['pollen', 'nectar', 'honeydew'])),
-  /** Degree-days at first bloom, with all that makes the number mean something. */
   bloom: section({
-    'degree-days': number(),
+    'degree-days': number(undefined, 450),
     scale: oneOf(['F', 'C']),
-    base: number(),
-    /** The day the sum starts, as 01-01. */
-    from: z.string({ error: 'a month and day such as "01-01", in quotes' }).regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a month and day such as "01-01", in quotes' }),
-    /** The temperature above which a degree counts no more: for modified, allowed for sine. */
-    cap: number().optional(),
+    base: number(undefined, 50),
+    from: z.string({ error: 'a month and day such as "01-01", in quotes' }).regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a month and day such as "01-01", in quotes' }).describe('The day the sum starts.').meta({ examples: ['01-01'] }),
+    cap: number(undefined, 86).optional().describe('The temperature above which a degree counts no more: for modified, allowed for sine.'),
     method: oneOf(['simple', 'floored', 'sine', 'modified', 'maximum', 'not stated']),
     stage: oneOf(['first bloom', 'full bloom']),
-    place: words('where it was observed'),
+    place: words('where it was observed', 'Wooster, Ohio'),
     source: idOf('sources'),
     certainty: oneOf(['settled', 'likely', 'contested', 'habit', 'memory']),
-  }).optional(),
-  /** What members of the main district saw, a line a year. */
+  }).optional().describe('Degree-days at first bloom, with all that makes the number mean something.'),
   observed: list(section({
-    year: number().int({ error: 'a year such as 2024' }),
-    /** The first day in bloom. */
-    first: day(),
-    /** The last. */
-    last: day().optional(),
-  })).optional(),
+    year: number('a year such as 2024', 2024).int({ error: 'a year such as 2024' }),
+    first: day().describe('The first day in bloom.'),
+    last: day().optional().describe('The last day in bloom.'),
+  })).optional().describe('What members of the main district saw, a line a year.'),
   ...review,
   ...shelf,
 });

@@ -8,23 +8,16 @@ export const NOTICE_KINDS = ['disease', 'recall', 'called off', 'law', 'other'] 
 export const EVERY_PAGE = 'every page';
 
 export const notices = section({
-  title: words('what is the matter, in a few words'),
+  title: words('what is the matter, in a few words', 'Foulbrood on the hill'),
   kind: oneOf(NOTICE_KINDS),
-  /** What to do, first thing first. */
-  says: list(words('one short sentence')).min(1, { error: 'at least one sentence' }),
-  /** The first and the last day on which it is shown. */
-  from: day(),
+  says: list(words('one short sentence', 'Look at every brood frame this week.')).min(1, { error: 'at least one sentence' }).describe('What to do, first thing first.'),
+  from: day().describe('The first day on which it is shown.'),
   until: day('the last day on which it is shown, such as 2026-04-18'),
-  /** The district it speaks of; leave out for all. */
-  district: id().optional(),
-  /** Addresses of the pages at whose head it stands, or "every page". */
-  concerns: list(words('an address such as /pests/american-foulbrood/, or "every page"')).min(1, { error: 'at least one address, or "every page"' }),
-  /** Whom to ask. */
-  ask: duty(),
-  /** The duty that put it out, never a person's name. */
-  by: words('the duty that puts it out, such as "disease officer"'),
-  /** Where it is published, where it is. */
-  source: idOf('sources').optional(),
+  district: id().optional().describe('The district it speaks of; leave out for all.'),
+  concerns: list(words('an address such as /pests/american-foulbrood/, or "every page"')).min(1, { error: 'at least one address, or "every page"' }).describe('Where it stands, at the head of the page.'),
+  ask: duty().describe('Whom to ask.'),
+  by: words('the duty that puts it out, such as "disease officer"').describe('Never a person\'s name.'),
+  source: idOf('sources').optional().describe('Where it is published, if it is.'),
   ...shelf,
 });
 

@@ -3,23 +3,18 @@ import { z } from 'astro/zod';
 import { list, number, oneOf, review, section, shelf, words, yesNo } from './fields.ts';
 
 export const reading = section({
-  title: words('the title'),
-  author: words('who wrote it'),
-  year: number('a year such as 2019').int({ error: 'a year such as 2019' }),
-  edition: words('which edition').optional(),
+  title: words('the title', 'One box, one year'),
+  author: words('who wrote it', 'A member of the club'),
+  year: number('a year such as 2019', 2019).int({ error: 'a year such as 2019' }),
+  edition: words('which edition', 'second').optional(),
   kind: oneOf(['reference', 'starter', 'next step', 'periodical', 'free leaflet']),
   level: oneOf(['first year', 'some seasons', 'any']),
-  /** What it is good for and what is out of date in it, in one or two sentences. */
-  worth: words('what it is good for, in one or two sentences'),
-  /** The year its advice on mites was written, if it gives any. */
-  'mite-advice-of': number('a year such as 2012').int({ error: 'a year such as 2012' }).optional(),
-  /** 13 digits; the check digit is tested. */
-  isbn: z.string({ error: 'an ISBN in quotes' }).regex(/^97[89][0-9-]{10,14}$/, { error: 'an ISBN of 13 digits in quotes' }).optional(),
-  /** Which library lends it. */
-  lends: words('which library lends it').optional(),
-  subjects: list(words('a subject')).optional(),
-  /** Made up for a demonstration. */
-  invented: yesNo().optional(),
+  worth: words('what it is good for, in one or two sentences', 'The first season month by month; its advice on mites is out of date.').describe('Say as well what is out of date in it.'),
+  'mite-advice-of': number('a year such as 2012', 2012).int({ error: 'a year such as 2012' }).optional().describe('The year its advice on mites was written, if it gives any.'),
+  isbn: z.string({ error: 'an ISBN in quotes' }).regex(/^97[89][0-9-]{10,14}$/, { error: 'an ISBN of 13 digits in quotes' }).optional().describe('13 digits, the last of which is tested.').meta({ examples: ['978-0-00-000000-2'] }),
+  lends: words('which library lends it', 'County library').optional(),
+  subjects: list(words('a subject', 'queens')).optional(),
+  invented: yesNo().optional().describe('Made up for a demonstration.'),
   ...review,
   ...shelf,
 });

@@ -12,10 +12,8 @@ export const SHOWS = ['always', 'often', 'sometimes', 'seldom', 'never'] as cons
 export const signs = section({
   title: words('what is seen, in a few words, such as "Caps are dark and sunken"'),
   where: oneOf(SIGN_PLACES),
-  /** How to look for it. */
-  look: words('how to look for it, in one sentence').optional(),
-  /** What it mostly is when nothing is wrong. */
-  usually: words('what it mostly is when nothing is wrong, in one sentence').optional(),
+  look: words('how to look for it, in one sentence', 'Hold the comb so that the sun falls into the cells.').optional(),
+  usually: words('what it mostly is when nothing is wrong, in one sentence', 'Young bees that learn where they live.').optional(),
   ...review,
   ...shelf,
 });

@@ -4,39 +4,30 @@ import { day, id, list, number, oneOf, review, section, shelf, sources, words, y
 
 const row = section({
   id: id(),
-  /** The form in plain words: strips, gel, trickled, vapour ... Never a trade name. */
-  form: words('the form in plain words, never a trade name'),
-  place: words('the land or state whose label it is'),
-  year: number('the year of the label').int({ error: 'the year of the label' }),
+  form: words('the form in plain words, never a trade name', 'strips between the frames').describe('Strips, gel, trickled, vapour ...'),
+  place: words('the land or state whose label it is', 'United States'),
+  year: number('the year of the label', 2024).int({ error: 'the year of the label' }),
   source: idOf('sources'),
-  /** Air temperature of every day of the treatment, in C. */
-  'low-c': number().optional(),
-  'high-c': number().optional(),
-  /** May honey boxes for harvest be on? `label`: the label decides, ask. */
-  supers: oneOf(['on', 'off', 'label']),
-  /** Days after the end before supers go back. */
-  'supers-back-days': number().optional(),
-  /** Does it reach mites under cappings? */
-  'kills-under-cappings': oneOf(['yes', 'no', 'outlasts-brood']),
-  /** Works only, or mainly, without brood. */
-  'needs-broodless': yesNo(),
-  'days-least': number().optional(),
-  'days-most': number().optional(),
-  /** What it can do to the person who handles it. */
-  hazards: list(oneOf(['acid', 'vapour', 'skin', 'eyes', 'dust'])),
-  resistance: words('what is known of resistance').optional(),
+  'low-c': number(undefined, 15).optional().describe('Air temperature of every day of the treatment, at least, in C.'),
+  'high-c': number(undefined, 30).optional().describe('The same, at most.'),
+  supers: oneOf(['on', 'off', 'label']).describe('May honey boxes for harvest be on? `label`: the label decides, ask.'),
+  'supers-back-days': number(undefined, 14).optional().describe('Days after the end before supers go back.'),
+  'kills-under-cappings': oneOf(['yes', 'no', 'outlasts-brood']).describe('Does it reach mites under cappings?'),
+  'needs-broodless': yesNo().describe('Works only, or mainly, without brood.'),
+  'days-least': number(undefined, 42).optional().describe('How long it stays in the hive, at least.'),
+  'days-most': number(undefined, 56).optional().describe('At most.'),
+  hazards: list(oneOf(['acid', 'vapour', 'skin', 'eyes', 'dust'])).describe('What it can do to the person who handles it.'),
+  resistance: words('what is known of resistance', 'Found in several states.').optional(),
   certainty: oneOf(['settled', 'likely', 'contested', 'habit', 'memory']),
-  note: words('one sentence').optional(),
-  /** After this day the row says only: ask. */
-  'check-by': day(),
+  note: words('one sentence', 'It hardly reaches mites under cappings.').optional(),
+  'check-by': day().describe('After this day the row says only: ask.'),
 });
 
 export const treatments = section({
-  title: words('the active ingredient'),
-  summary: words('what it is, in one sentence'),
+  title: words('the active ingredient', 'Thymol'),
+  summary: words('what it is, in one sentence', 'An oil of thyme that works as a vapour.'),
   rows: list(row).min(1, { error: 'at least one row' }),
-  /** Figures that bear on it, shown with their sources. */
-  figures: list(idOf('figures')).optional(),
+  figures: list(idOf('figures')).optional().describe('Figures that bear on it, shown with their sources.'),
   sources: sources(),
   ...review,
   ...shelf,

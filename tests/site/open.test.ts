@@ -23,7 +23,7 @@ const json = (name: string): any => JSON.parse(built.read(`open/${name}`));
 
 /** The part of JSON Schema that these files use; a word that it does not know is a mistake of the test. */
 function wrong(schema: any, value: any, path: string): string[] {
-  const known = ['$schema', 'type', 'properties', 'required', 'additionalProperties', 'items', 'enum', 'pattern', 'minItems', 'minimum', 'maximum', 'format', 'anyOf', 'allOf', '$defs'];
+  const known = ['$schema', 'description', 'examples', 'type', 'properties', 'required', 'additionalProperties', 'items', 'enum', 'pattern', 'minItems', 'minimum', 'maximum', 'format', 'anyOf', 'allOf', '$defs'];
   const strange = Object.keys(schema).filter((key) => !known.includes(key));
   if (strange.length > 0) throw new Error(`${path}: the test does not know ${strange.join(', ')}`);
   const kind = value === null ? 'null' : Array.isArray(value) ? 'array' : typeof value;
