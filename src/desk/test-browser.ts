@@ -4,9 +4,14 @@
 import { chromium, type Browser, type LaunchOptions } from 'playwright-core';
 import { findBrowser, launchVariable } from './browser.ts';
 
-export async function openBrowser(): Promise<Browser> {
+/** `workers`: pages may keep their offline copy; else none does, so that a test meets the host's files only. */
+export async function openBrowser({ workers = false } = {}): Promise<Browser> {
   const handed = process.env[launchVariable];
   const options = handed ? (JSON.parse(handed) as LaunchOptions) : await findBrowser();
   if (!options) throw new Error('no browser was found for this test; set ALMANAC_BROWSER to one');
-  return chromium.launch(options);
+  const browser = await chromium.launch(options);
+  if (workers) return browser;
+  const open = browser.newContext.bind(browser);
+  browser.newContext = (given) => open({ serviceWorkers: 'block', ...given });
+  return browser;
 }

@@ -8,7 +8,7 @@ export const GET: APIRoute = async () => {
   const { club, meetings, words } = almanac;
   return new Response(
     JSON.stringify({
-      club: { id: club.id, name: club.name, zone: club['time-zone'], demonstration: club.demonstration },
+      club: { id: club.id, name: club.name, almanac: club.almanac, language: club.language, zone: club['time-zone'], demonstration: club.demonstration },
       meetings: meetings.map(({ id, data }) => ({
         id,
         title: data.title,

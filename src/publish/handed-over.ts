@@ -2,7 +2,7 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
-export type Club = { id: string; name: string; /** The zone of the hall's clock. */ zone: string; demonstration: boolean };
+export type Club = { id: string; name: string; /** What the book of pages is called. */ almanac: string; language: string; /** The zone of the hall's clock. */ zone: string; demonstration: boolean };
 
 export type Meeting = {
   id: string;

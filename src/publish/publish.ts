@@ -5,7 +5,9 @@ import { builtPages, isPublished } from './built-pages.ts';
 import { clubCalendar } from './club-calendar.ts';
 import { editionRecord, type Edition } from './edition-record.ts';
 import { takeHandedOver } from './handed-over.ts';
+import { manifest } from './manifest.ts';
 import { movedUnsaid } from './moved-events.ts';
+import { writeOfflineCopy } from './offline-copy.ts';
 import { nameScriptFiles } from './script-files.ts';
 import { indexPages } from './search-index.ts';
 import { searchWords } from './search-words.ts';
@@ -51,6 +53,9 @@ export async function publish({ site, base, address, edition, former, say }: Pub
   write('_headers', headersFile(base, rules));
   write('.htaccess', apacheFile(base, rules));
 
+  write('manifest.webmanifest', manifest(club, base, places));
   write('edition.json', editionRecord(edition, published));
   say(`Edition recorded: ${published.length} pages.`);
+  // The list of what is kept comes last: it holds everything before it.
+  for (const line of await writeOfflineCopy({ site, base, zone: club.zone, edition })) say(line);
 }

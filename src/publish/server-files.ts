@@ -19,6 +19,7 @@ const ASK_AGAIN = 'no-cache';
 /** Types that not every server knows. */
 const TYPES: Record<string, string> = {
   ics: 'text/calendar; charset=utf-8',
+  webmanifest: 'application/manifest+json',
   csv: 'text/csv; charset=utf-8',
   json: 'application/json; charset=utf-8',
   woff2: 'font/woff2',
@@ -67,6 +68,7 @@ export function headersFile(base: string, { everywhere, folders }: ServerRules):
     // Some hosts join two rules that name one header, so each address is in one of these only.
     rule(`${base}${HASHED}*`, { 'Cache-Control': FOR_EVER }),
     rule(base, { 'Cache-Control': ASK_AGAIN }),
+    rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
     ...folders.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': ASK_AGAIN })),
     ...Object.entries(TYPES).filter(([ending]) => ending !== 'woff2').map(([ending, type]) => rule(`${base}*.${ending}`, { 'Content-Type': type })),
   ].join('\n');

@@ -25,8 +25,9 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   components: { values: ['library', 'shared'], types: ['schemas', 'vocabulary', 'islands/parts'] },
   layouts: { values: ['components', 'library', 'shared', 'styles', 'islands/leaf'], types: ['schemas'] },
   pages: { values: ['layouts', 'components', 'vocabulary', 'islands', 'islands/parts', 'library', 'schemas', 'shared'], types: [], packages: /^astro$/ },
-  publish: { values: ['shared'], packages: /^(node:.+|pagefind|ical-generator|timezones-ical-library)$/ },
-  desk: { values: ['checks', 'publish', 'reader', 'schemas', 'shared'], packages: /^(node:.+|astro|playwright-core|subset-font|vite)$/ },
+  worker: { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
+  publish: { values: ['shared'], packages: /^(node:.+|pagefind|rolldown|ical-generator|timezones-ical-library)$/ },
+  desk: { values: ['checks', 'publish', 'reader', 'schemas', 'shared'], packages: /^(node:.+|astro|playwright-core|sharp|subset-font|vite)$/ },
   'content.config.ts': { values: ['library', 'reader', 'schemas'], packages: /^astro:content$/ },
 };
 

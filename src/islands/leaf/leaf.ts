@@ -5,6 +5,7 @@
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { formatMonthDay } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
+import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
 import { showNotices } from './notices.ts';
 import { showNow } from './now.ts';
@@ -96,6 +97,8 @@ else if (line) showMeetings(line, today);
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]')) {
   form.addEventListener('focusin', fetchAhead, { once: true });
 }
+
+if (import.meta.env.PROD) keepOffline();
 
 // Closed sections are printed too, also by browsers whose style sheets cannot open them; afterwards they close again.
 window.addEventListener('beforeprint', () => {

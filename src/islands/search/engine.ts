@@ -40,10 +40,12 @@ export async function engineOf({ search, filters }: Pagefind, written: WrittenLe
 /** Fetches and starts the engine. */
 export async function openEngine(): Promise<Engine> {
   const base = import.meta.env.BASE_URL;
-  const address = `${base}pagefind/pagefind.js`;
-  const written = fetch(`${base}search-words.json`).then((answer) => answer.json() as Promise<WrittenLexicon>);
+  // Asked for by the edition's print: an index kept from another edition never answers for this page.
+  const print = document.querySelector<HTMLElement>('[data-print]')!.dataset.print!;
+  const address = `${base}pagefind/pagefind.js?ts=${print}`;
+  const written = fetch(`${base}search-words.json?ts=${print}`).then((answer) => answer.json() as Promise<WrittenLexicon>);
   const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
   // In the page itself: a worker would be 12 kB more to fetch, for work of a few milliseconds.
-  await pagefind.options({ baseUrl: base, metaCacheTag: document.documentElement.dataset.edition!, excerptLength: 24, ranking: RANKING, noWorker: true });
+  await pagefind.options({ baseUrl: base, metaCacheTag: print, excerptLength: 24, ranking: RANKING, noWorker: true });
   return engineOf(pagefind, await written);
 }

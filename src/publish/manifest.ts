@@ -1,0 +1,35 @@
+/* What a phone needs to keep the almanac among its own things: a name, icons, where it opens, and three ways in. W3C Web Application Manifest. */
+import type { Club } from './handed-over.ts';
+
+/** Ways in, where the club has the page. */
+const SHORTCUTS = [
+  ['Now', ''],
+  ['Mite count', 'work-it-out/mite-count/'],
+  ['Lists', 'lists/'],
+] as const;
+
+export function manifest(club: Club, base: string, places: ReadonlySet<string>): string {
+  return `${JSON.stringify(
+    {
+      id: base,
+      name: club.almanac,
+      short_name: 'Almanac',
+      description: `The almanac of ${club.name}`,
+      lang: club.language,
+      start_url: base,
+      scope: base,
+      display: 'standalone',
+      background_color: '#fbf6e9',
+      theme_color: '#fbf6e9',
+      icons: [
+        { src: `${base}icon.svg`, sizes: 'any', type: 'image/svg+xml' },
+        { src: `${base}icon-192.png`, sizes: '192x192', type: 'image/png' },
+        { src: `${base}icon-512.png`, sizes: '512x512', type: 'image/png' },
+        { src: `${base}icon-512.png`, sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+      shortcuts: SHORTCUTS.filter(([, place]) => places.has(place)).map(([name, place]) => ({ name, url: base + place })),
+    },
+    null,
+    2,
+  )}\n`;
+}

@@ -1,0 +1,74 @@
+/*
+ * The offline copy of a site: `worker.js`, which carries the list of every file with its digest, made after all else. Books,
+ * tables for other programs and what only hosts read are left out by name; nothing is left out for its size unsaid.
+ */
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { rolldown } from 'rolldown';
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { Day } from '../../shared/days/day.ts';
+import type { Edition } from './edition-record.ts';
+
+export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
+
+/** Below the site: not needed to read, search, work out, tick or print. */
+const LEFT_OUT = /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|feed|changes)/;
+const PICTURES = /^pictures\//;
+/** A file of this size would be half of what the whole copy may weigh. */
+const LARGE = 1_000_000;
+
+/** Writes `worker.js` and, for a day on which the copy must go, `worker-off.js`; gives a sentence, and what was too large. */
+export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
+  const all = filesIn(site);
+  const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file));
+  const files = leastFirst(site, base, read).map((file) => [placeOf(file), digestOf(site, file)] as const);
+  const bytes = read.reduce((sum, file) => sum + gzipSync(readFileSync(join(site, file)), { level: 9 }).length, 0);
+  const size = `${(bytes / 1e6).toFixed(1)} MB`;
+  const copy = {
+    base,
+    day: edition.day,
+    dayInWords: formatDay(edition.day as Day),
+    print: edition.fingerprint,
+    zone,
+    size,
+    pages: read.filter((file) => file.endsWith('.html')).length - 1,
+    least: leastOf(site, base).length,
+    files,
+    pictures: all.filter((file) => PICTURES.test(file)),
+  };
+  writeFileSync(join(site, 'worker.js'), `const offlineCopy=${JSON.stringify(copy)};\n${await script('worker.ts')}`);
+  writeFileSync(join(site, 'worker-off.js'), await script('worker-off.ts'));
+  const large = read.filter((file) => statSync(join(site, file)).size > LARGE).map((file) => `${file} is ${(statSync(join(site, file)).size / 1e6).toFixed(1)} MB: every reader's copy for use without signal grows by it.`);
+  return [`Offline copy: ${files.length} files, ${size}.`, ...large];
+}
+
+const filesIn = (site: string): string[] =>
+  readdirSync(site, { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(site.length + 1).split(sep).join('/'))
+    .sort();
+
+const placeOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1');
+const digestOf = (site: string, file: string): string => createHash('sha256').update(readFileSync(join(site, file))).digest('base64');
+
+/** The page for what is not there, with the styles, letters and script that every page names. */
+function leastOf(site: string, base: string): string[] {
+  const html = readFileSync(join(site, '404.html'), 'utf8');
+  const named = [...html.matchAll(/(?:src|href)="([^"]+\/assets\/[^"]+|\/assets\/[^"]+)"/g)].map(([, address]) => address!.slice(base.length));
+  return ['404.html', ...new Set(named)];
+}
+
+function leastFirst(site: string, base: string, files: readonly string[]): string[] {
+  const least = leastOf(site, base);
+  return [...least, ...files.filter((file) => !least.includes(file))];
+}
+
+async function script(name: string): Promise<string> {
+  const bundle = await rolldown({ input: fileURLToPath(new URL(`../worker/${name}`, import.meta.url)), platform: 'browser', transform: { define: { 'process.env.NODE_ENV': '"production"' } }, logLevel: 'warn' });
+  const { output } = await bundle.generate({ format: 'iife', minify: true });
+  await bundle.close();
+  return output[0].code;
+}
