@@ -26,6 +26,7 @@ function linesFaults(entry: SoundEntry<Drawing>): Fault[] {
   if (bytes > MOST_BYTES) return [fault(path, 'the file', `${bytes} bytes`, `at most ${MOST_BYTES}: fewer lines, and numbers with one digit after the point`)];
   const { root, width, numbers, faults } = readDrawing(entry.body);
   if (!root) return faults.map((each) => ({ path, line: each.line, column: each.column, rule: 'drawing', field: 'the drawing', found: each.found, write: each.write }));
+  if (![...shapesOf(root)].some(({ name }) => name !== 'svg' && name !== 'g')) return [fault(path, 'the drawing', 'no lines', 'at least one shape, such as <path d="M10 20h40" />')];
   return [...letteringFaults(path, root, width), ...numberFaults(entry, numbers)];
 }
 

@@ -36,7 +36,8 @@ function missingFolders(folder: Folder): Fault[] {
   ];
 }
 
-function fileFaults(path: string): Fault[] {
+/** What is wrong with the place or the name of one file. */
+export function fileFaults(path: string): Fault[] {
   const parts = path.split('/');
   if (path === 'club.yaml' || path === 'README.md') return [];
   if (parts.length === 1) return [fault(path, 'file-place', 'the file', 'a file outside every folder', `it in one of the folders ${Object.keys(collections).join(', ')}`)];
@@ -65,10 +66,13 @@ function pictureName(path: string): Fault[] {
   return [fault(path, 'file-name', 'the file\'s name', `"${name}", which hosts and addresses cannot carry safely`, `"${plainName(name.slice(0, dot))}${name.slice(dot)}"`)];
 }
 
+/** Alike for two names that a host or a disk may take for one. */
+export const sameName = (path: string): string => path.toLowerCase().normalize('NFC').replace(/[ _]+/g, '-');
+
 function twins(files: string[]): Fault[] {
   const seen = new Map<string, string>();
   return files.flatMap((path) => {
-    const key = path.toLowerCase().normalize('NFC').replace(/[ _]+/g, '-');
+    const key = sameName(path);
     const other = seen.get(key);
     seen.set(key, path);
     return other ? [fault(path, 'same-name', 'the file\'s name', `a name that differs from "${other}" only in letter case, spaces or signs`, 'a name of its own')] : [];

@@ -37,6 +37,8 @@ export function readArguments<Name extends CommandName>(
   }
   const swallowed = Object.keys(command.options).find((key) => !given.has(key) && takenByNpm(key, environment));
   if (swallowed) return wrong(`npm kept --${swallowed} for itself. Write two dashes before the options: ${lineFor(name)} -- --${swallowed}${exampleOf(command.options[swallowed]!)}`);
+  // `new article Swarm season`: the last word a command takes was meant to hold them all.
+  if (words.length > command.words.length && command.words.at(-1)?.startsWith('"')) return wrong(`Put all the words of the title in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words.slice(command.words.length - 1).join(' ').replace(/['"]/g, '')}".`);
   if (words.length > command.words.length) return wrong(`${name} does not know what to do with "${words[command.words.length]}". ${helpFor(name, command)}`);
   const values = Object.fromEntries(Object.entries(command.options).map(([key, option]) => [key, valueOf(option, given.get(key), environment)]));
   return { ok: true, values: values as Values<Name>, words };

@@ -34,11 +34,11 @@ function place(before: string): [number, number] {
 
 const startsWith = (bytes: Uint8Array, mark: number[]): boolean => mark.every((byte, index) => bytes[index] === byte);
 
-/** Where strict decoding first fails, by bisection over prefixes. */
+/** Where strict decoding first fails, by bisection over prefixes; a letter that is begun and not ended is part of what fails. */
 function firstBadByte(bytes: Uint8Array): number {
-  const good = (end: number): boolean => {
+  const good = (end: number, stream = true): boolean => {
     try {
-      new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(0, end), { stream: true });
+      new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(0, end), { stream });
       return true;
     } catch {
       return false;
@@ -51,5 +51,6 @@ function firstBadByte(bytes: Uint8Array): number {
     if (good(middle)) least = middle;
     else most = middle - 1;
   }
+  while (least > 0 && !good(least, false)) least -= 1;
   return least;
 }

@@ -9,18 +9,12 @@ import type { Fields } from './fields.ts';
 
 const LINE_END = 10;
 
-type Cell = { text: string; line: number; column: number };
+/** Words in quotes keep their spaces and line ends. `row` counts as a spreadsheet does; all three from 1. */
+export type Cell = { text: string; line: number; column: number; row: number };
 
 export function readTable(path: string, text: string): { fields: Fields; faults: Fault[] } {
-  const faults: Fault[] = [];
-  const { head, body, firstLine } = splitHead(text);
-  const [names = [], ...lines] = cellsOf(path, body, firstLine, faults);
+  const { head, names, rows: whole, faults } = readCells(path, text);
   const columns = names.map(({ text: name }) => name.trim().toLowerCase());
-  const whole = lines.filter((cells) => {
-    if (cells.length === names.length) return true;
-    faults.push({ path, line: cells[0]!.line, column: 1, rule: 'table', field: 'the row', found: `${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} under ${names.length} columns`, write: 'a cell for each column, empty where there is none' });
-    return false;
-  });
   const rows = whole.map((cells) => Object.fromEntries(cells.map((cell, index) => [columns[index]!, valueOf(cell.text)])));
   return {
     fields: {
@@ -31,6 +25,19 @@ export function readTable(path: string, text: string): { fields: Fields; faults:
     },
     faults,
   };
+}
+
+/** The cells as they are typed: the names of the columns, and every row that has as many cells. */
+export function readCells(path: string, text: string): { head: Head; names: Cell[]; rows: Cell[][]; faults: Fault[] } {
+  const faults: Fault[] = [];
+  const { head, body, firstLine } = splitHead(text);
+  const [names = [], ...lines] = cellsOf(path, body, firstLine, faults);
+  const rows = lines.filter((cells) => {
+    if (cells.length === names.length) return true;
+    faults.push({ path, line: cells[0]!.line, column: 1, rule: 'table', field: 'the row', found: `${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} under ${names.length} columns`, write: 'a cell for each column, empty where there is none' });
+    return false;
+  });
+  return { head, names, rows, faults };
 }
 
 type Head = { name: string; value: string; line: number }[];
@@ -53,14 +60,15 @@ function cellsOf(path: string, body: string, firstLine: number, faults: Fault[])
   const bytes = Buffer.from(body);
   const rows: Cell[][] = [];
   // A cell begins behind the one sign, parting or line end, at which the cell before it ended.
-  let [from, line, lineStart] = [0, firstLine, 0];
+  let [from, line, lineStart, above] = [0, firstLine, 0, firstLine - 1];
   const place = (): { line: number; column: number } => ({ line, column: bytes.subarray(lineStart, from).toString().length + 1 });
   const cell: CastingFunction = (text, { bytes: end }): Cell => {
-    const read = { text, ...place() };
+    const read = { text, ...place(), row: above + 1 };
     for (; from <= end; from += 1) if (bytes[from] === LINE_END) [line, lineStart] = [line + 1, from + 1];
     return read;
   };
   const row = (cells: unknown): null => {
+    above += 1;
     if ((cells as Cell[]).some(({ text }) => text !== '')) rows.push(cells as Cell[]);
     return null;
   };

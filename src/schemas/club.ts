@@ -20,7 +20,7 @@ const contact = section({
   web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
   hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
   languages: list(words('a language, such as Spanish')).optional().describe('Languages they speak besides the club\'s own.'),
-  district: id().optional().describe('Only for this district; leave out for all.'),
+  district: id('the id of a district, such as valley').optional().describe('Only for this district; leave out for all.'),
   'public-office': yesNo().optional().describe('A public office needs no consent.'),
   agreed: day().optional().describe('The day a person behind the duty agreed in writing.'),
   until: day().optional().describe('The day that consent ends.'),

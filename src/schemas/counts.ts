@@ -26,7 +26,7 @@ const columns = list(column).refine((names) => names.some((name) => !(COUNT_COLU
 const head = { title: words('what the counts are of, such as "Counts of 2025"').optional(), withdrawn: withdrawn().optional() };
 
 /** The rows are looked at once the columns are right. */
-export const counts = section({ ...head, columns, rows: z.array(z.unknown()) }).pipe(section({ ...head, columns, rows: list(row) }));
+export const counts = section({ ...head, columns, rows: z.array(z.unknown()) }).pipe(section({ ...head, columns, rows: list(row).min(1, { error: 'a line for each count below the names of the columns' }) }));
 
 export type Counts = z.infer<typeof counts>;
 export type CountRow = z.infer<typeof row>;

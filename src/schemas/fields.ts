@@ -17,7 +17,7 @@ function dayExists(text: string): boolean {
 }
 
 /** What a hint itself shows behind "such as". */
-const shownIn = (hint: string): string | undefined => /\bsuch as (?:"([^"]+)"|(.+?)(?:, (?:or|in) .*)?)$/.exec(hint)?.slice(1).find(Boolean);
+const shownIn = (hint: string): string | undefined => /\bsuch as (?:"([^"]+)"|(.+?)(?:, (?:or|in) .*)?$)/.exec(hint)?.slice(1).find(Boolean);
 
 /** Examples travel with the field, into the templates of new entries and into editors. */
 const shows = <T extends z.ZodType>(field: T, example: unknown): T => (example === undefined ? field : (field.meta({ examples: [example] }) as T));

@@ -11,7 +11,7 @@ export const meetings = section({
   finish: clock().optional(),
   weekday: oneOf(['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday']).optional().describe('The day of the week, if you like to write it: it is compared with the date.'),
   place: words('the hall or yard, by name', 'Alder Grange Hall'),
-  district: id().optional(),
+  district: id('a district of club.yaml, such as valley').optional(),
   kind: oneOf(['meeting', 'yard day', 'course', 'annual meeting', 'show']),
   bring: list(words('one thing to bring', 'A veil')).optional().describe('What members should bring.'),
   ask: duty().describe('Whom to ring if the weather is doubtful.'),

@@ -16,7 +16,7 @@ const rooms: RegExp[] = [
   /^shared\/([a-z-]+\/)?[a-z0-9-]+\.ts$/,
   /^src\/content\.config\.ts$/,
   /^src\/(schemas|reader|library|vocabulary|publish|checks)\/[a-z0-9-]+\.ts$/,
-  /^src\/desk\/[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
+  /^src\/desk\/(new\/)?[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
   /^src\/islands\/[a-z-]+\/[a-z0-9-]+\.ts$/,
   /^src\/(components|layouts)\/[A-Z][A-Za-z]+\.astro$/,
   /^src\/pages\/([a-z-]+\/)?(\[[a-z.]+\]|[a-z0-9-]+)\.(astro|ts|[a-z]+\.ts)$/,
