@@ -1,6 +1,6 @@
 /* Fetches the copy: several files at a time, each against its digest; says how far it is. What is kept already is not fetched. */
 import { controller, copy, FORMER, isHashed, isLight, READ } from './copy.ts';
-import { tell } from './pages.ts';
+import { openPages, tell } from './pages.ts';
 import { keepPictures } from './pictures.ts';
 import { notSaved, onlyRead, saved, saving } from './told.ts';
 
@@ -48,7 +48,10 @@ export async function takeOver(): Promise<void> {
   }
   if (!isLight) await caches.delete(READ);
   await self.clients.claim();
-  if (isLight) return tell(onlyRead());
+  if (isLight) {
+    for (const { url } of await openPages()) await keepRead(url).catch(() => undefined);
+    return tell(onlyRead());
+  }
   await tell(saved(await keepPictures()));
 }
 

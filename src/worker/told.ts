@@ -10,6 +10,8 @@ export type Told = {
   /** A button, and what it asks for: the whole copy, or the new edition. */
   press?: string;
   asks?: 'all' | 'new edition';
+  /** The page that asked for the new edition is to be loaded again: it is in place. */
+  again?: boolean;
 };
 
 /** Past this age of the edition a reader without signal is told so; common practice, no source. */

@@ -15,11 +15,14 @@ import { newEdition, onlyRead, saved, withoutSignal, type Told } from './told.ts
 
 declare const self: ServiceWorkerGlobalScope;
 
+/** The page whose reader asked for the edition that waits. */
+let asker: WindowClient | undefined;
+
 self.addEventListener('install', (event) => {
   if (nothingWasKept() || isLight) void self.skipWaiting();
   event.waitUntil(keepAll(event));
 });
-self.addEventListener('activate', (event) => event.waitUntil(takeOver()));
+self.addEventListener('activate', (event) => event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies Told))));
 
 const router = new Router();
 router.registerRoute(new NavigationRoute(({ event }) => page(event as FetchEvent)));
@@ -29,8 +32,10 @@ router.addFetchListener();
 /** A page asks how it stands and says the day of its edition, or asks for this edition in place of the one that serves. */
 self.addEventListener('message', (event) => {
   const { data, source } = event as ExtendableMessageEvent & { source: WindowClient };
-  if (data === 'new edition') void self.skipWaiting();
-  else event.waitUntil(standing(data, source).then((told) => source.postMessage(told)));
+  if (data === 'new edition') {
+    asker = source;
+    void self.skipWaiting();
+  } else event.waitUntil(standing(data, source).then((told) => source.postMessage(told)));
 });
 
 async function standing(day: string, source: WindowClient): Promise<Told> {

@@ -13,23 +13,25 @@ async function start(): Promise<void> {
   const { saveData, type } = (navigator as { connection?: { saveData?: boolean; type?: string } }).connection ?? {};
   const held = await workers.getRegistration(base);
   const light = (saveData || type === 'cellular') && held?.active?.scriptURL !== address;
-  const { waiting, active } = await keep(light ? '?read' : '');
-  (waiting ?? active)?.postMessage(document.documentElement.dataset.edition);
+  const registration = await keep(light ? '?read' : '');
+  (registration.waiting ?? registration.active)?.postMessage(document.documentElement.dataset.edition);
+  // Browsers look for a new edition in their own time; a reader with signal has it at once.
+  if (!registration.installing) await registration.update();
 }
 
 export function keepOffline(): void {
   if (!place || !workers) return;
   workers.onmessage = ({ data, source }) => {
     if ((source as ServiceWorker).scriptURL.split('?')[0] !== address) return;
+    if (data.again) return location.reload();
     place.hidden = false;
     place.textContent = `${data.says} `;
     if (data.first) document.querySelector('main')!.before(place);
     if (!data.press) return;
     const button = Object.assign(document.createElement('button'), { type: 'button', textContent: data.press });
     button.onclick = () => {
-      if (data.asks === 'all') return void keep('');
-      workers.oncontrollerchange = () => location.reload();
-      (source as ServiceWorker).postMessage(data.asks);
+      if (data.asks === 'all') void keep('');
+      else (source as ServiceWorker).postMessage(data.asks);
     };
     place.append(button);
   };
