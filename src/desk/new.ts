@@ -8,13 +8,14 @@
  * Exit 0 when what was asked was done or shown, 1 when nothing could be written, 2 for a word that means nothing here.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';
-import { basename, join, relative } from 'node:path';
+import { basename, join, relative, resolve } from 'node:path';
 import { faultLine } from '../reader/fault.ts';
 import { readFolder } from '../reader/folder.ts';
 import type { Collection } from '../schemas/collections.ts';
 import { argumentsOf } from './arguments.ts';
 import { draftOf, taken, write } from './new/draft.ts';
 import { TABLED, type Tabled } from './new/columns.ts';
+import { clubFiles, refusal } from './new/club.ts';
 import { bringIn, type Brought } from './new/from-table.ts';
 import { collectionCalled, kindNames, singular } from './new/kinds.ts';
 import { mayBeDraft } from './new/template.ts';
@@ -23,11 +24,28 @@ import { projectFolder, whereThePersonStands } from './places.ts';
 const { values, words } = argumentsOf('new');
 const [kind, title] = words;
 if (kind === undefined) stop(`new needs a kind: npm run new -- checklist "Package day". There are: ${kindNames.join(', ')}.`, 2);
-const called = collectionCalled(kind);
-if (!called.ok) stop(called.sentence, 2);
-if (values.from === undefined && values.write) stop(`--write is for --from: npm run new -- ${kind} --from table.csv --write.`, 2);
-if (values.from === undefined) draft(called.collection, title);
-else bring(called.collection, values.from);
+if (kind === 'club') club(title);
+else entry();
+
+function entry(): void {
+  const called = collectionCalled(kind!);
+  if (!called.ok) stop(called.sentence, 2);
+  if (values.from === undefined && values.write) stop(`--write is for --from: npm run new -- ${kind} --from table.csv --write.`, 2);
+  if (values.from === undefined) draft(called.collection, title);
+  else bring(called.collection, values.from);
+}
+
+function club(typed: string | undefined): void {
+  if (values.from !== undefined || values.write) stop('club takes a folder alone: npm run new -- club ../our-club.', 2);
+  if (typed === undefined || typed.trim() === '') stop('club needs a new folder: npm run new -- club ../our-club.', 2);
+  const directory = resolve(whereThePersonStands(), typed);
+  const refused = refusal(directory, projectFolder);
+  if (refused !== null) stop(refused, 1);
+  needsClub();
+  const files = clubFiles(readFolder(values.content));
+  write(directory, files);
+  console.log(`Wrote ${files.length} files into ${shown(directory)}. Begin with club.yaml; npm run check -- --content ${shown(directory)} names every blank.`);
+}
 
 function draft(collection: Collection, wanted: string | undefined): void {
   if (wanted === undefined) stop(`${kind} needs a title in quotes: npm run new -- ${singular(collection)} "Swarm season".`, 2);

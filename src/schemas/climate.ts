@@ -2,17 +2,18 @@
 import { z } from 'astro/zod';
 import { anchorIds, type AnchorId } from '../../shared/season/anchors.ts';
 import { degreeDayMethods } from '../../shared/season/degree-day.ts';
-import { day, idOf, list, number, oneOf, review, section, when, words } from './fields.ts';
+import { day, idOf, list, number, oneOf, review, section, words } from './fields.ts';
 
-const twelve = () => list(number(undefined, 18.9), 'twelve numbers in brackets, from January to December').length(12, { error: 'twelve numbers, from January to December' });
+const twelve = (examples: number[]) => list(number(), 'twelve numbers in brackets, from January to December').length(12, { error: 'twelve numbers, from January to December' }).meta({ examples: [examples] });
+const span = () => words('its days, such as "1 October to 15 November"');
 const dayOfYear = () => words('a day such as 10 May');
 
 export const SCALES = ['F', 'C'] as const;
 
 export const climate = section({
   scale: oneOf(SCALES).describe('Of every temperature and degree-day below.'),
-  minima: twelve().describe('Normals of the daily low, twelve months.'),
-  maxima: twelve().describe('Normals of the daily high, twelve months.'),
+  minima: twelve([18, 20, 28, 38, 48, 57, 61, 59, 51, 40, 32, 23]).describe('Normals of the daily low, twelve months.'),
+  maxima: twelve([35, 39, 49, 61, 72, 80, 84, 82, 75, 63, 51, 39]).describe('Normals of the daily high, twelve months.'),
   latitude: number('degrees from -66 to 66', 40.8).min(-66, { error: 'degrees from -66 to 66' }).max(66, { error: 'degrees from -66 to 66' }).describe('Degrees, south of the equator with a minus.'),
   period: words('the years of the normals, such as 1991-2020'),
   source: idOf('sources'),
@@ -50,7 +51,7 @@ export const season = section({
   checked: day('the day on which you compared these dates with their sources, such as 2026-04-18'),
   'next-check': day().describe('The day by which they are to be compared again.'),
   history: review.history,
-  phases: section({ 'winter-rest': when(), 'build-up': when(), swarming: when(), 'main-flow': when(), dearth: when(), 'fall-preparation': when() }).optional().describe('The year of a hive here, as days of the main district, guessed. Used for what neither members\' dates nor normals give.'),
+  phases: section({ 'winter-rest': span(), 'build-up': span(), swarming: span(), 'main-flow': span(), dearth: span(), 'fall-preparation': span() }).optional().describe('The year of a hive here, as days of the main district, guessed. Used for what neither members\' dates nor normals give.'),
   guesses: section(each(() => words('a day, or two days such as 1 April to 20 April').optional())).optional().describe('A guess at other days of the year, as the days between which they fall.'),
   'by-bloom': section(each(() => idOf('forage').optional())).optional().describe('The plant of forage/ whose bloom stands for a day of the year here.'),
 });

@@ -2,7 +2,7 @@
 import { z } from 'astro/zod';
 import { climate, observedYear, season } from './climate.ts';
 import { KINDS } from './kinds.ts';
-import { clock, day, duty, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
+import { clock, day, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
 
 export const PHASES = ['winter-rest', 'build-up', 'swarming', 'main-flow', 'dearth', 'fall-preparation'] as const;
 
@@ -12,10 +12,10 @@ const phone = () =>
   });
 
 const contact = section({
-  duty: duty().describe('What the contact is for: `inspector`, `extension`, `swarm-line`, `mentor` ... Pages point at it by this word.'),
+  duty: id('one word for what they do, such as inspector').describe('Pages point at the contact by this word: inspector, extension, swarm-line, mentor ...'),
   name: words('an office or duty, such as "County extension office"').describe('The office or duty as members read it. Never a person.'),
   ask: words('what members may ask them, in a few words', 'Suspected foulbrood, moving bees, registering hives'),
-  phone: phone().optional(),
+  phone: phone().optional().describe('It is shown to everyone who reads the almanac.'),
   email: z.email({ error: 'an address such as help@example.org' }).optional(),
   web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
   hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
@@ -57,10 +57,10 @@ export const club = section({
   poison: number24.optional().describe('The poison line, and its published source.'),
   mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
   districts: list(district).min(1, { error: 'at least one district' }).describe('The first is the main one: it shows where a reader chose none.'),
-  season,
+  season: season.describe('The dates of the year here, and where they come from.'),
   climate: climate.optional().describe('Monthly normals of the main district, and what is published about it.'),
   observed: list(observedYear).optional().describe('What members of the main district saw, a section a year.'),
-  contacts: list(contact).min(1, { error: 'at least one contact' }),
+  contacts: list(contact).min(1, { error: 'at least one contact' }).describe('Whom members may ask, a duty each.'),
   review: words('how pages are reviewed', 'Each page is compared with its sources once a year by the duty named on it.').describe('Two or three sentences, printed on the About page.'),
   'meeting-place': words('where the club usually meets', 'Alder Grange Hall').optional(),
   'meeting-time': clock().optional(),

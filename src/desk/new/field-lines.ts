@@ -7,7 +7,7 @@ import { z } from 'astro/zod';
 import { stringify } from 'yaml';
 import { remark } from './remarks.ts';
 
-/** Values of the fields at the top; `null` puts a field that may be left out there as a blank. */
+/** Values by the name of their field; `null` puts one that may be left out there as a blank. Of a section the same again, and of a list of sections those of its one item. */
 export type Given = Readonly<Record<string, unknown>>;
 
 /** The parts of a zod schema that are read here. */
@@ -17,25 +17,37 @@ const LONGEST = 110;
 
 /** Every field of a section, each after its remark. */
 export function fieldLines(section: z.ZodType, given: Given = {}): string[] {
-  return Object.entries((section as Shaped).shape ?? {}).flatMap(([name, field]) => linesOf(name, field, { given: given[name], asExample: false }));
+  const shape = (section as Shaped).shape ?? {};
+  const told = new Map(Object.entries(shape).flatMap(([name, field]): [Shaped, string][] => (sectionIn(field) ? [[sectionIn(field)!, name]] : [])));
+  return Object.entries(shape).flatMap(([name, field]) => linesOf(name, field, { given: given[name], asExample: false, told, top: true }));
 }
 
-/** `asExample`: inside a section that is not in use, where blanks show their examples. */
-type How = { given?: unknown; asExample: boolean };
+/** `asExample`: inside a section that is not in use, where blanks show their examples. `told`: sections whose fields stand at the top. */
+type How = { given?: unknown; asExample: boolean; told: ReadonlyMap<Shaped, string>; top?: boolean };
 
-function linesOf(name: string, field: Shaped, { given, asExample }: How): string[] {
+function linesOf(name: string, field: Shaped, { given, asExample, told, top }: How): string[] {
   const used = given !== undefined || !field.isOptional();
-  const lines = valueLines(name, inner(field), { given: used && !asExample ? given : exampleOf(field), asExample: asExample || !used });
+  const elsewhere = !top && !used && sectionIn(field) && told.get(sectionIn(field)!);
+  if (elsewhere) return [...folded(`${remark(field)} Its fields are those of "${elsewhere}:" further down.`), `#${name}:`];
+  const lines = valueLines(name, inner(field), { given: used && !asExample ? given : exampleOf(field), asExample: asExample || !used, told });
   return [...folded(remark(field)), ...(used ? lines : lines.map((line) => `#${line}`))];
 }
 
-function valueLines(name: string, field: Shaped, { given, asExample }: How): string[] {
-  if (given !== undefined && given !== null) return written(name, given);
-  const within = (section: Shaped): string[] => Object.entries(section.shape!).flatMap(([key, held]) => linesOf(key, held, { asExample }));
+function valueLines(name: string, field: Shaped, { given, asExample, told }: How): string[] {
+  const within = (section: Shaped): string[] => Object.entries(section.shape!).flatMap(([key, held]) => linesOf(key, held, { given: (given as Given | null | undefined)?.[key], asExample, told }));
   if (field.shape) return [`${name}:`, ...within(field).map(indented)];
-  if (!field.element) return [field.values?.size === 1 && !field.options ? `${name}: ${String([...field.values][0])}` : `${name}:`];
-  const item = inner(field.element);
-  return [`${name}:`, ...(item.shape ? asItem(within(item)) : ['  -'])];
+  const item = field.element && inner(field.element);
+  if (item?.shape && !Array.isArray(given)) return [`${name}:`, ...asItem(within(item))];
+  if (given !== undefined && given !== null) return written(name, given);
+  if (item) return [`${name}:`, '  -'];
+  return [field.values?.size === 1 && !field.options ? `${name}: ${String([...field.values][0])}` : `${name}:`];
+}
+
+/** The section that a field holds, alone or many times. */
+function sectionIn(field: Shaped): Shaped | undefined {
+  const held = inner(field);
+  const section = held.element ? inner(held.element) : held;
+  return section.shape ? section : undefined;
 }
 
 /** Fields as one item of a list: the dash stands before the first that is in use, the remarks above it. */
@@ -44,7 +56,10 @@ function asItem(lines: string[]): string[] {
   return lines.map((line, index) => (index === first ? `  - ${line}` : `    ${line}`));
 }
 
-const written = (name: string, value: unknown): string[] => stringify({ [name]: value }, { lineWidth: 0 }).trimEnd().split('\n');
+function written(name: string, value: unknown): string[] {
+  const flow = Array.isArray(value) && value.every((item) => typeof item === 'number');
+  return flow ? [`${name}: [${value.join(', ')}]`] : stringify({ [name]: value }, { lineWidth: 0 }).trimEnd().split('\n');
+}
 
 /** What a field that is not in use shows: its own example, or the first of its choices; nothing for a section. */
 export function exampleOf(field: Shaped): unknown {
@@ -53,7 +68,7 @@ export function exampleOf(field: Shaped): unknown {
   if (Array.isArray(own)) return own[0];
   if (held.options) return held.options[0];
   if (held.def.type === 'boolean') return true;
-  const item = held.element && exampleOf(held.element);
+  const item = held.element && !inner(held.element).shape ? exampleOf(held.element) : undefined;
   return item === undefined ? undefined : [item];
 }
 
@@ -67,7 +82,7 @@ const indented = (line: string): string => `  ${line}`;
 /** A remark on as many lines as it needs. */
 export function folded(text: string): string[] {
   const lines: string[] = [];
-  for (const word of text.split(' ')) {
+  for (const word of text.split(' ').filter(Boolean)) {
     const last = lines.at(-1);
     if (last !== undefined && last.length + word.length < LONGEST) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(`# ${word}`);
