@@ -2,9 +2,13 @@
  * `npm run build`: checks the club's folder, draws its pages, makes the search, calendars and lists, and only then puts
  * the new site in the place of the old one. A build that fails at any step leaves the last good site whole.
  */
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve, sep } from 'node:path';
 import { checkFolder } from '../checks/check.ts';
+import { sound } from '../checks/fields.ts';
+import { dueOn } from '../checks/review.ts';
+import type { Day } from '../../shared/days/day.ts';
+import { readRecord } from '../publish/changes.ts';
 import { faultLine } from '../reader/fault.ts';
 import { readFolder } from '../reader/folder.ts';
 import { publish } from '../publish/publish.ts';
@@ -14,6 +18,8 @@ import { isEntry } from './entry.ts';
 import { sourceFingerprint } from './freshness.ts';
 import { inTurn } from './in-turn.ts';
 import { projectFolder } from './places.ts';
+import { watchPages } from './progress.ts';
+import { reportLines } from './report.ts';
 
 export type BuildOptions = { content: string; out: string; base: string; site?: string | undefined; edition?: string | undefined; quiet?: boolean | undefined };
 
@@ -38,12 +44,17 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     mkdirSync(dirname(options.out), { recursive: true });
     const edition = { day: editionDay(folder, options.edition), fingerprint: sourceFingerprint(projectFolder, options.content).slice(0, 16) };
     const began = performance.now();
+    say(`Checked: ${folder.entries.length + 1} files, no fault.`);
+    const progress = options.quiet ? null : watchPages(join(work, 'site'), pagesOf(options.out));
     await inTurn(join(projectFolder, '.almanac', 'build.lock'), () => drawPages(options, join(work, 'site'), join(work, 'cache'), edition));
-    say(`Pages drawn: ${count(join(work, 'site'), '.html')}.`);
+    progress?.end(`Pages drawn: ${count(join(work, 'site'), '.html')}.`);
     await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, former: options.out, say });
+    const club = sound(folder);
+    const report = reportLines({ site: join(work, 'site'), former: options.out, almanac: club.club!.data.almanac, address: options.site ?? null, due: dueOn(club, edition.day as Day) });
     putInPlace(join(work, 'site'), options.out);
-    say(`Edition of ${edition.day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s. Upload what is in that folder.`);
-    if (!options.site) say('No web address was given (--site), so no sitemap was written.');
+    for (const line of report) say(line);
+    say(`Edition of ${edition.day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s. `.trimEnd());
+    if (!options.site) say('No web address was given (--site), so no sitemap and no feed was written.');
     return { ok: true };
   } catch (error) {
     console.error(`The build stopped: ${sentenceOf(error)} Nothing was changed; the last good site stands as it was.`);
@@ -114,6 +125,12 @@ function isAlive(pid: number): boolean {
   } catch {
     return false;
   }
+}
+
+/** How many pages the last edition held; 0 where there is none. */
+function pagesOf(out: string): number {
+  const record = existsSync(join(out, 'edition.json')) ? readRecord(readFileSync(join(out, 'edition.json'), 'utf8')) : null;
+  return record ? Object.keys(record.pages).length + 1 : 0;
 }
 
 const count = (folder: string, ending: string): number =>

@@ -47,10 +47,14 @@ export type Almanac = {
   counts: Item<Counts>[];
   drawings: Map<string, Item<Drawing>>;
   withdrawn: Withdrawn[];
+  moved: Moved[];
 };
 
 /** An entry that was taken down: what its notice says, and the address it had. */
 export type Withdrawn = { kind: Collection; id: string; title: string; place: string | null; day: string; why: string; ask?: string | undefined };
+
+/** An address that a page had, and the one it has: `/lists/package-day/`. */
+export type Moved = { from: string; to: string; title: string };
 
 let opened: Promise<Almanac> | null = null;
 
@@ -86,6 +90,7 @@ async function readShelves(): Promise<Almanac> {
     counts: await shelf<Counts>('counts'),
     drawings: new Map((await shelf<Drawing>('drawings')).map((item) => [item.id, item])),
     withdrawn: (await Promise.all(collectionNames.map(withdrawnOf))).flat(),
+    moved: (await Promise.all(collectionNames.map(movedOf))).flat(),
   };
 }
 
@@ -118,6 +123,12 @@ async function withdrawnOf(kind: Collection): Promise<Withdrawn[]> {
     const place = collections[kind].path && `${collections[kind].path}${id}/`;
     return withdrawal ? [{ kind, id, title: data.title ?? data.word ?? data.heading ?? data.who ?? id, place, ...withdrawal, ask: data.ask }] : [];
   });
+}
+
+async function movedOf(kind: Collection): Promise<Moved[]> {
+  const { path } = collections[kind];
+  if (path === null) return [];
+  return (await shelf<{ title?: string; formerly?: string[] }>(kind)).flatMap(({ id, data }) => (data.formerly ?? []).map((from) => ({ from, to: `${path}${id}/`, title: data.title ?? id })));
 }
 
 const byTitle = <T extends { title: string }>(items: Item<T>[]): Item<T>[] =>

@@ -1,6 +1,7 @@
 /* What the finished pages cannot say of themselves and publishing needs: the club, its meetings, its words. Publishing reads this file and takes it out of the site again. */
 import type { APIRoute } from 'astro';
 import { openAlmanac, type Almanac } from '../library/almanac.ts';
+import { newsOf } from '../library/news.ts';
 import { seasonTasks } from '../library/season-tasks.ts';
 
 export const GET: APIRoute = async () => {
@@ -24,6 +25,8 @@ export const GET: APIRoute = async () => {
         changes: data.history?.length ?? 0,
       })),
       season: seasonTasks(almanac),
+      news: newsOf(almanac),
+      moved: almanac.moved.map(({ from, to }) => ({ from, to })),
       words: words.map(({ id, data }) => ({ id, names: namesOf(data, club.words), more: data.more })),
     }),
   );

@@ -29,7 +29,13 @@ export type SeasonTasks = { district: string; name: string; tasks: Task[] };
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
 export type Word = { id: string; names: string[]; more?: string };
 
-export type HandedOver = { club: Club; meetings: Meeting[]; season: SeasonTasks[]; words: Word[] };
+/** Something new: `key` names it for good. */
+export type News = { key: string; title: string; words: string; place: string; day: string };
+
+/** Old addresses and where they lead now, as /lists/package-day/. */
+export type Moved = { from: string; to: string };
+
+export type HandedOver = { club: Club; meetings: Meeting[]; season: SeasonTasks[]; words: Word[]; news: News[]; moved: Moved[] };
 
 export function takeHandedOver(site: string): HandedOver {
   const file = join(site, 'almanac.json');

@@ -15,7 +15,7 @@ import type { Edition } from './edition-record.ts';
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
 
 /** Below the site: not needed to read, search, work out, tick or print. */
-const LEFT_OUT = /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|feed|changes)/;
+const LEFT_OUT = /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|changes\.xml$)/;
 const PICTURES = /^pictures\//;
 /** A file of this size would be half of what the whole copy may weigh. */
 const LARGE = 1_000_000;

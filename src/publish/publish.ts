@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { builtPages, isPublished } from './built-pages.ts';
 import { clubCalendar } from './club-calendar.ts';
 import { editionRecord, type Edition } from './edition-record.ts';
+import { changesFeed } from './feed.ts';
 import { takeHandedOver } from './handed-over.ts';
 import { manifest } from './manifest.ts';
 import { movedUnsaid } from './moved-events.ts';
@@ -29,7 +30,7 @@ export type Publishing = {
 export async function publish({ site, base, address, edition, former, say }: Publishing): Promise<void> {
   const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
-  const { club, meetings, season, words } = takeHandedOver(site);
+  const { club, meetings, season, words, news, moved } = takeHandedOver(site);
   const pages = builtPages(site);
   const published = pages.filter(isPublished);
   const places = new Set(pages.map(({ place }) => place));
@@ -47,7 +48,12 @@ export async function publish({ site, base, address, edition, former, say }: Pub
   say(`Calendar: ${meetings.length} meetings.`);
   for (const district of season) writeCalendar(`season-${district.district}.ics`, seasonCalendar(club, district, edition.day, root));
 
-  if (root) write('sitemap.xml', sitemap(root, published));
+  if (root) {
+    write('sitemap.xml', sitemap(root, published));
+    write('changes.xml', changesFeed(club, news, edition, root));
+    say(`Feed: ${news.length} changes, bulletins and notices.`);
+  }
+  if (moved.length > 0) say(`Old addresses that lead on: ${moved.length}.`);
   write('robots.txt', robots(root, club.demonstration));
   const rules = serverRules(pages);
   write('_headers', headersFile(base, rules));

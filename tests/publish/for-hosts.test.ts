@@ -37,6 +37,7 @@ test('headers: one rule an address, hashed files for ever, pages asked again, th
   assert.deepEqual(caching.map(([path, line]) => `${path} ${line!.trim()}`), [
     '/club/assets/* Cache-Control: public, max-age=31536000, immutable',
     '/club/ Cache-Control: no-cache',
+    '/club/worker.js Cache-Control: no-cache',
     '/club/lists/* Cache-Control: no-cache',
     '/club/pagefind/* Cache-Control: no-cache',
     '/club/year/* Cache-Control: no-cache',

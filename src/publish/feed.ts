@@ -1,0 +1,45 @@
+/* `changes.xml`: what is new, for programs that follow it. Atom, RFC 4287; written only where the site's whole address is known. */
+import { createHash } from 'node:crypto';
+import { Feed } from 'feed';
+import type { Club, News } from './handed-over.ts';
+import type { Edition } from './edition-record.ts';
+
+/** As many as a reader who comes back after a season may have missed. */
+const MOST = 60;
+
+/** Entries are dated by day; noon in UTC is that day nearly everywhere. */
+const noon = (day: string): Date => new Date(`${day}T12:00:00Z`);
+
+export function changesFeed(club: Club, news: readonly News[], edition: Edition, root: string): string {
+  const feed = new Feed({
+    id: idOf(club, 'changes'),
+    title: `${club.almanac}: what is new`,
+    description: `Bulletins, notices and changes of ${club.name}`,
+    language: club.language,
+    link: root,
+    feedLinks: { atom: new URL('changes.xml', root).href },
+    updated: noon(edition.day),
+    generator: false,
+    copyright: '',
+    author: { name: club.name },
+  });
+  for (const { key, title, words, place, day } of news.slice(0, MOST)) {
+    // What is told ahead of its day was known on the day of the edition.
+    const date = noon(day < edition.day ? day : edition.day);
+    feed.addItem({ id: idOf(club, key), title: escaped(title), link: new URL(place, root).href, date, published: date, description: escaped(words) });
+  }
+  return `${feed.atom1()}\n`;
+}
+
+/** Titles and summaries are marked as HTML. */
+const escaped = (words: string): string => words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+
+/** The same for the same club and thing, wherever the site lives: a UUID of version 5 (RFC 9562) in the name space of URLs. */
+function idOf(club: Club, key: string): string {
+  const space = Buffer.from('6ba7b8119dad11d180b400c04fd430c8', 'hex');
+  const bytes = createHash('sha1').update(space).update(`almanac/${club.id}/${key}`).digest().subarray(0, 16);
+  bytes[6] = (bytes[6]! & 0x0f) | 0x50;
+  bytes[8] = (bytes[8]! & 0x3f) | 0x80;
+  const hex = bytes.toString('hex');
+  return `urn:uuid:${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
+}
