@@ -9,6 +9,7 @@ import { takeHandedOver } from './handed-over.ts';
 import { manifest } from './manifest.ts';
 import { movedUnsaid } from './moved-events.ts';
 import { writeOfflineCopy } from './offline-copy.ts';
+import { withPolicy } from './policy.ts';
 import { nameScriptFiles } from './script-files.ts';
 import { indexPages } from './search-index.ts';
 import { searchWords } from './search-words.ts';
@@ -31,7 +32,8 @@ export async function publish({ site, base, address, edition, former, say }: Pub
   const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
   const { club, meetings, season, words, news, moved } = takeHandedOver(site);
-  const pages = builtPages(site);
+  const pages = builtPages(site).map((page) => ({ ...page, html: withPolicy(page) }));
+  for (const { file, html } of pages) write(file, html);
   const published = pages.filter(isPublished);
   const places = new Set(pages.map(({ place }) => place));
   const root = address ? new URL(base, address).href : null;

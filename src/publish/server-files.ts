@@ -2,8 +2,8 @@
  * Files that tell common servers how to serve the folder: types, how long to keep what, and a policy under which nothing
  * from elsewhere runs. A plain folder works without them; a host that does not know them leaves them alone.
  */
-import { createHash } from 'node:crypto';
 import type { BuiltPage } from './built-pages.ts';
+import { policyOf, written } from './policy.ts';
 
 export type ServerRules = {
   everywhere: Record<string, string>;
@@ -31,33 +31,18 @@ const TYPES: Record<string, string> = {
 };
 
 export function serverRules(pages: readonly BuiltPage[]): ServerRules {
-  const policy = {
-    'default-src': "'self'",
-    'script-src': ["'self'", "'wasm-unsafe-eval'", ...inlineScripts(pages)].join(' '),
-    'style-src': "'self' 'unsafe-inline'",
-    'img-src': "'self' data: blob:",
-    'object-src': "'none'",
-    'base-uri': "'none'",
-    'form-action': "'self'",
-    'frame-ancestors': "'none'",
-  };
+  const policy = written({ ...policyOf(pages.map(({ html }) => html), { search: true }), 'frame-ancestors': "'none'" });
   const folders = new Set(['pagefind/', ...pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/'))]);
   return {
     folders: [...folders].sort(),
     everywhere: {
-      'Content-Security-Policy': Object.entries(policy).map(([name, from]) => `${name} ${from}`).join('; '),
+      'Content-Security-Policy': policy,
       'X-Content-Type-Options': 'nosniff',
       'X-Frame-Options': 'DENY',
       'Referrer-Policy': 'strict-origin-when-cross-origin',
       'Permissions-Policy': 'camera=(), microphone=(), geolocation=()',
     },
   };
-}
-
-/** The hashes by which the policy knows the few scripts that stand in the pages themselves. */
-function inlineScripts(pages: readonly BuiltPage[]): string[] {
-  const scripts = pages.flatMap(({ html }) => [...html.matchAll(/<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(([, script]) => script!));
-  return [...new Set(scripts)].map((script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`).sort();
 }
 
 /** `_headers`, which several hosts of static sites read. */
