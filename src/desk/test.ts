@@ -1,16 +1,13 @@
-// npm test [-- PATTERN] and npm run test:long: passes every step, and ends with one line that counts the
-// tests. Not zero where a step or a test failed, no test ran, or a test could not run.
+// npm test [-- PATTERN] and npm run test:long: reads the code, runs the tests, and ends with one line that counts
+// them. Not zero where a reader found something, a test failed, no test ran, or a test could not run.
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { argumentsOf } from './arguments.ts';
 import { findBrowser, launchVariable } from './browser.ts';
 import { projectFolder } from './places.ts';
+import { runChild } from './run-child.mjs';
 import { runTests } from './run-tests.ts';
 import { closingLine } from './tally.ts';
-
-interface Step {
-  name: string;
-  /** True where it passed. It prints what went wrong. */
-  passes: () => Promise<boolean>;
-}
 
 const { values, words } = argumentsOf('test');
 const stop = new AbortController();
@@ -25,13 +22,23 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
 // Tests start commands of their own: they must not hear what this one was told by npm.
 for (const key of Object.keys(process.env)) if (key === 'INIT_CWD' || /^npm_/i.test(key)) delete process.env[key];
 
-// The tests come last: their count closes the output.
-const steps: Step[] = [{ name: 'tests', passes: testsPass }];
+/** Programs of the project's packages that read the code and run none of it, each with the file of its settings. */
+const READERS = [
+  { name: 'types', settings: 'tsconfig.json', words: ['typescript/bin/tsc', '--noEmit', '-p', '.'], long: false },
+  { name: 'linter', settings: 'eslint.config.js', words: ['eslint/bin/eslint.js', '.'], long: false },
+  { name: 'types of pages', settings: 'astro.config.mjs', words: ['astro/bin/astro.mjs', 'check'], long: true },
+  { name: 'nothing unused', settings: 'knip.json', words: ['knip/bin/knip.js'], long: true },
+].filter(({ settings, long }) => !words[0] && (values.long || !long) && existsSync(join(projectFolder, settings)));
 
-for (const step of steps) {
-  if (await step.passes()) continue;
-  process.exitCode = 1;
-}
+const codeReads = await Promise.all(READERS.map(async ({ name, words: [file, ...rest] }) => {
+  const { code } = await runChild(process.execPath, [join(projectFolder, 'node_modules', file!), ...rest], { cwd: projectFolder, stdio: 'inherit' });
+  console.log(`${code === 0 ? 'ok  ' : 'no  '} ${name}`);
+  return code === 0;
+}));
+
+// The tests come last: their count closes the output.
+const testsPassed = await testsPass();
+if (!testsPassed || codeReads.includes(false)) process.exitCode = 1;
 
 async function testsPass(): Promise<boolean> {
   const { tally, notRun } = await runTests({

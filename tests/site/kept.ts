@@ -22,7 +22,7 @@ export interface Host {
 export async function openHost(): Promise<Host> {
   const sites = new Map<string, Served>();
   let silent = false;
-  let paths: string[] = [];
+  const paths: string[] = [];
   const server: Server = createServer((request, response) => {
     if (silent) return void request.socket.destroy();
     const path = request.url ?? '/';

@@ -10,6 +10,8 @@ import { boxOf, type Fault, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import { fillBox } from './single.ts';
 
+// A kind takes and gives its own value: no narrower type holds kinds of several values.
+// eslint-disable-next-line @typescript-eslint/no-explicit-any
 type Columns = Readonly<Record<string, Kind<any>>>;
 export type RowOf<Of extends Columns> = { readonly [Name in keyof Of]: Of[Name] extends Kind<infer Value> ? Value : never };
 

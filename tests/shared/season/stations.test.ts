@@ -127,7 +127,10 @@ test('the normal minimum passes 41.5 F about on the published freeze dates, and 
         near(miss, 0, 12, `${line.name}, ${name} freeze`);
         misses[name].push(miss);
       }
-      if (degrees === '32') (misses.last32.push(last), misses.first32.push(first));
+      if (degrees === '32') {
+        misses.last32.push(last);
+        misses.first32.push(first);
+      }
     }
   }
   assert.equal(lines.length, 10);

@@ -1,0 +1,18 @@
+// What the linter looks for: mistakes of the code, in every file it reads safely. Form is the formatter's.
+import astro from 'eslint-plugin-astro';
+import ts from 'typescript-eslint';
+
+export default ts.config(
+  { ignores: ['dist/', '.almanac/', '.astro/', 'src/desk/newer-node/', 'tests/bench/lighthouse/'] },
+  ...ts.configs.recommended,
+  ...astro.configs.recommended,
+  {
+    rules: {
+      eqeqeq: 'error',
+      'no-console': 'off',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', destructuredArrayIgnorePattern: '^_', ignoreRestSiblings: true }],
+    },
+  },
+  // Tests read files of any shape.
+  { files: ['tests/**'], rules: { '@typescript-eslint/no-explicit-any': 'off' } },
+);
