@@ -30,8 +30,12 @@ const READERS = [
   { name: 'nothing unused', settings: 'knip.json', words: ['knip/bin/knip.js'], long: true },
 ].filter(({ settings, long }) => !words[0] && (values.long || !long) && existsSync(join(projectFolder, settings)));
 
+const runPackage = (file: string, words: string[], stdio: 'inherit' | 'ignore') => runChild(process.execPath, [join(projectFolder, 'node_modules', file), ...words], { cwd: projectFolder, stdio });
+// The types of what Astro makes up are written by itself, once.
+if (READERS.length > 0 && !existsSync(join(projectFolder, '.astro', 'types.d.ts'))) await runPackage('astro/bin/astro.mjs', ['sync'], 'ignore');
+
 const codeReads = await Promise.all(READERS.map(async ({ name, words: [file, ...rest] }) => {
-  const { code } = await runChild(process.execPath, [join(projectFolder, 'node_modules', file!), ...rest], { cwd: projectFolder, stdio: 'inherit' });
+  const { code } = await runPackage(file!, rest, 'inherit');
   console.log(`${code === 0 ? 'ok  ' : 'no  '} ${name}`);
   return code === 0;
 }));
