@@ -1,7 +1,7 @@
 /* `check` and `review` as they are run: what they print and how they end. */
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
-import { readFileSync, symlinkSync } from 'node:fs';
+import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
@@ -51,6 +51,16 @@ test('ids are written once, and the list is clean', () => withChanges([BARE], (d
   const path = join(directory, BARE.file);
   assert.match(readFileSync(path, 'utf8'), /or more <Task id="read-the-thermometer-or" \/>/);
   assert.equal(run('check', '--content', directory, '--write-ids').out, `No faults in ${good.files.length} files.\n`);
+}));
+
+test('ids go into a file as another program saved it: its mark and its line ends stay', () => withChanges([{ ...BARE, savedAs: 'UTF-8 with a mark' }], (directory) => {
+  const path = join(directory, BARE.file);
+  const bare = readFileSync(path, 'utf8').replace(/\r?\n/g, '\r\n');
+  writeFileSync(path, bare);
+  assert.equal(run('check', '--content', directory, '--write-ids').code, 0);
+  const written = readFileSync(path, 'utf8');
+  assert.ok(written.startsWith('\uFEFF---\r\n') && !/[^\r]\n/.test(written));
+  assert.equal(written.replace(' <Task id="read-the-thermometer-or" />', ''), bare);
 }));
 
 test('strict needs a day, and a day needs strict', () => {
