@@ -19,7 +19,7 @@ import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
 import { quoted, type Fault } from '../reader/fault.ts';
 import type { Entry, Folder } from '../reader/folder.ts';
-import { choiceMeant, ending, requoted } from './corrections.ts';
+import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearest } from './nearest.ts';
 
 type Of = {
@@ -87,7 +87,7 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
   const value = valueAt(entry.fields.value, path);
   const missing = value === undefined;
   const place = missing ? entry.fields.placeOfName(path.slice(0, -1)) : entry.fields.placeOf(path);
-  const corrected = missing ? undefined : requoted(entry, place, value, issue);
+  const corrected = missing ? undefined : (requoted(entry, place, value, issue) ?? plainSigns(entry, place, value, (plain) => (at(schemaOf(entry)!, path) as z.ZodType | undefined)?.safeParse(plain).success === true));
   return [{
     path: entry.path, ...place, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value),
     write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : (choiceMeant(value, issue) ?? issue.message + ending(value, issue, isOptional(entry, path))),

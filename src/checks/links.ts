@@ -40,6 +40,7 @@ function linkWrong(node: Link, page: Page, addresses: Addresses): Wrong | null {
   }
   if (!bare && node.children.length === 0) return { found: `a link without words to ${url || 'nowhere'}`, write: '[the words to press](the address)' };
   if (url === '') return { found: 'a link without an address', write: 'an address such as /pests/varroa/ in the round brackets' };
+  if (/^(?:[a-z]:[\\/]|\\\\)/i.test(url)) return { found: `"${url}", a file on one computer`, write: 'an address that begins with / for this site or https:// for another' };
   if (/\\/.test(url)) return { found: `"${url}" with back-slashes`, write: `"${url.replaceAll('\\', '/')}"` };
   if (url.startsWith('//')) return { found: `"${url}" with two slashes at its start`, write: `"https:${url}" for another site, or one slash for this one` };
   if (url.startsWith('#')) return onPage(url.slice(1), namesOn(page), 'this page');

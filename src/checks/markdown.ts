@@ -18,6 +18,10 @@ const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
   [/\*\*/, '"**" that begins or ends nothing', '**words**, without a space inside the stars'],
   [/(?<![^\s(])\*(?=[^\s*])|(?<=[^\s*\\])\*(?![^\s.,;:!?)])/, '"*" that begins or ends nothing', '*words*, or \\* for a star'],
   [/__\s+__/, '"__ __" with nothing between', 'the words, or one line ____ for a blank to fill in'],
+  [/^#{2,6}(?=[^\s#])/m, '"##" without a space after it', '"## " and the words of the heading'],
+  [/^[•●▪◦‣·](?=\s*\S)/m, 'a line that begins with a dot', '"- " at the start of each line of a list'],
+  [/^[–—−](?=\s*\[[ xX]?\]|\s.*\n[–—−]\s)/m, 'a long dash at the start of a line of a list', '"- "'],
+  [/\[[^\]\n]+\]\[[^\]\n]*\]/, 'a link whose address stands nowhere', '[words](address)'],
   [/\]\s+\((?:\/|https?:|mailto:)/, 'a space between the words of a link and its address', '[words](address) without the space'],
   [/\[\[[^\]\n]*\]\]/, 'double square brackets', '[words](/pests/varroa/)'],
   [/\]\(/, 'a link whose address has a space or a bracket that is not closed', '[words](address) with an address without spaces'],
@@ -44,7 +48,12 @@ function blockFaults(page: Page, node: Nodes): Fault[] {
       return at('a footnote', 'a file under "sources:", or the note in brackets in its sentence');
     case 'definition':
       return at(`the address of a link apart from its words, ${quoted(node.label ?? node.identifier)}`, `[words](${node.url}) in the sentence`);
+    case 'break':
+      return sourceOf(page, node).startsWith('\\') ? at('a back-slash at the end of a line, which would be swallowed', '\\\\ for a back-slash that is to be seen') : [];
+    case 'list':
+      return node.ordered && (node.start ?? 1) > 99 ? at(`"${node.start}." at the start of a line, which would begin a numbered list`, 'another word first, or \\ before the point', line.replace(/^(\d+)([.)])/, '$1\\$2')) : [];
     case 'listItem': {
+      if (/^\+ +\d/.test(line)) return at('"+" at the start of a line, which would be a line of a list', '"plus" and the number, or "- " for a list');
       const first = /^\[[xX ]?\]/.exec(plainText(node));
       if (!first || node.checked === true || node.checked === false) return [];
       return plainText(node).trim() === first[0] ? at('a box without words', '"- [ ] " and the step, verb first') : at(`${quoted(first[0])} at the start of a line of a list`, '"- [ ] " with one space inside and one after', line.replace(/\[[xX ]?\] */, '[ ] '));

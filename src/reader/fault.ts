@@ -34,7 +34,7 @@ export function quoted(value: unknown): string {
   if (value === null || value === '') return 'a blank';
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
   if (typeof value === 'object') return 'indented lines';
-  const text = String(value).replace(/\s+/g, ' ');
+  const text = String(value).replace(/\s+/g, ' ').replace(/[\u00AD\u061C\u180E\u200B\u200C\u200E\u200F\u2060]/g, (sign) => `<U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}>`);
   return typeof value === 'string' ? `"${text.length > 60 ? `${text.slice(0, 57)}...` : text}"` : text;
 }
 

@@ -8,7 +8,7 @@ import type { Root } from 'mdast';
 import { decode } from './decode.ts';
 import type { Fault } from './fault.ts';
 import { parseProse } from './prose.ts';
-import { readFields, splitPage, type Fields } from './fields.ts';
+import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
 import { readTable } from './table.ts';
 
 export type Entry = {
@@ -84,7 +84,7 @@ export function readText(path: string, collection: string, id: string, text: str
   const isPage = path.endsWith('.mdx');
   const page = isPage ? splitPage(text) : { fields: text, fieldsLine: 1, body: '', bodyLine: 1 };
   if (!page) {
-    faults.push({ path, line: 1, column: 1, rule: 'fields', field: 'the file', found: 'no fields at its head', write: '"---" on the first line, then the fields, then "---" on a line of its own' });
+    faults.push(unsplit(path, text));
     return null;
   }
   const read = readFields(path, page.fields, page.fieldsLine);
@@ -134,11 +134,14 @@ function bytesOf(folder: Folder, path: string): Uint8Array | null {
   }
 }
 
+/** What systems and programs lay beside files, mostly unseen by who looks at the folder. */
+const LEFT_BEHIND = /^(?:thumbs\.db|ehthumbs\.db|desktop\.ini|__macosx)$|^~\$|~$/i;
+
 /** `above`: the folders on the way down, by their true paths, so that a link back to one of them is not followed for ever. */
 function list(directory: string, below: string, faults: Fault[], above: readonly string[]): string[] {
   try {
     return readdirSync(join(directory, below), { withFileTypes: true })
-      .filter((item) => !item.name.startsWith('.'))
+      .filter((item) => !item.name.startsWith('.') && !LEFT_BEHIND.test(item.name))
       .flatMap((item) => {
         const path = below ? `${below}/${item.name}` : item.name;
         if (!isFolder(directory, path, item)) return [path];
