@@ -367,3 +367,23 @@ test('the yard’s address stands beside the emergency number of every list, goe
   await page.waitForFunction(() => document.querySelector('[data-yard]')!.textContent === '');
   await context.close();
 });
+
+for (const [how, script, said, pressed] of [
+  ['lets it', "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => ({ request: async () => ((window.locks = (window.locks ?? 0) + 1), { release: async () => { window.locks -= 1; } }) }) })", /^The screen stays on while this page is open/, 'true'],
+  ['does not', "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => undefined })", /^This browser does not let a page keep the screen on\.$/, 'false'],
+] as const) {
+  test(`the screen stays on where the browser ${how}, and only while it is wanted`, async () => {
+    const page = await reader(list, async (fresh) => void (await fresh.addInitScript(script)));
+    const button = page.locator('[data-deed=screen]');
+    await button.click();
+    await page.locator('[data-told]').filter({ hasText: said }).waitFor();
+    assert.equal(await button.getAttribute('aria-pressed'), pressed);
+    if (pressed === 'true') {
+      await button.click();
+      await page.locator('[data-told]').filter({ hasText: 'The screen goes off as it always does.' }).waitFor();
+      assert.equal(await page.evaluate('window.locks'), 0);
+    }
+    assert.equal(await button.getAttribute('aria-pressed'), 'false');
+    await context.close();
+  });
+}

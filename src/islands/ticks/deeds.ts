@@ -51,6 +51,7 @@ const DEEDS: Record<string, (button: HTMLButtonElement) => void | Promise<void>>
   },
   notes: (button) => toggleNotes(button),
   print: () => window.print(),
+  screen: (button) => import('./screen.ts').then(({ keepScreenOn }) => keepScreenOn(button, tell)),
   'save-file': () => download(`${club}-lists-${today}.json`, 'application/json', asFile(store.read(), club, today)),
   'save-table': () => download(`${club}-lists-${today}.csv`, 'text/csv', asTable(store.read())),
   calendar: () => saveCalendar(),

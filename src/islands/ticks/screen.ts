@@ -1,0 +1,26 @@
+/*
+ * Keeps the screen on while a list is worked through with gloves on, for as long as the reader wants. W3C Screen Wake Lock.
+ * A browser lets go of it when the page is out of sight: it is asked for again when the page is back.
+ */
+let held: WakeLockSentinel | null = null;
+let wanted = false;
+
+export async function keepScreenOn(button: HTMLButtonElement, tell: (words: string) => void): Promise<void> {
+  wanted = button.getAttribute('aria-pressed') !== 'true';
+  if (!wanted) await held?.release();
+  const kept = wanted && (await ask());
+  button.setAttribute('aria-pressed', String(kept));
+  tell(kept ? 'The screen stays on while this page is open. That uses the battery.' : wanted ? 'This browser does not let a page keep the screen on.' : 'The screen goes off as it always does.');
+  wanted = kept;
+}
+
+async function ask(): Promise<boolean> {
+  try {
+    held = await navigator.wakeLock.request('screen');
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+document.addEventListener('visibilitychange', () => void (wanted && document.visibilityState === 'visible' && ask()));
