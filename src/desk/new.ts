@@ -4,6 +4,7 @@
  *     npm run new -- KIND "Title"
  *     npm run new -- meeting --from FILE.csv [--write]
  *     npm run new -- club DIR
+ *     npm run new -- schemas [--content DIR]
  *
  * Exit 0 when what was asked was done or shown, 1 when nothing could be written, 2 for a word that means nothing here.
  */
@@ -16,6 +17,7 @@ import { argumentsOf } from './arguments.ts';
 import { draftOf, taken, write } from './new/draft.ts';
 import { TABLED, type Tabled } from './new/columns.ts';
 import { clubFiles, refusal } from './new/club.ts';
+import { writeEditorFiles } from './new/editor.ts';
 import { bringIn, type Brought } from './new/from-table.ts';
 import { collectionCalled, kindNames, singular } from './new/kinds.ts';
 import { mayBeDraft } from './new/template.ts';
@@ -25,6 +27,7 @@ const { values, words } = argumentsOf('new');
 const [kind, title] = words;
 if (kind === undefined) stop(`new needs a kind: npm run new -- checklist "Package day". There are: ${kindNames.join(', ')}.`, 2);
 if (kind === 'club') club(title);
+else if (kind === 'schemas') schemas();
 else entry();
 
 function entry(): void {
@@ -33,6 +36,14 @@ function entry(): void {
   if (values.from === undefined && values.write) stop(`--write is for --from: npm run new -- ${kind} --from table.csv --write.`, 2);
   if (values.from === undefined) draft(called.collection, title);
   else bring(called.collection, values.from);
+}
+
+function schemas(): void {
+  if (title !== undefined || values.from !== undefined || values.write) stop('schemas takes a club\'s folder alone: npm run new -- schemas --content ../our-club.', 2);
+  needsClub();
+  const { written, kept } = writeEditorFiles(values.content);
+  console.log(`Wrote ${written} files for your editor into ${join(shown(values.content), '.schemas')} and .vscode; none is published.`);
+  for (const path of kept) console.log(`${path} is your own, and stays as it is. A new club's folder shows what it would hold.`);
 }
 
 function club(typed: string | undefined): void {

@@ -6,6 +6,7 @@ import { club } from '../../schemas/club.ts';
 import { collectionNames, collections, type Collection } from '../../schemas/collections.ts';
 import { copied } from './copied.ts';
 import type { File } from './draft.ts';
+import { editorFiles } from './editor.ts';
 import { fieldLines, type Given } from './field-lines.ts';
 import { singular } from './kinds.ts';
 import { template } from './template.ts';
@@ -27,7 +28,7 @@ export function clubFiles(from: Folder): File[] {
   const taken = copied(from);
   const has = new Set([...FIRST, ...taken.map(({ path }) => path.split('/')[0])]);
   const without = collectionNames.filter((name) => !has.has(name) && !('mayLack' in collections[name]));
-  return [{ path: 'club.yaml', text: clubFile(without) }, ...FIRST.map(firstPage), ...taken];
+  return [{ path: 'club.yaml', text: clubFile(without) }, ...FIRST.map(firstPage), ...taken, ...editorFiles()];
 }
 
 const HEAD = [

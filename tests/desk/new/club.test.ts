@@ -25,8 +25,7 @@ function run(...typed: string[]): [number | null, string, string] {
 test('a club is begun, and check names its blanks and nothing else', () => {
   const [code, out, err] = run('our-club');
   assert.deepEqual([code, err], [0, '']);
-  const made = readFolder(join(folder, 'our-club'));
-  assert.equal(out, `Wrote ${made.files.length} files into our-club. Begin with club.yaml; npm run check -- --content our-club names every blank.\n`);
+  assert.equal(out, `Wrote ${clubFiles(demo).length} files into our-club. Begin with club.yaml; npm run check -- --content our-club names every blank.\n`);
   const faults = check(join(folder, 'our-club'));
   assert.ok(faults.length > 400, `${faults.length} blanks`);
   assert.deepEqual(faults.filter(({ found }) => !/^(?:a blank|a heading without words|a box without words|a checklist without a step|fields and no words after them)$/.test(found)).map(faultLine), []);
