@@ -68,6 +68,14 @@ function draft(collection: Collection, wanted: string | undefined): void {
   write(values.content, drafted.made);
   console.log(`Wrote ${drafted.made.map(({ path }) => join(shown(values.content), path)).join(' and ')}.`);
   console.log(next(mayBeDraft(collection)));
+  tellLeftOut(collection);
+}
+
+/** A new club names the folders that it has nothing in yet. */
+function tellLeftOut(collection: Collection): void {
+  const fields = readFolder(values.content).club?.fields.value as { 'leaves-out'?: unknown } | undefined;
+  const without = fields?.['leaves-out'];
+  if (Array.isArray(without) && without.includes(collection)) console.log(`Take ${collection} out of the list "leaves-out:" in club.yaml as well.`);
 }
 
 function next(isDraft: boolean): string {
@@ -92,6 +100,7 @@ function bring(collection: Collection, file: string): void {
   }
   if (values.write) write(values.content, files);
   console.log([...files.map(lineFor), '', ...closing(files)].join('\n'));
+  tellLeftOut(collection);
 }
 
 function lineFor({ path, title: said, day }: Brought): string {

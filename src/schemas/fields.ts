@@ -98,7 +98,7 @@ export const shelf = {
 };
 
 /** Where the facts of a page come from: names of files in sources/. */
-export const sources = () => list(idOf('sources'));
+export const sources = () => list(idOf('sources')).describe('Where its facts come from.');
 
 /** Whom to ask next: the name of a duty in club.yaml. */
 export const duty = () => id('a duty listed under contacts in club.yaml, such as inspector');

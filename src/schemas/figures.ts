@@ -24,7 +24,7 @@ const row = section({
   method: words('how it was measured', 'alcohol wash').optional().describe('Where that matters: wash, roll, ether roll, sticky board ...'),
   from: day().describe('In force from this day. For a paper: the day or year it was published, as 2018-01-01.'),
   until: day().optional().describe('In force until this day.'),
-  certainty: oneOf(CERTAINTIES),
+  certainty: oneOf(CERTAINTIES).describe('How sure the source is.'),
   phases: list(oneOf(PHASES)).optional().describe('The parts of the year it covers; leave out for all.'),
   note: words('one sentence', 'It was set on bare foundation.').optional().describe('What a reader should know beside it.'),
 });

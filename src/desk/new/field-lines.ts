@@ -15,11 +15,11 @@ export type Shaped = z.ZodType & { shape?: Record<string, Shaped>; element?: Sha
 
 const LONGEST = 110;
 
-/** Every field of a section, each after its remark. */
+/** Every field of a section, each after its remark and an empty line. */
 export function fieldLines(section: z.ZodType, given: Given = {}): string[] {
   const shape = (section as Shaped).shape ?? {};
   const told = new Map(Object.entries(shape).flatMap(([name, field]): [Shaped, string][] => (sectionIn(field) ? [[sectionIn(field)!, name]] : [])));
-  return Object.entries(shape).flatMap(([name, field]) => linesOf(name, field, { given: given[name], asExample: false, told, top: true }));
+  return Object.entries(shape).flatMap(([name, field]) => ['', ...linesOf(name, field, { given: given[name], asExample: false, told, top: true })]);
 }
 
 /** `asExample`: inside a section that is not in use, where blanks show their examples. `told`: sections whose fields stand at the top. */

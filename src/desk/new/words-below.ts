@@ -30,5 +30,5 @@ const below: Partial<Record<Collection, Below>> = {
 /** Remarks for the end of the fields, and the words; empty for a kind without words. */
 export function wordsBelow(collection: Collection): { remarks: string[]; words: string } {
   const { remarks, words } = below[collection] ?? { remarks: [], words: '' };
-  return { remarks: remarks.map((line) => `# ${line}`.trimEnd()), words };
+  return { remarks: remarks.length === 0 ? [] : ['', ...remarks].map((line, index) => (index === 0 ? line : `# ${line}`.trimEnd())), words };
 }

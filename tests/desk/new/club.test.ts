@@ -49,6 +49,12 @@ test('all figures and cautions come with their sources, and with nothing that th
   for (const file of made.files) assert.doesNotMatch(readFileSync(join(folder, 'our-club', file), 'utf8').replace(/^\s*#.*$/gm, ''), /tamarack|alder grange|invented|made up|example\.org|555-01/i, file);
 });
 
+test('the first page of a kind that the club left out is written, and the line to change is told', () => {
+  const { NODE_TEST_CONTEXT: _, ...environment } = process.env;
+  const { stdout } = spawnSync(process.execPath, [join(projectFolder, 'src/desk/new.ts'), 'word', 'Brood', '--content', 'our-club'], { cwd: projectFolder, env: { ...environment, INIT_CWD: folder }, encoding: 'utf8' });
+  assert.match(stdout, /^Wrote our-club\/words\/brood\.yaml\.\n.*\nTake words out of the list "leaves-out:" in club\.yaml as well\.\n$/);
+});
+
 test('once the blanks are filled, the club has no fault', () => {
   writeFilledClub(join(folder, 'filled'), demo.directory);
   assert.deepEqual(check(join(folder, 'filled')).map(faultLine), []);
