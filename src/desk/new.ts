@@ -26,9 +26,15 @@ import { projectFolder, whereThePersonStands } from './places.ts';
 const { values, words } = argumentsOf('new');
 const [kind, title] = words;
 if (kind === undefined) stop(`new needs a kind: npm run new -- checklist "Package day". There are: ${kindNames.join(', ')}.`, 2);
-if (kind === 'club') club(title);
-else if (kind === 'schemas') schemas();
-else entry();
+try {
+  if (kind === 'club') club(title);
+  else if (kind === 'schemas') schemas();
+  else entry();
+} catch (error) {
+  const { code, path } = error as NodeJS.ErrnoException;
+  if (code === undefined || path === undefined || process.env.ALMANAC_TRACE) throw error;
+  stop(`${shown(path)} cannot be read or written (${code}). Nothing was changed.`, 1);
+}
 
 function entry(): void {
   const called = collectionCalled(kind!);

@@ -1,5 +1,5 @@
 /* Writes the file of a new entry: never over another, and under no name that a host could not serve. */
-import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileFaults, sameName } from '../../checks/names.ts';
 import { decode } from '../../reader/decode.ts';
@@ -53,10 +53,17 @@ export function taken(directory: string, path: string): string | undefined {
   return there.map((name) => `${folder}/${name}`).find((other) => sameName(other) === sameName(path));
 }
 
-/** Writes files that are not there yet; throws where one is. */
+/** Writes files that are not there yet: all of them, or none and the disk's own error. */
 export function write(directory: string, files: readonly File[]): void {
-  for (const { path, text } of files) {
-    mkdirSync(dirname(join(directory, path)), { recursive: true });
-    writeFileSync(join(directory, path), text, { flag: 'wx' });
+  const written: string[] = [];
+  try {
+    for (const { path, text } of files) {
+      mkdirSync(dirname(join(directory, path)), { recursive: true });
+      writeFileSync(join(directory, path), text, { flag: 'wx' });
+      written.push(path);
+    }
+  } catch (error) {
+    for (const path of written) rmSync(join(directory, path), { force: true });
+    throw error;
   }
 }

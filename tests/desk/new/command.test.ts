@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { after, test } from 'node:test';
 import fc from 'fast-check';
 import { check } from '../../../src/checks/check.ts';
-import { draftOf } from '../../../src/desk/new/draft.ts';
+import { draftOf, write } from '../../../src/desk/new/draft.ts';
 import { nameFor } from '../../../src/desk/new/file-name.ts';
 import { collectionCalled } from '../../../src/desk/new/kinds.ts';
 import { projectFolder } from '../../../src/desk/places.ts';
@@ -56,6 +56,17 @@ for (const [typed, err, code = 2] of [
 ] as const) {
   test(`new ${typed.join(' ')}`, () => assert.deepEqual(run(...typed), { code, out: '', err: `${err}\n` }));
 }
+
+test('what the disk refuses is a sentence, and nothing is half written', () => {
+  writeFileSync(join(folder, 'club', 'signs'), 'a file where a folder should be');
+  assert.deepEqual(run('sign', 'Caps are sunken', '--content', 'club'), { code: 1, out: '', err: 'club/signs cannot be read or written (ENOTDIR). Nothing was changed.\n' });
+  rmSync(join(folder, 'club', 'signs'));
+  const files = [{ path: 'signs/a.yaml', text: 'a' }, { path: 'signs/b.yaml', text: 'b' }];
+  write(join(folder, 'club'), [files[1]!]);
+  assert.throws(() => write(join(folder, 'club'), files), { code: 'EEXIST' });
+  assert.deepEqual(readdirSync(join(folder, 'club', 'signs')), ['b.yaml']);
+  rmSync(join(folder, 'club', 'signs'), { recursive: true });
+});
 
 test('titles that make no file are refused in a sentence', () => {
   const said = (...[kind, title]: Parameters<typeof draftOf>): string => {
