@@ -76,7 +76,7 @@ test('a package that is imported is listed in package.json, and one that is list
   const asTypes = (name: string): boolean => `@types/${name}` in listed;
   assert.deepEqual([...used].filter(([name]) => !(name in listed) && !asTypes(name)).map(([name, path]) => `${path} imports ${name}`), []);
   // Named in a setting, asked for by a command, or what another package here cannot do without.
-  const otherwise = ['@types/node', '@astrojs/check', 'prettier', 'prettier-plugin-astro', 'zod', '@fontsource/atkinson-hyperlegible-next', '@astrojs/mdx'];
+  const otherwise = ['@types/node', '@astrojs/check', 'prettier', 'prettier-plugin-astro', 'zod', '@fontsource/atkinson-hyperlegible-next', '@astrojs/mdx', 'eslint', 'eslint-plugin-astro', 'typescript-eslint', 'knip'];
   assert.deepEqual(Object.keys(listed).filter((name) => !used.has(name) && !otherwise.includes(name) && !used.has(name.replace('@types/', ''))), []);
 });
 

@@ -10,12 +10,12 @@ const collections = 'checklists bulletins articles reading meetings treatments f
 /** Every file lies in one of these rooms. */
 const rooms: RegExp[] = [
   /^(README|DEVELOPERS|LICENSE|CHANGELOG)\.md$|^LICENSE$/,
-  /^(package|package-lock|tsconfig)\.json$|^astro\.config\.mjs$|^\.(gitignore|npmrc|gitattributes|editorconfig|prettierrc|prettierignore)(\.json)?$/,
+  /^(package|package-lock|tsconfig)\.json$|^(knip\.json|eslint\.config\.js)$|^\.github\/workflows\/publish\.yml$|^astro\.config\.mjs$|^\.(gitignore|npmrc|gitattributes|editorconfig|prettierrc|prettierignore)(\.json)?$/,
   /^\.ci\/run$/,
   new RegExp(`^content/(club\\.yaml|README\\.md|(${collections.replaceAll(' ', '|')})/[^/]+)$`),
   /^shared\/([a-z-]+\/)?[a-z0-9-]+\.ts$/,
   /^src\/content\.config\.ts$/,
-  /^src\/(schemas|reader|library|vocabulary|publish|checks)\/[a-z0-9-]+\.ts$/,
+  /^src\/(schemas|reader|library|vocabulary|publish|checks|worker)\/[a-z0-9-]+\.ts$/,
   /^src\/desk\/(new\/)?[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
   /^src\/islands\/[a-z-]+\/[a-z0-9-]+\.ts$/,
   /^src\/(components|layouts)\/[A-Z][A-Za-z]+\.astro$/,

@@ -49,8 +49,8 @@ test('shared/ reaches for nothing outside', () => {
   assert.deepEqual(shared.flatMap((path) => reachesOut(path).map((name) => `${path}: ${name}`)), []);
 });
 
-test('the clock is asked by the reader\'s page and by the command that lists what is due, and nowhere else', () => {
-  const may = (path: string): boolean => path.startsWith('src/islands/') || path === 'src/desk/review.ts';
+test('the clock is asked by the reader\'s page, its worker and by the command that lists what is due, and nowhere else', () => {
+  const may = (path: string): boolean => /^src\/(islands|worker)\//.test(path) || path === 'src/desk/review.ts';
   assert.deepEqual(files().filter((path) => isCode(path) && !may(path)).flatMap((path) => asksTheClock(path).map((call) => `${path}: ${call}`)), []);
 });
 
