@@ -1,5 +1,6 @@
 import { defineCollection } from 'astro:content';
-import { contentFolder } from './library/settings.ts';
+import { contentFolder, picturesFolder } from './library/settings.ts';
+import { picturesOf } from './pictures/loader.ts';
 import { entriesOf } from './reader/loader.ts';
 import { club } from './schemas/club.ts';
 import { collections as kinds } from './schemas/collections.ts';
@@ -24,4 +25,5 @@ export const collections = {
   notices: collection('notices'),
   counts: collection('counts'),
   drawings: collection('drawings'),
+  pictures: defineCollection({ loader: picturesOf(contentFolder, picturesFolder) }),
 };

@@ -24,7 +24,7 @@ import { meetingFaults } from './meetings.ts';
 import { nameFaults } from './names.ts';
 import { noticeFaults } from './notices.ts';
 import { observedFaults } from './observed.ts';
-import { pictureFaults } from './pictures.ts';
+import { pictureFaults, pictureHints } from './pictures.ts';
 import { privacyFaults } from './privacy.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
@@ -54,7 +54,7 @@ export function checkFolder(folder: Folder): Fault[] {
 /** What is no fault and yet better written otherwise; check prints it, and nothing waits for it. */
 export const hintsOf = (folder: Folder): Fault[] => {
   const club = sound(folder);
-  return inReadingOrder([...untaggedHints(club), ...seasonWordHints(club)]);
+  return inReadingOrder([...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club)]);
 };
 
 /** Reads the folder at `directory` and returns all its faults. */

@@ -1,5 +1,6 @@
 /* A drawing is two files: its words and its lines. The lines are few, small, black on white, and carry numbers at most. */
 import type { Fault } from '../reader/fault.ts';
+import { isPictureName, isUnreadName } from '../reader/picture-file.ts';
 import { readDrawing, shapesOf, type Shape } from '../reader/drawing.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import type { Drawing } from '../schemas/drawings.ts';
@@ -14,7 +15,7 @@ export function drawingFaults(club: Sound): Fault[] {
   const { files } = club.folder;
   const alone = files.filter((path) => /^drawings\/.*\.svg$/.test(path) && !files.includes(path.replace(/svg$/, 'yaml'))).map((path) =>
     fault(path, 'the file', 'lines without words', `a file ${path.replace(/svg$/, 'yaml')} with "title:" and "words:"`));
-  const dots = files.filter((path) => /^drawings\/.*\.(?:jpe?g|png|webp|avif)$/i.test(path)).map((path) => fault(path, 'the file', 'a picture of dots', 'lines saved as .svg; a photograph lies beside its page'));
+  const dots = files.filter((path) => path.startsWith('drawings/') && !path.endsWith('.svg') && (isPictureName(path) || isUnreadName(path))).map((path) => fault(path, 'the file', 'a picture of dots', 'lines saved as .svg; a photograph lies beside its page'));
   return [...alone, ...dots, ...club.of.drawings.flatMap((entry) => (files.includes(linesOf(entry)) ? linesFaults(entry) : [fault(entry.path, 'the file', 'words without lines', `the drawing beside it, ${linesOf(entry)}`)]))];
 }
 

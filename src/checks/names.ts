@@ -2,12 +2,11 @@
 import { collections } from '../schemas/collections.ts';
 import type { Fault } from '../reader/fault.ts';
 import type { Folder } from '../reader/folder.ts';
+import { isPictureName, isUnreadName } from '../reader/picture-file.ts';
 import { nearest } from './nearest.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
-const UNDRAWN = /\.(?:hei[cf]|tiff?|bmp|gif|psd|dng|raw)$/i;
-const PICTURE = /\.(?:jpe?g|png|webp|avif|svg)$/i;
 
 export function nameFaults(folder: Folder): Fault[] {
   if (folder.files.length === 0 && folder.faults.length > 0) return [];
@@ -46,8 +45,7 @@ export function fileFaults(path: string): Fault[] {
     const near = nearest(parts[0]!, Object.keys(collections));
     return [fault(path, 'folder-name', 'the folder', `"${parts[0]}", a folder the almanac does not know`, near ? `"${near}"` : `one of: ${Object.keys(collections).join(', ')}`)];
   }
-  if (PICTURE.test(path)) return pictureName(path);
-  if (UNDRAWN.test(path)) return [fault(path, 'picture', 'the file', 'a picture that browsers do not draw', 'it exported as JPEG')];
+  if (isPictureName(path) || isUnreadName(path)) return pictureName(path, parts);
   if (parts.length > 2) return [fault(path, 'file-place', 'the file', 'a page in a folder below the collection', `it straight in ${parts[0]}/`)];
   const dot = parts[1]!.lastIndexOf('.');
   const [name, ending] = [parts[1]!.slice(0, dot), parts[1]!.slice(dot)];
@@ -58,12 +56,14 @@ export function fileFaults(path: string): Fault[] {
   return [];
 }
 
-/** A picture may have capitals, as phones give them, but no sign that an address cannot carry. */
-function pictureName(path: string): Fault[] {
-  const name = path.slice(path.lastIndexOf('/') + 1);
-  if (/^[A-Za-z0-9][A-Za-z0-9._-]*$/.test(name)) return [];
+/** A picture may be called as phones and scanners call it, since it is published under another name; but every computer must be able to hold the file. */
+function pictureName(path: string, parts: readonly string[]): Fault[] {
+  if (parts.length > 2) return [fault(path, 'file-place', 'the file', 'a picture in a folder below the collection', `it straight in ${parts[0]}/, beside its page`)];
+  const name = parts[1]!;
   const dot = name.lastIndexOf('.');
-  return [fault(path, 'file-name', 'the file\'s name', `"${name}", which hosts and addresses cannot carry safely`, `"${plainName(name.slice(0, dot))}${name.slice(dot)}"`)];
+  if (RESERVED.test(name.slice(0, dot).toLowerCase()) && !name.startsWith('index.')) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which means something else to some computers`, 'a longer name')];
+  if (name.length <= 120 && !/[<>:"|?*\\()[\]\u0000-\u001F\u007F]|^ | \./.test(name.replace(/\((?=[^()]*\))|(?<=\([^()]*)\)/g, ''))) return [];
+  return [fault(path, 'file-name', 'the file\'s name', `"${name}", which some computers or a page cannot carry safely`, `"${plainName(name.slice(0, dot)).slice(0, 60)}${name.slice(dot)}"`)];
 }
 
 /** Alike for two names that a host or a disk may take for one. */

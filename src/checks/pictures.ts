@@ -1,71 +1,90 @@
-/* Pictures lie beside their page under the very name that is written, are of a kind that browsers draw, and are described. */
-import { closeSync, openSync, readSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Image } from 'mdast';
-import type { Fault } from '../reader/fault.ts';
-import { walk } from '../reader/prose.ts';
+/*
+ * Pictures lie beside their page under the very name that is written, are described for those who do not see them, and
+ * stand on lines of their own. What is inside a file is seen when it is made ready; here only its first bytes are read.
+ */
+import type { Image, Nodes } from 'mdast';
+import { quoted, type Fault } from '../reader/fault.ts';
+import { isPictureName, isUnreadName, refusalOf } from '../reader/picture-file.ts';
+import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../reader/pictures.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atNode, isPage, sourceOf, type Page, type Said } from './place.ts';
 
-const KINDS: readonly [ending: RegExp, isKind: (head: Buffer) => boolean, name: string][] = [
-  [/\.jpe?g$/i, (head) => head[0] === 0xff && head[1] === 0xd8, 'JPEG'],
-  [/\.png$/i, (head) => head.toString('latin1', 1, 4) === 'PNG', 'PNG'],
-  [/\.webp$/i, (head) => head.toString('latin1', 0, 4) === 'RIFF' && head.toString('latin1', 8, 12) === 'WEBP', 'WebP'],
-  [/\.avif$/i, (head) => /^ftypavi[fs]/.test(head.toString('latin1', 4, 12)), 'AVIF'],
-  [/\.svg$/i, (head) => /^(?:\uFEFF|\u00EF\u00BB\u00BF)?\s*<(?:\?xml|svg|!)/.test(head.toString('latin1')), 'SVG'],
-];
-const isPicture = (path: string): boolean => KINDS.some(([ending]) => ending.test(path));
+type Wrong = Pick<Said, 'found' | 'write'>;
 
-export function pictureFaults(club: Sound): Fault[] {
-  const shown = club.folder.entries.filter(isPage).flatMap((page) => [...walk(page.tree)].filter((node) => node.type === 'image').flatMap((image) => imageFaults(club, page, image)));
-  return [...shown, ...club.folder.files.filter((path) => isPicture(path) && !path.startsWith('drawings/')).flatMap((path) => kindFaults(club.folder.directory, path))];
+export function pictureFaults({ folder }: Sound): Fault[] {
+  const shown = picturesShown(folder).flatMap((each) => [describedWrong(each), namedWrong(each, folder.files)].flatMap((wrong) => (wrong ? [fault(each.page as Page, each.image, wrong)] : [])));
+  const placed = folder.entries.filter(isPage).flatMap((page) => placeFaults(page, page.tree, null));
+  return [...shown, ...placed, ...picturesOf(folder.files).flatMap((path) => kindFaults(folder.directory, path))];
 }
 
-function imageFaults({ folder }: Sound, page: Page, image: Image): Fault[] {
-  const at = (said: Omit<Said, 'rule' | 'field'>): Fault[] => [atNode(page, image, { rule: 'picture', field: 'a picture', ...said })];
-  const faults: Fault[] = [];
-  if (/<[A-Z]/.test(sourceOf(page, image))) faults.push(...at({ found: 'a tag in the description of a picture', write: 'plain words' }));
-  else if (!image.alt?.trim()) faults.push(...at({ found: 'a picture without a description', write: `what it shows, for those who do not see it: ![a frame with capped brood](${image.url})` }));
-  if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(image.url)) return [...faults, ...at({ found: `"${image.url}" on another site`, write: 'the name of a file beside this page' })];
-  const name = decoded(image.url).replace(/^\.\//, '');
-  if (name === '' || /[\\/]/.test(name)) return [...faults, ...at({ found: `"${image.url}"`, write: 'the bare name of a file beside this page, such as frame.jpg' })];
-  const beside = folder.files.filter((path) => path.startsWith(`${page.collection}/`) && path.split('/').length === 2 && !/\.(?:mdx|yaml)$/.test(path)).map((path) => path.slice(page.collection.length + 1));
-  if (beside.includes(name)) return isPicture(name) ? faults : [...faults, ...at({ found: `"${name}", which browsers do not draw`, write: 'the picture exported as JPEG or PNG' })];
-  const cased = beside.find((each) => each.toLowerCase() === name.toLowerCase());
-  const near = cased ?? nearest(name, beside);
-  const found = cased ? `"${name}", while the file is called "${cased}"` : `"${name}", which is not beside this page`;
-  return [...faults, ...at({ found, write: near ? `"${near}"` : `the name of a picture in ${page.collection}/` })];
+/** A picture that nobody sees is no fault; it may be meant for a page to come. */
+export function pictureHints({ folder }: Sound): Fault[] {
+  const used = new Set(picturesShown(folder).map(({ path }) => path));
+  return picturesOf(folder.files).filter((path) => !used.has(path) && path.split('/').length === 2 && !refusalOf(folder.directory, path))
+    .map((path) => atFile(path, { found: 'a picture that no page shows', write: `![what it shows](${path.slice(path.indexOf('/') + 1)}) in a page of ${path.slice(0, path.indexOf('/') + 1)}, or take it away` }));
 }
+
+/** Lines of drawings and pictures among them have a rule of their own. */
+const picturesOf = (files: readonly string[]): string[] => files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
+
+const fault = (page: Page, node: Nodes, said: Wrong): Fault => atNode(page, node, { rule: 'picture', field: 'a picture', ...said });
+const atFile = (path: string, said: Wrong): Fault => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...said });
+
+/** What many programs put where a description belongs. */
+const SAYS_NOTHING = /^(?:an? |the )?(?:image|picture|photo(?:graph)?|img|pic|alt(?: text)?|screenshot|untitled)?[\s\d.,:_-]*$/i;
+
+function describedWrong({ page, image }: PictureShown): Wrong | null {
+  const alt = (image.alt ?? '').trim();
+  const write = `what it shows, for those who do not see it: ![a frame with capped brood](${image.url})`;
+  if (/<[A-Z]/.test(sourceOf(page, image))) return { found: 'a tag in the description of a picture', write: 'plain words' };
+  if (alt === '') return { found: 'a picture without a description', write };
+  if (SAYS_NOTHING.test(alt) || /^\S+\.\w{3,4}$/.test(alt) || image.url.endsWith(alt)) return { found: `${quoted(alt)} as the description of a picture`, write };
+  return null;
+}
+
+function namedWrong({ page, image: { url }, path }: PictureShown, files: readonly string[]): Wrong | null {
+  if (path !== null) return null;
+  const bare = 'the bare name of a file beside this page, such as frame.jpg';
+  if (/^(?:[a-z]:[\\/]|file:|\\\\)/i.test(url)) return { found: `"${url}", a place on one computer`, write: bare };
+  if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(url)) return { found: `"${url}" on another site`, write: 'the name of a file beside this page' };
+  const names = namesMeant(url);
+  if (names[0] === '' || /[\\/]/.test(names[0]!)) return { found: `"${url}"`, write: bare };
+  const beside = filesBeside(page.collection, files);
+  // A file that is no picture is told where it lies.
+  if (beside.some((each) => names.includes(composed(each)))) return null;
+  const cased = beside.find((each) => names.some((name) => composed(each).toLowerCase() === name.toLowerCase()));
+  if (cased) return { found: `"${names.at(-1)}", while the file is called "${cased}"`, write: `"${cased}"` };
+  const near = nearest(names.at(-1)!, beside);
+  return { found: `"${names.at(-1)}", which is not beside this page`, write: near ? `"${near}"` : `the name of a picture in ${page.collection}/` };
+}
+
+/** `within`: what a picture would be cut off in, or would cut in two. */
+function placeFaults(page: Page, node: Nodes, within: string | null): Fault[] {
+  if (node.type === 'image') return within ? [fault(page, node, { found: `a picture inside ${within}`, write: within === STEP ? 'it below the step, after an empty line and indented by two spaces' : 'it on a line of its own, with an empty line before and after' })] : [];
+  if (!('children' in node)) return [];
+  const inside = WITHIN[node.type] ?? within;
+  return (node.children as Nodes[]).flatMap((child) => placeFaults(page, child, inside ?? (child.type === 'image' && !hasOwnLine(page, child) ? 'a sentence' : isStepWords(node, child) ? STEP : null)));
+}
+
+const STEP = 'the words of a step';
+const WITHIN: Readonly<Record<string, string>> = { link: 'a link', heading: 'a heading', table: 'a table', emphasis: 'other words', strong: 'other words', delete: 'other words' };
+
+/** The line of a step is its label. */
+const isStepWords = (parent: Nodes, child: Nodes): boolean => parent.type === 'listItem' && typeof parent.checked === 'boolean' && parent.children[0] === child;
+
+/** Nothing but other pictures beside it, from the line's start (a list's sign apart) to its end. */
+function hasOwnLine(page: Page, image: Image): boolean {
+  const [start, end] = [image.position?.start.offset ?? 0, image.position?.end.offset ?? 0];
+  const before = page.body.slice(page.body.lastIndexOf('\n', start - 1) + 1, start);
+  const after = page.body.slice(end).split('\n', 1)[0]!;
+  return isBare(before.replace(/^[\s>]*(?:[-*+]|\d+[.)])?\s*/, '')) && isBare(after);
+}
+
+const isBare = (text: string): boolean => text.replace(/!\[[^\]]*\]\([^\n]*?\)/g, '').replace(/\\$/, '').trim() === '';
 
 /** A phone's HEIC picture renamed to `.jpg` is drawn nowhere. */
 function kindFaults(directory: string, path: string): Fault[] {
-  const head = headOf(join(directory, path));
-  const kind = KINDS.find(([ending]) => ending.test(path))!;
-  if (head === null || kind[1](head)) return [];
-  const heic = /^ftyp(?:hei|hev|mif|msf)/.test(head.toString('latin1', 4, 12));
-  const found = head.length === 0 ? 'an empty file' : heic ? `a HEIC picture called ${path.slice(path.lastIndexOf('.'))}` : `a file that is not ${kind[2]}`;
-  return [{ path, line: 1, column: 1, rule: 'picture', field: 'the file', found, write: 'the picture exported as JPEG' }];
-}
-
-function headOf(path: string): Buffer | null {
-  try {
-    const file = openSync(path, 'r');
-    try {
-      const head = Buffer.alloc(64);
-      return head.subarray(0, readSync(file, head, 0, 64, 0));
-    } finally {
-      closeSync(file);
-    }
-  } catch {
-    return null;
-  }
-}
-
-function decoded(url: string): string {
-  try {
-    return decodeURIComponent(url);
-  } catch {
-    return url;
-  }
+  const refusal = refusalOf(directory, path);
+  return refusal ? [atFile(path, refusal)] : [];
 }

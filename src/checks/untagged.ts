@@ -35,6 +35,7 @@ function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Fault
 /** Words of a page; what a worked example says is its own arithmetic, and a quotation is another's. */
 function inWords(page: Page, node: Nodes): Fault[] {
   if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
+  if (node.type === 'image') return [node.alt, node.title].flatMap((words) => measuresIn(words ?? '')).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words of a picture')));
   if (node.type === 'text') return measuresIn(node.value).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words')));
   return 'children' in node ? (node.children as Nodes[]).flatMap((child) => inWords(page, child)) : [];
 }

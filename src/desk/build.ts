@@ -8,8 +8,9 @@ import { checkFolder } from '../checks/check.ts';
 import { sound } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import type { Day } from '../../shared/days/day.ts';
+import { preparePictures } from '../pictures/prepare.ts';
 import { readRecord } from '../publish/changes.ts';
-import { faultLine } from '../reader/fault.ts';
+import { faultLine, inReadingOrder } from '../reader/fault.ts';
 import { readFolder } from '../reader/folder.ts';
 import { publish } from '../publish/publish.ts';
 import { argumentsOf } from './arguments.ts';
@@ -17,7 +18,7 @@ import { editionDay } from './edition.ts';
 import { isEntry } from './entry.ts';
 import { sourceFingerprint } from './freshness.ts';
 import { inTurn } from './in-turn.ts';
-import { projectFolder } from './places.ts';
+import { picturesFolder, projectFolder } from './places.ts';
 import { watchPages } from './progress.ts';
 import { reportLines } from './report.ts';
 
@@ -27,7 +28,8 @@ export type BuildOptions = { content: string; out: string; base: string; site?: 
 export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
   const say = (line: string): void => (options.quiet ? undefined : console.log(line));
   const folder = readFolder(options.content);
-  const faults = checkFolder(folder);
+  const pictures = await preparePictures(folder, picturesFolder, once(() => say('Making pictures ready; each is kept for the next build ...')));
+  const faults = inReadingOrder([...checkFolder(folder), ...pictures.faults]);
   if (faults.length > 0) {
     for (const fault of faults) console.error(faultLine(fault));
     console.error(`${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was built; the last good site stands as it was.`);
@@ -45,10 +47,11 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     const edition = { day: editionDay(folder, options.edition), fingerprint: sourceFingerprint(projectFolder, options.content).slice(0, 16) };
     const began = performance.now();
     say(`Checked: ${folder.entries.length + 1} files, no fault.`);
+    if (pictures.made > 0) say(`Pictures made ready: ${pictures.made}.`);
     const progress = options.quiet ? null : watchPages(join(work, 'site'), pagesOf(options.out));
     await inTurn(join(projectFolder, '.almanac', 'build.lock'), () => drawPages(options, join(work, 'site'), join(work, 'cache'), edition));
     progress?.end(`Pages drawn: ${count(join(work, 'site'), '.html')}.`);
-    await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, former: options.out, say });
+    await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, pictures: picturesFolder, former: options.out, say });
     const club = sound(folder);
     const report = reportLines({ site: join(work, 'site'), former: options.out, almanac: club.club!.data.almanac, address: options.site ?? null, due: dueOn(club, edition.day as Day) });
     putInPlace(join(work, 'site'), options.out);
@@ -72,6 +75,7 @@ async function drawPages(options: BuildOptions, out: string, cache: string, edit
   process.env.ALMANAC_CONTENT = options.content;
   process.env.ALMANAC_EDITION = edition.day;
   process.env.ALMANAC_FINGERPRINT = edition.fingerprint;
+  process.env.ALMANAC_PICTURES = picturesFolder;
   // Astro looks for packages, and keeps what it makes on the way, from the folder we stand in.
   process.chdir(projectFolder);
   const { build: astro } = await import('astro');
@@ -131,6 +135,14 @@ function isAlive(pid: number): boolean {
 function pagesOf(out: string): number {
   const record = existsSync(join(out, 'edition.json')) ? readRecord(readFileSync(join(out, 'edition.json'), 'utf8')) : null;
   return record ? Object.keys(record.pages).length + 1 : 0;
+}
+
+function once(tell: () => void): () => void {
+  let told = false;
+  return () => {
+    if (!told) tell();
+    told = true;
+  };
 }
 
 const count = (folder: string, ending: string): number =>

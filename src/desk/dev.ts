@@ -2,12 +2,14 @@
  * `npm run dev`: a preview that follows the webmaster's typing. Drafts are shown and marked; what checks find stands on
  * every page and in the terminal; a page reloads when its file is saved.
  */
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { check } from '../checks/check.ts';
-import { faultLine } from '../reader/fault.ts';
+import { checkFolder } from '../checks/check.ts';
+import { preparePictures } from '../pictures/prepare.ts';
+import { faultLine, inReadingOrder } from '../reader/fault.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
-import { projectFolder } from './places.ts';
+import { picturesFolder, projectFolder } from './places.ts';
 import { readFolder } from '../reader/folder.ts';
 
 const { values } = argumentsOf('dev');
@@ -15,20 +17,23 @@ process.env.ASTRO_TELEMETRY_DISABLED = '1';
 process.env.ALMANAC_CONTENT = values.content;
 process.env.ALMANAC_EDITION = editionDay(readFolder(values.content));
 process.env.ALMANAC_FINGERPRINT = 'preview';
+process.env.ALMANAC_PICTURES = picturesFolder;
 
 const { dev } = await import('astro');
 let told = '';
 
 /** The faults as they are now; told in the terminal when they differ from the last time. */
-function faultsNow(): string[] {
-  const lines = check(values.content).map(faultLine);
+async function faultsNow(): Promise<string[]> {
+  const folder = readFolder(values.content);
+  const { faults } = await preparePictures(folder, picturesFolder);
+  const lines = inReadingOrder([...checkFolder(folder), ...faults]).map(faultLine);
   const text = lines.join('\n');
   if (text !== told) console.log(lines.length === 0 ? 'No faults.' : `${text}\n${lines.length} ${lines.length === 1 ? 'fault' : 'faults'}: each stands on the pages too.`);
   told = text;
   return lines;
 }
 
-faultsNow();
+await faultsNow();
 const server = await dev({
   root: projectFolder,
   logLevel: 'error',
@@ -38,9 +43,15 @@ const server = await dev({
       name: 'almanac-faults',
       hooks: {
         'astro:server:setup': ({ server: vite }) => {
-          vite.middlewares.use('/almanac-faults.json', (_request, response) => {
+          vite.middlewares.use('/almanac-faults.json', (_request, response, next) => {
             response.setHeader('content-type', 'application/json');
-            response.end(JSON.stringify(faultsNow()));
+            faultsNow().then((faults) => response.end(JSON.stringify(faults)), next);
+          });
+          vite.middlewares.use('/pictures', (request, response) => {
+            const name = /^\/([a-z0-9-]+\.jpg)$/.exec(request.url ?? '')?.[1];
+            response.setHeader('content-type', 'image/jpeg');
+            if (name) readFile(join(picturesFolder, name)).then((bytes) => response.end(bytes), () => response.writeHead(404).end());
+            else response.writeHead(404).end();
           });
         },
       },

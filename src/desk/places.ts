@@ -1,8 +1,12 @@
 // Where the project lies, and where the person stands. npm runs every script from the project's own
 // folder and tells the other in INIT_CWD: a path typed in a command is meant from there.
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const projectFolder: string = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Pictures made ready to be published, kept from build to build. It may be deleted at any time. */
+export const picturesFolder: string = join(projectFolder, '.almanac', 'pictures');
 
 export function whereThePersonStands(environment: NodeJS.ProcessEnv = process.env): string {
   return environment.INIT_CWD ?? process.cwd();

@@ -20,6 +20,7 @@ import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
+import type { PictureFiles } from '../vocabulary/picture.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { isPublished, standing, withdrawalOf } from './published.ts';
 import { rowOn } from './figures.ts';
@@ -46,6 +47,8 @@ export type Almanac = {
   notices: Item<Notice>[];
   counts: Item<Counts>[];
   drawings: Map<string, Item<Drawing>>;
+  /** By collection and address as written: `articles/./hive.jpg`. */
+  pictures: Map<string, PictureFiles>;
   withdrawn: Withdrawn[];
   moved: Moved[];
 };
@@ -89,6 +92,7 @@ async function readShelves(): Promise<Almanac> {
     notices: (await shelf<Notice>('notices')).sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
     counts: await shelf<Counts>('counts'),
     drawings: new Map((await shelf<Drawing>('drawings')).map((item) => [item.id, item])),
+    pictures: new Map((await shelf<PictureFiles>('pictures')).map((item) => [item.id, item.data])),
     withdrawn: (await Promise.all(collectionNames.map(withdrawnOf))).flat(),
     moved: (await Promise.all(collectionNames.map(movedOf))).flat(),
   };

@@ -52,6 +52,7 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
         const held = almanac.drawings.get(name);
         return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
       },
+      picture: () => null,
       caution: (hazard) => almanac.cautions.get(hazard)?.line ?? null,
       packageDays: (name) => packageDays(almanac, day, name),
       window: (when) => {

@@ -58,10 +58,10 @@ function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
   });
 }
 
-/** The first paragraph or line under a bulletin's heading "The field test", as its author wrote it. */
+/** The first paragraph of words, or line, under a bulletin's heading "The field test", as its author wrote it. */
 export function fieldTestOf(body: string): string {
   const part = /^## The field test[ \t]*\n([\s\S]*?)(?=^## |(?![\s\S]))/m.exec(body)?.[1] ?? '';
-  const first = part.trim().split(/\n[ \t]*\n/)[0] ?? '';
+  const first = part.trim().split(/\n[ \t]*\n/).find((block) => !block.startsWith('![')) ?? '';
   return /^(?:[-*+]|\d+\.)[ \t]/.test(first) ? first.split('\n')[0]!.replace(/^\S+[ \t]+/, '') : first;
 }
 

@@ -9,6 +9,7 @@ import { takeHandedOver } from './handed-over.ts';
 import { manifest } from './manifest.ts';
 import { movedUnsaid } from './moved-events.ts';
 import { writeOfflineCopy } from './offline-copy.ts';
+import { putPictures } from './pictures.ts';
 import { withPolicy } from './policy.ts';
 import { nameScriptFiles } from './script-files.ts';
 import { indexPages } from './search-index.ts';
@@ -23,12 +24,14 @@ export type Publishing = {
   base: string;
   address: string | undefined;
   edition: Edition;
+  /** The folder of pictures made ready. */
+  pictures: string;
   /** The folder of the last good site, where there may be one. */
   former: string;
   say: (line: string) => void;
 };
 
-export async function publish({ site, base, address, edition, former, say }: Publishing): Promise<void> {
+export async function publish({ site, base, address, edition, pictures, former, say }: Publishing): Promise<void> {
   const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
   const { club, meetings, season, words, news, moved } = takeHandedOver(site);
@@ -37,6 +40,9 @@ export async function publish({ site, base, address, edition, former, say }: Pub
   const published = pages.filter(isPublished);
   const places = new Set(pages.map(({ place }) => place));
   const root = address ? new URL(base, address).href : null;
+
+  const pictured = putPictures(site, base, pages, pictures);
+  if (pictured > 0) say(`Pictures: ${pictured} files.`);
 
   write('search-words.json', JSON.stringify(searchWords(words, pages)));
   say(`Search: ${await indexPages(site, pages, words)} pages, ${words.length} words.`);

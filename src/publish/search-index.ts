@@ -55,8 +55,8 @@ export function forIndex(page: BuiltPage, words: readonly Word[]): string {
     ...sought.map(([name, words]) => `data-${name}-sought="${words.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}"`),
     ...(sought.length > 0 ? [`data-pagefind-meta="${sought.map(([name]) => `${name}[data-${name}-sought]`).join(', ')}"`] : []),
   ];
-  // Letters in a picture, and what only paper shows, are no answer on a screen. The engine reads no label, and the words of a step stand in one.
-  return page.html.replace(/<svg\b/g, '<svg data-pagefind-ignore').replace(/class="(?=only-paper\b)/g, 'data-pagefind-ignore class="').replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
+  // Letters in a drawing, and what only paper shows, are no answer on a screen; what a picture shows is. The engine reads no label, and the words of a step stand in one.
+  return page.html.replace(/<img\b/g, '<img data-pagefind-index-attrs="alt"').replace(/<svg\b/g, '<svg data-pagefind-ignore').replace(/class="(?=only-paper\b)/g, 'data-pagefind-ignore class="').replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
 }
 
 /** "2:1" as 2to1: the engine drops the sign between, and twenty-one is another number. */

@@ -3,6 +3,7 @@
  * from elsewhere runs. A plain folder works without them; a host that does not know them leaves them alone.
  */
 import type { BuiltPage } from './built-pages.ts';
+import { PICTURES } from './pictures.ts';
 import { policyOf, written } from './policy.ts';
 
 export type ServerRules = {
@@ -11,8 +12,8 @@ export type ServerRules = {
   folders: string[];
 };
 
-/** Names of these files change with what is in them. */
-const HASHED = 'assets/';
+/** Names of the files in these folders change with what is in them. */
+const HASHED = ['assets/', PICTURES];
 const FOR_EVER = 'public, max-age=31536000, immutable';
 const ASK_AGAIN = 'no-cache';
 
@@ -51,7 +52,7 @@ export function headersFile(base: string, { everywhere, folders }: ServerRules):
   return [
     rule(`${base}*`, everywhere),
     // Some hosts join two rules that name one header, so each address is in one of these only.
-    rule(`${base}${HASHED}*`, { 'Cache-Control': FOR_EVER }),
+    ...HASHED.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': FOR_EVER })),
     rule(base, { 'Cache-Control': ASK_AGAIN }),
     rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
     ...folders.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': ASK_AGAIN })),
@@ -76,7 +77,7 @@ export function apacheFile(base: string, { everywhere }: ServerRules): string {
     '<IfModule mod_headers.c>',
     ...headers,
     `  Header set Cache-Control "${ASK_AGAIN}"`,
-    `  <If "%{REQUEST_URI} =~ m#^${base.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}${HASHED}#">`,
+    `  <If "%{REQUEST_URI} =~ m#^${base.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(${HASHED.join('|')})#">`,
     `    Header set Cache-Control "${FOR_EVER}"`,
     '  </If>',
     '</IfModule>',

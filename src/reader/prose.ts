@@ -19,9 +19,12 @@ export type TagNode = {
   position?: Root['position'];
 };
 
-const STAND_INS = { '{': '\uE001', '}': '\uE002', '<': '\uE003', '~': '\uE004', i: '\uE005', e: '\uE006' } as const;
+const STAND_INS = { '{': '\uE001', '}': '\uE002', '<': '\uE003', '~': '\uE004', i: '\uE005', e: '\uE006', ' ': '\uE007' } as const;
 const BACK = new Map<string, string>(Object.entries(STAND_INS).map(([sign, standIn]) => [standIn, sign]));
 const TAG = new RegExp(`</?(?:${TAGS.join('|')})(?:\\s+[a-z-]+="[^"<>{}\\n]*")*\\s*/?>`, 'g');
+
+/** A picture whose file has spaces in its name, as phones and scanners give them: no address of Markdown may have one. */
+const PICTURE = /(!\[[^[\]]*\]\([ \t]*)([^\s"()<>][^"\n<>]*?\.[A-Za-z]{3,4})(?=[ \t]*(?:\)|[ \t]"))/g;
 
 /** The tree of a page's words. Positions count from the first line of `body`. */
 export function parseProse(body: string): Root {
@@ -41,13 +44,14 @@ export function swap(body: string): string {
 
 function swapPlain(text: string): string {
   return text
+    .replace(PICTURE, (_, before: string, name: string) => before + name.replaceAll(' ', STAND_INS[' ']))
     .replace(/[{}<~]/g, (sign) => STAND_INS[sign as '{'])
     .replace(/^([ \t]*)(i(?=mport\b)|e(?=xport\b))/gm, (_, space: string, letter: 'i' | 'e') => space + STAND_INS[letter]);
 }
 
-const HAS_STAND_IN = /[\uE001-\uE006]/;
+const HAS_STAND_IN = /[\uE001-\uE007]/;
 const back = (text: string): string =>
-  HAS_STAND_IN.test(text) ? text.replace(/\\?([\uE001-\uE006])/g, (_, standIn: string) => BACK.get(standIn)!) : text;
+  HAS_STAND_IN.test(text) ? text.replace(/\\?([\uE001-\uE007])/g, (_, standIn: string) => BACK.get(standIn)!) : text;
 
 function restore<T>(node: T): T {
   const open = node as Record<string, unknown>;

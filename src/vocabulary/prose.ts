@@ -6,8 +6,9 @@ import type { Element, ElementContent, Nodes as HastNodes } from 'hast';
 import { h } from 'hastscript';
 import { toHtml } from 'hast-util-to-html';
 import { toHast, type State } from 'mdast-util-to-hast';
-import type { Heading, Link, List, Nodes, Paragraph, Root, Table } from 'mdast';
-import { headingIds, parseProse, type TagNode } from '../reader/prose.ts';
+import type { Heading, Image, Link, List, Nodes, Paragraph, Root, Table } from 'mdast';
+import { headingIds, parseProse, walk, type TagNode } from '../reader/prose.ts';
+import { parted, picture } from './picture.ts';
 import { isSteps, steps } from './steps.ts';
 import { TAGS_DRAWN, type Surroundings } from './tags.ts';
 
@@ -32,16 +33,25 @@ export function drawProse(body: string, around: Surroundings): Drawn {
 
 function handlers(tree: Root, around: Surroundings) {
   const ids = headingIds(tree);
+  const early = earlyPicture(tree);
+  const drawPicture = (node: Image) => picture(node, around, node === early);
   const tag = (_: State, node: TagNode) => TAGS_DRAWN[node.name as keyof typeof TAGS_DRAWN]?.(node, around);
   return {
     mdxJsxTextElement: tag,
     mdxJsxFlowElement: (state: State, node: TagNode) => (node.name === 'Drawing' ? tag(state, node) : h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined)))),
     heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
     link: (state: State, node: Link) => (around.leads(node.url) ? link(node.url, state.all(node), around.base) : h('span', state.all(node))),
-    paragraph: (state: State, node: Paragraph) => h('p', alone(state.all(node))),
+    paragraph: (state: State, node: Paragraph) => (node.children.some(({ type }) => type === 'image') ? parted(state, node, drawPicture, (words) => h('p', alone(words))) : h('p', alone(state.all(node)))),
+    image: (_: State, node: Image) => drawPicture(node) ?? undefined,
     list: (state: State, node: List) => (isSteps(node) ? steps(state, node, around) : plainList(state, node)),
     table: (state: State, node: Table) => table(state, node),
   };
+}
+
+/** The one that may be seen before anybody scrolls: the first, where it stands before every heading. */
+function earlyPicture(tree: Root): Image | undefined {
+  const first = [...walk(tree)].find(({ type }) => type === 'image' || type === 'heading');
+  return first?.type === 'image' ? first : undefined;
 }
 
 /** A link of this site gets the folder it is published under. */

@@ -6,6 +6,7 @@ import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { attribute, type Tag, type TagNode } from '../reader/prose.ts';
 import { drawing, type DrawingShown } from './drawing.ts';
+import type { PictureFiles } from './picture.ts';
 import { plainDecimal } from '../../shared/numbers/show-number.ts';
 
 export type FigureShown = {
@@ -34,6 +35,8 @@ export type Surroundings = {
   contact: (duty: string) => ContactShown | null;
   /** A drawing by its name; null where the club took it down. */
   drawing: (name: string) => DrawingShown | null;
+  /** A picture beside the page, by its address as written; null where it is not shown. */
+  picture: (url: string) => PictureFiles | null;
   /** The one-line caution of a hazard. */
   caution: (hazard: string) => string | null;
   /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`; null where the club lacks a figure. */

@@ -18,6 +18,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   schemas: { values: ['shared'], packages: /^astro\/zod$/ },
   reader: { values: ['schemas', 'shared'], packages: /^(node:.+|satteri|yaml|csv-parse\/sync|hast|mdast|astro\/loaders)$/ },
   checks: { values: ['reader', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
+  pictures: { values: ['reader', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
   library: { values: ['schemas', 'shared'], types: ['vocabulary'], packages: /^(astro:content|node:path)$/ },
   vocabulary: { values: ['reader', 'shared'], packages: /^(hast|mdast|hastscript|hast-util-to-html|mdast-util-to-hast)$/ },
   'islands/parts': { values: ['shared'] },
@@ -27,8 +28,8 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   pages: { values: ['layouts', 'components', 'vocabulary', 'islands', 'islands/parts', 'library', 'schemas', 'shared'], types: [], packages: /^astro$/ },
   worker: { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
   publish: { values: ['shared'], packages: /^(node:.+|feed|pagefind|rolldown|ical-generator|timezones-ical-library)$/ },
-  desk: { values: ['checks', 'publish', 'reader', 'schemas', 'shared'], packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/ },
-  'content.config.ts': { values: ['library', 'reader', 'schemas'], packages: /^astro:content$/ },
+  desk: { values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'], packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/ },
+  'content.config.ts': { values: ['library', 'pictures', 'reader', 'schemas'], packages: /^astro:content$/ },
 };
 
 function faultsIn(path: string, imports: Import[]): string[] {

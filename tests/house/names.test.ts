@@ -15,7 +15,7 @@ const rooms: RegExp[] = [
   new RegExp(`^content/(club\\.yaml|README\\.md|(${collections.replaceAll(' ', '|')})/[^/]+)$`),
   /^shared\/([a-z-]+\/)?[a-z0-9-]+\.ts$/,
   /^src\/content\.config\.ts$/,
-  /^src\/(schemas|reader|library|vocabulary|publish|checks|worker)\/[a-z0-9-]+\.ts$/,
+  /^src\/(schemas|reader|pictures|library|vocabulary|publish|checks|worker)\/[a-z0-9-]+\.ts$/,
   /^src\/desk\/(new\/)?[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
   /^src\/islands\/[a-z-]+\/[a-z0-9-]+\.ts$/,
   /^src\/(components|layouts)\/[A-Z][A-Za-z]+\.astro$/,
@@ -23,7 +23,7 @@ const rooms: RegExp[] = [
   /^src\/styles\/([a-z-]+\.css|fonts\/[A-Za-z0-9-]+\.(woff2|txt))$/,
   /^public\/[a-z0-9./_-]+$/,
   /^tests\/(rows|coverage)\.ts$/,
-  /^tests\/(shared|schemas|reader|checks|library|vocabulary|islands|publish|desk|site|house|build|long|bench)\//,
+  /^tests\/(shared|schemas|reader|pictures|checks|library|vocabulary|islands|publish|desk|site|house|build|long|bench)\//,
   /^tests\/(tables|fixtures|faulty)\//,
 ];
 

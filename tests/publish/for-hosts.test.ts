@@ -36,6 +36,7 @@ test('headers: one rule an address, hashed files for ever, pages asked again, th
   const caching = rules.filter((rule) => rule.some((line) => line.includes('Cache-Control')));
   assert.deepEqual(caching.map(([path, line]) => `${path} ${line!.trim()}`), [
     '/club/assets/* Cache-Control: public, max-age=31536000, immutable',
+    '/club/pictures/* Cache-Control: public, max-age=31536000, immutable',
     '/club/ Cache-Control: no-cache',
     '/club/worker.js Cache-Control: no-cache',
     '/club/lists/* Cache-Control: no-cache',
@@ -53,7 +54,7 @@ test('headers: one rule an address, hashed files for ever, pages asked again, th
 test('Apache: the same rules, our own page for a missing address', () => {
   const made = apacheFile('/club/', serverRules(pages));
   assert.ok(made.startsWith('ErrorDocument 404 /club/404.html\n'));
-  assert.ok(made.includes('<If "%{REQUEST_URI} =~ m#^/club/assets/#">\n    Header set Cache-Control "public, max-age=31536000, immutable"'));
+  assert.ok(made.includes('<If "%{REQUEST_URI} =~ m#^/club/(assets/|pictures/)#">\n    Header set Cache-Control "public, max-age=31536000, immutable"'));
   assert.ok(made.includes('  Header set Cache-Control "no-cache"'));
   assert.ok(made.includes('AddType "text/calendar; charset=utf-8" .ics'));
   const policy = /Content-Security-Policy "([^"]*)"/.exec(made)?.[1];

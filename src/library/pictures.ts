@@ -1,0 +1,7 @@
+/* The pictures of a collection's pages, as their words ask for them. */
+import type { Collection } from '../schemas/collections.ts';
+import type { Surroundings } from '../vocabulary/tags.ts';
+import type { Almanac } from './almanac.ts';
+
+/** For a page of `collection`: its pictures by their addresses as written. */
+export const picturesBeside = ({ pictures }: Almanac, collection: Collection): Pick<Surroundings, 'picture'> => ({ picture: (url) => pictures.get(`${collection}/${url}`) ?? null });

@@ -1,0 +1,82 @@
+/*
+ * One picture as it is published: turned upright, in the colours of the web, cut down to two widths, as JPEG within a
+ * bound of bytes. The dots alone are carried over, so that place, camera, hour and every other note of the original
+ * stay behind. Same bytes in, same bytes out.
+ */
+import sharp from 'sharp';
+
+/** A width in pixels, and the most bytes that a picture of it may have. A text block is 342 px on a phone, 696 px on a desk. */
+export const WIDTHS = [{ width: 960, bytes: 120_000 }, { width: 480, bytes: 40_000 }] as const;
+/** A picture is at most so many times as high as wide. */
+export const TALLEST = 1.5;
+/** Tried in turn until the bytes fit; below the last a photograph shows its blocks, and it is made smaller instead. */
+export const QUALITIES = [80, 74, 68, 62, 56, 50] as const;
+const SMALLER = 0.85;
+
+/** What is less is a preview, not the picture. */
+const LEAST = { width: 240, height: 120 };
+/** What is longer one way than the other is a strip on a phone, and its description has no room in its frame. */
+const MOST_TIMES = 4;
+/** What is more asks for more memory than a small computer has. */
+const MOST_DOTS = 120_000_000;
+
+export type Cut = { width: number; height: number; bytes: Buffer };
+export type CutDown = { ok: true; cuts: Cut[] } | { ok: false; found: string; write: string };
+
+type Dots = { data: Buffer; width: number; height: number };
+
+/** The published sizes of a picture, widest first, or a sentence on why there are none. */
+export async function cutDown(original: Buffer): Promise<CutDown> {
+  try {
+    return (await refusalOf(original)) ?? { ok: true, cuts: await cutsOf(await dotsOf(original)) };
+  } catch {
+    return { ok: false, found: 'a picture that breaks off or is damaged', write: 'the picture copied once more from where it was taken, or exported again as JPEG' };
+  }
+}
+
+async function refusalOf(original: Buffer): Promise<CutDown | null> {
+  const { autoOrient, pages = 1, format } = await sharp(original, { limitInputPixels: false }).metadata();
+  const { width, height } = autoOrient;
+  const size = `${width} × ${height} pixels`;
+  if (pages > 1) return { ok: false, found: format === 'tiff' ? `a file of ${pages} pages` : `a moving picture of ${pages} frames`, write: 'one still picture, exported as JPEG' };
+  if (width < LEAST.width || height < LEAST.height) return { ok: false, found: `${size}, too small to be read`, write: `the picture itself and not its preview: ${LEAST.width} × ${LEAST.height} or more` };
+  if (Math.max(width, height) > MOST_TIMES * Math.min(width, height)) return { ok: false, found: `${size}, a strip too narrow to be read on a phone`, write: `the part that matters, at most ${MOST_TIMES} times as long one way as the other` };
+  if (width * height > MOST_DOTS) return { ok: false, found: `${size}, more than can be read`, write: 'the picture made about 4000 pixels wide' };
+  return null;
+}
+
+/** Upright, on white where it is clear, in sRGB, no larger than the widest that is published. Warnings that phones' files give are passed over. */
+async function dotsOf(original: Buffer): Promise<Dots> {
+  const { width } = WIDTHS[0];
+  const { data, info } = await sharp(original, { autoOrient: true, failOn: 'error', limitInputPixels: MOST_DOTS })
+    .toColourspace('srgb')
+    .resize({ width, height: width * TALLEST, fit: 'inside', withoutEnlargement: true })
+    .flatten({ background: '#fff' })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { data, width: info.width, height: info.height };
+}
+
+/** The narrower one only where it saves a phone something. */
+async function cutsOf(dots: Dots): Promise<Cut[]> {
+  const [wide, narrow] = WIDTHS;
+  const widest = await within(dots, dots.width, wide.bytes);
+  return widest.width < narrow.width * 1.25 ? [widest] : [widest, await within(dots, narrow.width, narrow.bytes)];
+}
+
+/** What does not fit at the last quality is made smaller at that quality. */
+async function within(dots: Dots, width: number, most: number, qualities: readonly number[] = QUALITIES): Promise<Cut> {
+  for (const quality of qualities) {
+    const cut = await encoded(dots, width, quality);
+    if (cut.bytes.length <= most) return cut;
+  }
+  return within(dots, Math.floor(width * SMALLER), most, QUALITIES.slice(-1));
+}
+
+async function encoded({ data, width: whole, height }: Dots, width: number, quality: number): Promise<Cut> {
+  const { data: bytes, info } = await sharp(data, { raw: { width: whole, height, channels: 3 } })
+    .resize({ width })
+    .jpeg({ quality, mozjpeg: true })
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, bytes };
+}

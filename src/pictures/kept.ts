@@ -1,0 +1,65 @@
+/*
+ * Published pictures as files of a folder that builds share, so that a build makes only what is new. What is kept is
+ * found by the digest of the original's bytes and of everything that decides the outcome, and compared with its own
+ * digest before it is used: it cannot be stale, and what was damaged is made again.
+ */
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import sharp from 'sharp';
+import { cutDown, QUALITIES, TALLEST, WIDTHS, type Cut } from './cut-down.ts';
+
+/** A file of the folder `pictures/` of a site. */
+export type PublishedFile = { name: string; width: number; height: number };
+/** Widest first. */
+export type Published = { files: PublishedFile[] };
+
+export type Outcome = { ok: true; published: Published; made: boolean } | { ok: false; found: string; write: string };
+type Record = Published & { digests: string[] };
+
+const SETTINGS = JSON.stringify([1, WIDTHS, TALLEST, QUALITIES, sharp.versions]);
+
+const digestOf = (...parts: (string | Buffer)[]): string => parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
+
+/** The published sizes of the picture at `path`, from the folder `kept` or made now and put there; `making` is told before that. */
+export async function published(path: string, kept: string, making: () => void = () => undefined): Promise<Outcome> {
+  const original = readFileSync(path);
+  const stem = plainStem(path);
+  const record = join(kept, `${stem}-${digestOf(SETTINGS, '\0', stem, '\0', original).slice(0, 32)}.json`);
+  const held = recordAt(record, kept);
+  if (held) return { ok: true, published: { files: held.files }, made: false };
+  making();
+  const outcome = await cutDown(original);
+  if (!outcome.ok) return outcome;
+  mkdirSync(kept, { recursive: true });
+  const files = outcome.cuts.map((cut) => putBy(cut, stem, kept));
+  whole(record, JSON.stringify({ files, digests: outcome.cuts.map(({ bytes }) => digestOf(bytes)) } satisfies Record));
+  return { ok: true, published: { files }, made: true };
+}
+
+/** A name tells its bytes apart, so that a browser may keep it for ever. */
+function putBy({ bytes, width, height }: Cut, stem: string, kept: string): PublishedFile {
+  const name = `${stem}-${width}-${digestOf(bytes).slice(0, 8)}.jpg`;
+  whole(join(kept, name), bytes);
+  return { name, width, height };
+}
+
+function recordAt(path: string, kept: string): Record | null {
+  try {
+    const record = JSON.parse(readFileSync(path, 'utf8')) as Record;
+    return record.files.every(({ name }, index) => digestOf(readFileSync(join(kept, name))) === record.digests[index]) ? record : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Another build may read or write the same file: it appears whole. */
+function whole(path: string, content: string | Buffer): void {
+  const half = `${path}.${process.pid}`;
+  writeFileSync(half, content);
+  renameSync(half, path);
+}
+
+/** The file's own name in letters that every host serves. */
+export const plainStem = (path: string): string =>
+  basename(path).replace(/\.[^.]*$/, '').normalize('NFD').replace(/[\u0300-\u036f]/g, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').slice(0, 40).replace(/^-|-$/g, '') || 'picture';

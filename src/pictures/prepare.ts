@@ -1,0 +1,52 @@
+/* The pictures that the pages of a folder show, made ready to be published; what cannot be read is a fault, not an exception. */
+import { statSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import type { Fault } from '../reader/fault.ts';
+import type { Folder } from '../reader/folder.ts';
+import { refusalOf } from '../reader/picture-file.ts';
+import { picturesShown } from '../reader/pictures.ts';
+import type { Outcome, Published } from './kept.ts';
+
+/** `pictures`: by path inside the content folder. `made`: how many were not kept from a build before. */
+export type Prepared = { pictures: Map<string, Published>; faults: Fault[]; made: number };
+
+/** What this process has looked at, by path, size and time of change: the preview asks at every page. */
+const known = new Map<string, Outcome>();
+
+/** `kept` is the folder that builds share; `making` is told before each picture that is not there. A file that checks refuse by its first bytes is passed over. */
+export async function preparePictures(folder: Folder, kept: string, making: () => void = () => undefined): Promise<Prepared> {
+  const paths = [...new Set(picturesShown(folder).flatMap(({ path }) => path ?? []))].filter((path) => !refusalOf(folder.directory, path)).sort();
+  const outcomes = await inHands(paths, (path) => outcomeOf(join(folder.directory, path), kept, making));
+  const prepared: Prepared = { pictures: new Map(), faults: [], made: 0 };
+  for (const [index, path] of paths.entries()) {
+    const outcome = outcomes[index]!;
+    if (outcome.ok) prepared.pictures.set(path, outcome.published);
+    else prepared.faults.push({ path, line: 1, column: 1, rule: 'picture', field: 'the file', found: outcome.found, write: outcome.write });
+    if (outcome.ok && outcome.made) prepared.made += 1;
+  }
+  return prepared;
+}
+
+async function outcomeOf(file: string, kept: string, making: () => void): Promise<Outcome> {
+  const { size, mtimeMs } = statSync(file);
+  const mark = [file, size, mtimeMs, kept].join('\n');
+  const held = known.get(mark);
+  if (held) return held;
+  // Loaded only for a club that has pictures.
+  const { published } = await import('./kept.ts');
+  const outcome = await published(file, kept, making);
+  known.set(mark, outcome.ok ? { ...outcome, made: false } : outcome);
+  return outcome;
+}
+
+/** As many at a time as the machine has processors; the results in the order asked. */
+async function inHands<Asked, Done>(asked: readonly Asked[], work: (one: Asked) => Promise<Done>): Promise<Done[]> {
+  const done: Done[] = [];
+  const left = asked.entries();
+  const hand = async (): Promise<void> => {
+    for (const [index, one] of left) done[index] = await work(one);
+  };
+  await Promise.all(Array.from({ length: Math.min(availableParallelism(), 4) }, hand));
+  return done;
+}

@@ -1,0 +1,42 @@
+/*
+ * Which pictures the pages of a folder show: `![what it shows](./hive.jpg "what is said below it")`, the file beside the
+ * page. One place says which file a written name means, so that what is checked is what is published.
+ */
+import type { Image } from 'mdast';
+import type { Entry, Folder } from './folder.ts';
+import { isPictureName } from './picture-file.ts';
+import { walk } from './prose.ts';
+
+export type PictureShown = {
+  page: Entry;
+  image: Image;
+  /** The file inside the content folder; null where there is none under that very name. */
+  path: string | null;
+};
+
+/** Every picture of every page that could be read, in the order of the pages. */
+export const picturesShown = (folder: Folder): PictureShown[] =>
+  folder.entries.flatMap((page) => (page.tree ? [...walk(page.tree)].filter((node) => node.type === 'image').map((image) => ({ page, image, path: pathMeant(image.url, page.collection, folder.files) })) : []));
+
+/** Files straight in a collection's folder that are no pages, by their bare names. */
+export const filesBeside = (collection: string, files: readonly string[]): string[] =>
+  files.filter((path) => path.startsWith(`${collection}/`) && path.split('/').length === 2 && !/\.(?:mdx|yaml|csv)$/.test(path)).map((path) => path.slice(collection.length + 1));
+
+/** The names that a written address may mean: as typed, and with its signs of per cent read as an address has them. */
+export function namesMeant(url: string): string[] {
+  const bare = url.replace(/^\.[\\/]/, '');
+  try {
+    return [...new Set([bare, decodeURIComponent(bare)])].map(composed);
+  } catch {
+    return [composed(bare)];
+  }
+}
+
+function pathMeant(url: string, collection: string, files: readonly string[]): string | null {
+  const names = namesMeant(url);
+  const name = filesBeside(collection, files).find((beside) => isPictureName(beside) && names.includes(composed(beside)));
+  return name === undefined ? null : `${collection}/${name}`;
+}
+
+/** Some disks keep an é as two characters. */
+export const composed = (name: string): string => name.normalize('NFC');
