@@ -50,8 +50,11 @@ export function parted(state: State, node: Paragraph, draw: (image: Image) => El
 /** Nothing where only ends of lines are left. */
 function wordsOf(state: State, node: Paragraph, children: PhrasingContent[]): ElementContent[][] {
   const isSpace = (child: PhrasingContent | undefined): boolean => child !== undefined && (child.type === 'break' || (child.type === 'text' && child.value.trim() === ''));
-  const trimmed = [...children];
-  while (isSpace(trimmed[0])) trimmed.shift();
-  while (isSpace(trimmed.at(-1))) trimmed.pop();
+  const left = [...children];
+  while (isSpace(left[0])) left.shift();
+  while (isSpace(left.at(-1))) left.pop();
+  const trimmed = left.map((child, index) => (child.type !== 'text' ? child : { ...child, value: ends(child.value, index === 0, index === left.length - 1) }));
   return trimmed.length === 0 ? [] : [state.all({ ...node, children: trimmed })];
 }
+
+const ends = (text: string, first: boolean, last: boolean): string => (last ? (first ? text.trim() : text.trimEnd()) : first ? text.trimStart() : text);
