@@ -6,7 +6,7 @@ import { accept, refuse, type Outcome } from '../outcome.ts';
 import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
 import { numbersOf } from './year-span.ts';
 
-export { formatMonthDay, halfMonthName, isWithinSpan, monthDayOf } from './year-span.ts';
+export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDayOf } from './year-span.ts';
 
 declare const monthDayMark: unique symbol;
 export type MonthDay = string & { readonly [monthDayMark]: true };

@@ -21,6 +21,13 @@ export function formatMonthDay(monthDay: MonthDay): string {
   return `${date} ${monthName(month)}`;
 }
 
+/** "3 to 17 May", "20 May to 4 June"; a span may run over New Year. */
+export function formatMonthDays(first: MonthDay, last: MonthDay): string {
+  if (first === last) return formatMonthDay(first);
+  const begins = first.slice(0, 2) === last.slice(0, 2) && first < last ? String(numbersOf(first).date) : formatMonthDay(first);
+  return `${begins} to ${formatMonthDay(last)}`;
+}
+
 /** "First half of May" to the 15th, "Second half of May" from the 16th. */
 export function halfMonthName(monthDay: MonthDay): string {
   const { month, date } = numbersOf(monthDay);

@@ -2,7 +2,7 @@
  * When things fall in each district, and where each date comes from. Every date on every page, list, calendar and print comes
  * through here; how the days are had from climate, members' dates and guesses is in shared/season.
  */
-import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { formatMonthDays, type MonthDay } from '../../shared/days/month-day.ts';
 import { anchorsIn, phaseName, phases, readWhen, resolveWhen, type Phase, type SeasonDays, type When } from '../../shared/season/when.ts';
 import { districtsOf, type District, type SeasonFields } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
@@ -40,10 +40,7 @@ export function windowsOf(when: string | undefined, seasons: readonly DistrictSe
 }
 
 /** "3 to 17 May", "28 December to 9 January". */
-export function windowWords({ from, to }: Window): string {
-  if (from === to) return formatMonthDay(from);
-  return from.slice(0, 2) === to.slice(0, 2) && from < to ? `${Number(from.slice(3))} to ${formatMonthDay(to)}` : `${formatMonthDay(from)} to ${formatMonthDay(to)}`;
-}
+export const windowWords = ({ from, to }: Window): string => formatMonthDays(from, to);
 
 /** How windows travel to the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
 export const windowsText = (windows: readonly { district: string; window: Window }[]): string => windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');

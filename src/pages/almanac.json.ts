@@ -1,6 +1,7 @@
 /* What the finished pages cannot say of themselves and publishing needs: the club, its meetings, its words. Publishing reads this file and takes it out of the site again. */
 import type { APIRoute } from 'astro';
 import { openAlmanac, type Almanac } from '../library/almanac.ts';
+import { sourceWords } from '../library/figures.ts';
 import { newsOf } from '../library/news.ts';
 import { seasonTasks } from '../library/season-tasks.ts';
 
@@ -9,7 +10,7 @@ export const GET: APIRoute = async () => {
   const { club, meetings, words } = almanac;
   return new Response(
     JSON.stringify({
-      club: { id: club.id, name: club.name, almanac: club.almanac, language: club.language, zone: club['time-zone'], demonstration: club.demonstration },
+      club: { id: club.id, name: club.name, almanac: club.almanac, place: club.place, language: club.language, zone: club['time-zone'], demonstration: club.demonstration },
       meetings: meetings.map(({ id, data }) => ({
         id,
         title: data.title,
@@ -27,6 +28,7 @@ export const GET: APIRoute = async () => {
       season: seasonTasks(almanac),
       news: newsOf(almanac),
       moved: almanac.moved.map(({ from, to }) => ({ from, to })),
+      publications: [...almanac.sources.values()].map(sourceWords),
       words: words.map(({ id, data }) => ({ id, names: namesOf(data, club.words), more: data.more })),
     }),
   );

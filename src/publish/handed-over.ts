@@ -2,7 +2,7 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
-export type Club = { id: string; name: string; /** What the book of pages is called. */ almanac: string; language: string; /** The zone of the hall's clock. */ zone: string; demonstration: boolean };
+export type Club = { id: string; name: string; /** What the book of pages is called. */ almanac: string; /** Where it is, in words. */ place: string; language: string; /** The zone of the hall's clock. */ zone: string; demonstration: boolean };
 
 export type Meeting = {
   id: string;
@@ -35,7 +35,7 @@ export type News = { key: string; title: string; words: string; place: string; d
 /** Old addresses and where they lead now, as /lists/package-day/. */
 export type Moved = { from: string; to: string };
 
-export type HandedOver = { club: Club; meetings: Meeting[]; season: SeasonTasks[]; words: Word[]; news: News[]; moved: Moved[] };
+export type HandedOver = { club: Club; meetings: Meeting[]; season: SeasonTasks[]; words: Word[]; news: News[]; moved: Moved[]; /** Every source in full, as notes begin with it. */ publications: string[] };
 
 export function takeHandedOver(site: string): HandedOver {
   const file = join(site, 'almanac.json');

@@ -8,12 +8,12 @@ import type { BuiltPage } from './built-pages.ts';
 
 export type Policy = Readonly<Record<string, string>>;
 
-/** Of pages with these scripts in them. `search`: the engine is WebAssembly. */
-export function policyOf(html: readonly string[], { search }: { search: boolean }): Policy {
+/** Of pages with these scripts in them. `search`: the engine is WebAssembly. `styles`: those of the book, which is one file. */
+export function policyOf(html: readonly string[], { search, styles = [] }: { search: boolean; styles?: readonly string[] }): Policy {
   return {
     'default-src': "'self'",
     'script-src': ["'self'", ...(search ? ["'wasm-unsafe-eval'"] : []), ...inlineScripts(html)].join(' '),
-    'style-src': "'self'",
+    'style-src': ["'self'", ...styles.map(hashOf)].join(' '),
     'img-src': "'self' data: blob:",
     'object-src': "'none'",
     'base-uri': "'none'",
@@ -36,5 +36,8 @@ export function withPolicy({ html, place }: BuiltPage): string {
 
 function inlineScripts(html: readonly string[]): string[] {
   const scripts = html.flatMap((page) => [...page.matchAll(/<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(([, script]) => script!));
-  return [...new Set(scripts)].map((script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`).sort();
+  return [...new Set(scripts)].map(hashOf).sort();
 }
+
+/** By which a policy knows what stands in a page itself. */
+export const hashOf = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;

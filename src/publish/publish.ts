@@ -1,6 +1,8 @@
 /* What happens to the drawn pages: search, calendar, what hosts and search engines read, then the record of the edition. Each step says what it made. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { makeBook } from './book/book.ts';
+import { nameSizes } from './book/sizes.ts';
 import { builtPages, isPublished } from './built-pages.ts';
 import { clubCalendar } from './club-calendar.ts';
 import { editionRecord, type Edition } from './edition-record.ts';
@@ -32,9 +34,9 @@ export type Publishing = {
 };
 
 export async function publish({ site, base, address, edition, pictures, former, say }: Publishing): Promise<void> {
-  const write = (name: string, text: string): void => writeFileSync(join(site, name), text);
+  const write = (name: string, text: string | Uint8Array): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
-  const { club, meetings, season, words, news, moved } = takeHandedOver(site);
+  const { club, meetings, season, words, news, moved, publications } = takeHandedOver(site);
   const pages = builtPages(site).map((page) => ({ ...page, html: withPolicy(page) }));
   for (const { file, html } of pages) write(file, html);
   const published = pages.filter(isPublished);
@@ -56,6 +58,11 @@ export async function publish({ site, base, address, edition, pictures, former, 
   say(`Calendar: ${meetings.length} meetings.`);
   for (const district of season) writeCalendar(`season-${district.district}.ics`, seasonCalendar(club, district, edition.day, root));
 
+  const book = makeBook({ pages, base, root, club, districts: season.map(({ district, name }) => ({ id: district, name })), publications, edition });
+  write('handbook.html', book.html);
+  write('handbook.epub', book.epub);
+  for (const line of nameSizes(site, pages, book)) say(line);
+
   if (root) {
     write('sitemap.xml', sitemap(root, published));
     write('changes.xml', changesFeed(club, news, edition, root));
@@ -63,7 +70,7 @@ export async function publish({ site, base, address, edition, pictures, former, 
   }
   if (moved.length > 0) say(`Old addresses that lead on: ${moved.length}.`);
   write('robots.txt', robots(root, club.demonstration));
-  const rules = serverRules(pages);
+  const rules = serverRules(pages, [book.styles]);
   write('_headers', headersFile(base, rules));
   write('.htaccess', apacheFile(base, rules));
 

@@ -22,6 +22,7 @@ const TYPES: Record<string, string> = {
   ics: 'text/calendar; charset=utf-8',
   webmanifest: 'application/manifest+json',
   csv: 'text/csv; charset=utf-8',
+  epub: 'application/epub+zip',
   json: 'application/json; charset=utf-8',
   woff2: 'font/woff2',
   pagefind: 'application/octet-stream',
@@ -31,8 +32,9 @@ const TYPES: Record<string, string> = {
   pf_fragment: 'application/octet-stream',
 };
 
-export function serverRules(pages: readonly BuiltPage[]): ServerRules {
-  const policy = written({ ...policyOf(pages.map(({ html }) => html), { search: true }), 'frame-ancestors': "'none'" });
+/** `styles` are those that stand in a file itself. */
+export function serverRules(pages: readonly BuiltPage[], styles: readonly string[] = []): ServerRules {
+  const policy = written({ ...policyOf(pages.map(({ html }) => html), { search: true, styles }), 'frame-ancestors': "'none'" });
   const folders = new Set(['pagefind/', ...pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/'))]);
   return {
     folders: [...folders].sort(),

@@ -16,6 +16,7 @@ const rooms: RegExp[] = [
   /^shared\/([a-z-]+\/)?[a-z0-9-]+\.ts$/,
   /^src\/content\.config\.ts$/,
   /^src\/(schemas|reader|pictures|library|vocabulary|publish|checks|worker)\/[a-z0-9-]+\.ts$/,
+  /^src\/publish\/book\/[a-z0-9-]+\.(ts|css)$/,
   /^src\/desk\/(new\/)?[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
   /^src\/islands\/[a-z-]+\/[a-z0-9-]+\.ts$/,
   /^src\/(components|layouts)\/[A-Z][A-Za-z]+\.astro$/,

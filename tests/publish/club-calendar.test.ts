@@ -6,7 +6,7 @@ import { clubCalendar } from '../../src/publish/club-calendar.ts';
 import type { Club, Meeting } from '../../src/publish/handed-over.ts';
 import { rows, type Row } from '../rows.ts';
 
-const club: Club = { id: 'quarry-town', name: 'Quarry Town Beekeepers', almanac: 'The almanac', language: 'en-US', zone: 'Europe/London', demonstration: false };
+const club: Club = { id: 'quarry-town', name: 'Quarry Town Beekeepers', almanac: 'The almanac', place: 'Test County', language: 'en-US', zone: 'Europe/London', demonstration: false };
 const evening: Meeting = { id: '2026-03-24-mites', title: 'Mites', summary: 'How to count.', kind: 'meeting', place: 'The hall', day: '2026-03-24', start: '18:30', finish: '20:00', bring: [], changes: 0 };
 const edition = '2026-02-01';
 

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { changesFeed } from '../../src/publish/feed.ts';
 
-const club = { id: 'tamarack-county', name: 'Bees & <Friends>', almanac: 'The Almanac', language: 'en-US', zone: 'America/New_York', demonstration: true };
+const club = { id: 'tamarack-county', name: 'Bees & <Friends>', almanac: 'The Almanac', place: 'Test County', language: 'en-US', zone: 'America/New_York', demonstration: true };
 const edition = { day: '2026-04-18', fingerprint: 'x' };
 const news = [
   { key: 'notice/one', title: 'Notice: "5 < 6" & more', words: 'Keep <3 hives & a note.', place: 'notices/', day: '2026-05-01' },

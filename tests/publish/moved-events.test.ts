@@ -6,7 +6,7 @@ import type { Club, Meeting, SeasonTasks } from '../../src/publish/handed-over.t
 import { movedUnsaid } from '../../src/publish/moved-events.ts';
 import { seasonCalendar } from '../../src/publish/season-calendar.ts';
 
-const club: Club = { id: 'quarry-town', name: 'Quarry Town Beekeepers', almanac: 'The almanac', language: 'en-US', zone: 'Europe/London', demonstration: false };
+const club: Club = { id: 'quarry-town', name: 'Quarry Town Beekeepers', almanac: 'The almanac', place: 'Test County', language: 'en-US', zone: 'Europe/London', demonstration: false };
 const evening: Meeting = { id: '2026-03-24-mites', title: 'Mites, and how to count them; a long title that is folded over two lines of the file', summary: 'How.', kind: 'meeting', place: 'The hall', day: '2026-03-24', start: '18:30', finish: '20:00', bring: [], changes: 1 };
 const meetings = (...changed: Partial<Meeting>[]): string => clubCalendar(club, changed.map((change) => ({ ...evening, ...change })), '2026-02-01', null);
 const valley: SeasonTasks = { district: 'valley', name: 'the valley', tasks: [{ list: 'swarm-season', title: 'Swarms', why: 'w', from: '04-21', to: '06-03', basis: null, changes: 0 }] };

@@ -8,7 +8,7 @@ import type { Club, SeasonTasks, Task } from '../../src/publish/handed-over.ts';
 import { nextOccurrence, seasonCalendar } from '../../src/publish/season-calendar.ts';
 import { rows, type Row } from '../rows.ts';
 
-const club: Club = { id: 'quarry-town', name: 'Quarry Town Beekeepers', almanac: 'The almanac', language: 'en-US', zone: 'Europe/London', demonstration: false };
+const club: Club = { id: 'quarry-town', name: 'Quarry Town Beekeepers', almanac: 'The almanac', place: 'Test County', language: 'en-US', zone: 'Europe/London', demonstration: false };
 const swarms: Task = { list: 'swarm-season', title: 'The weekly look in swarm season', why: 'a cell is sealed, and the swarm gone, within days', from: '04-21', to: '06-03', basis: 'from 6 years of members’ dates, about 9 days either way', changes: 0 };
 const winter: Task = { list: 'winter-rest', title: 'Winter: mānuka, straps, and a comma; a colon: and a back\\slash', why: 'wind lifts roofs', from: '11-15', to: '02-20', basis: null, changes: 2 };
 const valley: SeasonTasks = { district: 'valley', name: 'the valley', tasks: [swarms, winter] };

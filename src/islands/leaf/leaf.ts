@@ -3,7 +3,7 @@
  * a review is past, what is due and which meeting is next, and fetches ahead what a search will ask for. Without it the page reads as the main district's.
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
-import { formatMonthDay } from '../../../shared/days/year-span.ts';
+import { formatMonthDays } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
@@ -75,11 +75,7 @@ function showDistrict(): void {
 /** `5-2` is the second half of May. */
 const halfOf = (day: string): string => `${Number(day.slice(0, 2))}-${day.slice(3) > '15' ? 2 : 1}`;
 
-function words(from: string, to: string): string {
-  if (from === to) return formatMonthDay(from as MonthDay);
-  const first = from.slice(0, 2) === to.slice(0, 2) && from < to ? String(Number(from.slice(3))) : formatMonthDay(from as MonthDay);
-  return `${first} to ${formatMonthDay(to as MonthDay)}`;
-}
+const words = (from: string, to: string): string => formatMonthDays(from as MonthDay, to as MonthDay);
 
 const today = showNotices();
 // A page that is left open shows no notice of yesterday.

@@ -1,0 +1,34 @@
+/* The book of the almanac, made from the drawn pages: `handbook.epub` and `handbook.html`, both of one edition. */
+import type { BuiltPage } from '../built-pages.ts';
+import type { Edition } from '../edition-record.ts';
+import type { Club } from '../handed-over.ts';
+import { chaptersOf } from './chapters.ts';
+import { epub } from './epub.ts';
+import { oneFile } from './one-file.ts';
+import { partsOf } from './order.ts';
+import { bookStyles, classesIn, oneFileStyles } from './style-sheets.ts';
+
+export type BookOf = {
+  pages: readonly BuiltPage[];
+  base: string;
+  /** The whole address of the first page, where it is known. */
+  root: string | null;
+  club: Club;
+  /** The main one first. */
+  districts: readonly { id: string; name: string }[];
+  /** Sources in full. */
+  publications: readonly string[];
+  edition: Edition;
+};
+
+export type Book = { html: string; epub: Uint8Array; /** What stands in the one file, for the policy of who serves it. */ styles: string };
+
+/** Both files; drafts and what was withdrawn are in none of the pages, and so in none of them. */
+export function makeBook({ pages, base, root, club, districts, publications, edition }: BookOf): Book {
+  const parts = partsOf(pages, base);
+  const classes = classesIn(bookStyles() + oneFileStyles());
+  const { chapters, sources } = chaptersOf(parts, { base, root, districts: new Map(districts.map(({ id, name }) => [id, name])), classes, publications });
+  const bound = { front: { club, day: edition.day, root, districts: districts.map(({ name }) => name) }, base, pages, parts, chapters, sources };
+  const archive = epub(bound, edition.fingerprint);
+  return { ...oneFile(bound), epub: archive };
+}

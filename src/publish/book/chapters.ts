@@ -1,0 +1,133 @@
+/*
+ * The chapters of the book: every page on paper, with what its links lead to found out once. How an address, an `id` and a
+ * heading are written differs between the two files, so that is left to whoever puts them on (`dress`).
+ */
+import type { Element, Root } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import { h } from 'hastscript';
+import { SKIP, visit } from 'unist-util-visit';
+import type { BuiltPage } from '../built-pages.ts';
+import { leadsTo, type Target } from './links.ts';
+import { onPaper, type Districts } from './on-paper.ts';
+import { inOrder, type Leaf, type Part } from './order.ts';
+import { makePlain } from './plain.ts';
+import { all, first, isOf, wordsOf } from './find.ts';
+import { pointAtSources, settleSources, Sources, type Listed, type Mark } from './sources.ts';
+
+export type Chapter = {
+  place: string;
+  title: string;
+  /** Its name in addresses: letters, digits and hyphens, once in the book. */
+  slug: string;
+  tree: Root;
+  links: readonly (readonly [Element, Target])[];
+  marks: readonly Mark[];
+  /** Elements that something in the book leads to, with their `id` on the page. */
+  marked: readonly (readonly [Element, string])[];
+  /** Headings with their level on the page. */
+  headings: readonly (readonly [Element, number])[];
+};
+
+/** How the two files write what they differ in. */
+export type Dress = {
+  href: (target: { slug: string; id: string }) => string;
+  source: (number: number) => Record<'href', string> & Record<string, string>;
+  id: (slug: string, id: string) => string;
+  /** By how much headings stand lower than on the page. */
+  lower: number;
+};
+
+/** `root` is the whole address of the first page, where it is known; `classes` are those that the book's style sheet speaks of. */
+export type Setting = { base: string; root: string | null; districts: Districts; classes: ReadonlySet<string>; /** Sources in full, as the pages have them. */ publications: readonly string[] };
+
+/** Chapters by place, in their order, and all their sources. @throws Error when a page cannot be named or a source is missing. */
+export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters: Map<string, Chapter>; sources: readonly Listed[] } {
+  const leaves = parts.flatMap(({ leaves: of }) => inOrder(of));
+  const slugs = slugsOf(leaves);
+  const sources = new Sources(setting.publications);
+  const trees = new Map(leaves.map(({ page }) => [page.place, onPaper(page.html, setting.districts)] as const));
+  const ids = new Map([...trees].map(([place, tree]) => [place, new Set(named(tree).map(([, id]) => id))] as const));
+  const ledes = new Map([...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lede'))?.children ?? [])] as const));
+  drawOnce(leaves, trees, setting.base);
+  const marks = new Map([...trees].map(([place, tree]) => [place, settleSources(tree, place, sources)] as const));
+  for (const tree of trees.values()) pointAtSources(tree, sources);
+  const links = new Map(leaves.map(({ page }) => [page.place, linksIn(trees.get(page.place)!, page, ids, setting)] as const));
+  const wanted = new Set([...links.values()].flat().map(([, { place, id }]) => `${place}#${id}`));
+  const chapters = new Map(leaves.map(({ page: { place }, title }): [string, Chapter] => {
+    const tree = trees.get(place)!;
+    sayOnce(tree, links.get(place)!, ledes);
+    for (const [node, id] of named(tree)) if (!wanted.has(`${place}#${id}`)) delete node.properties.id;
+    makePlain(tree, setting.classes);
+    const headings = all(tree, ({ tagName }) => /^h[1-6]$/.test(tagName)).map((node) => [node, Number(node.tagName[1])] as const);
+    return [place, { place, title, slug: slugs.get(place)!, tree, links: links.get(place)!, marks: marks.get(place)!, marked: named(tree), headings }];
+  }));
+  return { chapters, sources: sources.all };
+}
+
+/** Writes addresses, ids and levels into the chapter as one of the two files wants them. */
+export function dress(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, { href, source, id, lower }: Dress): Root {
+  for (const [element, target] of chapter.links) element.properties.href = href({ slug: chapters.get(target.place)!.slug, id: target.id });
+  for (const [element, number] of chapter.marks) element.properties = source(number);
+  for (const [element, name] of chapter.marked) element.properties.id = id(chapter.slug, name);
+  for (const [element, level] of chapter.headings) element.tagName = `h${Math.min(level + lower, 6)}`;
+  return chapter.tree;
+}
+
+/** What the book calls leaves of its own. */
+const OWN = ['title', 'contents', 'sources', 'nav', 'now'];
+export const isOwnName = (name: string): boolean => OWN.includes(name) || /^(part-|s)\d+$/.test(name);
+
+/** The last word of a place where the book has it once, else the whole place. */
+function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
+  const places = leaves.map(({ page: { place } }) => place);
+  const lastOf = (place: string): string => place.split('/').at(-2) ?? 'now';
+  const lasts = places.map(lastOf);
+  const isFree = (last: string): boolean => lasts.filter((other) => other === last).length === 1 && !isOwnName(last);
+  const slugs = places.map((place) => (place === '' || isFree(lastOf(place)) ? lastOf(place) : place.replace(/\/$/, '').replaceAll('/', '--')));
+  const odd = slugs.find((slug, index) => !/^[a-z0-9-]+$/i.test(slug) || slugs.indexOf(slug) !== index);
+  if (odd !== undefined) throw new Error(`the book cannot name the page ${odd}`);
+  return new Map(places.map((place, index) => [place, slugs[index]!]));
+}
+
+/** Settles every link, those along which letters of a picture run as well: those that stay in the book are returned, the others get a whole address or become words. */
+function linksIn(tree: Root, page: BuiltPage, ids: ReadonlyMap<string, ReadonlySet<string>>, { base, root }: Setting): [Element, Target][] {
+  const found: [Element, Target][] = [];
+  visit(tree, 'element', (node, index, parent) => {
+    const { href } = node.properties;
+    if (typeof href !== 'string' || !parent || index === undefined) return undefined;
+    const led = leadsTo(href, page.place, { base, root, held: (place) => ids.get(place) });
+    if (led.kind === 'inside') found.push([node, led]);
+    if (led.kind === 'outside') node.properties.href = led.address;
+    if (led.kind !== 'nowhere') return undefined;
+    parent.children.splice(index, 1, ...node.children);
+    return [SKIP, index];
+  });
+  return found;
+}
+
+/** A drawing that stands on two pages is drawn on the first; the other keeps its words and says where. */
+function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Root>, base: string): void {
+  const drawn = new Map<string, BuiltPage & { title: string }>();
+  for (const { page, title } of leaves) {
+    for (const figure of all(trees.get(page.place)!, ({ tagName }) => tagName === 'figure')) {
+      const lines = figure.children.find((child): child is Element => child.type === 'element' && child.tagName === 'svg');
+      const before = lines && drawn.get(toHtml(lines));
+      if (before) figure.children = [h('p', ['Drawn under ', h('a', { href: `${base}${before.place}` }, before.title), '.']), ...figure.children.filter((child) => child !== lines)];
+      else if (lines) drawn.set(toHtml(lines), { ...page, title });
+    }
+  }
+}
+
+/** Where a row names a page of the book, what that page says of itself first is not said here too. */
+function sayOnce(tree: Root, links: readonly (readonly [Element, Target])[], ledes: ReadonlyMap<string, string>): void {
+  const leads = new Map(links.filter(([, { id }]) => id === '').map(([link, { place }]) => [link, ledes.get(place) ?? '']));
+  for (const row of all(tree, ({ tagName }) => tagName === 'li')) {
+    const lede = row.children.map((child) => (child.type === 'element' ? leads.get(child) : undefined)).find(Boolean);
+    for (const line of lede ? row.children : []) {
+      const [begin] = line.type === 'element' && line.tagName === 'p' ? line.children : [];
+      if (begin?.type === 'text' && begin.value.trim() === lede) begin.value = '';
+    }
+  }
+}
+
+const named = (tree: Root): [Element, string][] => all(tree, ({ properties }) => properties.id !== undefined).map((node) => [node, String(node.properties.id)]);

@@ -1,0 +1,47 @@
+/*
+ * The margin of a page as the last lines of its chapter: whom to ask next, what else was read, when it was checked and by
+ * whom. Sources by number are not among them: the book has one list for all.
+ */
+import type { Element, ElementContent } from 'hast';
+import { h } from 'hastscript';
+import { all, isOf, wordsOf } from './find.ts';
+
+/** The lines, and the links among them that are to name a source, each with that source's words. */
+export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {
+  const named: [Element, string][] = [];
+  const lines = margin.children.flatMap((child): ElementContent[] => {
+    if (child.type !== 'element' || child.tagName !== 'section') return [child];
+    const within = child.children.filter((each): each is Element => each.type === 'element');
+    const heading = h('b', `${wordsOf(within.filter(({ tagName }) => tagName === 'h2'))}: `);
+    const body = within.filter(({ tagName }) => tagName !== 'h2');
+    if (body.some((each) => isOf(each, 'notes'))) return [];
+    const items = body.filter(({ tagName }) => tagName === 'ul').flatMap((list) => all(list, ({ tagName }) => tagName === 'li'));
+    if (items.length > 0) {
+      const links = items.map((item): [Element, string] => [h('a'), wordsOf(item.children)]);
+      named.push(...links);
+      return [h('p', [heading, 'numbers ', ...links.flatMap(([link], index) => (index > 0 ? [', ', link] : [link]))])];
+    }
+    const review = body.find(({ tagName }) => tagName === 'dl');
+    return [review ? reviewed(review) : h('p', [heading, ...body.flatMap(askedBriefly)])];
+  });
+  return { lines, named };
+}
+
+/** What an office is asked stands under whom to ask; its name, number and hours stand in every chapter. */
+function askedBriefly({ children }: Element): ElementContent[] {
+  const [begin, call] = children.filter((child) => wordsOf([child]) !== '');
+  if (begin?.type !== 'text' || call?.type !== 'element' || !String(call.properties.href).startsWith('tel:')) return children;
+  return [{ type: 'text', value: begin.value.replace(/: .*$/, ', ') }, call, { type: 'text', value: '. ' }, ...children.slice(children.indexOf(call) + 1)];
+}
+
+/** Who publishes stands at the head of the book; the rest of a review is one line. */
+function reviewed(list: Element): Element {
+  const told: ElementContent[][] = [];
+  for (const each of list.children.filter((child): child is Element => child.type === 'element')) {
+    const last = told.at(-1);
+    if (each.tagName === 'dt') told.push([h('b', `${wordsOf(each.children)}: `)]);
+    else last?.push(...(last.length > 1 ? [{ type: 'text' as const, value: '; ' }] : []), ...each.children);
+  }
+  const kept = told.filter((words) => !wordsOf(words).startsWith('Published by'));
+  return h('p', kept.flatMap((words, index) => (index > 0 ? [{ type: 'text' as const, value: '. ' }, ...words] : words)));
+}

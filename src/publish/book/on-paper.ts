@@ -1,0 +1,116 @@
+/*
+ * The main text of a drawn page as it can stand on paper: what is pressed, filled in, hidden or made by script goes; a box
+ * to tick becomes an empty box; what was folded lies open; days of the other districts stand beside the first one's.
+ */
+import { fromHtml } from 'hast-util-from-html';
+import type { Element, ElementContent, Parents, Root } from 'hast';
+import { SKIP, visit } from 'unist-util-visit';
+import { formatMonthDays, type MonthDay } from '../../../shared/days/month-day.ts';
+import { all, isOf, wordsOf } from './find.ts';
+
+/** Districts by id, as in "the hill". */
+export type Districts = ReadonlyMap<string, string>;
+
+/** The title and all that follows it, with every `id` it came with. Tags that only carry values for programs are gone. */
+export function onPaper(html: string, districts: Districts): Root {
+  const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
+  const tree = fromHtml(main, { fragment: true });
+  visit(tree, (node, index, parent) => {
+    if (index === undefined || !parent) return undefined;
+    if (node.type === 'comment' || node.type === 'doctype') return replace(parent, index, []);
+    if (node.type === 'text') node.value = node.value.replace(/\s+/g, ' ');
+    if (node.type !== 'element') return undefined;
+    if (isGone(node)) return replace(parent, index, []);
+    const windows = node.properties.dataWindows;
+    if (typeof windows === 'string') return replace(parent, index, [...node.children, ...elsewhere(windows, districts)]);
+    // A book that one can send by mail has no photographs; what each shows is said.
+    if (node.tagName === 'img') return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
+    if (isWrapping(node)) return replace(parent, index, node.children);
+    turn(node);
+    return undefined;
+  });
+  leadFromLines(tree);
+  for (const half of all(tree, (node) => isOf(node, 'year-list')).flatMap((list) => all(list, ({ tagName }) => tagName === 'li'))) filled(half);
+  while (emptied(tree)) continue;
+  return tree;
+}
+
+const UNPRINTED = ['script', 'source', 'noscript', 'style', 'template', 'meta', 'link', 'nav', 'button', 'input', 'select', 'textarea', 'progress', 'output'];
+
+function isGone(node: Element): boolean {
+  const { tagName, properties } = node;
+  if (properties.hidden !== undefined) return true;
+  // A box to tick stays, and turns into an empty one.
+  if (UNPRINTED.includes(tagName)) return properties.type !== 'checkbox';
+  if (tagName === 'form') return isOf(node, 'asks');
+  if (tagName === 'g') return isOf(node, 'other');
+  // The year's own page has the ring whole.
+  if (isOf(node, 'ring-place')) return all(node, (each) => isOf(each, 'linked') || isOf(each, 'curve')).length === 0;
+  if (tagName === 'a') return isOf(node, 'button') && properties.href?.toString().startsWith('#') === true;
+  if (isOf(node, 'press') || isOf(node, 'deeds') || isOf(node, 'result') || isOf(node, 'no-notice')) return true;
+  // Sources and cautions stand in the book anyway; a sheet by itself needs them once more.
+  if (isOf(node, 'only-paper')) return isOf(node, 'in-line') || isOf(node, 'listed');
+  return isOf(node, 'no-print') && properties.dataInBook === undefined;
+}
+
+/** What says nothing to a reader of paper; a calculator's own tag, and a form that is no more than its boxes. */
+function isWrapping({ tagName, properties }: Element): boolean {
+  if (['data', 'time', 'label', 'form', 'picture'].includes(tagName) || tagName.includes('-')) return true;
+  return tagName === 'span' && !/step-words|when|status|tick|phase-name/.test(String(properties.className ?? ''));
+}
+
+function turn(node: Element): void {
+  const { tagName } = node;
+  if (tagName === 'input') Object.assign(node, { tagName: 'span', properties: { className: ['tick'] }, children: [{ type: 'text', value: '☐' }] });
+  if (['details', 'aside', 'article'].includes(tagName)) node.tagName = 'div';
+  if (tagName === 'summary') Object.assign(node, { tagName: 'p', properties: { className: ['unfolded'] } });
+  if (tagName === 'svg') named(node);
+}
+
+/** A picture says its name by itself, so that no `id` has to. */
+function named(svg: Element): void {
+  svg.properties.role = 'img';
+  delete svg.properties.ariaLabelledBy;
+  for (const child of svg.children) if (child.type === 'element' && child.tagName === 'title') delete child.properties.id;
+  visit(svg, 'element', (node, index, parent) => (node.tagName === 'a' && parent && index !== undefined ? replace(parent, index, node.children) : undefined));
+}
+
+/** Of `valley 05-03 05-17;hill 05-12 05-26` the days that are others than the first one's. */
+function elsewhere(windows: string, districts: Districts): ElementContent[] {
+  const [first, ...others] = windows.split(';').map((each) => each.split(' ') as [id: string, from: string, to: string]);
+  const differing = others.filter(([, from, to]) => from !== first![1] || to !== first![2]);
+  return differing.map(([id, from, to]) => ({ type: 'text', value: ` (${districts.get(id) ?? id}: ${formatMonthDays(from as MonthDay, to as MonthDay)})` }));
+}
+
+/** A line of a box that ends in "more" is the link itself: its words say where it leads, and nothing is read twice. */
+function leadFromLines(tree: Root): void {
+  for (const line of all(tree, (node) => isOf(node, 'box')).flatMap((box) => all(box, ({ tagName }) => tagName === 'li'))) {
+    const more = line.children.find((child): child is Element => child.type === 'element' && child.tagName === 'a' && isOf(child, 'no-print'));
+    if (more && line.children.every((child) => child === more || child.type === 'text')) line.children = [{ ...more, children: [{ type: 'text', value: wordsOf(line.children.filter((child) => child !== more)) }] }];
+  }
+}
+
+/** "Nothing begins" stands below every list of the year; the style sheet of the pages shows it below an empty one. */
+function filled(half: Element): void {
+  const list = half.children.find((child): child is Element => child.type === 'element' && child.tagName === 'ul');
+  if (list && all(list, ({ tagName }) => tagName === 'li').length > 0) half.children = half.children.filter((child) => !(child.type === 'element' && child.tagName === 'p'));
+}
+
+const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'circle', 'use']);
+
+/** Takes out what holds nothing any more; true when there was something. */
+function emptied(tree: Root): boolean {
+  let found = false;
+  visit(tree, 'element', (node, index, parent) => {
+    if (index === undefined || !parent || KEPT_EMPTY.has(node.tagName)) return undefined;
+    if (node.children.some((child) => child.type === 'element' || (child.type === 'text' && child.value.trim() !== ''))) return undefined;
+    found = true;
+    return replace(parent, index, []);
+  });
+  return found;
+}
+
+function replace(parent: Parents, index: number, others: readonly ElementContent[]): [typeof SKIP, number] {
+  (parent.children as ElementContent[]).splice(index, 1, ...others);
+  return [SKIP, index];
+}

@@ -1,0 +1,59 @@
+/*
+ * Which drawn pages the book holds, and in what order: the parts of the thumb index one after the other, in each the page
+ * that opens it, then every page below the one that lists it, in the order in which that one names them.
+ */
+import { isPublished, titleOf, type BuiltPage } from '../built-pages.ts';
+
+/** A page of the book with the pages below it. */
+export type Leaf = { page: BuiltPage; title: string; below: Leaf[] };
+export type Part = { name: string; leaves: Leaf[] };
+
+/** A page that is nothing without its form: in a book one looks into the contents. */
+const ONLY_LIVE = ['search/'];
+
+export const isInBook = (page: BuiltPage): boolean => isPublished(page) && !ONLY_LIVE.includes(page.place);
+
+/** @throws Error when a page stands in no part: it would be missing from the book unsaid. */
+export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
+  const held = pages.filter(isInBook);
+  const placed = held.map((page) => ({ page, ...thumbOf(page) }));
+  const names = [...(held[0]?.html.match(THUMBS)?.[1] ?? '').matchAll(/<a [^>]*>([^<]*)<\/a>/g)].map(([, name]) => name!);
+  const lost = placed.filter(({ part }) => !names.includes(part));
+  if (lost.length > 0) throw new Error(`the book has no part for ${lost.map(({ page }) => page.file).join(', ')}`);
+  return names.flatMap((name) => {
+    const own = placed.filter(({ part }) => part === name);
+    const first = own.find(({ opens }) => opens) ?? own[0];
+    return first ? [{ name, leaves: treeOf(first.page, own.map(({ page }) => page), base) }] : [];
+  });
+}
+
+/** All leaves one after the other, as they are read. */
+export const inOrder = (leaves: readonly Leaf[]): Leaf[] => leaves.flatMap((leaf) => [leaf, ...inOrder(leaf.below)]);
+
+const THUMBS = /<nav class="thumbs"[^>]*>([\s\S]*?)<\/nav>/;
+
+function thumbOf({ html }: BuiltPage): { part: string; opens: boolean } {
+  const here = /<a [^>]*aria-current="(page|true)"[^>]*>([^<]*)<\/a>/.exec(THUMBS.exec(html)?.[1] ?? '');
+  return { part: here?.[2] ?? '', opens: here?.[1] === 'page' };
+}
+
+/** The page that opens a part, and beside it those that stand below no other. */
+function treeOf(first: BuiltPage, pages: readonly BuiltPage[], base: string): Leaf[] {
+  const parentOf = ({ place }: BuiltPage): BuiltPage =>
+    pages.filter((other) => other !== first && other.place !== place && place.startsWith(other.place)).sort((a, b) => b.place.length - a.place.length)[0] ?? first;
+  const below = (parent: BuiltPage): Leaf[] => {
+    const named = namedOn(parent, base);
+    const rank = ({ place }: BuiltPage): number => (named.includes(place) ? named.indexOf(place) : named.length);
+    return pages
+      .filter((page) => page !== first && parentOf(page) === parent)
+      .sort((a, b) => rank(a) - rank(b) || (a.place < b.place ? -1 : 1))
+      .map((page) => ({ page, title: titleOf(page), below: below(page) }));
+  };
+  return [{ page: first, title: titleOf(first), below: [] }, ...below(first)];
+}
+
+/** Places that the main text of a page leads to, in its order. */
+function namedOn({ html }: BuiltPage, base: string): string[] {
+  const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
+  return [...new Set([...main.matchAll(/href="([^"#?]+)/g)].map(([, href]) => href!).filter((href) => href.startsWith(base)).map((href) => href.slice(base.length)))];
+}

@@ -1,0 +1,22 @@
+/* How big the two books are: written where pages lead to them, and told to whoever builds. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { BuiltPage } from '../built-pages.ts';
+
+/** Bytes that a book without photographs should not pass, to be sent by mail and read on an old device. */
+const LARGE = 1_000_000;
+
+/** Fills `<span data-book="epub"></span>` in the pages; gives a sentence, and one for each book that is large. */
+export function nameSizes(site: string, pages: readonly BuiltPage[], { html, epub }: { html: string; epub: Uint8Array }): string[] {
+  const sizes: Record<string, number> = { html: Buffer.byteLength(html), epub: epub.length };
+  for (const page of pages.filter((each) => each.html.includes('data-book="'))) {
+    writeFileSync(join(site, page.file), page.html.replace(/(<span data-book="(\w+)">)(<\/span>)/g, (whole, begin: string, kind: string, end: string) => (sizes[kind] ? `${begin}${megabytes(sizes[kind])}${end}` : whole)));
+  }
+  const large = Object.entries(sizes).filter(([, bytes]) => bytes > LARGE);
+  return [
+    `Book: handbook.epub, ${megabytes(sizes.epub!)}; handbook.html, ${megabytes(sizes.html!)}.`,
+    ...large.map(([kind, bytes]) => `handbook.${kind} is ${megabytes(bytes)}, more than 1 MB: it takes long on a weak line.`),
+  ];
+}
+
+const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(2)} MB`;
