@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { before, test } from 'node:test';
 import { gunzipSync, gzipSync } from 'node:zlib';
+import { strFromU8, unzipSync } from 'fflate';
 import ICAL from 'ical.js';
 import { sourceFingerprint } from '../../src/desk/freshness.ts';
 import { projectFolder } from '../../src/desk/places.ts';
@@ -89,7 +90,10 @@ test('a draft is in no file of the site', async () => {
   const drafts = readFolder(content).entries.filter((entry) => (entry.fields.value as { draft?: boolean }).draft === true);
   const titles = drafts.map((entry) => (entry.fields.value as { title?: string; word?: string }).title ?? (entry.fields.value as { word?: string }).word!).filter(Boolean);
   assert.ok(titles.length > 0, 'the fixture holds drafts');
-  for (const name of ['club.ics', 'search-words.json', 'edition.json']) for (const title of titles) assert.ok(!readFileSync(join(folder, name), 'utf8').includes(title), `${title} in ${name}`);
+  for (const name of ['club.ics', 'search-words.json', 'edition.json', 'handbook.html']) for (const title of titles) assert.ok(!readFileSync(join(folder, name), 'utf8').includes(title), `${title} in ${name}`);
+  const leaves = Object.entries(unzipSync(readFileSync(join(folder, 'handbook.epub'))));
+  assert.ok(leaves.length > 20);
+  for (const [name, bytes] of leaves) for (const title of titles) assert.ok(!strFromU8(bytes).includes(title), `${title} in ${name}`);
 });
 
 test('a second build of one input, in another folder, is the same byte for byte', { timeout: 180_000 }, async (context) => {
@@ -109,7 +113,7 @@ test('a second build of one input, in another folder, is the same byte for byte'
     if (sourceFingerprint(projectFolder, content) !== input) continue;
     assert.deepEqual([...second.keys()], [...first.keys()]);
     assert.deepEqual([...first].filter(([file, bytes]) => second.get(file) !== bytes).map(([file]) => file), []);
-    assert.ok(first.has('sitemap.xml') && first.has('club.ics') && first.has('pagefind/pagefind.js'));
+    assert.ok(first.has('sitemap.xml') && first.has('club.ics') && first.has('pagefind/pagefind.js') && first.has('handbook.epub') && first.has('handbook.html'));
     return;
   }
   context.skip('the project was changed during every try');

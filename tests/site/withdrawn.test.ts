@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { gunzipSync } from 'node:zlib';
+import { strFromU8, unzipSync } from 'fflate';
 import { collectionNames } from '../../src/schemas/collections.ts';
 import { projectFolder } from '../../src/desk/places.ts';
 import { builtFolder, type Built } from './built-site.ts';
@@ -53,12 +54,13 @@ function withdraw(path: string, kind: string, field: RegExp): void {
   writeFileSync(path, lines.join('\n'));
 }
 
-/** Every file that is published, as text; the pieces of the search index unpacked. */
+/** Every file that is published, as text; the pieces of the search index and the book unpacked. */
 const texts = (): { file: string; text: string }[] =>
   readdirSync(built.folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => statSync(join(built.folder, file)).isFile() && !/\.(woff2|wasm|png|jpe?g)$/.test(file))
     .map((file) => {
       const bytes = readFileSync(join(built.folder, file));
+      if (file.endsWith('.epub')) return { file, text: Object.values(unzipSync(bytes)).map((each) => strFromU8(each)).join('\n') };
       return { file, text: (bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes).toString('utf8') };
     });
 

@@ -60,7 +60,7 @@ function navigation({ front: { club }, parts, chapters }: Bound): string {
 
 /** A document of XHTML. Everything in it comes from trees, so that every tag is closed and every sign escaped. */
 function xhtml(language: string, title: string, body: readonly (Element | Root)[]): string {
-  const drawn = body.map((each) => toHtml(each, { closeSelfClosing: true, collapseEmptyAttributes: false })).join('\n');
+  const drawn = body.map((each) => toHtml(each, { closeSelfClosing: true })).join('\n');
   return [
     '<?xml version="1.0" encoding="utf-8"?>',
     '<!DOCTYPE html>',

@@ -38,9 +38,10 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
   const worn = dressFor(chapters);
   const partId = (index: number): string => `part-${index + 1}`;
   const body = [
-    h('p', { class: 'at-hand' }, unwell()),
+    h('section', { class: 'at-hand', ariaLabel: 'Someone is unwell' }, unwell()),
     titleLeaf(front, unwell()),
     h('nav', { class: 'contents', id: 'contents', ariaLabel: 'Contents' }, [
+      h('h2', 'Contents'),
       ...parts.map(({ name, leaves }, index) => h('div', { class: inOrder(leaves).length > 9 ? 'many' : undefined }, [h('h3', [h('a', { href: `#${partId(index)}` }, `${partNumber(index)}: ${name}`)]), contentsList(leaves, addressOf)])),
       h('div', [h('h3', [h('a', { href: '#sources' }, 'Sources')])]),
     ]),
@@ -48,17 +49,17 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
       ...parts.map(({ name, leaves }, index) => h('section', { id: partId(index) }, [h('h2', [h('small', partNumber(index)), ' ', name]), ...inOrder(leaves).map((leaf) => chapterOf(chapters.get(leaf.page.place)!, chapters, worn))])),
       h('section', { id: 'sources' }, [h('h2', 'Sources'), sourcesList(sources)]),
     ]),
-    h('p', { class: 'foot' }, `${club.almanac}, ${editionWords(day)}. ${club.name}, ${club.place}.`),
+    h('footer', { class: 'foot' }, `${club.almanac}, ${editionWords(day)}. ${club.name}, ${club.place}.`),
     h('nav', { class: 'thumbs', ariaLabel: 'Parts of the book' }, [h('a', { href: '#contents' }, 'Contents'), ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name))]),
   ];
   const styles = `${bookStyles()}${oneFileStyles()}${footOfSheets(front, unwell())}`;
   const policy = `default-src 'none'; style-src ${hashOf(styles)}; base-uri 'none'; form-action 'none'`;
   const html = [
     `<!DOCTYPE html>\n<html lang="${club.language}">\n<head>\n<meta charset="utf-8">\n<meta http-equiv="Content-Security-Policy" content="${policy}">\n<meta name="viewport" content="width=device-width, initial-scale=1">`,
-    toHtml(h('title', `${club.almanac}, ${editionWords(day)}`)),
+    toHtml(h('title', `${club.almanac}, ${editionWords(day)}`), { characterReferences: { useNamedReferences: true } }),
     ...(club.demonstration ? ['<meta name="robots" content="noindex">'] : []),
     `<style>${styles}</style>\n</head>\n<body>`,
-    ...body.map((each) => toHtml(each, { closeEmptyElements: true, tightSelfClosing: true, preferUnquoted: true })),
+    ...body.map((each) => toHtml(each, { closeEmptyElements: true, tightSelfClosing: true, preferUnquoted: true, characterReferences: { useNamedReferences: true } })),
     '</body>\n</html>\n',
   ].join('\n');
   return { html, styles };
