@@ -21,7 +21,7 @@ rows<{ href: string; root: string | null }, Led>(
     { case: 'a place on it', given: { href: '/bees/pests/varroa/#field-test', root: null }, expect: { kind: 'inside', place: 'pests/varroa/', id: 'field-test' }, from: 'links.ts' },
     { case: 'a place that is gone: the page', given: { href: '/bees/pests/varroa/#gone', root: null }, expect: { kind: 'inside', place: 'pests/varroa/', id: '' }, from: 'links.ts' },
     { case: 'beside the page itself', given: { href: '../varroa/', root: null }, expect: { kind: 'inside', place: 'pests/varroa/', id: '' }, from: 'RFC 3986, 5.4' },
-    { case: 'a filled form, address unknown: words', given: { href: '/bees/work-it-out/syrup/#amount=25', root: null }, expect: { kind: 'nowhere' }, from: 'links.ts' },
+    { case: 'a filled form, address unknown: words, and the page near by', given: { href: '/bees/work-it-out/syrup/#amount=25', root: null }, expect: { kind: 'nowhere', near: 'work-it-out/syrup/' }, from: 'links.ts' },
     { case: 'a filled form, address known', given: { href: '/bees/work-it-out/syrup/#amount=25', root }, expect: { kind: 'outside', address: `${root}work-it-out/syrup/#amount=25` }, from: 'links.ts' },
     { case: 'the search', given: { href: '/bees/search/?q=mites', root }, expect: { kind: 'outside', address: `${root}search/?q=mites` }, from: 'links.ts' },
     { case: 'a file of the site, address unknown: words', given: { href: '/bees/club.ics', root: null }, expect: { kind: 'nowhere' }, from: 'links.ts' },

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { fromHtml } from 'hast-util-from-html';
-import type { Element, ElementContent, Root } from 'hast';
+import type { Element, Root } from 'hast';
 import { visit } from 'unist-util-visit';
 import type { Built } from '../site/built-site.ts';
 
@@ -27,7 +27,6 @@ export function text(node: Root | Element | undefined): string {
 }
 
 export const classed = (node: Element, name: string): boolean => Array.isArray(node.properties.className) && node.properties.className.includes(name);
-export const isElement = (node: ElementContent): node is Element => node.type === 'element';
 
 /** The chapters of the one file by their `id`, in order. */
 export const chaptersIn = (book: Root): Map<string, Element> => new Map(elements(book, ({ tagName }) => tagName === 'article').map((each) => [String(each.properties.id), each]));

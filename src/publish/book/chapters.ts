@@ -3,11 +3,11 @@
  * heading are written differs between the two files, so that is left to whoever puts them on (`dress`).
  */
 import type { Element, Root } from 'hast';
-import { toHtml } from 'hast-util-to-html';
 import { h } from 'hastscript';
 import { SKIP, visit } from 'unist-util-visit';
 import type { BuiltPage } from '../built-pages.ts';
 import { leadsTo, type Target } from './links.ts';
+import { drawOnce, leaveToBelow, sayOnce } from './once.ts';
 import { onPaper, type Districts } from './on-paper.ts';
 import { inOrder, type Leaf, type Part } from './order.ts';
 import { makePlain } from './plain.ts';
@@ -46,12 +46,14 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   const slugs = slugsOf(leaves);
   const sources = new Sources(setting.publications);
   const trees = new Map(leaves.map(({ page }) => [page.place, onPaper(page.html, setting.districts)] as const));
-  const ids = new Map([...trees].map(([place, tree]) => [place, new Set(named(tree).map(([, id]) => id))] as const));
   const ledes = new Map([...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lede'))?.children ?? [])] as const));
   drawOnce(leaves, trees, setting.base);
   const marks = new Map([...trees].map(([place, tree]) => [place, settleSources(tree, place, sources)] as const));
   for (const tree of trees.values()) pointAtSources(tree, sources);
-  const links = new Map(leaves.map(({ page }) => [page.place, linksIn(trees.get(page.place)!, page, ids, setting)] as const));
+  for (const { page } of leaves) leaveToBelow(trees.get(page.place)!, page.place, setting.base);
+  const ids = new Map([...trees].map(([place, tree]) => [place, new Set(named(tree).map(([, id]) => id))] as const));
+  const titles = new Map(leaves.map(({ page, title }) => [page.place, title] as const));
+  const links = new Map(leaves.map(({ page }) => [page.place, linksIn(trees.get(page.place)!, page, { ids, titles }, setting)] as const));
   const wanted = new Set([...links.values()].flat().map(([, { place, id }]) => `${place}#${id}`));
   const chapters = new Map(leaves.map(({ page: { place }, title }): [string, Chapter] => {
     const tree = trees.get(place)!;
@@ -90,7 +92,7 @@ function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
 }
 
 /** Settles every link, those along which letters of a picture run as well: those that stay in the book are returned, the others get a whole address or become words. */
-function linksIn(tree: Root, page: BuiltPage, ids: ReadonlyMap<string, ReadonlySet<string>>, { base, root }: Setting): [Element, Target][] {
+function linksIn(tree: Root, page: BuiltPage, { ids, titles }: { ids: ReadonlyMap<string, ReadonlySet<string>>; titles: ReadonlyMap<string, string> }, { base, root }: Setting): [Element, Target][] {
   const found: [Element, Target][] = [];
   visit(tree, 'element', (node, index, parent) => {
     const { href } = node.properties;
@@ -99,35 +101,11 @@ function linksIn(tree: Root, page: BuiltPage, ids: ReadonlyMap<string, ReadonlyS
     if (led.kind === 'inside') found.push([node, led]);
     if (led.kind === 'outside') node.properties.href = led.address;
     if (led.kind !== 'nowhere') return undefined;
-    parent.children.splice(index, 1, ...node.children);
+    const near = led.near === undefined || led.near === page.place ? [] : [{ type: 'text' as const, value: ' (' }, h('a', { href: `${base}${led.near}` }, titles.get(led.near)), { type: 'text' as const, value: ')' }];
+    parent.children.splice(index, 1, ...node.children, ...near);
     return [SKIP, index];
   });
   return found;
-}
-
-/** A drawing that stands on two pages is drawn on the first; the other keeps its words and says where. */
-function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Root>, base: string): void {
-  const drawn = new Map<string, BuiltPage & { title: string }>();
-  for (const { page, title } of leaves) {
-    for (const figure of all(trees.get(page.place)!, ({ tagName }) => tagName === 'figure')) {
-      const lines = figure.children.find((child): child is Element => child.type === 'element' && child.tagName === 'svg');
-      const before = lines && drawn.get(toHtml(lines));
-      if (before) figure.children = [h('p', ['Drawn under ', h('a', { href: `${base}${before.place}` }, before.title), '.']), ...figure.children.filter((child) => child !== lines)];
-      else if (lines) drawn.set(toHtml(lines), { ...page, title });
-    }
-  }
-}
-
-/** Where a row names a page of the book, what that page says of itself first is not said here too. */
-function sayOnce(tree: Root, links: readonly (readonly [Element, Target])[], ledes: ReadonlyMap<string, string>): void {
-  const leads = new Map(links.filter(([, { id }]) => id === '').map(([link, { place }]) => [link, ledes.get(place) ?? '']));
-  for (const row of all(tree, ({ tagName }) => tagName === 'li')) {
-    const lede = row.children.map((child) => (child.type === 'element' ? leads.get(child) : undefined)).find(Boolean);
-    for (const line of lede ? row.children : []) {
-      const [begin] = line.type === 'element' && line.tagName === 'p' ? line.children : [];
-      if (begin?.type === 'text' && begin.value.trim() === lede) begin.value = '';
-    }
-  }
 }
 
 const named = (tree: Root): [Element, string][] => all(tree, ({ properties }) => properties.id !== undefined).map((node) => [node, String(node.properties.id)]);

@@ -31,7 +31,7 @@ export function onPaper(html: string, districts: Districts): Root {
   });
   leadFromLines(tree);
   for (const half of all(tree, (node) => isOf(node, 'year-list')).flatMap((list) => all(list, ({ tagName }) => tagName === 'li'))) filled(half);
-  while (emptied(tree)) continue;
+  dropEmpty(tree);
   return tree;
 }
 
@@ -82,8 +82,16 @@ function elsewhere(windows: string, districts: Districts): ElementContent[] {
   return differing.map(([id, from, to]) => ({ type: 'text', value: ` (${districts.get(id) ?? id}: ${formatMonthDays(from as MonthDay, to as MonthDay)})` }));
 }
 
-/** A line of a box that ends in "more" is the link itself: its words say where it leads, and nothing is read twice. */
+/** A line of a box, or a word of the word list, that ends in "more" is the link itself: it says where it leads, and nothing is read twice. */
 function leadFromLines(tree: Root): void {
+  for (const word of all(tree, (node) => isOf(node, 'word'))) {
+    const [name] = all(word, ({ tagName }) => tagName === 'b');
+    const [meaning] = all(word, ({ tagName }) => tagName === 'dd');
+    const more = meaning?.children.findLast((child): child is Element => child.type === 'element');
+    if (!name || !meaning || more?.tagName !== 'a') continue;
+    meaning.children = meaning.children.filter((child) => child !== more);
+    name.children = [{ ...more, children: name.children }];
+  }
   for (const line of all(tree, (node) => isOf(node, 'box')).flatMap((box) => all(box, ({ tagName }) => tagName === 'li'))) {
     const more = line.children.find((child): child is Element => child.type === 'element' && child.tagName === 'a' && isOf(child, 'no-print'));
     if (more && line.children.every((child) => child === more || child.type === 'text')) line.children = [{ ...more, children: [{ type: 'text', value: wordsOf(line.children.filter((child) => child !== more)) }] }];
@@ -98,8 +106,8 @@ function filled(half: Element): void {
 
 const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'circle', 'use']);
 
-/** Takes out what holds nothing any more; true when there was something. */
-function emptied(tree: Root): boolean {
+/** Takes out what holds nothing any more, and then what held only that. */
+export function dropEmpty(tree: Root): void {
   let found = false;
   visit(tree, 'element', (node, index, parent) => {
     if (index === undefined || !parent || KEPT_EMPTY.has(node.tagName)) return undefined;
@@ -107,7 +115,7 @@ function emptied(tree: Root): boolean {
     found = true;
     return replace(parent, index, []);
   });
-  return found;
+  if (found) dropEmpty(tree);
 }
 
 function replace(parent: Parents, index: number, others: readonly ElementContent[]): [typeof SKIP, number] {

@@ -50,16 +50,12 @@ function stripPicture(svg: Element, classes: ReadonlySet<string>): typeof SKIP {
 /** A table of three columns fits the narrowest window: its frame is for nothing. */
 const isNarrow = (node: Element): boolean => isOf(node, 'sideways') && all(node, ({ tagName }) => tagName === 'tr').every((row) => row.children.filter((child) => child.type === 'element').length <= 3);
 
-/** What is led to may as well be the heading that a frame begins with; a class of small print, the one line in its frame. */
+/** What is led to may as well be the heading that a frame begins with. */
 function handOn(frame: Element): void {
   const within = frame.children.filter((child): child is Element => child.type === 'element');
   const [begin] = within;
   if (begin && Object.keys(frame.properties).join() === 'id' && /^h[2-6]$/.test(begin.tagName) && begin.properties.id === undefined) {
     begin.properties.id = frame.properties.id;
-    frame.properties = {};
-  }
-  if (begin?.tagName === 'p' && within.length === 1 && Object.keys(frame.properties).join() === 'className' && Object.keys(begin.properties).length === 0 && ['reason'].includes(String(frame.properties.className))) {
-    begin.properties.className = frame.properties.className;
     frame.properties = {};
   }
 }

@@ -1,0 +1,40 @@
+/* What pages say each for itself and a book says once: a drawing, the rows that lead to the pages below, the first words of a page. */
+import type { Element, Root } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import { h } from 'hastscript';
+import { all, isOf } from './find.ts';
+import type { Target } from './links.ts';
+import { dropEmpty } from './on-paper.ts';
+import type { Leaf } from './order.ts';
+
+/** A drawing that stands on two pages is drawn on the first; the other keeps its words and says where. */
+export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Root>, base: string): void {
+  const drawn = new Map<string, { place: string; title: string }>();
+  for (const { page, title } of leaves) {
+    for (const figure of all(trees.get(page.place)!, ({ tagName }) => tagName === 'figure')) {
+      const lines = figure.children.find((child): child is Element => child.type === 'element' && child.tagName === 'svg');
+      const before = lines && drawn.get(toHtml(lines));
+      if (before) figure.children = [h('p', ['Drawn under ', h('a', { href: `${base}${before.place}` }, before.title), '.']), ...figure.children.filter((child) => child !== lines)];
+      else if (lines) drawn.set(toHtml(lines), { place: page.place, title });
+    }
+  }
+}
+
+/** Rows that name single places on the pages below, which follow and name them: in a book the contents lead there. */
+export function leaveToBelow(tree: Root, place: string, base: string): void {
+  const leadsBelow = (node: Element): boolean => place !== '' && new RegExp(`^${base}${place}[^#]+#`).test(String(node.properties.href));
+  for (const list of all(tree, (node) => isOf(node, 'rows'))) list.children = list.children.filter((row) => row.type !== 'element' || !row.children.some((child) => child.type === 'element' && leadsBelow(child)));
+  dropEmpty(tree);
+}
+
+/** Where a row names a page of the book, what that page says of itself first is not said here too. */
+export function sayOnce(tree: Root, links: readonly (readonly [Element, Target])[], ledes: ReadonlyMap<string, string>): void {
+  const leads = new Map(links.filter(([, { id }]) => id === '').map(([link, { place }]) => [link, ledes.get(place) ?? '']));
+  for (const row of all(tree, ({ tagName }) => tagName === 'li')) {
+    const lede = row.children.map((child) => (child.type === 'element' ? leads.get(child) : undefined)).find(Boolean);
+    for (const line of lede ? row.children : []) {
+      const [begin] = line.type === 'element' && line.tagName === 'p' ? line.children : [];
+      if (begin?.type === 'text' && begin.value.trim() === lede) begin.value = '';
+    }
+  }
+}
