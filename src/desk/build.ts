@@ -11,7 +11,7 @@ import type { Day } from '../../shared/days/day.ts';
 import { preparePictures } from '../pictures/prepare.ts';
 import { readRecord } from '../publish/changes.ts';
 import { faultLine, inReadingOrder } from '../reader/fault.ts';
-import { readFolder } from '../reader/folder.ts';
+import { openFolder } from '../reader/loader.ts';
 import { publish } from '../publish/publish.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
@@ -27,7 +27,7 @@ export type BuildOptions = { content: string; out: string; base: string; site?: 
 /** Builds a club's folder into `out`; false when it could not, after saying why in sentences. */
 export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
   const say = (line: string): void => (options.quiet ? undefined : console.log(line));
-  const folder = readFolder(options.content);
+  const folder = openFolder(resolve(options.content), true);
   const pictures = await preparePictures(folder, picturesFolder, once(() => say('Making pictures ready; each is kept for the next build ...')));
   const faults = inReadingOrder([...checkFolder(folder), ...pictures.faults]);
   if (faults.length > 0) {

@@ -8,12 +8,15 @@ import { fileURLToPath } from 'node:url';
 import type { Loader } from 'astro/loaders';
 import { isWhole, readFolder, type Folder } from './folder.ts';
 
-let held: { directory: string; folder: Folder } | null = null;
+/** Astro runs a copy of this file out of its own bundle: what the desk has read and checked is kept where both find it. */
+const HELD = Symbol.for('almanac: the open folder');
+const open = globalThis as { [HELD]?: Folder };
 
-/** The folder is read once for all collections of a build; `fresh` reads it again. */
+/** The folder is read once a build, so that what was checked is what is drawn; `fresh` reads it again. */
 export function openFolder(directory: string, fresh = false): Folder {
-  if (fresh || held?.directory !== directory) held = { directory, folder: readFolder(directory) };
-  return held.folder;
+  const held = open[HELD];
+  if (held && !fresh && held.directory === directory) return held;
+  return (open[HELD] = readFolder(directory));
 }
 
 /** The entries of one collection below `directory`. */
