@@ -43,11 +43,19 @@ export type Sound = {
 const schemaOf = (entry: Entry): z.ZodType | null =>
   entry.collection === 'club' ? clubSchema : ((collections as Record<string, { schema: z.ZodType }>)[entry.collection]?.schema ?? null);
 
+type Judged = z.ZodSafeParseResult<unknown> | undefined;
+const judgements = new WeakMap<Entry, Judged>();
+
+/** What its schema says of an entry; asked once, however many want to know. */
+function judged(entry: Entry): Judged {
+  if (!judgements.has(entry)) judgements.set(entry, schemaOf(entry)?.safeParse(entry.fields.value ?? {}));
+  return judgements.get(entry);
+}
+
 export function fieldFaults(folder: Folder): Fault[] {
   const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
   return all.filter((entry) => entry.fields.value !== undefined).flatMap((entry) => {
-    const result = schemaOf(entry)?.safeParse(entry.fields.value ?? {});
-    const issues = result?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
+    const issues = judged(entry)?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
     const misspelt = new Set(issues.flatMap((issue) => meantBy(entry, issue)));
     return issues.filter(({ path }) => valueAt(entry.fields.value, path) !== undefined || !misspelt.has(String(path))).flatMap((issue) => faultsOf(entry, issue));
   });
@@ -65,7 +73,7 @@ export function sound(folder: Folder): Sound {
 }
 
 function passed(entry: Entry): SoundEntry | null {
-  const result = schemaOf(entry)?.safeParse(entry.fields.value ?? {});
+  const result = judged(entry);
   return result?.success ? { ...entry, data: result.data } : null;
 }
 
