@@ -83,10 +83,11 @@ export const isOwnName = (name: string): boolean => OWN.includes(name) || /^(par
 function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
   const places = leaves.map(({ page: { place } }) => place);
   const lastOf = (place: string): string => place.split('/').at(-2) ?? 'now';
-  const lasts = places.map(lastOf);
-  const isFree = (last: string): boolean => lasts.filter((other) => other === last).length === 1 && !isOwnName(last);
+  const byLast = Map.groupBy(places, lastOf);
+  const isFree = (last: string): boolean => byLast.get(last)!.length === 1 && !isOwnName(last);
   const slugs = places.map((place) => (place === '' || isFree(lastOf(place)) ? lastOf(place) : place.replace(/\/$/, '').replaceAll('/', '--')));
-  const odd = slugs.find((slug, index) => !/^[a-z0-9-]+$/i.test(slug) || slugs.indexOf(slug) !== index);
+  const before = new Set<string>();
+  const odd = slugs.find((slug) => !/^[a-z0-9-]+$/i.test(slug) || before.size === before.add(slug).size);
   if (odd !== undefined) throw new Error(`the book cannot name the page ${odd}`);
   return new Map(places.map((place, index) => [place, slugs[index]!]));
 }

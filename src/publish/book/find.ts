@@ -5,10 +5,14 @@ import { EXIT, visit } from 'unist-util-visit';
 /** Whether an element is of a class. */
 export const isOf = (node: Element, name: string): boolean => Array.isArray(node.properties.className) && node.properties.className.includes(name);
 
-/** Every element below that passes, in their order. */
+/** Every element that passes, in their order. By our own feet: this is asked so often that the walker's account of every step was a third of the book's time. */
 export function all(tree: Root | Element | undefined, passes: (node: Element) => boolean): Element[] {
   const found: Element[] = [];
-  if (tree) visit(tree, 'element', (node) => void (passes(node) && found.push(node)));
+  const look = (node: Root | ElementContent): void => {
+    if (node.type === 'element' && passes(node)) found.push(node);
+    if ('children' in node) for (const child of node.children) look(child as ElementContent);
+  };
+  if (tree) look(tree);
   return found;
 }
 

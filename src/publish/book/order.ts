@@ -39,18 +39,20 @@ function thumbOf({ html }: BuiltPage): { part: string; opens: boolean } {
 
 /** The page that opens a part, and beside it those that stand below no other. */
 function treeOf(first: BuiltPage, pages: readonly BuiltPage[], base: string): Leaf[] {
-  const parentOf = ({ place }: BuiltPage): BuiltPage =>
-    pages.filter((other) => other !== first && other.place !== place && place.startsWith(other.place)).sort((a, b) => b.place.length - a.place.length)[0] ?? first;
+  const others = new Map(pages.filter((page) => page !== first).map((page) => [page.place, page]));
+  const children = Map.groupBy(others.values(), ({ place }) => foldersAbove(place).filter((folder) => folder !== place).map((folder) => others.get(folder)).find(Boolean) ?? first);
   const below = (parent: BuiltPage): Leaf[] => {
-    const named = namedOn(parent, base);
-    const rank = ({ place }: BuiltPage): number => (named.includes(place) ? named.indexOf(place) : named.length);
-    return pages
-      .filter((page) => page !== first && parentOf(page) === parent)
+    const ranks = new Map(namedOn(parent, base).map((place, rank) => [place, rank]));
+    const rank = ({ place }: BuiltPage): number => ranks.get(place) ?? ranks.size;
+    return (children.get(parent) ?? [])
       .sort((a, b) => rank(a) - rank(b) || (a.place < b.place ? -1 : 1))
       .map((page) => ({ page, title: titleOf(page), below: below(page) }));
   };
   return [{ page: first, title: titleOf(first), below: [] }, ...below(first)];
 }
+
+/** `year/`, then the first page's nothing, of `year/bloom/`. */
+const foldersAbove = (place: string): string[] => [...place.matchAll(/\/(?=[^/])/g)].map(({ index }) => place.slice(0, index + 1)).reverse().concat('');
 
 /** Places that the main text of a page leads to, in its order. */
 function namedOn({ html }: BuiltPage, base: string): string[] {
