@@ -24,8 +24,12 @@ const LARGE = 1_000_000;
 export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
   const all = filesIn(site);
   const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file));
-  const files = leastFirst(site, base, read).map((file) => [placeOf(file), digestOf(site, file)] as const);
-  const bytes = read.reduce((sum, file) => sum + gzipSync(readFileSync(join(site, file)), { level: 9 }).length, 0);
+  let bytes = 0;
+  const files = leastFirst(site, base, read).map((file) => {
+    const content = readFileSync(join(site, file));
+    bytes += gzipSync(content, { level: 9 }).length;
+    return [placeOf(file), createHash('sha256').update(content).digest('base64')] as const;
+  });
   const size = `${(bytes / 1e6).toFixed(1)} MB`;
   const copy = {
     base,
@@ -52,7 +56,6 @@ const filesIn = (site: string): string[] =>
     .sort();
 
 const placeOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1');
-const digestOf = (site: string, file: string): string => createHash('sha256').update(readFileSync(join(site, file))).digest('base64');
 
 /** The page for what is not there, with the styles, letters and script that every page names. */
 function leastOf(site: string, base: string): string[] {

@@ -25,6 +25,9 @@ const GATHERS: Record<string, string[]> = {
   'words/': [],
 };
 
+/** Pages handed over at once: few enough to keep little in memory. */
+const ON_THE_WAY = 50;
+
 /** Indexes every page that asks for it; returns how many. */
 export async function indexPages(site: string, pages: readonly BuiltPage[], words: readonly Word[]): Promise<number> {
   const pagefind = await import('pagefind');
@@ -32,8 +35,11 @@ export async function indexPages(site: string, pages: readonly BuiltPage[], word
   if (!index) throw new Error(`the search index could not be made (${errors.join('; ')})`);
   const asked = pages.filter((page) => page.html.includes('data-pagefind-body') || page.place in GATHERS);
   const faults: string[] = [];
-  // One after the other: the engine numbers pages in the order in which it is handed them.
-  for (const page of asked) faults.push(...(await index.addHTMLFile({ sourcePath: page.file, content: forIndex(page, words) })).errors);
+  // The engine numbers pages in the order in which it is handed them. Some are on their way while it reads, so that neither waits for the other.
+  for (let first = 0; first < asked.length; first += ON_THE_WAY) {
+    const some = asked.slice(first, first + ON_THE_WAY).map((page) => index.addHTMLFile({ sourcePath: page.file, content: forIndex(page, words) }));
+    for (const { errors: told } of await Promise.all(some)) faults.push(...told);
+  }
   const out = join(site, 'pagefind');
   faults.push(...(await index.writeFiles({ outputPath: out })).errors);
   await pagefind.close();
