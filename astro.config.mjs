@@ -29,7 +29,7 @@ export default defineConfig({
       rolldownOptions: {
         checks: { moduleLevelDirective: false },
         // What every page needs is one file: the leaf's script with the few words of days it works with; the sums of days are a file of their own.
-        output: { codeSplitting: { groups: [{ name: 'leaf', test: /preload-helper|islands\/leaf\/(?!faults)|shared\/days\/(today|year-span|month-names)\.ts/ }] } },
+        output: { codeSplitting: { groups: [{ name: 'leaf', test: /preload-helper|islands\/leaf\/(?!faults)|islands\/parts\/window-here|shared\/days\/(today|year-span|month-names)\.ts/ }] } },
       },
     },
   },

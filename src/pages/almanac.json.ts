@@ -4,6 +4,7 @@ import { openAlmanac, type Almanac } from '../library/almanac.ts';
 import { sourceWords } from '../library/figures.ts';
 import { newsOf } from '../library/news.ts';
 import { seasonTasks } from '../library/season-tasks.ts';
+import { windowsOf, windowsText } from '../library/season.ts';
 
 export const GET: APIRoute = async () => {
   const almanac = await openAlmanac();
@@ -30,6 +31,7 @@ export const GET: APIRoute = async () => {
       moved: almanac.moved.map(({ from, to }) => ({ from, to })),
       publications: [...almanac.sources.values()].map(sourceWords),
       words: words.map(({ id, data }) => ({ id, names: namesOf(data, club.words), more: data.more })),
+      windows: Object.fromEntries(datedPages(almanac)),
     }),
   );
 };
@@ -38,4 +40,15 @@ export const GET: APIRoute = async () => {
 function namesOf({ word, uk, also = [] }: Almanac['words'][number]['data'], says: 'us' | 'uk'): string[] {
   const own = says === 'uk' && uk ? [uk, word] : [word, ...(uk ? [uk] : [])];
   return [...new Set([...own, ...also])];
+}
+
+/** Pages that are bound to days of the year, each with its days in each district. */
+function datedPages({ articles, bulletins, checklists, meetings, seasons }: Almanac): (readonly [place: string, windows: string])[] {
+  const rooms = [['know-how', articles], ['pests', bulletins], ['lists', checklists]] as const;
+  const dated = rooms.flatMap(([room, entries]) => entries.flatMap(({ id, data }) => {
+    const windows = windowsOf(data.when, seasons);
+    return windows ? [[`${room}/${id}/`, windowsText(windows)] as const] : [];
+  }));
+  const days = meetings.map(({ id, data }) => [`meetings/${id}/`, `all ${data.day.slice(5)} ${(data['last-day'] ?? data.day).slice(5)}`] as const);
+  return [...dated, ...days];
 }

@@ -35,7 +35,18 @@ export type News = { key: string; title: string; words: string; place: string; d
 /** Old addresses and where they lead now, as /lists/package-day/. */
 export type Moved = { from: string; to: string };
 
-export type HandedOver = { club: Club; meetings: Meeting[]; season: SeasonTasks[]; words: Word[]; news: News[]; moved: Moved[]; /** Every source in full, as notes begin with it. */ publications: string[] };
+export type HandedOver = {
+  club: Club;
+  meetings: Meeting[];
+  season: SeasonTasks[];
+  words: Word[];
+  news: News[];
+  moved: Moved[];
+  /** Every source in full, as notes begin with it. */
+  publications: string[];
+  /** By a page's place: its days in each district, as `valley 05-03 05-17;hill 05-12 05-26`; pages that hold at any time are left out. */
+  windows: Record<string, string>;
+};
 
 export function takeHandedOver(site: string): HandedOver {
   const file = join(site, 'almanac.json');

@@ -14,8 +14,7 @@ import { writeOfflineCopy } from './offline-copy.ts';
 import { putPictures } from './pictures.ts';
 import { withPolicy } from './policy.ts';
 import { nameScriptFiles } from './script-files.ts';
-import { indexPages } from './search-index.ts';
-import { searchWords } from './search-words.ts';
+import { searchIndex, writeSearch } from './search-index.ts';
 import { seasonCalendar } from './season-calendar.ts';
 import { apacheFile, headersFile, serverRules } from './server-files.ts';
 import { robots, sitemap } from './sitemap.ts';
@@ -36,7 +35,7 @@ export type Publishing = {
 export async function publish({ site, base, address, edition, pictures, former, say }: Publishing): Promise<void> {
   const write = (name: string, text: string | Uint8Array): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
-  const { club, meetings, season, words, news, moved, publications } = takeHandedOver(site);
+  const { club, meetings, season, words, windows, news, moved, publications } = takeHandedOver(site);
   const pages = builtPages(site).map((page) => ({ ...page, html: withPolicy(page) }));
   for (const { file, html } of pages) write(file, html);
   const published = pages.filter(isPublished);
@@ -46,8 +45,9 @@ export async function publish({ site, base, address, edition, pictures, former, 
   const pictured = putPictures(site, base, pages, pictures);
   if (pictured > 0) say(`Pictures: ${pictured} files.`);
 
-  write('search-words.json', JSON.stringify(searchWords(words, pages)));
-  say(`Search: ${await indexPages(site, pages, words)} pages, ${words.length} words.`);
+  const search = searchIndex(pages, words, windows);
+  writeSearch(site, search);
+  say(`Search: ${search.pages} pages and entries, ${search.words} words.`);
 
   const writeCalendar = (name: string, text: string): void => {
     write(name, text);

@@ -1,22 +1,17 @@
 /*
- * The search index over the drawn pages, as static files that the browser reads in pieces. What is put into a page here
- * only the index sees: the names under which people look for it, and its ratios in a form that keeps both numbers.
+ * The search index: static files that a browser reads in pieces. One holds the pages' names, the names of the word list
+ * and every word there is; some hold, by word, which pages say how much of it; one a page holds its text, for results.
  */
-import { rmSync } from 'node:fs';
-import { join } from 'node:path';
-import { mainWords, plainWords, type BuiltPage } from './built-pages.ts';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { LEVELS, writePostings, writeWords, type Posting } from '../../shared/words/postings.ts';
+import { SMALL_WORDS } from '../../shared/words/small-words.ts';
+import { termOf, wordsIn } from '../../shared/words/terms.ts';
+import type { BuiltPage } from './built-pages.ts';
 import type { Word } from './handed-over.ts';
+import { foundOn, type Found } from './search-pages.ts';
 
-/** Written by the engine for its own ways of showing results, which the almanac does not use. */
-const UNUSED = ['pagefind-component-ui.css', 'pagefind-component-ui.js', 'pagefind-highlight.js', 'pagefind-modular-ui.css', 'pagefind-modular-ui.js', 'pagefind-ui.css', 'pagefind-ui.js', 'pagefind-worker.js', 'wasm.unknown.pagefind'];
-
-/** The mark of a source is no part of the number before it; what is hidden, pressed or filled in is no text; cautions and pages named at the foot stand on many pages and answer for none. */
-const NOT_READ = ['sup.mark', '[hidden]', 'form', 'button', 'svg', '.box:not(.law)', '[data-pagefind-filter="kind:pest or disease"] ul.rows', '[data-pagefind-filter="kind:meeting"] ul.rows'];
-
-/** Where two words may touch in a file and stand apart on the page. */
-const APART = /<\/(?:td|th|caption|dt|dd|legend|summary)>|<br>/g;
-
-/** Pages that gather others would answer every question: their words count little beside their names. */
+/** Pages that gather others would answer every question: their text counts little beside their names. */
 const GATHERS: Record<string, string[]> = {
   'year/': ['what to do this month', 'January February March April May June July August September October November December'],
   'meetings/': ['next meeting', 'when and where we meet', 'meeting dates', 'calendar'],
@@ -24,46 +19,116 @@ const GATHERS: Record<string, string[]> = {
   'about/': [],
   'words/': [],
 };
+const GATHERED = 0.2;
 
-/** Pages handed over at once: few enough to keep little in memory. */
-const ON_THE_WAY = 50;
+/** What a word counts that stands in this place, beside one in the text. */
+export const COUNTS = { title: 10, also: 9, lede: 3, headings: 1, kind: 1.5, text: 1 };
 
-/** Indexes every page that asks for it; returns how many. */
-export async function indexPages(site: string, pages: readonly BuiltPage[], words: readonly Word[]): Promise<number> {
-  const pagefind = await import('pagefind');
-  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en', excludeSelectors: NOT_READ });
-  if (!index) throw new Error(`the search index could not be made (${errors.join('; ')})`);
-  const asked = pages.filter((page) => page.html.includes('data-pagefind-body') || page.place in GATHERS);
-  const faults: string[] = [];
-  // The engine numbers pages in the order in which it is handed them. Some are on their way while it reads, so that neither waits for the other.
-  for (let first = 0; first < asked.length; first += ON_THE_WAY) {
-    const some = asked.slice(first, first + ON_THE_WAY).map((page) => index.addHTMLFile({ sourcePath: page.file, content: forIndex(page, words) }));
-    for (const { errors: told } of await Promise.all(some)) faults.push(...told);
+/** How soon more of the same word says no more (BM25's k1), and how much a long page weighs against a word (its b): Robertson and Zaragoza 2009, chapter 3. */
+export const SATURATION = { K1: 6, B: 0.75 };
+
+
+/** Letters of one file of postings: about 20 kB on the wire. */
+const MOST_LETTERS = 40_000;
+
+type Weighed = Map<string, number>;
+
+/** By term: how often it is written how; SPELLED where it stands in a page and not in a name only. */
+type Forms = Map<string, Map<string, number>>;
+const SPELLED = '';
+
+export type SearchFiles = { files: Map<string, string>; pages: number; words: number };
+
+export const searchIndex = (pages: readonly BuiltPage[], words: readonly Word[], windows: Readonly<Record<string, string>>): SearchFiles =>
+  indexOf(pages.flatMap(foundOn).sort((a, b) => (a.place < b.place ? -1 : 1)), words, windows);
+
+export function indexOf(found: readonly Found[], words: readonly Word[], windows: Readonly<Record<string, string>>): SearchFiles {
+  const forms: Forms = new Map();
+  const lists = postingsOf(found.map((each) => weigh(each, words, forms)), found.map(({ text }) => text.length));
+  const spelled = (term: string): boolean => forms.get(term)!.has(SPELLED);
+  // Words of the pages first, then those that people type for them.
+  const terms = [...lists].map(([term, postings]) => ({ word: usual(forms.get(term)!), postings, typed: !spelled(term) })).sort((a, b) => Number(a.typed) - Number(b.typed) || (a.word < b.word ? -1 : 1));
+  const files = new Map<string, string>();
+  const starts: number[] = [];
+  let part: string[] = [];
+  terms.forEach(({ postings }, at) => {
+    if (part.length === 0) starts.push(at);
+    part.push(writePostings(postings));
+    if (part.join(' ').length < MOST_LETTERS && at < terms.length - 1) return;
+    files.set(`search/pages-${starts.length}.json`, JSON.stringify(part.join(' ')));
+    part = [];
+  });
+  const kinds = [...new Set(found.map(({ kind }) => kind))].sort();
+  files.set(
+    'search/index.json',
+    JSON.stringify({
+      kinds,
+      pages: found.map(({ place, title, kind, when }) => [place, title, kinds.indexOf(kind), windows[place] ?? '', ...(when ? [when] : [])]),
+      names: Object.fromEntries(words.map(({ id, names: [first, ...others] }) => [id, [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';')])),
+      leads: words.map(({ more }) => found.findIndex(({ place }) => place === pageOf(more))),
+      words: writeWords(terms.filter(({ typed }) => !typed).map(({ word }) => word)),
+      typed: writeWords(terms.filter(({ typed }) => typed).map(({ word }) => word)),
+      starts,
+    }),
+  );
+  const texts = new Map<string, Record<string, string>>();
+  for (const { place, text } of found) {
+    const [page, part = ''] = place.split('#');
+    texts.set(page!, { ...texts.get(page!), [part]: text });
   }
-  const out = join(site, 'pagefind');
-  faults.push(...(await index.writeFiles({ outputPath: out })).errors);
-  await pagefind.close();
-  if (faults.length > 0) throw new Error(`the search index could not be made (${faults.join('; ')})`);
-  for (const name of UNUSED) rmSync(join(out, name), { force: true });
-  return asked.length;
+  for (const [place, text] of texts) files.set(`search/text/${place.replace(/\/$/, '') || 'first'}.json`, JSON.stringify(text));
+  return { files, pages: found.length, words: terms.length };
 }
 
-/** The page with what only the index reads. */
-export function forIndex(page: BuiltPage, words: readonly Word[]): string {
-  const gathers = GATHERS[page.place];
-  const names = words.filter(({ more }) => more?.slice(1).replace(/#.*/, '') === page.place).flatMap((word) => word.names);
-  const when = /data-pagefind-filter="kind:meeting"/.test(page.html) ? plainWords(/<main[\s\S]*?<time[^>]*>([\s\S]*?)<\/time>/.exec(page.html)?.[1] ?? '') : '';
-  const also = [...names, ...(gathers ?? []), ...ratiosOf(mainWords(page))].join('; ');
-  const sought = Object.entries({ also, when }).filter(([, words]) => words !== '');
-  const attributes = [
-    ...(gathers ? ['data-pagefind-weight="0.2"'] : []),
-    ...(page.place === 'meetings/' ? ['data-pagefind-body', 'data-kind="meeting"', 'data-pagefind-filter="kind[data-kind]"'] : []),
-    ...sought.map(([name, words]) => `data-${name}-sought="${words.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}"`),
-    ...(sought.length > 0 ? [`data-pagefind-meta="${sought.map(([name]) => `${name}[data-${name}-sought]`).join(', ')}"`] : []),
-  ];
-  // Letters in a drawing, and what only paper shows, are no answer on a screen; what a picture shows is. The engine reads no label, and the words of a step stand in one.
-  return page.html.replace(/<img\b/g, '<img data-pagefind-index-attrs="alt"').replace(/<svg\b/g, '<svg data-pagefind-ignore').replace(/class="(?=only-paper\b)/g, 'data-pagefind-ignore class="').replace(/<(\/?)label\b/g, '<$1div').replace(APART, ' $&').replace('<main ', `<main ${attributes.map((each) => `${each} `).join('')}`);
+/** Puts the files below the site. */
+export function writeSearch(site: string, { files }: SearchFiles): void {
+  for (const [name, text] of files) {
+    mkdirSync(dirname(join(site, name)), { recursive: true });
+    writeFileSync(join(site, name), text);
+  }
 }
 
-/** "2:1" as 2to1: the engine drops the sign between, and twenty-one is another number. */
-export const ratiosOf = (text: string): string[] => [...new Set([...text.matchAll(/(?<![\d:])(\d{1,2}):(\d)(?![\d:])/g)].map(([, a, b]) => `${a}to${b}`))];
+/** The place of the page that a word leads to. */
+const pageOf = (more: string | undefined): string | undefined => more?.slice(1).replace(/#.*/, '');
+
+/** The form of a word that is written most. */
+const usual = (forms: ReadonlyMap<string, number>): string => [...forms].filter(([form]) => form !== SPELLED).sort(([a, x], [b, y]) => y - x || a.length - b.length || (a < b ? -1 : 1))[0]![0];
+
+/** How much a page says of each term. */
+function weigh(found: Found, words: readonly Word[], forms: Forms): Weighed {
+  const gathers = GATHERS[found.place];
+  const names = words.filter(({ id, more }) => found.place === `words/#${id}` || pageOf(more) === found.place).flatMap((word) => word.names);
+  const weighed: Weighed = new Map();
+  const add = (text: string, counts: number, isName = false): void => {
+    for (const word of wordsIn(text)) {
+      const term = termOf(word);
+      if (SMALL_WORDS.has(word)) continue;
+      weighed.set(term, (weighed.get(term) ?? 0) + counts);
+      const own = forms.get(term) ?? new Map<string, number>();
+      forms.set(term, own.set(word, (own.get(word) ?? 0) + 1));
+      if (!isName) own.set(SPELLED, 1);
+    }
+  };
+  // A name counts once, however many ways of typing it hold the same word.
+  const once = (texts: readonly string[]): string => [...new Set(texts.flatMap(wordsIn))].join(' ');
+  add(found.title, COUNTS.title);
+  add(once([...names, ...(gathers ?? [])]), COUNTS.also, true);
+  add(found.lede, COUNTS.lede);
+  add(found.headings, COUNTS.headings);
+  add(found.kind, COUNTS.kind);
+  add(found.text, gathers ? COUNTS.text * GATHERED : COUNTS.text);
+  return weighed;
+}
+
+function postingsOf(weighed: readonly Weighed[], lengths: readonly number[]): Map<string, Posting[]> {
+  const mean = lengths.reduce((sum, each) => sum + each, 0) / lengths.length;
+  const lists = new Map<string, Posting[]>();
+  weighed.forEach((page, at) => {
+    const full = SATURATION.K1 * (1 - SATURATION.B + (SATURATION.B * lengths[at]!) / mean);
+    for (const [term, weight] of page) {
+      const level = Math.max(1, Math.round((LEVELS * weight) / (weight + full)));
+      lists.set(term, [...(lists.get(term) ?? []), { page: at, level }]);
+    }
+  });
+  return lists;
+}

@@ -9,7 +9,7 @@ import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
 import { showNotices } from './notices.ts';
 import { showNow } from './now.ts';
-import { windowHere } from './window-here.ts';
+import { windowHere } from '../parts/window-here.ts';
 
 const root = document.documentElement;
 const shelf = `almanac ${root.dataset.shelf} forms`;

@@ -5,7 +5,7 @@
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { halfMonthName, isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
 import type { Day } from '../../../shared/days/day.ts';
-import { windowHere } from './window-here.ts';
+import { windowHere } from '../parts/window-here.ts';
 
 const SOON_DAYS = 21;
 const PASSED_DAYS = 14;

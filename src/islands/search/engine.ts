@@ -1,51 +1,57 @@
 /*
- * The search engine's own files, asked for by a computed address so that they load only when somebody searches, from the
- * folder the almanac is published under, and under one address an edition.
+ * The search index in the browser: fetched when somebody searches, from the folder the almanac is published under, each
+ * piece once. Asked for by the edition's print: an index kept from another edition never answers for this page.
  */
-import { readLexicon, type Lexicon, type WrittenLexicon } from './lexicon.ts';
+import { LEVELS, readPostings, readWordList, type Posting } from '../../../shared/words/postings.ts';
+import { readVocabulary, type Vocabulary } from './vocabulary.ts';
 
-export type Fragment = { url: string; excerpt: string; meta: { title?: string; when?: string } };
-type Answer = { results: { id: string; score: number; data: () => Promise<Fragment> }[] };
-export type Pagefind = {
-  options: (options: object) => Promise<void>;
-  search: (words: string | null, options?: { filters: Record<string, string> }) => Promise<Answer>;
-  filters: () => Promise<{ kind?: Record<string, number> }>;
-};
+/** Something that can be found: a page, a word of the word list, a line of the reading list. */
+export type Entry = { place: string; title: string; kind: string; /** Its days in each district, or nothing. */ windows: string; /** The day of a meeting. */ when?: string };
+
+/** An entry of the word list: the name that is shown, then all others. */
+export type Named = { id: string; names: string[]; /** The number of the page that says more; -1 where there is none. */ leads: number };
 
 export type Engine = {
-  lexicon: Lexicon;
-  /** The kind of every page, by the engine's name for the page. */
-  kinds: Map<string, string>;
-  /** Pages with a word. */
-  search: (word: string) => Promise<{ id: string; score: number }[]>;
-  /** A page as a result: its address, its title, and the place where most of the words stand. */
-  read: (id: string, words: string[]) => Promise<Fragment>;
+  entries: Entry[];
+  named: Named[];
+  vocabulary: Vocabulary;
+  /** What each page says of a word of the vocabulary: its number, and from 0 to 1. */
+  pagesWith: (at: number) => Promise<Posting[]>;
+  textOf: (entry: Entry) => Promise<string>;
 };
 
-/** How much a word counts that stands in the title, or in the names under which people look for the page. */
-export const RANKING = { metaWeights: { title: 4, also: 3 } };
+type Written = { kinds: string[]; pages: [string, string, number, string, string?][]; names: Record<string, string>; leads: number[]; words: string; typed: string; starts: number[] };
 
-export async function engineOf({ search, filters }: Pagefind, written: WrittenLexicon): Promise<Engine> {
-  const kinds = new Map<string, string>();
-  for (const kind of Object.keys((await filters()).kind ?? {})) for (const { id } of (await search(null, { filters: { kind } })).results) kinds.set(id, kind);
-  const find = async (id: string, words: string) => (await search(words)).results.find((result) => result.id === id);
+/** `fetchJson` is handed an address below the site's folder. */
+export async function openIndex(fetchJson: (path: string) => Promise<unknown>): Promise<Engine> {
+  const { kinds, pages, names, leads, words, typed, starts } = (await fetchJson('search/index.json')) as Written;
+  const entries = pages.map(([place, title, kind, windows, when]) => ({ place, title, kind: kinds[kind]!, windows, ...(when ? { when } : {}) }));
+  const named = Object.entries(names).map(([id, all], at) => ({ id, leads: leads[at]!, names: all.split(';').map((name) => name || id.replaceAll('-', ' ')) }));
+  const once = inStock(fetchJson);
   return {
-    lexicon: readLexicon(written),
-    kinds,
-    search: async (word) => (await search(word)).results,
-    read: async (id, words) => (await find(id, words.join(' ')) ?? (await find(id, words[0]!))!).data(),
+    entries,
+    named,
+    vocabulary: readVocabulary(readWordList(words), readWordList(typed)),
+    pagesWith: async (at) => {
+      const part = starts.findLastIndex((start) => start <= at);
+      const lists = (await once(`search/pages-${part + 1}.json`, (text) => (text as string).split(' '))) as string[];
+      return readPostings(lists[at - starts[part]!]!).map(({ page, level }) => ({ page, level: level / LEVELS }));
+    },
+    textOf: async ({ place }) => {
+      const [page, part = ''] = place.split('#');
+      return ((await fetchJson(`search/text/${page!.replace(/\/$/, '')}.json`)) as Record<string, string>)[part]!;
+    },
   };
 }
 
-/** Fetches and starts the engine. */
-export async function openEngine(): Promise<Engine> {
-  const base = import.meta.env.BASE_URL;
-  // Asked for by the edition's print: an index kept from another edition never answers for this page.
-  const print = document.querySelector<HTMLElement>('[data-print]')!.dataset.print!;
-  const address = `${base}pagefind/pagefind.js?ts=${print}`;
-  const written = fetch(`${base}search-words.json?ts=${print}`).then((answer) => answer.json() as Promise<WrittenLexicon>);
-  const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
-  // In the page itself: a worker would be 12 kB more to fetch, for work of a few milliseconds.
-  await pagefind.options({ baseUrl: base, metaCacheTag: print, excerptLength: 24, ranking: RANKING, noWorker: true });
-  return engineOf(pagefind, await written);
+/** Each file is fetched and read once; one that did not come is asked for again. */
+function inStock(fetchJson: (path: string) => Promise<unknown>): (path: string, read: (text: unknown) => unknown) => Promise<unknown> {
+  const stock = new Map<string, Promise<unknown>>();
+  return (path, read) => {
+    if (!stock.has(path)) stock.set(path, fetchJson(path).then(read));
+    return stock.get(path)!.catch((fault: unknown) => {
+      stock.delete(path);
+      throw fault;
+    });
+  };
 }

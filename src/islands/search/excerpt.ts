@@ -1,7 +1,50 @@
-/* A piece of a page with the sought words marked, as plain text: nothing in it can become a tag. */
+/* The piece of a page in which most of the sought words stand, with those words marked. Text only: nothing in it can become a tag. */
+import { readWords, termsIn } from '../../../shared/words/terms.ts';
 
 export type Piece = { text: string; marked: boolean };
 
-/** The engine marks words with `<mark>` and writes the page's own < and > as entities, and nothing else. */
-export const piecesOf = (excerpt: string): Piece[] =>
-  excerpt.split(/<\/?mark>/).map((text, at) => ({ text: text.replaceAll('&lt;', '<').replaceAll('&gt;', '>'), marked: at % 2 > 0 }));
+const LENGTH = 26;
+/** How far back a piece may begin so that it begins with a sentence. */
+const BACK = 10;
+
+/** `sought` are words in any form. */
+export function excerptOf(text: string, sought: readonly string[]): Piece[] {
+  const terms = new Set(sought.flatMap(termsIn));
+  const words = readWords(text).map(({ word, terms: own }) => ({ word, met: own.filter((term) => terms.has(term)) }));
+  const start = beginning(words, densest(words));
+  const shown = words.slice(start, start + LENGTH);
+  const pieces: Piece[] = shown.flatMap(({ word, met }, at) => [...(at > 0 ? [{ text: ' ', marked: false }] : []), { text: word, marked: met.length > 0 }]);
+  const before = start > 0 ? [{ text: '… ', marked: false }] : [];
+  const after = start + LENGTH < words.length ? [{ text: ' …', marked: false }] : [];
+  return joined([...before, ...pieces, ...after]);
+}
+
+type Met = { word: string; met: string[] };
+
+/** Where the piece with most different sought words begins; then the one with most of them. */
+function densest(words: readonly Met[]): number {
+  let [best, most] = [0, 0];
+  for (let start = 0; start === 0 || start + LENGTH <= words.length; start++) {
+    const met = words.slice(start, start + LENGTH).flatMap((each) => each.met);
+    const score = new Set(met).size * 10 + Math.min(met.length, 9);
+    if (score > most) [best, most] = [start, score];
+  }
+  return best;
+}
+
+/** Back to the first word of the sentence, where that is near and no sought word falls out at the end. */
+function beginning(words: readonly Met[], start: number): number {
+  const firstMet = words.findIndex(({ met }, at) => at >= start && met.length > 0);
+  for (let at = Math.max(start, firstMet); at > Math.max(0, firstMet - BACK); at--) if (/[.?!:]$/.test(words[at - 1]!.word)) return at;
+  return Math.max(0, Math.min(start, firstMet - 3));
+}
+
+/** Neighbors of one kind as one piece. */
+function joined(pieces: readonly Piece[]): Piece[] {
+  const all: Piece[] = [];
+  for (const piece of pieces) {
+    if (all.at(-1)?.marked === piece.marked) all.at(-1)!.text += piece.text;
+    else all.push({ ...piece });
+  }
+  return all;
+}

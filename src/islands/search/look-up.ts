@@ -1,49 +1,87 @@
 /*
  * Looks the words up one by one and adds up what each says of a page, so that a page that answers most of a question is
- * found though one word of it stands nowhere. A mistyped word is looked for as the one that was meant, too.
+ * found though one word of it stands nowhere.
  */
-import type { Engine, Fragment } from './engine.ts';
-import type { Word } from './lexicon.ts';
-import { termsOf, wordsNamed, type Term } from './query.ts';
+import { termOf } from '../../../shared/words/terms.ts';
+import type { Engine, Entry } from './engine.ts';
+import { LABEL_WORD, readsLikeATradeName } from './label-first.ts';
+import { queryOf, type Said, type Sought } from './query.ts';
 
-export type Hit = { id: string; kind: string; score: number; read: () => Promise<Fragment> };
-export type Hits = { hits: Hit[]; named: Word[]; meant: string[] };
+export type Hit = { entry: Entry; score: number };
+export type Hits = { hits: Hit[]; /** Words that were spelled otherwise than typed. */ corrected: string[]; /** Every word that a result may show as sought. */ sought: string[] };
 
-/** What a word counts that was not typed, beside one that was. */
-const MEANT = 0.9;
-const NAMED = 0.7;
-
-/** A word that scores less everywhere was found by its first letters only, or stands in all pages. */
-const WEAK = 5;
-
+/** Short entries carry the names of the pages that say more: those come first. */
+const KINDS: Record<string, number> = { word: 0.4, reading: 0.6, meeting: 0.6, about: 0.5, counts: 0.8 };
+/** A question with a number, or for one, is a sum's. */
+const SUM = 1.25;
+const ASKS_FOR_SUM = /\d|how (?:many|much|long|far)|calculat|work out|convert|percent|%/i;
+/** Who asks what a word means gets its entry. */
+const MEANING = 2.5;
+const ASKS_FOR_MEANING = /^\s*(?:what(?:['’]?s| is| are| does)|define|definition|meaning)\b|\bmeaning\b|\bmean\??$/i;
+/** How much it counts that a page answers to most of the words. */
+const WHOLE = 0.6;
+/** What a name of several words adds to the page it leads to. */
+const NAME = 0.5;
+/** How rare a word is taken to be that stands on no page. */
+const LOST = 3;
 /** Pages that say next to nothing beside the best are left out. */
-const LEAST_SHARE = 0.12;
+const LEAST_SHARE = 0.15;
 
-type Pages = Map<string, { score: number; word: string }>;
+type Scores = Map<number, { sum: number; /** The weight of the words it answers to. */ met: number }>;
 
 export async function lookUp(typed: string, engine: Engine): Promise<Hits> {
-  const terms = termsOf(typed, engine.lexicon);
-  const named = wordsNamed(typed, engine.lexicon).slice(0, 3);
-  for (const term of named.flatMap(({ names }) => termsOf(names[0]!, engine.lexicon, NAMED))) if (!terms.some((other) => other.typed === term.typed)) terms.push(term);
-  const pages = new Map<string, { score: number; words: string[] }>();
-  for (const found of await Promise.all(terms.map((term) => pagesWith(term, engine)))) {
-    for (const [id, { score, word }] of found) {
-      const held = pages.get(id) ?? { score: 0, words: [] };
-      pages.set(id, { score: held.score + score, words: [...held.words, word] });
-    }
-  }
-  const hits = [...pages].map(([id, { score, words }]) => ({ id, score, words, kind: engine.kinds.get(id)!, read: () => engine.read(id, words) })).sort((a, b) => b.score - a.score);
-  const meant = terms.flatMap(({ meant }) => (meant && hits.some(({ words }) => words.includes(meant)) ? meant : []));
-  return { hits: hits.filter(({ score }) => score > hits[0]!.score * LEAST_SHARE), named, meant };
+  const { sought, said } = queryOf(typed, engine);
+  const { scores, rarities, whole } = await scoresOf(sought, engine);
+  addNames(scores, said, rarities);
+  const defined = ASKS_FOR_MEANING.test(typed) ? said.map(({ id }) => `words/#${id}`) : [];
+  const hits = [...scores]
+    .map(([page, { sum, met }]) => {
+      const entry = engine.entries[page]!;
+      const kind = defined.includes(entry.place) ? MEANING : entry.kind === 'calculator' && ASKS_FOR_SUM.test(typed) ? SUM : (KINDS[entry.kind] ?? 1);
+      return { entry, score: sum * (met / whole) ** WHOLE * kind, share: met / whole };
+    })
+    .sort((a, b) => b.score - a.score);
+  const found = hits.filter(({ score }) => score > hits[0]!.score * LEAST_SHARE);
+  return {
+    hits: readsLikeATradeName(typed, sought, !(hits[0] && hits[0].share > 0.5)) ? withLabelFirst(found, engine) : found,
+    corrected: sought.flatMap(({ corrected, meant }) => (corrected ? [meant[0]!.word] : [])),
+    sought: sought.flatMap(({ typed: word, meant }) => [word, ...meant.map(({ word: other }) => other)]),
+  };
 }
 
-/** By page: the best that the word says of it, or what was meant by it where it says next to nothing. */
-async function pagesWith({ typed, meant, surely, weight }: Term, engine: Engine): Promise<Pages> {
-  const best: Pages = new Map();
-  const add = async (word: string, counts: number): Promise<void> => {
-    for (const { id, score } of await engine.search(word)) if (score * counts > (best.get(id)?.score ?? 0)) best.set(id, { score: score * counts, word });
-  };
-  await add(typed, weight);
-  if (meant && (surely || [...best.values()].every(({ score }) => score < WEAK))) await add(meant, weight * MEANT);
-  return best;
+async function scoresOf(sought: readonly Sought[], engine: Engine): Promise<{ scores: Scores; rarities: Map<string, number>; whole: number }> {
+  const scores: Scores = new Map();
+  const rarities = new Map<string, number>();
+  let whole = 0;
+  for (const { typed, meant, weight } of sought) {
+    const best = new Map<number, number>();
+    let rarest = meant.length > 0 ? 0 : LOST;
+    for (const { at, counts } of meant) {
+      const pages = await engine.pagesWith(at);
+      // BM25's weight of a word by the pages it stands on: Robertson and Zaragoza 2009, chapter 3.
+      const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) * counts;
+      rarest = Math.max(rarest, rarity);
+      for (const { page, level } of pages) best.set(page, Math.max(best.get(page) ?? 0, rarity * level * weight));
+    }
+    whole += rarest * weight;
+    rarities.set(termOf(meant[0]?.word ?? typed), rarest);
+    for (const [page, score] of best) {
+      const held = scores.get(page) ?? { sum: 0, met: 0 };
+      scores.set(page, { sum: held.sum + score, met: held.met + rarest * weight });
+    }
+  }
+  return { scores, rarities, whole };
+}
+
+/** Words that make up one name count for the page it leads to more than each by itself. */
+function addNames(scores: Scores, all: readonly Said[], rarities: ReadonlyMap<string, number>): void {
+  for (const { leads, said } of all) {
+    const held = scores.get(leads);
+    if (held && said.length > 1) held.sum += NAME * said.reduce((sum, word) => sum + (rarities.get(termOf(word)) ?? 0), 0);
+  }
+}
+
+function withLabelFirst(hits: readonly Hit[], { entries, named }: Engine): Hit[] {
+  const leads = named.find(({ id }) => id === LABEL_WORD)?.leads ?? -1;
+  return leads < 0 ? [...hits] : [{ entry: entries[leads]!, score: 0 }, ...hits.filter(({ entry }) => entry !== entries[leads])];
 }

@@ -1,37 +1,54 @@
-/* What a reader typed, as the words to look for: small words dropped, ratios and units kept, mistyped words led to right ones. */
-import type { Lexicon, Word } from './lexicon.ts';
+/* What a reader typed, as the words to look for: small words dropped, numbers with less weight, ratios whole, and what the word list has for it. */
+import { SMALL_WORDS } from '../../../shared/words/small-words.ts';
+import { termOf, wordsIn } from '../../../shared/words/terms.ts';
+import type { Engine, Named } from './engine.ts';
+import type { Meaning, Vocabulary } from './vocabulary.ts';
 
-const SMALL = /^([a-z]{1,2}|about|and|are|but|cant?|did|does|dont|for|from|gets?|got|had|has|have|how|its?|need|not|off|put|should|some|that|the[mny]?|there|this|was|were|what|when|where|which|who|why|will|with|wont|your?|\w+day)$/;
+/** A word to look for, and what it counts. */
+export type Sought = Meaning & { typed: string; weight: number };
 
-/** As people type units, and as the pages write them. */
-const UNITS: Record<string, string> = { lb: 'pound', lbs: 'pound', pound: 'lb', pounds: 'lb', gal: 'gallon', gallon: 'gal', qt: 'quart', quart: 'qt', oz: 'ounce', f: '°f', c: '°c' };
+/** An entry of the word list, with the words of its name that were typed. */
+export type Said = Named & { said: string[] };
 
-/** A word to look for: as typed, and as it may have been meant; `surely` where both are to be looked for. */
-export type Term = { typed: string; meant: string | null; surely: boolean; /** What it counts. */ weight: number };
+/** A number alone says little of what is asked. */
+const NUMBER = 0.5;
+/** What a word counts that the word list puts for the typed one. */
+const LISTED = 0.7;
+/** What counts at least so much may stand for the typed word in a name of the word list. */
+const SURE = 0.8;
+const MOST_SAID = 3;
 
-/** The words to look for, each once. Where all are small, all are kept. */
-export function termsOf(typed: string, lexicon: Lexicon, weight = 1): Term[] {
-  const words = [...new Set(wordsIn(typed))];
-  const large = words.filter((word) => UNITS[word] || !SMALL.test(word));
-  return (large.length > 0 ? large : words).map((word) => ({
-    typed: word,
-    meant: UNITS[word] ?? (/\d/.test(word) ? null : lexicon.meant(word)),
-    surely: !!UNITS[word] || lexicon.isAlias(word),
-    weight,
-  }));
+export function queryOf(typed: string, { vocabulary, named }: Pick<Engine, 'vocabulary' | 'named'>): { sought: Sought[]; said: Said[] } {
+  const sought = soughtIn(typed, vocabulary);
+  const terms = new Set([...wordsIn(typed).map(termOf), ...sought.flatMap(({ meant }) => meant.filter(({ counts }) => counts >= SURE).map(({ word }) => termOf(word)))]);
+  const said = saidIn(terms, named).slice(0, MOST_SAID);
+  for (const word of said.flatMap(({ names }) => large(names[0]!))) {
+    if (!sought.some((other) => termOf(other.typed) === termOf(word))) sought.push({ typed: word, weight: LISTED, ...vocabulary.meaningOf(word, false) });
+  }
+  return { sought, said };
 }
 
-function wordsIn(typed: string): string[] {
-  const text = plain(typed).replace(/\b(\d{1,2})\s*(?::|\bto\b)\s*(\d{1,2})\b/g, '$1to$2');
-  return text.match(/°?[\p{L}\p{N}]+(?:[.,]\d+)?/gu) ?? [];
+function soughtIn(typed: string, vocabulary: Vocabulary): Sought[] {
+  const words = [...new Set(large(ratios(typed)))];
+  const last = /\s$/.test(typed) ? undefined : wordsIn(typed).at(-1);
+  const sought = words.map((word): Sought => ({ typed: word, weight: /^[\d.,/]+$/.test(word) ? NUMBER : 1, ...vocabulary.meaningOf(word, word === last) }));
+  // Written apart by the reader, together by the pages.
+  words.slice(1).forEach((word, at) => {
+    const both = words[at]! + word;
+    if (vocabulary.has(both)) sought.push({ typed: both, weight: 1, ...vocabulary.meaningOf(both, false) });
+  });
+  return sought;
 }
 
-const plain = (text: string): string => text.toLowerCase().normalize('NFD').replace(/[\p{M}'’]/gu, '');
-const joined = (text: string): string => ` ${plain(text).match(/[\p{L}\p{N}]+/gu)?.join(' ')} `;
+const large = (text: string): string[] => wordsIn(text).filter((word) => !SMALL_WORDS.has(word));
 
-/** The entries of the word list that the typed words name, by any of their names; the longest name first. */
-export function wordsNamed(typed: string, { words }: Lexicon): Word[] {
-  const text = joined(typed);
-  const length = ({ names }: Word): number => Math.max(...names.map((name) => (text.includes(joined(name)) ? name.length : 0)));
-  return words.filter(length).sort((a, b) => length(b) - length(a));
+/** "2 to 1" is 2:1. */
+const ratios = (typed: string): string => typed.replace(/\b(\d{1,2})\s*(?::|\bto\b)\s*(\d)\b/g, '$1:$2 $1 $2');
+
+/** The entries of the word list of which the typed words hold a name, in any order and form; the longest name first. */
+function saidIn(terms: ReadonlySet<string>, all: readonly Named[]): Said[] {
+  const length = (words: readonly string[]): number => words.join('').length;
+  const saidOf = ({ names }: Named): string[] =>
+    names.map(large).filter((words) => words.length > 0 && words.every((word) => terms.has(termOf(word)))).sort((a, b) => length(b) - length(a))[0] ?? [];
+  return all.map((each) => ({ ...each, said: saidOf(each) })).filter(({ said }) => said.length > 0).sort((a, b) => length(b.said) - length(a.said));
 }

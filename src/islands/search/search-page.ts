@@ -1,43 +1,63 @@
 /*
- * The search page's list: results as somebody types, one count that is read aloud, kinds as buttons. What the engine
- * hands over is only ever set as text. Without script the form leads here and the list of all pages stands below it.
+ * The search page's list: results as somebody types, one count that is read aloud, kinds as buttons, the time of year as a
+ * choice. What is found is only ever set as text. Without script the form leads here and all pages are listed below it.
  */
-import { openEngine, type Engine } from './engine.ts';
-import { piecesOf } from './excerpt.ts';
-import { lookUp, type Hit, type Hits } from './look-up.ts';
+import { todayIn } from '../../../shared/days/today.ts';
+import type { Engine } from './engine.ts';
+import type { Hit, Hits } from './look-up.ts';
+import { fallsInto, spanOf } from './season.ts';
 
 /** Long enough that a word is typed and not each of its letters is looked for. */
 const PAUSE_MS = 150;
 const SHOWN = 5;
 
-type Six = [HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement];
+type Seven = [HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement];
+type Search = Engine & typeof import('./look-up.ts') & typeof import('./excerpt.ts');
 const base = import.meta.env.BASE_URL;
 const part = <E extends HTMLElement>(name: string): E => document.querySelector<E>(`[data-search-${name}]`)!;
 const form = part<HTMLFormElement>('page');
 const field = form.querySelector('input')!;
-const [status, kinds, named, list, more, none] = (['status', 'kinds', 'named', 'list', 'more', 'none'] as const).map((name) => part(name)) as Six;
+const season = part<HTMLSelectElement>('season');
+const [status, kinds, times, also, list, more, none] = (['status', 'kinds', 'times', 'also', 'list', 'more', 'none'] as const).map((name) => part(name)) as Seven;
 
-let opening: Promise<Engine> | undefined;
+let opening: Promise<Search> | undefined;
 let typed = '';
 let asked = 0;
-let found: Hits = { hits: [], named: [], meant: [] };
+let found: Hits = { hits: [], corrected: [], sought: [] };
 let kind = '';
 let shown = SHOWN;
 
 const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] => Object.assign(document.createElement(tag), has);
-const ofKind = (): Hit[] => found.hits.filter((hit) => !kind || hit.kind === kind);
+
+/** Fetched when somebody searches; by the edition's print, so that a file kept from another edition never answers. */
+async function open(): Promise<Search> {
+  const json = async (path: string): Promise<unknown> => {
+    const answer = await fetch(`${base}${path}?ts=${form.dataset.print}`);
+    if (!answer.ok) throw new Error(path);
+    return answer.json();
+  };
+  const [engine, lookUp, excerpt] = await Promise.all([import('./engine.ts').then(({ openIndex }) => openIndex(json)), import('./look-up.ts'), import('./excerpt.ts')]);
+  return { ...engine, ...lookUp, ...excerpt };
+}
+
+const today = todayIn(document.documentElement.dataset.zone!, new Date());
+const inSeason = (): Hit[] => found.hits.filter(({ entry }) => !season.value || fallsInto(entry.windows, spanOf(season.value, today)));
+const chosen = (): Hit[] => inSeason().filter(({ entry }) => !kind || entry.kind === kind);
 
 async function ask(): Promise<void> {
   const turn = (asked += 1);
   typed = field.value.trim();
   history.replaceState(null, '', typed ? `?q=${encodeURIComponent(typed)}` : location.pathname);
   try {
-    const answer = await lookUp(typed, await (opening ??= openEngine()));
+    const search = await (opening ??= open());
+    const answer = await search.lookUp(typed, search);
     if (turn !== asked) return;
     found = answer;
     [kind, shown] = ['', SHOWN];
+    season.value = '';
+    also.textContent = found.corrected[0] ? `Also looked for: ${found.corrected.join(', ')}.` : '';
+    times.hidden = !found.hits.some(({ entry }) => entry.windows);
     drawKinds();
-    drawNamed();
     await drawList(turn);
     none.hidden = !typed || !!found.hits[0];
   } catch {
@@ -49,34 +69,30 @@ async function ask(): Promise<void> {
 
 function drawKinds(): void {
   const counts = new Map<string, number>();
-  for (const hit of found.hits) counts.set(hit.kind, (counts.get(hit.kind) ?? 0) + 1);
+  for (const { entry } of inSeason()) counts.set(entry.kind, (counts.get(entry.kind) ?? 0) + 1);
+  if (!counts.has(kind)) kind = '';
   const button = (value: string, textContent: string): HTMLButtonElement => make('button', { textContent, value, ariaPressed: String(value === kind) });
-  kinds.replaceChildren(button('', `All ${found.hits.length}`), ...[...counts].map(([each, count]) => button(each, `${each} ${count}`)));
+  kinds.replaceChildren(button('', `All ${inSeason().length}`), ...[...counts].map(([each, count]) => button(each, `${each} ${count}`)));
   kinds.hidden = counts.size < 2;
 }
 
-function drawNamed(): void {
-  const links = found.named.flatMap(({ id, names }, at) => [at > 0 ? ', ' : '', make('a', { textContent: names[0]!, href: `${base}words/#${id}` })]);
-  named.replaceChildren(...(found.named[0] ? ['In the word list: ', ...links, '. '] : []), found.meant[0] ? `Also looked for: ${found.meant.join(', ')}.` : '');
-  named.hidden = !named.textContent;
-}
-
 async function drawList(turn: number): Promise<void> {
-  const hits = ofKind();
+  const hits = chosen();
   const rows = await Promise.all(hits.slice(0, shown).map(row));
   if (turn !== asked) return;
   list.replaceChildren(...rows);
   more.hidden = hits.length <= shown;
-  const count = `${hits.length} ${hits.length === 1 ? 'page' : 'pages'}`;
-  status.textContent = !typed ? '' : !hits[0] ? 'No page found' : kind ? `${count}: ${kind}` : count;
+  const count = hits[0] ? `${hits.length} ${hits.length === 1 ? 'page' : 'pages'}` : 'No page found';
+  const filters = [kind, season.value && season.selectedOptions[0]!.text.toLowerCase()].filter(Boolean).join(', ');
+  status.textContent = !typed ? '' : filters ? `${count}: ${filters}` : count;
 }
 
-async function row(hit: Hit): Promise<HTMLLIElement> {
-  const { url, excerpt, meta } = await hit.read();
-  const item = make('li', {});
+async function row({ entry }: Hit): Promise<HTMLLIElement> {
+  const search = await opening!;
   const words = make('p', {});
-  words.append(...piecesOf(excerpt).map(({ text, marked }) => (marked ? make('mark', { textContent: text }) : text)), ' …');
-  item.append(make('a', { textContent: meta.title!, href: url }), ` ${[hit.kind, meta.when].filter(Boolean).join(', ')}`, words);
+  words.append(...search.excerptOf(await search.textOf(entry), found.sought).map(({ text, marked }) => (marked ? make('mark', { textContent: text }) : text)));
+  const item = make('li', {});
+  item.append(make('a', { textContent: entry.title, href: base + entry.place }), ` ${[entry.kind, entry.when].filter(Boolean).join(', ')}`, words);
   return item;
 }
 
@@ -85,6 +101,7 @@ const askAfter = (pauseMs: number): void => {
   clearTimeout(pause);
   pause = setTimeout(ask, pauseMs);
 };
+const redraw = (): Promise<void> => drawList((asked += 1));
 field.addEventListener('input', () => askAfter(PAUSE_MS));
 form.addEventListener('submit', (event) => {
   event.preventDefault();
@@ -95,13 +112,18 @@ kinds.addEventListener('click', ({ target }) => {
   if (!button) return;
   [kind, shown] = [button.value, SHOWN];
   for (const each of kinds.querySelectorAll('button')) each.ariaPressed = String(each === button);
-  void drawList((asked += 1));
+  void redraw();
+});
+season.addEventListener('change', () => {
+  shown = SHOWN;
+  drawKinds();
+  void redraw();
 });
 more.addEventListener('click', () => {
   const first = shown;
   shown += SHOWN;
   // The first new one takes the focus that the button had, so that nobody has to go back up.
-  void drawList((asked += 1)).then(() => list.children[first]?.querySelector('a')?.focus());
+  void redraw().then(() => list.children[first]?.querySelector('a')?.focus());
 });
 
 field.value ||= new URLSearchParams(location.search).get('q') ?? '';

@@ -1,0 +1,4 @@
+/* Words that stand on every page and ask for none: left out of the index, and of what is looked for. */
+export const SMALL_WORDS: ReadonlySet<string> = new Set(
+  'a about all also am an and any anybody anyone anything are aren as at be been being but by can cannot cant could couldnt did didnt do does doesnt doing dont each else for from get gets getting go goes going got gotten had has have havent having he her hers him his how hows i if im in into is isnt it its ive just know let like me might my myself need needed needs of ok on onto or our ours please really she should shouldnt so some somebody someone something such tell than thanks that thats the their them then there theres these they theyre thing things this those to trying try us very want wants was wasnt we were what whats when where wheres whether which who whos why will wont with would wouldnt yes yet you your youre yours'.split(' '),
+);

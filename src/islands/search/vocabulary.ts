@@ -1,0 +1,93 @@
+/*
+ * Every word of the almanac, and which of them a typed word may have meant: itself, another form of it, the word it
+ * begins, the two it was written together from, or the right spelling.
+ */
+import { slips } from '../../../shared/words/slips.ts';
+import { termOf } from '../../../shared/words/terms.ts';
+
+/** A word of the vocabulary by its place, and what it counts beside the word as typed. */
+export type Meant = { at: number; word: string; counts: number };
+export type Meaning = {
+  meant: Meant[];
+  /** Not as typed: spelled otherwise. */
+  corrected: boolean;
+  /** How far it had to be bent for that: 0 to 1, the farthest that is tried. */
+  stretch: number;
+  /** No word here is near. */
+  unknown: boolean;
+};
+
+export type Vocabulary = { meaningOf: (word: string, unfinished: boolean) => Meaning; has: (word: string) => boolean };
+
+/** What is not the word itself counts less. */
+const FORM = 0.6;
+const BEGUN = 0.75;
+const SPELLED = 0.9;
+const TOGETHER = 0.9;
+/** A word that people only type has its own lead; what it is a slip of must be nearer. */
+const ALIAS = 0.5;
+/** Another ending is a small slip. */
+const ENDING = 0.1;
+/** Spellings so little farther than the nearest are tried too; the pages decide. */
+const NEARLY = 0.35;
+const MOST_SPELLED = 4;
+
+/** Endings that make another word of the same thing: feed, feeder; treat, treatment; robb-er. */
+const ENDINGS = new Set(['er', 'or', 'ment', 'ation', 'ion', 'al', 'li', 'ness', 'ful', 'less', 'i', 'y', 'ier', 'iest', 'est', 'th', 'able']);
+
+/** `right` are the words of the pages, `typed` those that people only type for them. */
+export function readVocabulary(right: readonly string[], typed: readonly string[]): Vocabulary {
+  const words = [...right, ...typed];
+  const terms = words.map(termOf);
+  const places = new Map(terms.map((term, at) => [term, at]));
+  const meant = (at: number, counts: number): Meant => ({ at, word: words[at]!, counts });
+
+  const formsOf = (term: string): Meant[] =>
+    term.length < 3 || /\d/.test(term) ? [] : terms.flatMap((other, at) => (other !== term && isForm(term, other) ? [meant(at, FORM)] : []));
+  const begunBy = (word: string, least: number): Meant[] =>
+    word.length < least ? [] : words.flatMap((other, at) => (other.startsWith(word) && other !== word ? [meant(at, BEGUN)] : [])).slice(0, 12);
+  const together = (word: string): Meant[] => {
+    for (let cut = 3; cut <= word.length - 3; cut++) {
+      const [a, b] = [places.get(termOf(word.slice(0, cut))), places.get(termOf(word.slice(cut)))];
+      if (a !== undefined && b !== undefined) return [meant(a, TOGETHER), meant(b, TOGETHER)];
+    }
+    return [];
+  };
+
+  /** The right spellings that fewest slips lead to. */
+  const spelled = (word: string, farthest: number, among: readonly string[]): { meant: Meant[]; far: number } => {
+    const near = among.flatMap((other, at) => {
+      if (other.length < 3 || /[^a-z]/.test(other)) return [];
+      const far = Math.min(slips(word, other, farthest), slips(termOf(word), terms[at]!, farthest) + ENDING);
+      return far <= farthest ? [{ at, far }] : [];
+    });
+    const least = Math.min(...near.map(({ far }) => far));
+    const best = near.filter(({ far }) => far <= least + NEARLY).sort((a, b) => a.far - b.far).slice(0, MOST_SPELLED);
+    return { far: least, meant: best.map(({ at, far }) => meant(at, SPELLED * (1 - 0.6 * (far - least)))) };
+  };
+
+  const meaningOf = (word: string, unfinished: boolean): Meaning => {
+    const term = termOf(word);
+    const at = places.get(term);
+    const sure = (all: Meant[]): Meaning => ({ meant: all, corrected: false, stretch: 0, unknown: false });
+    if (at !== undefined) {
+      const slip = at < right.length ? [] : spelled(word, farthest(word.length) * ALIAS, right).meant;
+      return sure([meant(at, 1), ...formsOf(term), ...(unfinished ? begunBy(word, 3) : []), ...slip]);
+    }
+    if (/\d/.test(word)) return sure([]);
+    const near = [...formsOf(term), ...begunBy(word, unfinished ? 2 : 4), ...together(word)];
+    if (near.length > 0) return sure(near);
+    const { meant: best, far } = spelled(word, farthest(word.length), words);
+    return { meant: best, corrected: best.length > 0, stretch: far / farthest(word.length), unknown: best.length === 0 };
+  };
+  return { meaningOf, has: (word) => places.has(termOf(word)) };
+}
+
+function isForm(a: string, b: string): boolean {
+  const [short, long] = a.length < b.length ? [a, b] : [b, a];
+  if (!long.startsWith(short) || short.length < 3) return false;
+  const rest = long.slice(short.length);
+  return ENDINGS.has(rest) || (rest[0] === short.at(-1) && ENDINGS.has(rest.slice(1)));
+}
+
+const farthest = (letters: number): number => (letters < 4 ? 1 : letters < 6 ? 1.7 : letters < 9 ? 2.2 : 2.8);

@@ -1,0 +1,82 @@
+/*
+ * A drawn page as search knows it: what it is called, its kind, and its words by how much they count. An element with
+ * `data-found-as` is found by itself: a page's main text, a word of the word list, a line of the reading list.
+ */
+import { fromHtml } from 'hast-util-from-html';
+import type { Element, Nodes } from 'hast';
+import type { BuiltPage } from './built-pages.ts';
+
+export type Found = {
+  /** `pests/varroa/`, `words/#varroa`. */
+  place: string;
+  kind: string;
+  title: string;
+  /** The sentence under the title. */
+  lede: string;
+  headings: string;
+  /** All that it says, in order, title and sentence first. */
+  text: string;
+  /** The day of a meeting, in words. */
+  when?: string;
+};
+
+/** A mark of a source is no part of the number before it; what is hidden, pressed or filled in is no text; cautions, and pages named at the foot, stand on many pages and answer for none. */
+const NOT_READ = new Set(['svg', 'form', 'button', 'script', 'style', 'aside']);
+const NOT_READ_CLASSES = ['mark', 'only-paper', 'only-heard'];
+const NAMES_OTHERS = new Set(['pest or disease', 'meeting']);
+
+const BLOCKS = new Set(['p', 'li', 'h1', 'h2', 'h3', 'h4', 'tr', 'dt', 'dd', 'section', 'div', 'table', 'caption', 'ul', 'ol', 'dl', 'blockquote', 'figcaption', 'summary', 'details', 'legend', 'label', 'header', 'footer', 'nav', 'thead', 'tbody']);
+const CELLS = new Set(['td', 'th']);
+
+/** Everything on the page that can be found, the page itself first; nothing for a page that is to stay out. */
+export function foundOn({ html, place }: BuiltPage): Found[] {
+  const main = /<main [^>]*data-found-as=[\s\S]*<\/main>/.exec(html)?.[0];
+  if (!main) return [];
+  const all: Found[] = [];
+  for (const child of fromHtml(main, { fragment: true }).children) if (child.type === 'element') take(child, place, all);
+  return all;
+}
+
+function take(element: Element, place: string, all: Found[]): void {
+  const id = element.properties.id;
+  const found: Found = { place: element.tagName === 'main' ? place : `${place}#${String(id)}`, kind: String(element.properties.dataFoundAs), title: '', lede: '', headings: '', text: '' };
+  all.push(found);
+  const text: string[] = [];
+  const walk = (node: Nodes): void => {
+    if (node.type === 'text') text.push(node.value.replace(/\s+/g, ' '));
+    if (node.type !== 'element') return;
+    if (isUnread(node, found.kind)) return;
+    if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, all);
+    const from = text.length;
+    if (node.tagName === 'br') text.push(' ');
+    for (const child of node.children) walk(child);
+    const said = text.slice(from).join('').replace(/\s+/g, ' ').trim();
+    if (node.tagName === 'h1' || (found.place.includes('#') && !found.title && /^(?:b|cite)$/.test(node.tagName))) found.title ||= said;
+    else if (/^h[23]$/.test(node.tagName)) found.headings += ` ${said}`;
+    else if (node.tagName === 'p' && classesOf(node).includes('lede')) found.lede = said;
+    else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= said;
+    if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$/.test(said) || !said ? ' ' : '; ');
+    else if (BLOCKS.has(node.tagName)) closeBlock(text);
+  };
+  walk(element);
+  found.text = text.join('').replace(/\s+/g, ' ').trim();
+}
+
+/** Ends what was said as a sentence, so that two lines of a page do not run into one. */
+function closeBlock(text: string[]): void {
+  const last = text.findLastIndex((each) => each.trim() !== '');
+  if (last < 0) return;
+  const end = text[last]!.trimEnd();
+  if (end.endsWith(';')) text[last] = `${end.slice(0, -1)}. `;
+  else text.push(/[.:,!?]$/.test(end) ? ' ' : '. ');
+}
+
+const classesOf = (element: Element): string[] => (element.properties.className as string[] | undefined) ?? [];
+
+function isUnread(element: Element, kind: string): boolean {
+  const classes = classesOf(element);
+  if (NOT_READ.has(element.tagName) || element.properties.hidden !== undefined && element.properties.hidden !== null) return true;
+  if (NOT_READ_CLASSES.some((each) => classes.includes(each))) return true;
+  if (classes.includes('box') && !classes.includes('law')) return true;
+  return element.tagName === 'ul' && classes.includes('rows') && NAMES_OTHERS.has(kind);
+}
