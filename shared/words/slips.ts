@@ -1,39 +1,49 @@
 /*
  * How far a typed word is from a right one, in slips: a letter left out, put in, changed, or two that changed places.
- * Doubled letters, vowels, and letters that sound alike count less, since people spell by ear.
+ * Doubled letters, vowels, and letters that sound alike count less, since people spell by ear. Thousands of words are held
+ * against each unknown one, so what a change of letters costs is worked out once.
  */
-
-/** Counts to at most `most`; beyond it the number only says "too far". */
-export function slips(typed: string, right: string, most = Number.POSITIVE_INFINITY): number {
-  if (Math.abs(typed.length - right.length) > most * 2) return most + 1;
-  let before: number[] = [];
-  let row = [...right, ''].map((_, at) => at);
-  for (let i = 0; i < typed.length; i++) {
-    const next = [i + 1];
-    for (let j = 0; j < right.length; j++) {
-      const extra = row[j + 1]! + (typed[i] === typed[i - 1] ? DOUBLED : isVowel(typed[i]!) ? VOWEL_TOO_MANY : 1);
-      const lacking = next[j]! + (right[j] === right[j - 1] ? DOUBLED : isVowel(right[j]!) ? VOWEL_TOO_MANY : 1);
-      let least = Math.min(extra, lacking, row[j]! + change(typed[i]!, right[j]!));
-      if (i > 0 && j > 0 && typed[i] === right[j - 1] && typed[i - 1] === right[j]) least = Math.min(least, before[j - 1]! + SWAPPED);
-      next.push(least);
-    }
-    if (Math.min(...next) > most) return most + 1;
-    [before, row] = [row, next];
-  }
-  return row.at(-1)! + (typed[0] === right[0] ? 0 : FIRST_LETTER);
-}
 
 const DOUBLED = 0.5;
 const VOWEL_TOO_MANY = 0.8;
 const SWAPPED = 0.8;
+const VOWEL_FOR_VOWEL = 0.6;
+const ALIKE_IN_SOUND = 0.7;
 /** People seldom get the first letter wrong. */
 const FIRST_LETTER = 0.4;
 
-const isVowel = (letter: string): boolean => 'aeiouy'.includes(letter);
+const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
+const VOWELS = 'aeiouy';
 const ALIKE = ['ckqs', 'sz', 'fv', 'gj', 'mn', 'td', 'bp', 'wu'];
 
-function change(a: string, b: string): number {
-  if (a === b) return 0;
-  if (isVowel(a) && isVowel(b)) return 0.6;
-  return ALIKE.some((letters) => letters.includes(a) && letters.includes(b)) ? 0.7 : 1;
+const costOf = (a: string, b: string): number =>
+  a === b ? 0 : VOWELS.includes(a) && VOWELS.includes(b) ? VOWEL_FOR_VOWEL : ALIKE.some((letters) => letters.includes(a) && letters.includes(b)) ? ALIKE_IN_SOUND : 1;
+const COSTS = [...LETTERS].flatMap((a) => [...LETTERS].map((b) => costOf(a, b)));
+const EXTRA = [...LETTERS].map((letter) => (VOWELS.includes(letter) ? VOWEL_TOO_MANY : 1));
+const codes = (word: string): number[] => Array.from(word, (letter) => letter.charCodeAt(0) - 97);
+
+/** Counts to at most `most`; beyond it the number only says "too far". */
+export function slips(typed: string, right: string, most = Number.POSITIVE_INFINITY): number {
+  if (Math.abs(typed.length - right.length) * DOUBLED > most) return most + 1;
+  const [a, b] = [codes(typed), codes(right)];
+  let before: number[] = [];
+  let row = [...b, 0].map((_, at) => at);
+  let next: number[] = [];
+  for (let i = 0; i < a.length; i++) {
+    let nearest = (next[0] = i + 1);
+    const extra = oneTooMany(a, i);
+    for (let j = 0; j < b.length; j++) {
+      let least = Math.min(row[j + 1]! + extra, next[j]! + oneTooMany(b, j), row[j]! + change(a[i]!, b[j]!));
+      if (i > 0 && j > 0 && a[i] === b[j - 1] && a[i - 1] === b[j]) least = Math.min(least, before[j - 1]! + SWAPPED);
+      next[j + 1] = least;
+      if (least < nearest) nearest = least;
+    }
+    if (nearest > most) return most + 1;
+    [before, row, next] = [row, next, before];
+  }
+  return row[b.length]! + (a[0] === b[0] ? 0 : FIRST_LETTER);
 }
+
+/** What it costs to leave this letter out, or to put it in. */
+const oneTooMany = (word: readonly number[], at: number): number => (word[at] === word[at - 1] ? DOUBLED : (EXTRA[word[at]!] ?? 1));
+const change = (a: number, b: number): number => (a === b ? 0 : (COSTS[a * LETTERS.length + b] ?? 1));

@@ -4,13 +4,14 @@
  */
 
 /** Past forms that no ending tells. */
-const IRREGULAR: Record<string, string> = { fed: 'feed', died: 'die', dead: 'die', dying: 'die', dies: 'die', left: 'leave', leaves: 'leave', leaving: 'leave', found: 'find', laid: 'lay', kept: 'keep', bought: 'buy', sold: 'sell', caught: 'catch', fought: 'fight', froze: 'freeze', frozen: 'freeze', stung: 'sting', flew: 'fly', flown: 'fly', mice: 'mouse', larvae: 'larva', pupae: 'pupa', wolves: 'wolf', knives: 'knife', children: 'child', built: 'build', fell: 'fall', ate: 'eat', eaten: 'eat', gave: 'give', given: 'give', took: 'take', taken: 'take', broke: 'break', broken: 'break' };
+const IRREGULAR = new Map(Object.entries({ fed: 'feed', died: 'die', dead: 'die', dying: 'die', dies: 'die', left: 'leave', leaves: 'leave', leaving: 'leave', found: 'find', laid: 'lay', kept: 'keep', bought: 'buy', sold: 'sell', caught: 'catch', fought: 'fight', froze: 'freeze', frozen: 'freeze', stung: 'sting', flew: 'fly', flown: 'fly', mice: 'mouse', larvae: 'larva', pupae: 'pupa', wolves: 'wolf', knives: 'knife', children: 'child', built: 'build', ate: 'eat', eaten: 'eat', gave: 'give', given: 'give', took: 'take', taken: 'take', broke: 'break', broken: 'break' }));
+
+/** Short forms of everyday words. */
+const SHORT = new Map(Object.entries({ kid: 'child', kids: 'child', doc: 'doctor', vet: 'veterinarian', vets: 'veterinarian', photo: 'photograph', photos: 'photograph', pic: 'photograph', pics: 'photograph', picture: 'photograph', pictures: 'photograph', fridge: 'refrigerator' }));
 
 export function stem(written: string): string {
   const word = american(written);
-  const known = IRREGULAR[word];
-  if (known) return stemEnding(known);
-  return stemEnding(word);
+  return stemEnding(SHORT.get(word) ?? IRREGULAR.get(word) ?? word);
 }
 
 function stemEnding(word: string): string {

@@ -11,7 +11,10 @@ export type Read = { word: string; terms: string[] };
 export const termsIn = (text: string): string[] => wordsIn(text).map(termOf);
 
 /** Every word of the text with its terms, so that a page can show which of its words was sought. */
-export const readWords = (text: string): Read[] => text.split(/\s+/).filter(Boolean).map((word) => ({ word, terms: termsIn(word) }));
+export const readWords = (text: string): Read[] => text.split(SPACES).filter(Boolean).map((word) => ({ word, terms: termsIn(word) }));
+
+/** A space that must not break, as between a number and its unit, parts no words of a result. */
+const SPACES = /[^\S\u00a0\u202f]+/;
 
 /** Words before they are cut down to terms: small letters, no accents, numbers apart from their units. */
 export function wordsIn(text: string): string[] {
@@ -19,7 +22,7 @@ export function wordsIn(text: string): string[] {
 }
 
 /** The term of one word. Small words are terms, too; whoever keeps or asks leaves them out. */
-export const termOf = (word: string): string => UNITS[word] ?? (/\d/.test(word) ? word : stem(word));
+export const termOf = (word: string): string => UNITS.get(word) ?? (/\d/.test(word) ? word : stem(word));
 
 const plain = (text: string): string =>
   text
@@ -31,7 +34,7 @@ const plain = (text: string): string =>
 const FRACTIONS: Record<string, string> = { '¼': '1/4', '½': '1/2', '¾': '3/4', '⅓': '1/3', '⅔': '2/3' };
 
 /** As people write units, and the one form under which they are kept. */
-const UNITS: Record<string, string> = Object.fromEntries(
+const UNITS = new Map(
   Object.entries({
     pound: 'lb lbs pound pounds',
     ounce: 'oz ounce ounces',
@@ -49,5 +52,5 @@ const UNITS: Record<string, string> = Object.fromEntries(
     year: 'yr yrs year years',
     percent: '% pct percent percentage',
     temperature: 'temp temps temperature temperatures',
-  }).flatMap(([term, written]) => written.split(' ').map((word) => [word, term])),
+  }).flatMap(([term, written]) => written.split(' ').map((word) => [word, term] as const)),
 );

@@ -28,7 +28,6 @@ const types: Readonly<Record<string, string>> = {
   '.wasm': 'application/wasm',
 };
 
-/** The search index's own files (.pf_meta, .pf_index, .pf_fragment, .pagefind) are bytes to everyone. */
 export function contentTypeOf(path: string): string {
   return types[extname(path).toLowerCase()] ?? 'application/octet-stream';
 }

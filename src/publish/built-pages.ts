@@ -14,7 +14,7 @@ export type BuiltPage = {
 export function builtPages(site: string): BuiltPage[] {
   return readdirSync(site, { recursive: true, encoding: 'utf8' })
     .map((file) => file.split(sep).join('/'))
-    .filter((file) => file.endsWith('.html') && !file.startsWith('pagefind/'))
+    .filter((file) => file.endsWith('.html'))
     .sort()
     .map((file) => ({ file, place: file.replace(/(^|\/)index\.html$/, '$1'), html: readFileSync(join(site, file), 'utf8') }));
 }

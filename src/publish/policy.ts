@@ -8,11 +8,11 @@ import type { BuiltPage } from './built-pages.ts';
 
 export type Policy = Readonly<Record<string, string>>;
 
-/** Of pages with these scripts in them. `search`: the engine is WebAssembly. `styles`: those of the book, which is one file. */
-export function policyOf(html: readonly string[], { search, styles = [] }: { search: boolean; styles?: readonly string[] }): Policy {
+/** Of pages with these scripts in them. `styles`: those of the book, which is one file. */
+export function policyOf(html: readonly string[], styles: readonly string[] = []): Policy {
   return {
     'default-src': "'self'",
-    'script-src': ["'self'", ...(search ? ["'wasm-unsafe-eval'"] : []), ...inlineScripts(html)].join(' '),
+    'script-src': ["'self'", ...inlineScripts(html)].join(' '),
     'style-src': ["'self'", ...styles.map(hashOf)].join(' '),
     'img-src': "'self' data: blob:",
     'object-src': "'none'",
@@ -30,7 +30,7 @@ export const written = (policy: Policy): string => Object.entries(policy).map(([
 export function withPolicy({ html, place }: BuiltPage): string {
   const charset = /<meta charset="utf-8"\s*\/?>/i;
   if (!charset.test(html)) throw new Error(`withPolicy: ${place} names no character set to stand behind`);
-  const policy = written(policyOf([html], { search: /\bdata-search-page\b/.test(html) })).replaceAll('"', '&quot;');
+  const policy = written(policyOf([html])).replaceAll('"', '&quot;');
   return html.replace(charset, (meta) => `${meta}<meta http-equiv="Content-Security-Policy" content="${policy}">`);
 }
 

@@ -1,6 +1,7 @@
 /*
  * A drawn page as search knows it: what it is called, its kind, and its words by how much they count. An element with
- * `data-found-as` is found by itself: a page's main text, a word of the word list, a line of the reading list.
+ * `data-found-as` is found by itself: a page's main text, a word of the word list, a line of the reading list. What has
+ * `data-unfound` is not read.
  */
 import { fromHtml } from 'hast-util-from-html';
 import type { Element, Nodes } from 'hast';
@@ -14,14 +15,19 @@ export type Found = {
   /** The sentence under the title. */
   lede: string;
   headings: string;
-  /** All that it says, in order, title and sentence first. */
+  /** All that it says below its title, in order. */
   text: string;
   /** The day of a meeting, in words. */
   when?: string;
 };
 
+/** A space that must not break stays, as between a number and its unit. */
+const SPACES = /[^\S\u00a0\u202f]+/g;
+
 /** A mark of a source is no part of the number before it; what is hidden, pressed or filled in is no text; cautions, and pages named at the foot, stand on many pages and answer for none. */
 const NOT_READ = new Set(['svg', 'form', 'button', 'script', 'style', 'aside']);
+/** What is large and unread is not parsed either. */
+const LARGE_UNREAD = /<svg\b[\s\S]*?<\/svg>|<aside class="margin"[\s\S]*<\/aside>/g;
 const NOT_READ_CLASSES = ['mark', 'only-paper', 'only-heard'];
 const NAMES_OTHERS = new Set(['pest or disease', 'meeting']);
 
@@ -33,7 +39,7 @@ export function foundOn({ html, place }: BuiltPage): Found[] {
   const main = /<main [^>]*data-found-as=[\s\S]*<\/main>/.exec(html)?.[0];
   if (!main) return [];
   const all: Found[] = [];
-  for (const child of fromHtml(main, { fragment: true }).children) if (child.type === 'element') take(child, place, all);
+  for (const child of fromHtml(main.replace(LARGE_UNREAD, ''), { fragment: true }).children) if (child.type === 'element') take(child, place, all);
   return all;
 }
 
@@ -43,24 +49,31 @@ function take(element: Element, place: string, all: Found[]): void {
   all.push(found);
   const text: string[] = [];
   const walk = (node: Nodes): void => {
-    if (node.type === 'text') text.push(node.value.replace(/\s+/g, ' '));
+    if (node.type === 'text') text.push(node.value.replace(SPACES, ' '));
     if (node.type !== 'element') return;
-    if (isUnread(node, found.kind)) return;
+    if (isUnread(node, found)) return;
     if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, all);
     const from = text.length;
     if (node.tagName === 'br') text.push(' ');
     for (const child of node.children) walk(child);
-    const said = text.slice(from).join('').replace(/\s+/g, ' ').trim();
-    if (node.tagName === 'h1' || (found.place.includes('#') && !found.title && /^(?:b|cite)$/.test(node.tagName))) found.title ||= said;
-    else if (/^h[23]$/.test(node.tagName)) found.headings += ` ${said}`;
-    else if (node.tagName === 'p' && classesOf(node).includes('lede')) found.lede = said;
-    else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= said;
-    if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$/.test(said) || !said ? ' ' : '; ');
+    const said = (): string => text.slice(from).join('').replace(/\s+/g, ' ').trim();
+    if (isTitle(node, found)) {
+      found.title = said();
+      text.length = from;
+      return;
+    }
+    if (/^h[23]$/.test(node.tagName)) found.headings += ` ${said()}`;
+    else if (node.tagName === 'p' && classesOf(node).includes('lede')) found.lede = said();
+    else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= said();
+    if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$|^$/.test(said()) ? ' ' : '; ');
     else if (BLOCKS.has(node.tagName)) closeBlock(text);
   };
   walk(element);
-  found.text = text.join('').replace(/\s+/g, ' ').trim();
+  found.text = text.join('').replace(SPACES, ' ').replace(/^[\s,;.]+/, '').trim();
 }
+
+/** The heading of a page; the first bold or cited words of an entry. */
+const isTitle = (element: Element, { place, title }: Found): boolean => element.tagName === 'h1' || (place.includes('#') && !title && /^(?:b|cite)$/.test(element.tagName));
 
 /** Ends what was said as a sentence, so that two lines of a page do not run into one. */
 function closeBlock(text: string[]): void {
@@ -73,10 +86,10 @@ function closeBlock(text: string[]): void {
 
 const classesOf = (element: Element): string[] => (element.properties.className as string[] | undefined) ?? [];
 
-function isUnread(element: Element, kind: string): boolean {
+function isUnread(element: Element, found: Found): boolean {
   const classes = classesOf(element);
-  if (NOT_READ.has(element.tagName) || element.properties.hidden !== undefined && element.properties.hidden !== null) return true;
+  if (NOT_READ.has(element.tagName) || element.properties.hidden || element.properties.dataUnfound !== undefined) return true;
   if (NOT_READ_CLASSES.some((each) => classes.includes(each))) return true;
   if (classes.includes('box') && !classes.includes('law')) return true;
-  return element.tagName === 'ul' && classes.includes('rows') && NAMES_OTHERS.has(kind);
+  return element.tagName === 'ul' && classes.includes('rows') && NAMES_OTHERS.has(found.kind) && /\/./.test(found.place);
 }

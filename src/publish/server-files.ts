@@ -25,17 +25,12 @@ const TYPES: Record<string, string> = {
   epub: 'application/epub+zip',
   json: 'application/json; charset=utf-8',
   woff2: 'font/woff2',
-  pagefind: 'application/octet-stream',
-  pf_meta: 'application/octet-stream',
-  pf_index: 'application/octet-stream',
-  pf_filter: 'application/octet-stream',
-  pf_fragment: 'application/octet-stream',
 };
 
 /** `styles` are those that stand in a file itself. */
 export function serverRules(pages: readonly BuiltPage[], styles: readonly string[] = []): ServerRules {
-  const policy = written({ ...policyOf(pages.map(({ html }) => html), { search: true, styles }), 'frame-ancestors': "'none'" });
-  const folders = new Set(['pagefind/', ...pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/'))]);
+  const policy = written({ ...policyOf(pages.map(({ html }) => html), styles), 'frame-ancestors': "'none'" });
+  const folders = new Set(pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/')));
   return {
     folders: [...folders].sort(),
     everywhere: {

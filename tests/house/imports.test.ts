@@ -27,7 +27,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   layouts: { values: ['components', 'library', 'shared', 'styles', 'islands/leaf'], types: ['schemas'] },
   pages: { values: ['layouts', 'components', 'vocabulary', 'islands', 'islands/parts', 'library', 'schemas', 'shared'], types: [], packages: /^astro$/ },
   worker: { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
-  publish: { values: ['shared'], packages: /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/ },
+  publish: { values: ['shared'], packages: /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/ },
   desk: { values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'], packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/ },
   'content.config.ts': { values: ['library', 'pictures', 'reader', 'schemas'], packages: /^astro:content$/ },
 };

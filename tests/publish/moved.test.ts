@@ -21,7 +21,7 @@ for (const [name, from, to] of [
     assert.match(html, /<meta name="robots" content="noindex">/);
     const record = JSON.parse(built.read('edition.json')) as { pages: object };
     assert.ok(!(from in record.pages) && to in record.pages);
-    assert.ok(!built.read('search-words.json').includes(from));
+    assert.ok(!built.read('search/index.json').includes(from));
     assert.ok(built.read('worker.js').includes(`"${from}"`), 'without signal too');
   });
 }

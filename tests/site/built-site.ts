@@ -106,7 +106,7 @@ async function built(content: string, name: string, { base = '/', site }: Publis
 function pagesIn(folder: string, base: string): string[] {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => path.split(sep).join('/'));
   // The book in one file is no page of the site.
-  const pages = files.filter((path) => path.endsWith('.html') && !path.startsWith('pagefind/') && path !== 'handbook.html').sort();
+  const pages = files.filter((path) => path.endsWith('.html') && path !== 'handbook.html').sort();
   if (!pages.includes('index.html') || pages.length < 20) throw new Error(`${folder} holds ${pages.length} pages: too few for an almanac`);
   return pages.map((path) => base + path.replace(/(^|\/)index\.html$/, '$1'));
 }

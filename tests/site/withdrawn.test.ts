@@ -90,7 +90,7 @@ for (const place of ['lists/moving-a-hive/', 'pests/wax-moth/', 'know-how/record
     assert.match(html, /Its third sentence can mislead\./);
     assert.match(html, /Whom to ask next/);
     assert.match(html, /<meta name="robots" content="noindex">/);
-    assert.doesNotMatch(html, /data-pagefind-body/);
+    assert.doesNotMatch(html, /data-found-as/);
     const record = JSON.parse(built.read('edition.json')) as { pages: Record<string, unknown> };
     assert.ok(!(place in record.pages), 'in the record of the edition');
     assert.ok(!built.read('sitemap.xml').includes(place), 'in the map of the site');

@@ -10,12 +10,13 @@ export const LABEL_WORD = 'active-ingredient';
 
 const ABOUT_TREATMENT = new Set(termsIn('strip pad gel dribble trickle vapor fumes fog sachet tablet wafer label brand product dose dosage medicine medication treat treatment miticide remedy apply ingredient mite'));
 const ON_A_BOX = /\b(?:box|packet|pack|bottle|jar|tub|bag) (?:says|reads|is called|named)\b|\b(?:on|off|from) (?:the|my|a) (?:box|packet|bottle|tub)\b/i;
+const OF_A_PLACE = /\b(?:in|at|near|from|of|to) $/i;
 const SIGNED = /[®™]|\((?:r|tm)\)/i;
 
 /** `weak`: no page answers to most of the words. */
 export function readsLikeATradeName(typed: string, sought: readonly Sought[], weak: boolean): boolean {
   if (SIGNED.test(typed)) return true;
-  const unknown = sought.filter(isStrange).map(({ typed: word }) => word);
+  const unknown = sought.filter(isStrange).map(({ typed: word }) => word).filter((word) => !termsIn(word).some((term) => ABOUT_TREATMENT.has(term)));
   if (unknown.length === 0) return false;
   if (ON_A_BOX.test(typed) || termsIn(typed).some((term) => ABOUT_TREATMENT.has(term))) return true;
   return weak && unknown.some((word) => writtenAsName(typed, word));
@@ -28,5 +29,5 @@ const isStrange = ({ unknown, corrected, stretch }: Sought): boolean => unknown 
 function writtenAsName(typed: string, word: string): boolean {
   const at = typed.toLowerCase().indexOf(word);
   const written = at < 0 ? '' : typed.slice(at, at + word.length);
-  return /^\p{Lu}/u.test(written) && (at > 0 || /\p{Lu}.*\p{Lu}/u.test(written));
+  return /^\p{Lu}/u.test(written) && (at > 0 || /\p{Lu}.*\p{Lu}/u.test(written)) && !OF_A_PLACE.test(typed.slice(0, at));
 }

@@ -19,7 +19,9 @@ const ASKS_FOR_SUM = /\d|how (?:many|much|long|far)|calculat|work out|convert|pe
 const MEANING = 2.5;
 const ASKS_FOR_MEANING = /^\s*(?:what(?:['’]?s| is| are| does)|define|definition|meaning)\b|\bmeaning\b|\bmean\??$/i;
 /** How much it counts that a page answers to most of the words. */
-const WHOLE = 0.6;
+const WHOLE = 0.25;
+/** A rare word counts more, but less than BM25 has it: what a beginner types oddly is rare, too. */
+const RARE = 0.8;
 /** What a name of several words adds to the page it leads to. */
 const NAME = 0.5;
 /** How rare a word is taken to be that stands on no page. */
@@ -29,10 +31,11 @@ const LEAST_SHARE = 0.15;
 
 type Scores = Map<number, { sum: number; /** The weight of the words it answers to. */ met: number }>;
 
-export async function lookUp(typed: string, engine: Engine): Promise<Hits> {
+/** Pages and entries that answer to the typed words, the best first. */
+export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_SHARE): Promise<Hits> {
   const { sought, said } = queryOf(typed, engine);
   const { scores, rarities, whole } = await scoresOf(sought, engine);
-  addNames(scores, said, rarities);
+  addNames(scores, said, sought, rarities);
   const defined = ASKS_FOR_MEANING.test(typed) ? said.map(({ id }) => `words/#${id}`) : [];
   const hits = [...scores]
     .map(([page, { sum, met }]) => {
@@ -41,7 +44,7 @@ export async function lookUp(typed: string, engine: Engine): Promise<Hits> {
       return { entry, score: sum * (met / whole) ** WHOLE * kind, share: met / whole };
     })
     .sort((a, b) => b.score - a.score);
-  const found = hits.filter(({ score }) => score > hits[0]!.score * LEAST_SHARE);
+  const found = hits.filter(({ score }) => score > hits[0]!.score * leastShare);
   return {
     hits: readsLikeATradeName(typed, sought, !(hits[0] && hits[0].share > 0.5)) ? withLabelFirst(found, engine) : found,
     corrected: sought.flatMap(({ corrected, meant }) => (corrected ? [meant[0]!.word] : [])),
@@ -59,7 +62,7 @@ async function scoresOf(sought: readonly Sought[], engine: Engine): Promise<{ sc
     for (const { at, counts } of meant) {
       const pages = await engine.pagesWith(at);
       // BM25's weight of a word by the pages it stands on: Robertson and Zaragoza 2009, chapter 3.
-      const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) * counts;
+      const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) ** RARE * counts;
       rarest = Math.max(rarest, rarity);
       for (const { page, level } of pages) best.set(page, Math.max(best.get(page) ?? 0, rarity * level * weight));
     }
@@ -73,11 +76,12 @@ async function scoresOf(sought: readonly Sought[], engine: Engine): Promise<{ sc
   return { scores, rarities, whole };
 }
 
-/** Words that make up one name count for the page it leads to more than each by itself. */
-function addNames(scores: Scores, all: readonly Said[], rarities: ReadonlyMap<string, number>): void {
+/** Words that make up one name, or a name that is all of the question, count more for the page it leads to than each by itself. */
+function addNames(scores: Scores, all: readonly Said[], sought: readonly Sought[], rarities: ReadonlyMap<string, number>): void {
+  const typed = sought.filter(({ weight }) => weight === 1).length;
   for (const { leads, said } of all) {
     const held = scores.get(leads);
-    if (held && said.length > 1) held.sum += NAME * said.reduce((sum, word) => sum + (rarities.get(termOf(word)) ?? 0), 0);
+    if (held && (said.length > 1 || typed === 1)) held.sum += NAME * said.reduce((sum, word) => sum + (rarities.get(termOf(word)) ?? 0), 0);
   }
 }
 

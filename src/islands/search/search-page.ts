@@ -1,6 +1,6 @@
 /*
- * The search page's list: results as somebody types, one count that is read aloud, kinds as buttons, the time of year as a
- * choice. What is found is only ever set as text. Without script the form leads here and all pages are listed below it.
+ * The search page's list: results as somebody types, one count that is read aloud, kinds and the time of
+ * year as choices. What is found is only ever set as text. Without script the form leads here and all pages are listed below it.
  */
 import { todayIn } from '../../../shared/days/today.ts';
 import type { Engine } from './engine.ts';
@@ -11,20 +11,19 @@ import { fallsInto, spanOf } from './season.ts';
 const PAUSE_MS = 150;
 const SHOWN = 5;
 
-type Seven = [HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement];
+type Five = [HTMLElement, HTMLElement, HTMLElement, HTMLElement, HTMLElement];
 type Search = Engine & typeof import('./look-up.ts') & typeof import('./excerpt.ts');
 const base = import.meta.env.BASE_URL;
 const part = <E extends HTMLElement>(name: string): E => document.querySelector<E>(`[data-search-${name}]`)!;
 const form = part<HTMLFormElement>('page');
 const field = form.querySelector('input')!;
-const season = part<HTMLSelectElement>('season');
-const [status, kinds, times, also, list, more, none] = (['status', 'kinds', 'times', 'also', 'list', 'more', 'none'] as const).map((name) => part(name)) as Seven;
+const [kinds, season] = [part<HTMLSelectElement>('kinds'), part<HTMLSelectElement>('season')];
+const [status, also, list, more, none] = (['status', 'also', 'list', 'more', 'none'] as const).map((name) => part(name)) as Five;
 
 let opening: Promise<Search> | undefined;
 let typed = '';
 let asked = 0;
 let found: Hits = { hits: [], corrected: [], sought: [] };
-let kind = '';
 let shown = SHOWN;
 
 const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] => Object.assign(document.createElement(tag), has);
@@ -42,7 +41,7 @@ async function open(): Promise<Search> {
 
 const today = todayIn(document.documentElement.dataset.zone!, new Date());
 const inSeason = (): Hit[] => found.hits.filter(({ entry }) => !season.value || fallsInto(entry.windows, spanOf(season.value, today)));
-const chosen = (): Hit[] => inSeason().filter(({ entry }) => !kind || entry.kind === kind);
+const chosen = (): Hit[] => inSeason().filter(({ entry }) => !kinds.value || entry.kind === kinds.value);
 
 async function ask(): Promise<void> {
   const turn = (asked += 1);
@@ -53,10 +52,10 @@ async function ask(): Promise<void> {
     const answer = await search.lookUp(typed, search);
     if (turn !== asked) return;
     found = answer;
-    [kind, shown] = ['', SHOWN];
-    season.value = '';
+    shown = SHOWN;
+    kinds.value = season.value = '';
     also.textContent = found.corrected[0] ? `Also looked for: ${found.corrected.join(', ')}.` : '';
-    times.hidden = !found.hits.some(({ entry }) => entry.windows);
+    season.hidden = !found.hits.some(({ entry }) => entry.windows);
     drawKinds();
     await drawList(turn);
     none.hidden = !typed || !!found.hits[0];
@@ -67,13 +66,15 @@ async function ask(): Promise<void> {
   }
 }
 
+/** The kinds that were found, with how many of each in the chosen time of year. */
 function drawKinds(): void {
   const counts = new Map<string, number>();
   for (const { entry } of inSeason()) counts.set(entry.kind, (counts.get(entry.kind) ?? 0) + 1);
-  if (!counts.has(kind)) kind = '';
-  const button = (value: string, textContent: string): HTMLButtonElement => make('button', { textContent, value, ariaPressed: String(value === kind) });
-  kinds.replaceChildren(button('', `All ${inSeason().length}`), ...[...counts].map(([each, count]) => button(each, `${each} ${count}`)));
-  kinds.hidden = counts.size < 2;
+  const held = counts.has(kinds.value) ? kinds.value : '';
+  const option = (value: string, text: string, count: number): HTMLOptionElement => make('option', { value, textContent: `${text} (${count})` });
+  kinds.replaceChildren(option('', 'All kinds', inSeason().length), ...[...counts].map(([each, count]) => option(each, each, count)));
+  kinds.value = held;
+  kinds.hidden = counts.size < 2 && !season.value;
 }
 
 async function drawList(turn: number): Promise<void> {
@@ -83,7 +84,7 @@ async function drawList(turn: number): Promise<void> {
   list.replaceChildren(...rows);
   more.hidden = hits.length <= shown;
   const count = hits[0] ? `${hits.length} ${hits.length === 1 ? 'page' : 'pages'}` : 'No page found';
-  const filters = [kind, season.value && season.selectedOptions[0]!.text.toLowerCase()].filter(Boolean).join(', ');
+  const filters = [kinds.value, season.value && season.selectedOptions[0]!.text.toLowerCase()].filter(Boolean).join(', ');
   status.textContent = !typed ? '' : filters ? `${count}: ${filters}` : count;
 }
 
@@ -92,7 +93,7 @@ async function row({ entry }: Hit): Promise<HTMLLIElement> {
   const words = make('p', {});
   words.append(...search.excerptOf(await search.textOf(entry), found.sought).map(({ text, marked }) => (marked ? make('mark', { textContent: text }) : text)));
   const item = make('li', {});
-  item.append(make('a', { textContent: entry.title, href: base + entry.place }), ` ${[entry.kind, entry.when].filter(Boolean).join(', ')}`, words);
+  item.append(make('a', { textContent: entry.title, href: base + entry.place }), ' ', make('span', { className: 'quiet', textContent: [entry.kind, entry.when].filter(Boolean).join(', ') }), words);
   return item;
 }
 
@@ -107,11 +108,8 @@ form.addEventListener('submit', (event) => {
   event.preventDefault();
   askAfter(0);
 });
-kinds.addEventListener('click', ({ target }) => {
-  const button = (target as HTMLElement).closest('button');
-  if (!button) return;
-  [kind, shown] = [button.value, SHOWN];
-  for (const each of kinds.querySelectorAll('button')) each.ariaPressed = String(each === button);
+kinds.addEventListener('change', () => {
+  shown = SHOWN;
   void redraw();
 });
 season.addEventListener('change', () => {

@@ -2,8 +2,8 @@
  * Every word of the almanac, and which of them a typed word may have meant: itself, another form of it, the word it
  * begins, the two it was written together from, or the right spelling.
  */
-import { slips } from '../../../shared/words/slips.ts';
 import { termOf } from '../../../shared/words/terms.ts';
+import { farthest, nearest } from './spelling.ts';
 
 /** A word of the vocabulary by its place, and what it counts beside the word as typed. */
 export type Meant = { at: number; word: string; counts: number };
@@ -26,11 +26,8 @@ const SPELLED = 0.9;
 const TOGETHER = 0.9;
 /** A word that people only type has its own lead; what it is a slip of must be nearer. */
 const ALIAS = 0.5;
-/** Another ending is a small slip. */
-const ENDING = 0.1;
-/** Spellings so little farther than the nearest are tried too; the pages decide. */
-const NEARLY = 0.35;
-const MOST_SPELLED = 4;
+/** How much less a spelling counts that is a slip farther than the nearest. */
+const FARTHER = 0.6;
 
 /** Endings that make another word of the same thing: feed, feeder; treat, treatment; robb-er. */
 const ENDINGS = new Set(['er', 'or', 'ment', 'ation', 'ion', 'al', 'li', 'ness', 'ful', 'less', 'i', 'y', 'ier', 'iest', 'est', 'th', 'able']);
@@ -54,19 +51,13 @@ export function readVocabulary(right: readonly string[], typed: readonly string[
     return [];
   };
 
-  /** The right spellings that fewest slips lead to. */
-  const spelled = (word: string, farthest: number, among: readonly string[]): { meant: Meant[]; far: number } => {
-    const near = among.flatMap((other, at) => {
-      if (other.length < 3 || /[^a-z]/.test(other)) return [];
-      const far = Math.min(slips(word, other, farthest), slips(termOf(word), terms[at]!, farthest) + ENDING);
-      return far <= farthest ? [{ at, far }] : [];
-    });
-    const least = Math.min(...near.map(({ far }) => far));
-    const best = near.filter(({ far }) => far <= least + NEARLY).sort((a, b) => a.far - b.far).slice(0, MOST_SPELLED);
-    return { far: least, meant: best.map(({ at, far }) => meant(at, SPELLED * (1 - 0.6 * (far - least)))) };
+  const spelled = (word: string, most: number, among: readonly string[]): { meant: Meant[]; far: number } => {
+    const near = nearest(word, among, terms, most);
+    const least = near[0]?.far ?? most;
+    return { far: least, meant: near.map(({ at, far }) => meant(at, SPELLED * (1 - FARTHER * (far - least)))) };
   };
 
-  const meaningOf = (word: string, unfinished: boolean): Meaning => {
+  const workedOut = (word: string, unfinished: boolean): Meaning => {
     const term = termOf(word);
     const at = places.get(term);
     const sure = (all: Meant[]): Meaning => ({ meant: all, corrected: false, stretch: 0, unknown: false });
@@ -80,6 +71,14 @@ export function readVocabulary(right: readonly string[], typed: readonly string[
     const { meant: best, far } = spelled(word, farthest(word.length), words);
     return { meant: best, corrected: best.length > 0, stretch: far / farthest(word.length), unknown: best.length === 0 };
   };
+  // A question is looked up again at each pause in typing: most of its words are the same.
+  const stock = new Map<string, Meaning>();
+  const meaningOf = (word: string, unfinished: boolean): Meaning => {
+    const key = word + Number(unfinished);
+    const meaning = stock.get(key) ?? workedOut(word, unfinished);
+    stock.set(key, meaning);
+    return meaning;
+  };
   return { meaningOf, has: (word) => places.has(termOf(word)) };
 }
 
@@ -89,5 +88,3 @@ function isForm(a: string, b: string): boolean {
   const rest = long.slice(short.length);
   return ENDINGS.has(rest) || (rest[0] === short.at(-1) && ENDINGS.has(rest.slice(1)));
 }
-
-const farthest = (letters: number): number => (letters < 4 ? 1 : letters < 6 ? 1.7 : letters < 9 ? 2.2 : 2.8);
