@@ -55,6 +55,8 @@ function take(element: Element, place: string, all: Found[]): void {
     if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, all);
     const from = text.length;
     if (node.tagName === 'br') text.push(' ');
+    // What a picture shows is an answer, too.
+    if (node.tagName === 'img' && node.properties.alt) text.push(` ${String(node.properties.alt)} `);
     for (const child of node.children) walk(child);
     const said = (): string => text.slice(from).join('').replace(/\s+/g, ' ').trim();
     if (isTitle(node, found)) {

@@ -30,6 +30,8 @@ test('marks of sources, forms, drawings, boxes, hidden and marginal words are no
   assert.equal(read, '57 °F. law.');
 });
 
+test('what a picture shows is read', () => assert.equal(found('<figure><img src="x.jpg" alt="A queen cell on a comb"><figcaption>Seen in May</figcaption></figure>').text, 'A queen cell on a comb Seen in May.'));
+
 test('a step is read; pages named at the foot of a bulletin are not', () => {
   assert.equal(found('<label><input type="checkbox"><span>Mix 2:1</span></label>').text, 'Mix 2:1.');
   assert.equal(found('<p>own</p><ul class="rows"><li>other</li></ul>', 'pest or disease').text, 'own.');

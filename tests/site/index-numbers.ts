@@ -12,7 +12,8 @@ export async function numbersUnlike({ browser, site }: { browser: Browser; site:
   let numbers = 0;
   const found = await visit({ browser, site, pages: [...texts.keys()].filter(takes), context: { javaScriptEnabled: false, viewport: desk } }, async (page, address) => {
     const shown = await page.locator('main').evaluate((main) => {
-      for (const other of main.querySelectorAll('sup.mark, form, button, svg, aside, .box:not(.law), script, style')) other.remove();
+      for (const other of main.querySelectorAll('sup.mark, [data-unfound], form, button, svg, aside, .box:not(.law), script, style')) other.remove();
+      for (const picture of main.querySelectorAll('img')) picture.replaceWith(` ${picture.alt} `);
       const namesOthers = /^(pest|meeting)/.test(main.getAttribute('data-found-as') ?? '') && /\/[^/]+\/[^/]+\/$/.test(location.pathname);
       if (namesOthers) for (const list of main.querySelectorAll('ul.rows')) list.remove();
       return (main as HTMLElement).innerText;

@@ -15,7 +15,7 @@ export function excerptOf(text: string, sought: readonly string[]): Piece[] {
   const shown = words.slice(start, start + LENGTH);
   const pieces: Piece[] = shown.flatMap(({ word, met }, at) => [...(at > 0 ? [{ text: ' ', marked: false }] : []), ...marked(word, met.length > 0)]);
   const before = start > 0 ? [{ text: '… ', marked: false }] : [];
-  const after = start + LENGTH < words.length ? [{ text: ' …', marked: false }] : [];
+  const after = start + LENGTH < words.length ? [{ text: '\u00a0…', marked: false }] : [];
   return joined([...before, ...pieces, ...after]);
 }
 
