@@ -12,6 +12,10 @@ export async function openBrowser({ workers = false } = {}): Promise<Browser> {
   const browser = await chromium.launch(options);
   if (workers) return browser;
   const open = browser.newContext.bind(browser);
-  browser.newContext = (given) => open({ serviceWorkers: 'block', ...given });
+  browser.newContext = async (given) => {
+    const context = await open(given);
+    await context.addInitScript("Object.defineProperty(Navigator.prototype, 'serviceWorker', { get: () => undefined })");
+    return context;
+  };
   return browser;
 }

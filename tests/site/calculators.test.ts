@@ -1,7 +1,6 @@
 // What all calculators have in common: the page before the form, without script, on a narrow screen, on paper, and its weight.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { openCalculator } from './calculator-page.ts';
@@ -35,9 +34,6 @@ const calculators = [
 ];
 
 /** In bytes of gzip -9. */
-const mostScript = 8_000;
-const mostPage = 14_000;
-const mostRequests = 7;
 
 for (const { slug, values, wide, faulty, example, table } of calculators) {
   test(`${slug}: without script the worked example and the table stand there, and nothing can be pressed in vain`, async () => {
@@ -99,23 +95,5 @@ for (const { slug, values, wide, faulty, example, table } of calculators) {
     await sheet.page.getByRole('button', { name: 'Copied' }).waitFor();
     assert.equal(await sheet.page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
     await sheet.close();
-  });
-
-  test(`${slug}: weight of the first view`, async () => {
-    const context = await browser.newContext({ viewport: phone });
-    const page = await context.newPage();
-    const files: { url: string; bytes: number }[] = [];
-    page.on('response', async (response) => {
-      const body = await response.body().catch(() => Buffer.alloc(0));
-      files.push({ url: response.url(), bytes: gzipSync(body, { level: 9 }).length });
-    });
-    await page.goto(`${site.address}work-it-out/${slug}/`, { waitUntil: 'networkidle' });
-    const counted = files.filter(({ url }) => !/icon|manifest/.test(url));
-    const script = counted.filter(({ url }) => url.endsWith('.js')).reduce((sum, { bytes }) => sum + bytes, 0);
-    const told = `\n${counted.map(({ url, bytes }) => `${bytes} ${url}`).join('\n')}`;
-    assert.ok(counted.length <= mostRequests, `${counted.length} requests${told}`);
-    assert.ok(script <= mostScript, `${script} bytes of script${told}`);
-    assert.ok(counted[0]!.bytes <= mostPage, `${counted[0]!.bytes} bytes of page${told}`);
-    await context.close();
   });
 }

@@ -1,22 +1,5 @@
-// Every page of the demo club as a reader with script sees it: at three widths, by axe, by keyboard, on paper.
-import { after, before, test } from 'node:test';
-import type { Browser } from 'playwright-core';
-import { demoSite, openBrowser, type Site } from './built-site.ts';
-import { lookAt, lookedFor, type Looks } from './look.ts';
-import { nothing } from './visit.ts';
+// A page of each kind and every sixth page as a reader with script sees it; the long tests look at all.
+import { testLooks } from './looks.ts';
+import { oneOfEachKind } from './visit.ts';
 
-let site: Site;
-let browser: Browser;
-let found: Looks;
-
-before(async () => {
-  site = await demoSite();
-  browser = await openBrowser();
-  found = await lookAt({ browser, site });
-});
-after(async () => {
-  await browser?.close();
-  await site?.close();
-});
-
-for (const [rule, name] of Object.entries(lookedFor)) test(name, () => nothing(found[rule as keyof Looks]));
+testLooks((site) => [...new Set([...oneOfEachKind(site), ...site.pages.filter((_, place) => place % 6 === 0)])]);
