@@ -8,7 +8,6 @@ import { checkFolder } from '../checks/check.ts';
 import { sound } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import type { Day } from '../../shared/days/day.ts';
-import { preparePictures } from '../pictures/prepare.ts';
 import { readRecord } from '../publish/changes.ts';
 import { faultLine, inReadingOrder } from '../reader/fault.ts';
 import { openFolder } from '../reader/loader.ts';
@@ -20,6 +19,7 @@ import { sourceFingerprint } from './freshness.ts';
 import { inTurn } from './in-turn.ts';
 import { picturesFolder, projectFolder } from './places.ts';
 import { watchPages } from './progress.ts';
+import { readyPictures } from './ready-pictures.ts';
 import { reportLines } from './report.ts';
 
 export type BuildOptions = { content: string; out: string; base: string; site?: string | undefined; edition?: string | undefined; quiet?: boolean | undefined };
@@ -28,7 +28,7 @@ export type BuildOptions = { content: string; out: string; base: string; site?: 
 export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
   const say = (line: string): void => (options.quiet ? undefined : console.log(line));
   const folder = openFolder(resolve(options.content), true);
-  const pictures = await preparePictures(folder, picturesFolder, once(() => say('Making pictures ready; each is kept for the next build ...')));
+  const pictures = await readyPictures(folder, say);
   const faults = inReadingOrder([...checkFolder(folder), ...pictures.faults]);
   if (faults.length > 0) {
     for (const fault of faults) console.error(faultLine(fault));
@@ -135,14 +135,6 @@ function isAlive(pid: number): boolean {
 function pagesOf(out: string): number {
   const record = existsSync(join(out, 'edition.json')) ? readRecord(readFileSync(join(out, 'edition.json'), 'utf8')) : null;
   return record ? Object.keys(record.pages).length + 1 : 0;
-}
-
-function once(tell: () => void): () => void {
-  let told = false;
-  return () => {
-    if (!told) tell();
-    told = true;
-  };
 }
 
 const count = (folder: string, ending: string): number =>

@@ -9,14 +9,14 @@ import type { Day } from '../../shared/days/day.ts';
 import { checkFolder, hintsOf } from '../checks/check.ts';
 import { sound } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
-import { preparePictures } from '../pictures/prepare.ts';
 import { overdueFaults } from '../checks/review.ts';
 import { withIds } from '../checks/task-ids.ts';
 import { faultLine, inReadingOrder, type Fault } from '../reader/fault.ts';
 import { readFolder } from '../reader/folder.ts';
 import { argumentsOf } from './arguments.ts';
 import { linesOnTheChange } from './on-the-change.ts';
-import { picturesFolder, projectFolder } from './places.ts';
+import { projectFolder } from './places.ts';
+import { readyPictures } from './ready-pictures.ts';
 
 const { values } = argumentsOf('check');
 if (values.strict && values.on === undefined) stop('--strict needs the day to take for today: --strict --on 2026-05-01.');
@@ -24,7 +24,7 @@ if (!values.strict && values.on !== undefined) stop('--on is for --strict: --str
 if (values['write-ids']) writeIds(values.content);
 
 const folder = readFolder(values.content);
-const { faults: unreadable } = await preparePictures(folder, picturesFolder);
+const { faults: unreadable } = await readyPictures(folder, console.error);
 const faults = inReadingOrder([...checkFolder(folder), ...unreadable, ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
 console.log(values.format === 'json' ? JSON.stringify(faults, null, 2) : [...faults.map(faultLine), ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`), countLine(faults, folder.files.length)].join('\n'));
 if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') for (const line of linesOnTheChange(faults, relative(projectFolder, values.content).split(sep).join('/'))) console.log(line);

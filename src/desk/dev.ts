@@ -5,11 +5,11 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { checkFolder } from '../checks/check.ts';
-import { preparePictures } from '../pictures/prepare.ts';
 import { faultLine, inReadingOrder } from '../reader/fault.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
 import { picturesFolder, projectFolder } from './places.ts';
+import { readyPictures } from './ready-pictures.ts';
 import { readFolder } from '../reader/folder.ts';
 
 const { values } = argumentsOf('dev');
@@ -25,7 +25,7 @@ let told = '';
 /** The faults as they are now; told in the terminal when they differ from the last time. */
 async function faultsNow(): Promise<string[]> {
   const folder = readFolder(values.content);
-  const { faults } = await preparePictures(folder, picturesFolder);
+  const { faults } = await readyPictures(folder, console.log);
   const lines = inReadingOrder([...checkFolder(folder), ...faults]).map(faultLine);
   const text = lines.join('\n');
   if (text !== told) console.log(lines.length === 0 ? 'No faults.' : `${text}\n${lines.length} ${lines.length === 1 ? 'fault' : 'faults'}: each stands on the pages too.`);
