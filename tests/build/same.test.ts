@@ -14,10 +14,10 @@ function differences(one: string, other: string, read = contentsOf): string[] {
   return [...new Set([...a.keys(), ...b.keys()])].filter((path) => a.get(path) !== b.get(path));
 }
 
-/** The same without the fingerprint of the bytes that a site was built from. */
+/** The same without the fingerprint of the bytes that a site was built from. The packed book is named by it; its words are those of handbook.html. */
 function unmarked(site: string): Map<string, string> {
   const { fingerprint } = JSON.parse(readFileSync(join(site, 'edition.json'), 'utf8'));
-  return new Map([...contentsOf(site)].map(([path, text]) => [path, path === 'edition.json' ? '' : text.replaceAll(fingerprint, 'FINGERPRINT')]));
+  return new Map([...contentsOf(site)].map(([path, text]) => [path, path === 'edition.json' || path === 'handbook.epub' ? '' : text.replaceAll(fingerprint, 'FINGERPRINT')]));
 }
 
 async function built(content: string, name: string, typed: string[] = [], environment: NodeJS.ProcessEnv = {}): Promise<string> {

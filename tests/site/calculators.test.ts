@@ -33,8 +33,6 @@ const calculators = [
   { slug: 'degree-days', values: 'days=40/54;43/63&method=simple', wide: 'base=50&sum=86', faulty: 'days=40-54&base=x&scale=K', example: 'days=40/54', table: /sine\s+the day as a smooth wave, the part above the base\s+0\.94/ },
 ];
 
-/** In bytes of gzip -9. */
-
 for (const { slug, values, wide, faulty, example, table } of calculators) {
   test(`${slug}: without script the worked example and the table stand there, and nothing can be pressed in vain`, async () => {
     const context = await browser.newContext({ viewport: phone, javaScriptEnabled: false });
