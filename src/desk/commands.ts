@@ -52,7 +52,7 @@ export const commands = {
       write: { takes: 'flag', what: 'writes what --from shows' },
     },
   },
-  bench: { words: [], options: {} },
+  bench: { words: [], options: { quick: { takes: 'flag', what: 'leaves out the largest club' } } },
   test: {
     words: ['PATTERN'],
     options: { long: { takes: 'flag', what: 'the long tests too' } },

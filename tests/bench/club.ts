@@ -46,18 +46,24 @@ export function writeClub(folder: string, pages: number): void {
   }
 }
 
-/** The same pages as a bare Astro project: one layout, one collection of Markdown, no checks, no calendar, no figures. */
-export function writeBareProject(folder: string, pages: number): void {
+/**
+ * The same pages as a bare Astro project: one layout, one collection, no checks, no calendar, no figures. `.mdx` with a
+ * component on each page, as ours have a tag; `.md` is the harder measure, since it needs no compiling of modules.
+ */
+export function writeBareProject(folder: string, pages: number, ending: '.mdx' | '.md'): void {
   const write = (name: string, text: string): void => {
     mkdirSync(join(folder, name, '..'), { recursive: true });
     writeFileSync(join(folder, name), text);
   };
+  const mdx = ending === '.mdx';
   write('package.json', '{ "type": "module", "private": true }\n');
-  write('astro.config.mjs', "export default { output: 'static', trailingSlash: 'always' };\n");
-  write('src/content.config.ts', "import { defineCollection } from 'astro:content';\nimport { glob } from 'astro/loaders';\nimport { z } from 'astro/zod';\nexport const collections = { pages: defineCollection({ loader: glob({ pattern: '*.md', base: './pages' }), schema: z.object({ title: z.string() }) }) };\n");
+  write('astro.config.mjs', `${mdx ? "import mdx from '@astrojs/mdx';\n" : ''}export default { output: 'static', trailingSlash: 'always'${mdx ? ', integrations: [mdx()]' : ''} };\n`);
+  write('src/content.config.ts', `import { defineCollection } from 'astro:content';\nimport { glob } from 'astro/loaders';\nimport { z } from 'astro/zod';\nexport const collections = { pages: defineCollection({ loader: glob({ pattern: '*${ending}', base: './pages' }), schema: z.object({ title: z.string() }) }) };\n`);
+  write('src/components/Figure.astro', '<b>{Astro.props.id}: 10 minutes</b>\n');
   write('src/pages/index.astro', "---\nimport { getCollection } from 'astro:content';\nconst pages = await getCollection('pages');\n---\n<html lang=\"en\"><head><title>All</title></head><body><ul>{pages.map((page) => <li><a href={`/know-how/${page.id}/`}>{page.data.title}</a></li>)}</ul></body></html>\n");
-  write('src/pages/know-how/[id].astro', "---\nimport { getCollection, render } from 'astro:content';\nexport async function getStaticPaths() {\n  return (await getCollection('pages')).map((page) => ({ params: { id: page.id }, props: { page } }));\n}\nconst { page } = Astro.props;\nconst { Content } = await render(page);\n---\n<html lang=\"en\"><head><title>{page.data.title}</title></head><body><main data-pagefind-body><h1>{page.data.title}</h1><Content /></main></body></html>\n");
+  write('src/pages/know-how/[id].astro', "---\nimport { getCollection, render } from 'astro:content';\nimport Figure from '../../components/Figure.astro';\nexport async function getStaticPaths() {\n  return (await getCollection('pages')).map((page) => ({ params: { id: page.id }, props: { page } }));\n}\nconst { page } = Astro.props;\nconst { Content } = await render(page);\n---\n<html lang=\"en\"><head><title>{page.data.title}</title></head><body><main data-pagefind-body><h1>{page.data.title}</h1><Content components={{ Figure }} /></main></body></html>\n");
   for (let number = 1; number <= pages; number += 1) {
-    write(`pages/${nameOf(number)}.md`, `---\ntitle: ${titleOf(number)}\n---\n${plainBody(number)}\n\nCool it for 10 minutes. See [page ${1 + (number % pages)}](/know-how/${nameOf(1 + (number % pages))}/).\n`);
+    const figure = mdx ? '<Figure id="cooling" />' : '10 minutes';
+    write(`pages/${nameOf(number)}${ending}`, `---\ntitle: ${titleOf(number)}\n---\n${plainBody(number)}\n\nCool it for ${figure}. See [page ${1 + (number % pages)}](/know-how/${nameOf(1 + (number % pages))}/).\n`);
   }
 }

@@ -14,10 +14,13 @@ function differences(one: string, other: string, read = contentsOf): string[] {
   return [...new Set([...a.keys(), ...b.keys()])].filter((path) => a.get(path) !== b.get(path));
 }
 
-/** The same without the fingerprint of the bytes that a site was built from. The packed book is named by it; its words are those of handbook.html. */
+/**
+ * The same without the fingerprint of the bytes that a site was built from. The packed book is named by it, and its
+ * words are those of handbook.html; the worker lists the digests of files that hold it.
+ */
 function unmarked(site: string): Map<string, string> {
   const { fingerprint } = JSON.parse(readFileSync(join(site, 'edition.json'), 'utf8'));
-  return new Map([...contentsOf(site)].map(([path, text]) => [path, path === 'edition.json' || path === 'handbook.epub' ? '' : text.replaceAll(fingerprint, 'FINGERPRINT')]));
+  return new Map([...contentsOf(site)].map(([path, text]) => [path, ['edition.json', 'handbook.epub', 'worker.js'].includes(path) ? '' : text.replaceAll(fingerprint, 'FINGERPRINT')]));
 }
 
 async function built(content: string, name: string, typed: string[] = [], environment: NodeJS.ProcessEnv = {}): Promise<string> {

@@ -107,8 +107,10 @@ function pagesIn(folder: string, base: string): string[] {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => path.split(sep).join('/'));
   // The book in one file is no page of the site.
   const pages = files.filter((path) => path.endsWith('.html') && path !== 'handbook.html').sort();
+  // Old addresses lead on at once: nobody stays there to look.
+  const stay = pages.filter((path) => !readFileSync(join(folder, path), 'utf8').includes('http-equiv="refresh"'));
   if (!pages.includes('index.html') || pages.length < 20) throw new Error(`${folder} holds ${pages.length} pages: too few for an almanac`);
-  return pages.map((path) => base + path.replace(/(^|\/)index\.html$/, '$1'));
+  return stay.map((path) => base + path.replace(/(^|\/)index\.html$/, '$1'));
 }
 
 // By the disk's own times, so that no clock is asked.
