@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
 import type { Browser, Page } from 'playwright-core';
-import { builtFixture, builtFolder, fixtureFolder, openBrowser, type Built } from './built-site.ts';
-import { openHost, openReader, settled, type Host, type Reader } from './kept.ts';
+import { builtFixture, builtFolder, fixtureFolder, openBrowser, type Built } from '../site/built-site.ts';
+import { openHost, openReader, settled, type Host, type Reader } from '../site/kept.ts';
 
 const LIST = 'lists/first-look/';
 const work = mkdtempSync(join(tmpdir(), 'editions-'));
