@@ -4,7 +4,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { builtFixture } from '../site/built-site.ts';
-import { contentsOf, filesIn, openWorkshop } from './workshop.ts';
+import { contentsOf, filesIn, openWorkshop } from '../build/workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
 
