@@ -3,7 +3,9 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { Site } from './built-site.ts';
-import { hiddenFocus, paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
+import { paleEdges, paleLetters } from './edges.ts';
+import { hiddenFocus } from './focus.ts';
+import { paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
 import { desk, narrow, phone, visit } from './visit.ts';
 
 export const lookedFor = {
@@ -13,8 +15,9 @@ export const lookedFor = {
   wide: 'no page is pushed sideways at 320, 390 or 1280 px',
   small: 'no letters are under 18 px',
   pale: 'letters stand out by 7 to 1',
+  edges: 'edges of controls, shapes of statuses and letters in pictures stand out',
   targets: 'what a finger presses is large enough',
-  focus: 'what a keyboard reaches shows its focus, clear of the bar',
+  focus: 'what a keyboard reaches shows its focus, and nothing that stays on the screen covers it',
   paper: 'on paper: dark on white, empty boxes, nothing cut in two, nothing too wide',
 } as const;
 export type Looks = Record<keyof typeof lookedFor, string[]>;
@@ -33,12 +36,13 @@ export interface Looking {
 }
 
 export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk] }: Looking): Promise<Looks> {
-  const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], pale: [], targets: [], focus: [], paper: [] };
+  const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], pale: [], edges: [], targets: [], focus: [], paper: [] };
   await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
     const add = (list: string[], faults: readonly string[], where = ''): unknown => list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
     // It reads colours as they were written, not as a system has forced them.
     add(found.axe, await axe(page, context?.forcedColors === 'active' ? ['color-contrast'] : []));
     add(found.pale, await page.evaluate(paleText));
+    add(found.edges, [...(await page.evaluate(paleEdges)), ...(await page.evaluate(paleLetters))]);
     for (const size of windows) {
       await page.setViewportSize(size);
       add(found.wide, await page.evaluate(sideways), ` at ${size.width}`);

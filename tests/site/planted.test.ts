@@ -4,7 +4,9 @@ import { after, before, test } from 'node:test';
 import type { Browser, Page } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { axe } from './look.ts';
-import { hiddenFocus, paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
+import { paleEdges, paleLetters } from './edges.ts';
+import { hiddenFocus } from './focus.ts';
+import { paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
 import { open } from './visit.ts';
 
 let site: Site;
@@ -34,7 +36,13 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
   { fault: 'a link by itself that is low', html: '<p><a href="/">alone</a></p>', rule: smallTargets, tells: /<a> "alone" is \d+ px high, under 48/ },
   { fault: 'a low step', css: '.step label { min-height: 50px !important; padding: 0 !important } .step-words { line-height: 1 !important }', rule: smallTargets, tells: /is \d+ px high, under 64/ },
   { fault: 'focus that does not show', css: ':focus-visible { outline: none !important }', rule: hiddenFocus, tells: /does not show its focus/ },
-  { fault: 'focus under the bar', css: 'html { scroll-padding: 0 !important }', rule: hiddenFocus, tells: /is focused under the bar at the edge/ },
+  { fault: 'focus under the bar', css: 'html { scroll-padding: 0 !important }', rule: hiddenFocus, tells: /is focused under <nav> "Now/ },
+  { fault: 'focus under the line that stays above a list', css: 'html { scroll-padding-top: 0 !important }', rule: hiddenFocus, tells: /is focused under <section> "Someone is unwell/ },
+  { fault: 'focus in the colour of the paper', css: ':focus-visible { outline-color: #f0e2b6 !important }', rule: hiddenFocus, tells: /shows its focus in rgb\(240, 226, 182\) on rgb\(251, 246, 233\)/ },
+  { fault: 'a button whose edge is pale', html: '<button type="button" style="border-color: #999">Pale</button>', rule: paleEdges, tells: /^the edge of <button> "Pale" in rgb\(153, 153, 153\) on rgb\(251, 246, 233\) is 2\.6 to 1$/ },
+  { fault: 'a status without a shape', html: '<b class="status act">Act</b>', css: '.status::before { content: none !important }', rule: paleEdges, tells: /^<b> "Act" has no shape$/ },
+  { fault: 'a status without a word', html: '<b class="status act"></b>', rule: paleEdges, tells: /^a status has no word$/ },
+  { fault: 'pale letters in a picture', html: '<svg viewBox="0 0 200 40" width="200"><rect width="200" height="40" fill="#555"/><text y="30" style="font-size: 20px">dim</text></svg>', rule: paleLetters, tells: /^"dim" in rgb\(0, 0, 0\) on rgb\(85, 85, 85\) is 2\.8 to 1$/ },
   { fault: 'focus out of sight', html: '<a href="/" style="position: absolute; left: -500px">away</a>', rule: hiddenFocus, tells: /"away" is focused out of sight/ },
   { fault: 'a place of its own in the order of Tab', html: '<a href="/" tabindex="3">first</a>', rule: hiddenFocus, tells: /"first" has a place of its own/ },
   { fault: 'no title', css: 'h1 { display: none }', rule: waitsForScript, tells: /^no title$/ },

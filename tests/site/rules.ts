@@ -90,37 +90,6 @@ export function paleText(): string[] {
   return [...faults];
 }
 
-/** Everything that a keyboard reaches shows that it is reached, and stands clear of the bar at the edge. */
-export function hiddenFocus(): string[] {
-  const faults: string[] = [];
-  const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || element.id).trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
-  for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')) {
-    if (element.tabIndex < 0 || element.matches(':disabled') || !element.checkVisibility({ visibilityProperty: true })) continue;
-    if (element.tabIndex > 0) faults.push(`${name(element)} has a place of its own in the order of the Tab key`);
-    element.focus({ focusVisible: true } as FocusOptions);
-    if (document.activeElement !== element) {
-      faults.push(`${name(element)} takes no focus`);
-      continue;
-    }
-    const style = getComputedStyle(element);
-    if (style.outlineStyle === 'none' || Number.parseFloat(style.outlineWidth) < 2) faults.push(`${name(element)} does not show its focus`);
-    const box = [...element.getClientRects()].find((each) => each.width > 0 && each.height > 0);
-    if (!box) {
-      faults.push(`${name(element)} is focused and has no size`);
-      continue;
-    }
-    // The part of it that the window shows; a frame may be taller than the window.
-    const shown = { left: Math.max(box.left, 0), top: Math.max(box.top, 0), right: Math.min(box.right, innerWidth), bottom: Math.min(box.bottom, innerHeight) };
-    if (shown.right - shown.left < 4 || shown.bottom - shown.top < 4) {
-      faults.push(`${name(element)} is focused out of sight`);
-      continue;
-    }
-    const bar = document.elementFromPoint((shown.left + shown.right) / 2, (shown.top + shown.bottom) / 2)?.closest('.thumbs');
-    if (bar && !bar.contains(element)) faults.push(`${name(element)} is focused under the bar at the edge`);
-  }
-  return faults;
-}
-
 /** Without script: there is a title and text, all five parts can be reached, and nothing waits for script. */
 export function waitsForScript(): string[] {
   const faults: string[] = [];

@@ -102,6 +102,9 @@ for (const [kind, name] of [['click', 'button[data-deed]'], ['change', '[data-ow
 }
 
 for (const part of document.querySelectorAll<HTMLElement>('[data-awake]')) part.hidden = false;
+// What stays above the list grows with the yard's address: what is reached by keyboard stops below it.
+const staying = find('yard').parentElement!;
+new ResizeObserver(() => root.style.setProperty('--reach', `${staying.offsetHeight}px`)).observe(staying);
 window.addEventListener('storage', (event) => event.key === key && show());
 window.addEventListener('pageshow', show);
 window.addEventListener('hashchange', opened);
