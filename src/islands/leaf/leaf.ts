@@ -32,7 +32,6 @@ function keep(forms: Forms): void {
   }
 }
 
-for (const group of document.querySelectorAll<HTMLElement>('[data-forms]')) group.hidden = false;
 const buttons = [...document.querySelectorAll<HTMLButtonElement>('button[data-form]')];
 
 function pressed(): void {
