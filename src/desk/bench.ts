@@ -1,9 +1,11 @@
-// npm run bench [-- --quick]: measures, and prints what was found; see tests/bench.
+// npm run bench: the measurements of tests/bench, as a table and as JSON in .almanac. They lie with the tests, which
+// nothing of the desk imports, and so run as a program of their own.
 import { join } from 'node:path';
 import { argumentsOf } from './arguments.ts';
 import { projectFolder } from './places.ts';
 import { runChild } from './run-child.mjs';
 
 const { values } = argumentsOf('bench');
-const { code } = await runChild(process.execPath, ['--disable-warning=ExperimentalWarning', join(projectFolder, 'tests', 'bench', 'bench.ts'), ...(values.quick ? ['--quick'] : [])], { cwd: projectFolder, stdio: 'inherit' });
+const words = [...(values.quick ? ['--quick'] : []), ...(values.part ? ['--part', values.part] : [])];
+const { code } = await runChild(process.execPath, [join(projectFolder, 'tests', 'bench', 'bench.ts'), ...words], { cwd: projectFolder, stdio: 'inherit' });
 process.exitCode = code;

@@ -52,7 +52,13 @@ export const commands = {
       write: { takes: 'flag', what: 'writes what --from shows' },
     },
   },
-  bench: { words: [], options: { quick: { takes: 'flag', what: 'leaves out the largest club' } } },
+  bench: {
+    words: [],
+    options: {
+      quick: { takes: 'flag', what: 'the largest club left out, fewer rounds' },
+      part: { takes: ['builds', 'check', 'pages', 'answers', 'lighthouse'], what: 'one part of it' },
+    },
+  },
   test: {
     words: ['PATTERN'],
     options: { long: { takes: 'flag', what: 'the long tests too' } },

@@ -1,39 +1,49 @@
 /*
- * `npm run bench`: the measurements of what a reader and a webmaster wait for, as a table, and as JSON in
- * `.almanac/bench.json`. `--quick` leaves out the largest club. Ratios are of one run; seconds are this machine's.
+ * Measures what the almanac promises of time, memory and bytes: a table for the terminal, `.almanac/bench.json` for
+ * programs. Times are of this machine in this hour; what counts are the ratios, measured side by side.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus, platform, release, totalmem } from 'node:os';
 import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { projectFolder } from '../../src/desk/places.ts';
-import { demoSite, openBrowser } from '../site/built-site.ts';
-import { keystrokes, searches, withoutSignal } from './answers.ts';
-import { measureBuilds } from './builds.ts';
-import { firstViews, offlineTotal, pageBytes } from './pages.ts';
-import { keeps, table, type Row } from './row.ts';
+import { answers } from './answers.ts';
+import { builds } from './builds.ts';
+import { checks } from './checks.ts';
+import { lighthouse } from './lighthouse.ts';
+import { pages } from './pages.ts';
+import { table, verdictOf, type Row } from './table.ts';
 
-const quick = process.argv.includes('--quick');
-const say = (line: string): void => void process.stderr.write(`${line}\n`);
+const PARTS: Readonly<Record<string, (quick: boolean) => Promise<Row[]>>> = { builds, check: checks, pages, answers, lighthouse };
 
-const site = await demoSite();
-const blind = await openBrowser();
-const keeping = await openBrowser({ workers: true });
+const { values } = parseArgs({ options: { quick: { type: 'boolean', default: false }, part: { type: 'string' } } });
 const rows: Row[] = [];
-try {
-  say('Measuring pages, answers and the copy ...');
-  rows.push(...pageBytes(site), ...offlineTotal(site), ...(await firstViews(site, blind)), ...(await keystrokes(site, blind)), ...(await searches(site, blind)), ...(await withoutSignal(site, keeping)));
-} finally {
-  await blind.close();
-  await keeping.close();
-  await site.close();
+for (const [name, part] of Object.entries(PARTS).filter(([each]) => values.part === undefined || values.part === each)) {
+  console.log(`${name} ...`);
+  const measured = await part(values.quick);
+  console.log(`\n${table(measured)}\n`);
+  rows.push(...measured);
 }
-rows.push(...(await measureBuilds(quick ? [100, 1000] : [100, 1000, 5000], say)));
-
-const machine = `${cpus().length} x ${cpus()[0]?.model.trim() ?? 'unknown processor'}, ${(totalmem() / 2 ** 30).toFixed(0)} GB, ${platform()} ${release()}, Node ${process.versions.node}`;
-const { version } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')) as { version: string };
+const record = { machine: machine(), quick: values.quick, part: values.part ?? 'all', rows: rows.map((row) => ({ ...row, verdict: verdictOf(row) })) };
+const file = join(projectFolder, '.almanac', 'bench.json');
 mkdirSync(join(projectFolder, '.almanac'), { recursive: true });
-writeFileSync(join(projectFolder, '.almanac', 'bench.json'), `${JSON.stringify({ machine, version, rows }, null, 2)}\n`);
-console.log(`${machine}\n\n${table(rows)}`);
-const over = rows.filter((row) => !keeps(row));
-console.log(over.length === 0 ? '\nEvery measure is kept.' : `\n${over.length} over: ${over.map(({ what }) => what).join('; ')}`);
+writeFileSync(file, `${JSON.stringify(record, null, 2)}\n`);
+
+const bound = rows.filter((row) => verdictOf(row) !== '');
+const over = bound.filter((row) => verdictOf(row) === 'over');
+console.log(`On ${record.machine}.`);
+console.log(`${bound.length - over.length} of ${bound.length} budgets kept${over.length > 0 ? `; over: ${over.map(({ name }) => name).join('; ')}` : ''}. All rows are in ${file}.`);
 process.exitCode = over.length === 0 ? 0 : 1;
+
+function machine(): string {
+  const kinds = [...new Set(cpus().map(({ model }) => model.trim()))].join(' and ') || 'a processor that is not named';
+  return `${cpus().length} x ${kinds}, ${(totalmem() / 1e9).toFixed(0)} GB, ${systemName()}, Node ${process.versions.node}`;
+}
+
+function systemName(): string {
+  try {
+    return /^PRETTY_NAME="(.*)"/m.exec(readFileSync('/etc/os-release', 'utf8'))![1]!;
+  } catch {
+    return `${platform()} ${release()}`;
+  }
+}

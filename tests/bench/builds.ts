@@ -1,61 +1,105 @@
-/* Our build beside a bare Astro build and Pagefind of the same pages, one after the other in one run: ratios bear a busy machine, seconds do not. */
+/*
+ * Our whole build beside a bare Astro project with Pagefind of the same pages, in one run, turn by turn. Bare is written in
+ * MDX with a component on each page, as ours; and once more in plain Markdown, which is less work than any almanac can be.
+ */
 import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { projectFolder } from '../../src/desk/places.ts';
-import { writeBareProject, writeClub } from './club.ts';
-import { measured, type Run } from './measured-run.ts';
-import type { Row } from './row.ts';
+import { writeBareProject, writeClub, type Written } from './club.ts';
+import { measured, together, type Run } from './measured-run.ts';
+import { median, type Row } from './table.ts';
 
-/** At most this much of a bare build; and a page at the largest size costs at most this much of one at 1,000. */
-const RATIO = 1.25;
-const GROWTH = 1.1;
-const MEMORY_MB = 2500;
+const packages = join(projectFolder, 'node_modules');
 
-type Sizes = { ours: Run; mdx: Run; md: Run; check: Run };
+/** How often each is built: the largest once, since it takes minutes. */
+const ROUNDS: Record<number, number> = { 100: 3, 1000: 3, 5000: 1 };
 
-export async function measureBuilds(sizes: readonly number[], say: (line: string) => void): Promise<Row[]> {
-  const rows: Row[] = [];
-  const all = new Map<number, Sizes>();
+type Built = { seconds: number; processorSeconds: number; peakMB: number };
+type Ours = Built & { book: number };
+type Side = { ours: Ours; mdx: Built; md: Built };
+
+export async function builds(quick: boolean): Promise<Row[]> {
+  const sizes = quick ? [100, 1000] : [100, 1000, 5000];
+  const sides = new Map<number, Side>();
   for (const pages of sizes) {
-    say(`Building ${pages} pages, ours and bare ...`);
-    const found = await buildsOf(pages);
-    all.set(pages, found);
-    rows.push(
-      { what: `${pages} pages: our build`, value: found.ours.seconds, unit: 's' },
-      { what: `${pages} pages: bare Astro (.mdx) + Pagefind`, value: found.mdx.seconds, unit: 's' },
-      { what: `${pages} pages: bare Astro (.md) + Pagefind`, value: found.md.seconds, unit: 's' },
-      { what: `${pages} pages: ours to bare .mdx, wall`, value: found.ours.seconds / found.mdx.seconds, unit: 'x', ...(pages === 1000 && { budget: RATIO }) },
-      { what: `${pages} pages: ours to bare .mdx, processor`, value: found.ours.processorSeconds / found.mdx.processorSeconds, unit: 'x' },
-      { what: `${pages} pages: ours to bare .md, wall`, value: found.ours.seconds / found.md.seconds, unit: 'x' },
-      { what: `${pages} pages: our peak memory`, value: found.ours.peakMB, unit: 'MB', budget: MEMORY_MB },
-      { what: `${pages} pages: bare .mdx peak memory`, value: found.mdx.peakMB, unit: 'MB' },
-      { what: `${pages} pages: check alone`, value: found.check.seconds, unit: 's' },
-    );
+    console.log(`  ${pages} pages, ${ROUNDS[pages]} ${ROUNDS[pages] === 1 ? 'time' : 'times'} ...`);
+    sides.set(pages, await sideBySide(pages, ROUNDS[pages]!));
   }
-  const [small, middle, large] = [...sizes];
-  if (large !== undefined) {
-    const cost = (from: number, to: number): number => (all.get(to)!.ours.processorSeconds - all.get(from)!.ours.processorSeconds) / (to - from);
-    rows.push({ what: `a further page between ${middle} and ${large}, to one between ${small} and ${middle} (processor)`, value: cost(middle!, large) / cost(small!, middle!), unit: 'x', budget: GROWTH });
-  }
-  return rows;
+  return [...[...sides].flatMap(([pages, side]) => rowsOf(pages, side)), ...growth(sides)];
 }
 
-async function buildsOf(pages: number): Promise<Sizes> {
-  const work = mkdtempSync(join(tmpdir(), 'bench-'));
-  const club = join(work, 'club');
-  writeClub(club, pages);
-  const check = await measured(process.execPath, [join(projectFolder, 'src/desk/check.ts'), '--content', club], projectFolder);
-  const ours = await measured(process.execPath, [join(projectFolder, 'src/desk/build.ts'), '--content', club, '--out', join(work, 'site')], projectFolder);
-  const bare = async (ending: '.mdx' | '.md'): Promise<Run> => {
-    const folder = join(work, `bare${ending}`);
-    writeBareProject(folder, pages, ending);
-    symlinkSync(join(projectFolder, 'node_modules'), join(folder, 'node_modules'), 'junction');
-    return added(await measured(process.execPath, [join(projectFolder, 'node_modules/astro/bin/astro.mjs'), 'build'], folder), await measured(process.execPath, [join(projectFolder, 'node_modules/pagefind/lib/runner/bin.cjs'), '--site', 'dist'], folder));
-  };
-  const [mdx, md] = [await bare('.mdx'), await bare('.md')];
-  rmSync(work, { recursive: true, force: true });
-  return { ours, mdx, md, check };
+function rowsOf(pages: number, { ours, mdx, md }: Side): Row[] {
+  const name = (words: string): string => `${pages} pages: ${words}`;
+  const apart = ours.seconds - ours.book;
+  const row = (words: string, value: number, unit: Row['unit'], more: Partial<Row> = {}): Row => ({ part: 'builds', name: name(words), measured: value, unit, ...more });
+  return [
+    row('ours, the book apart', apart, 's'),
+    row('the book', ours.book, 's'),
+    row('bare, MDX', mdx.seconds, 's'),
+    row('bare, Markdown', md.seconds, 's'),
+    row('ours / bare MDX', apart / mdx.seconds, 'times', pages === 1000 ? { most: 1.25 } : {}),
+    row('ours / bare Markdown', apart / md.seconds, 'times'),
+    row('processor, ours with the book', ours.processorSeconds, 's', { note: `bare MDX ${mdx.processorSeconds.toFixed(2)} s, bare Markdown ${md.processorSeconds.toFixed(2)} s` }),
+    row('most memory, ours', ours.peakMB, 'MB', { ...(pages === 5000 ? { most: 2500 } : {}), note: `bare MDX ${mdx.peakMB.toFixed(0)} MB, bare Markdown ${md.peakMB.toFixed(0)} MB` }),
+  ];
 }
 
-const added = (a: Run, b: Run): Run => ({ seconds: a.seconds + b.seconds, processorSeconds: a.processorSeconds + b.processorSeconds, peakMB: Math.max(a.peakMB, b.peakMB) });
+function growth(sides: ReadonlyMap<number, Side>): Row[] {
+  const [few, many] = [sides.get(1000), sides.get(5000)];
+  if (!few || !many) return [];
+  const grows = (of: (side: Side) => number): number => of(many) / 5000 / (of(few) / 1000);
+  const row = (name: string, value: number, more: Partial<Row> = {}): Row => ({ part: 'builds', name: `a page at 5000 / at 1000: ${name}`, measured: value, unit: 'times', ...more });
+  return [
+    row('ours, the book apart', grows(({ ours }) => ours.seconds - ours.book), { most: 1.1 }),
+    row('ours, processor, with the book', grows(({ ours }) => ours.processorSeconds)),
+    row('the book', grows(({ ours }) => ours.book)),
+    row('bare MDX', grows(({ mdx }) => mdx.seconds)),
+  ];
+}
+
+async function sideBySide(pages: number, rounds: number): Promise<Side> {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  const removeAll = (): void => rmSync(folder, { recursive: true, force: true });
+  process.on('exit', removeAll);
+  writeClub(join(folder, 'club'), pages);
+  for (const written of ['mdx', 'md'] as const) {
+    writeBareProject(join(folder, written), pages, written);
+    symlinkSync(packages, join(folder, written, 'node_modules'), 'junction');
+  }
+  const all: { ours: Run[]; mdx: Run[]; md: Run[] } = { ours: [], mdx: [], md: [] };
+  for (let round = 0; round < rounds; round += 1) {
+    all.ours.push(await buildOurs(folder));
+    all.mdx.push(await buildBare(folder, 'mdx'));
+    all.md.push(await buildBare(folder, 'md'));
+  }
+  removeAll();
+  process.off('exit', removeAll);
+  return { ours: { ...middle(all.ours), book: median(all.ours.map(bookSeconds)) }, mdx: middle(all.mdx), md: middle(all.md) };
+}
+
+async function buildOurs(folder: string): Promise<Run> {
+  const out = join(folder, 'site');
+  rmSync(out, { recursive: true, force: true });
+  return measured(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', join(folder, 'club'), '--out', out, '--site', 'https://club.example'], projectFolder);
+}
+
+async function buildBare(folder: string, written: Written): Promise<Run> {
+  const project = join(folder, written);
+  for (const left of ['dist', '.kept', '.astro']) rmSync(join(project, left), { recursive: true, force: true });
+  const drawn = await measured(process.execPath, [join(packages, 'astro', 'bin', 'astro.mjs'), 'build'], project);
+  return together([drawn, await measured(process.execPath, [join(packages, 'pagefind', 'lib', 'runner', 'bin.cjs'), '--site', 'dist'], project)]);
+}
+
+/** From the line before to the line that names the book. */
+export function bookSeconds({ lines }: Run): number {
+  const at = lines.findIndex(({ text }) => text.startsWith('Book: '));
+  if (at < 1) throw new Error(`the build names no book:\n${lines.map(({ text }) => text).join('\n')}`);
+  return lines[at]!.second - lines[at - 1]!.second;
+}
+
+const middle = (runs: readonly Run[]): Built => ({
+  seconds: median(runs.map(({ seconds }) => seconds)),
+  processorSeconds: median(runs.map(({ processorSeconds }) => processorSeconds)),
+  peakMB: Math.max(...runs.map(({ peakMB }) => peakMB)),
+});

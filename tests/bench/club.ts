@@ -3,7 +3,7 @@
  * words, a table, a figure and a few links. The words are drawn from a list by a fixed rule, so that every run has the same.
  */
 import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { goodClub } from '../faulty/cases.ts';
 
 const WORDS = `hive comb queen brood frame box feeder syrup honey swarm yard smoke veil tool cluster entrance wax cell egg larva worker drone pollen nectar
@@ -27,43 +27,72 @@ function sentence(next: (most: number) => number): string {
 const paragraph = (next: (most: number) => number): string => Array.from({ length: 6 }, () => sentence(next)).join(' ');
 
 /** The words of page `number`, with nothing that only our own generator knows. */
-export function plainBody(number: number): string {
+function plainBody(number: number): string {
   const next = numbers(number);
   const table = ['| what | when | why |', '| --- | --- | --- |', ...Array.from({ length: 5 }, () => `| ${WORDS[next(WORDS.length)]} | ${sentence(next)} | ${WORDS[next(WORDS.length)]} |`)].join('\n');
   return [paragraph(next), '## What to do', paragraph(next), table, '## What to look for', paragraph(next), paragraph(next), '## Afterwards', paragraph(next)].join('\n\n');
 }
 
-export const titleOf = (number: number): string => `Page ${number} on ${WORDS[number % WORDS.length]} and ${WORDS[(number * 7) % WORDS.length]}`;
-export const nameOf = (number: number): string => `page-${number}`;
+/** The same with a figure and a link to the next page, in the way that the project writes them. */
+function wholeBody(number: number, pages: number, figure: string): string {
+  const next = 1 + (number % pages);
+  return `${plainBody(number)}\n\nCool it for ${figure}. See [page ${next}](/know-how/${nameOf(next)}/).`;
+}
+
+const titleOf = (number: number): string => `Page ${number} on ${WORDS[number % WORDS.length]} and ${WORDS[(number * 7) % WORDS.length]}`;
+const nameOf = (number: number): string => `page-${number}`;
 
 /** A club folder with `pages` more articles. */
 export function writeClub(folder: string, pages: number): void {
   cpSync(goodClub, folder, { recursive: true });
   for (let number = 1; number <= pages; number += 1) {
     const front = ['---', `title: ${titleOf(number)}`, 'summary: A page for measuring.', 'subject: people', 'yard: false', 'sources: [leaflet]', 'certainty: likely', 'ask: mentor', 'checked: 2026-03-01', 'next-check: 2027-02-01', 'by: education officer', '---'];
-    const body = `${plainBody(number)}\n\nCool it for <Figure id="cooling" />. See [page ${1 + (number % pages)}](/know-how/${nameOf(1 + (number % pages))}/).`;
-    writeFileSync(join(folder, 'articles', `${nameOf(number)}.mdx`), `${front.join('\n')}\n${body}\n`);
+    writeFileSync(join(folder, 'articles', `${nameOf(number)}.mdx`), `${front.join('\n')}\n${wholeBody(number, pages, COOLING.mdx)}\n`);
   }
 }
 
-/**
- * The same pages as a bare Astro project: one layout, one collection, no checks, no calendar, no figures. `.mdx` with a
- * component on each page, as ours have a tag; `.md` is the harder measure, since it needs no compiling of modules.
- */
-export function writeBareProject(folder: string, pages: number, ending: '.mdx' | '.md'): void {
+/** What the pages of a bare project are written in: MDX with a component on each, as ours, or plain Markdown, which is less work. */
+export type Written = 'mdx' | 'md';
+
+const COOLING: Record<Written, string> = { mdx: '<Figure id="cooling" />', md: '10 minutes' };
+
+/** The same pages as a bare Astro project: one layout, one collection, one component; no checks, no calendar, no sources. */
+export function writeBareProject(folder: string, pages: number, written: Written): void {
   const write = (name: string, text: string): void => {
-    mkdirSync(join(folder, name, '..'), { recursive: true });
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), text);
   };
-  const mdx = ending === '.mdx';
   write('package.json', '{ "type": "module", "private": true }\n');
-  write('astro.config.mjs', `${mdx ? "import mdx from '@astrojs/mdx';\n" : ''}export default { output: 'static', trailingSlash: 'always'${mdx ? ', integrations: [mdx()]' : ''} };\n`);
-  write('src/content.config.ts', `import { defineCollection } from 'astro:content';\nimport { glob } from 'astro/loaders';\nimport { z } from 'astro/zod';\nexport const collections = { pages: defineCollection({ loader: glob({ pattern: '*${ending}', base: './pages' }), schema: z.object({ title: z.string() }) }) };\n`);
-  write('src/components/Figure.astro', '<b>{Astro.props.id}: 10 minutes</b>\n');
-  write('src/pages/index.astro', "---\nimport { getCollection } from 'astro:content';\nconst pages = await getCollection('pages');\n---\n<html lang=\"en\"><head><title>All</title></head><body><ul>{pages.map((page) => <li><a href={`/know-how/${page.id}/`}>{page.data.title}</a></li>)}</ul></body></html>\n");
-  write('src/pages/know-how/[id].astro', "---\nimport { getCollection, render } from 'astro:content';\nimport Figure from '../../components/Figure.astro';\nexport async function getStaticPaths() {\n  return (await getCollection('pages')).map((page) => ({ params: { id: page.id }, props: { page } }));\n}\nconst { page } = Astro.props;\nconst { Content } = await render(page);\n---\n<html lang=\"en\"><head><title>{page.data.title}</title></head><body><main data-pagefind-body><h1>{page.data.title}</h1><Content components={{ Figure }} /></main></body></html>\n");
-  for (let number = 1; number <= pages; number += 1) {
-    const figure = mdx ? '<Figure id="cooling" />' : '10 minutes';
-    write(`pages/${nameOf(number)}${ending}`, `---\ntitle: ${titleOf(number)}\n---\n${plainBody(number)}\n\nCool it for ${figure}. See [page ${1 + (number % pages)}](/know-how/${nameOf(1 + (number % pages))}/).\n`);
-  }
+  write('astro.config.mjs', bareConfig(written));
+  write('src/content.config.ts', `import { defineCollection } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+export const collections = { pages: defineCollection({ loader: glob({ pattern: '*.${written}', base: './pages' }), schema: z.object({ title: z.string() }) }) };
+`);
+  write('src/components/Figure.astro', '---\nconst { id } = Astro.props;\n---\n<span class="figure" data-figure={id}>10 minutes</span>\n');
+  write('src/pages/index.astro', BARE_LIST);
+  write('src/pages/know-how/[id].astro', BARE_PAGE);
+  for (let number = 1; number <= pages; number += 1) write(`pages/${nameOf(number)}.${written}`, `---\ntitle: ${titleOf(number)}\n---\n${wholeBody(number, pages, COOLING[written])}\n`);
 }
+
+// Its caches lie in the project, so that a cold build is cold.
+const bareConfig = (written: Written): string => `${written === 'mdx' ? "import mdx from '@astrojs/mdx';\n" : ''}export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };\n`;
+
+const BARE_LIST = `---
+import { getCollection } from 'astro:content';
+const pages = await getCollection('pages');
+---
+<html lang="en"><head><title>All</title></head><body><ul>{pages.map((page) => <li><a href={\`/know-how/\${page.id}/\`}>{page.data.title}</a></li>)}</ul></body></html>
+`;
+
+const BARE_PAGE = `---
+import { getCollection, render } from 'astro:content';
+import Figure from '../../components/Figure.astro';
+export async function getStaticPaths() {
+  return (await getCollection('pages')).map((page) => ({ params: { id: page.id }, props: { page } }));
+}
+const { page } = Astro.props;
+const { Content } = await render(page);
+---
+<html lang="en"><head><title>{page.data.title}</title></head><body><main data-pagefind-body><h1>{page.data.title}</h1><Content components={{ Figure }} /></main></body></html>
+`;

@@ -1,53 +1,53 @@
-/* What a reader waits for on the demo club's site: bytes by kind of page, first views, the whole copy for use without signal. */
-import { join } from 'node:path';
-import { readFileSync } from 'node:fs';
-import { gzipSync } from 'node:zlib';
+/* The bytes of the demo club: pages and first views by kind, script, styles, letters, and the whole copy for use without signal. */
 import type { Browser } from 'playwright-core';
-import type { Site } from '../site/built-site.ts';
-import { oneOfEachKind, phone } from '../site/visit.ts';
-import { median, type Row } from './row.ts';
+import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
+import { fileOf, firstView, hasForm, keptFiles, kindOf as kindOfFile, scriptsOf, zipped } from '../site/weights.ts';
+import { byKind } from './kinds.ts';
+import { median, type Row } from './table.ts';
 
-const zipped = (bytes: Buffer): number => gzipSync(bytes, { level: 9 }).length;
-
-export function pageBytes(site: Site): Row[] {
-  const kinds = new Map<string, number[]>();
-  for (const page of site.pages) {
-    const path = page.slice(site.base.length);
-    const [first, second] = path.split('/');
-    const kind = first === '' ? 'first page' : `${first}/${second ? '*' : ''}`;
-    const size = zipped(readFileSync(join(site.folder, path === '' || path.endsWith('/') ? `${path}index.html` : path)));
-    kinds.set(kind, [...(kinds.get(kind) ?? []), size]);
+export async function pages(): Promise<Row[]> {
+  const site = await demoSite();
+  const browser = await openBrowser();
+  try {
+    return [...pageRows(site), ...(await viewRows(browser, site)), ...keptRows(site)];
+  } finally {
+    await browser.close();
+    await site.close();
   }
-  return [...kinds].sort().flatMap(([kind, sizes]): Row[] => [
-    ...(sizes.length > 2 ? [{ what: `HTML of ${kind}, median of ${sizes.length}`, value: median(sizes), unit: 'B' }] : []),
-    { what: `HTML of ${kind}, largest`, value: Math.max(...sizes), unit: 'B', budget: 14_000 },
-  ]);
 }
 
-export function offlineTotal(site: Site): Row[] {
-  const copy = JSON.parse(/^const offlineCopy=(\{.*?\});\n/s.exec(site.read('worker.js'))![1]!) as { files: [string, string][] };
-  const files = copy.files.map(([place]) => (place === '' || place.endsWith('/') ? `${place}index.html` : place));
-  const bytes = files.reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0) + zipped(readFileSync(join(site.folder, 'worker.js')));
-  return [
-    { what: `the whole copy of ${site.pages.length} pages, compressed`, value: bytes / 1e6, unit: 'MB', budget: 2 },
-    { what: 'of that the worker with its list', value: zipped(readFileSync(join(site.folder, 'worker.js'))) / 1000, unit: 'kB' },
-  ];
+const row = (name: string, measured: number, more: Partial<Row> = {}): Row => ({ part: 'pages', name, measured, unit: 'B', ...more });
+
+function pageRows(site: Site): Row[] {
+  const sizes = new Map(site.pages.map((page) => [page, zipped(site.read(fileOf(site, page)))] as const));
+  const sorted = [...sizes.values()].sort((a, b) => a - b);
+  const kinds = [...byKind(site)].map(([kind, of]) => {
+    const [worst, ...others] = of.toSorted((a, b) => sizes.get(b)! - sizes.get(a)!);
+    const middle = median(of.map((page) => sizes.get(page)!));
+    return row(`HTML, ${kind}`, sizes.get(worst!)!, { most: 14_000, note: others.length > 0 ? `${worst}; median of ${of.length} is ${middle.toFixed(0)} B` : '' });
+  });
+  return [...kinds, row('HTML, 95 of 100 pages', sorted[Math.ceil(sorted.length * 0.95) - 1]!, { most: 12_000, note: `${sorted.length} pages, median ${median(sorted).toFixed(0)} B` })];
 }
 
-export async function firstViews(site: Site, browser: Browser): Promise<Row[]> {
+/** The heaviest page of each kind, and every calculator. */
+async function viewRows(browser: Browser, site: Site): Promise<Row[]> {
   const rows: Row[] = [];
-  for (const page of oneOfEachKind(site)) {
-    const context = await browser.newContext({ viewport: phone });
-    const tab = await context.newPage();
-    const sizes: Promise<number>[] = [];
-    tab.on('requestfinished', (request) => {
-      if (!/icon|manifest/.test(request.url())) sizes.push(request.sizes().then(({ responseBodySize }) => responseBodySize));
-    });
-    await tab.goto(site.at(page), { waitUntil: 'networkidle' });
-    const all = await Promise.all(sizes);
-    const form = /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length));
-    rows.push({ what: `first view of ${page}, ${all.length} requests`, value: all.reduce((sum, size) => sum + size, 0) / 1000, unit: 'kB', budget: form ? 52 : 45 });
-    await context.close();
+  for (const [kind, of] of byKind(site)) {
+    const heaviest = kind === 'work-it-out/*' ? of : [of.toSorted((a, b) => site.read(fileOf(site, b)).length - site.read(fileOf(site, a)).length)[0]!];
+    for (const page of heaviest) {
+      const { size, names } = await firstView(browser, site, page);
+      const form = hasForm(site, page);
+      const script = [...scriptsOf(site, page)].length;
+      rows.push(row(`first view, ${page}`, size, { most: form ? 52_000 : 45_000, note: `${script} of script` }));
+      rows.push(row(`requests, ${page}`, names.length, { unit: 'requests', most: form ? 7 : 5 }));
+    }
   }
   return rows;
+}
+
+function keptRows(site: Site): Row[] {
+  const files = keptFiles(site);
+  const sum = (of: readonly { size: number }[]): number => of.reduce((all, { size }) => all + size, 0);
+  const kinds = [...Map.groupBy(files, kindOfFile)].map(([kind, of]) => `${kind} ${(sum(of) / 1e6).toFixed(2)}`);
+  return [row('the whole copy for use without signal', sum(files) / 1e6, { unit: 'MB', most: 2, note: `${files.length} files; MB: ${kinds.join(', ')}` })];
 }

@@ -1,15 +1,15 @@
 // What a reader waits for, in bytes as a host sends them (gzip -9). A page over its measure is named with the excess.
 import assert from 'node:assert/strict';
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, posix } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
-import { nothing, oneOfEachKind, phone } from './visit.ts';
+import { nothing, oneOfEachKind } from './visit.ts';
+import { fileOf, firstView, hasForm, keptFiles, kindOf, scriptsOf, zipped } from './weights.ts';
 
 const kB = 1000;
-const limits = { html: 14_000, mostHtml: 12_000, styles: 9 * kB, fonts: 20 * kB };
+const limits = { html: 14_000, mostHtml: 12_000, styles: 9 * kB, fonts: 20 * kB, kept: 2_000_000 };
 
 let site: Site;
 let browser: Browser;
@@ -22,12 +22,10 @@ after(async () => {
   await site?.close();
 });
 
-const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
-const fileOf = (page: string): string => (page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length));
 const over = (name: string, size: number, limit: number): string[] => (size > limit ? [`${name}: ${size} B, ${size - limit} B over ${limit}`] : []);
 
 test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', (t) => {
-  const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(page))) })).sort((a, b) => b.size - a.size);
+  const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(site, page))) })).sort((a, b) => b.size - a.size);
   t.diagnostic(sizes.slice(0, 5).map(({ page, size }) => `${page} ${size}`).join(', '));
   nothing(sizes.flatMap(({ page, size }) => over(page, size, limits.html)));
   const large = sizes.filter(({ size }) => size > limits.mostHtml);
@@ -36,7 +34,7 @@ test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', (t) => {
 
 test('script: 3 kB on a page to read, 5 kB on a list, 6 kB on the search page, 8 kB on the signs and on a calculator until it is touched', (t) => {
   const measured = site.pages.map((page) => {
-    const files = scriptsOf(page);
+    const files = scriptsOf(site, page);
     const size = [...files].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
     const path = page.slice(site.base.length);
     const limit = /^lists\/./.test(path) ? 5 * kB : path === 'search/' ? 6 * kB : /^(work-it-out\/.|signs\/)/.test(path) ? 8 * kB : 3 * kB;
@@ -66,8 +64,8 @@ test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form',
   // Most of each view is waiting until nothing more comes: some wait side by side.
   const views = Array.from({ length: 4 }, async () => {
     for (let page = left.pop(); page !== undefined; page = left.pop()) {
-      const { size, names } = await firstView(page);
-      const form = /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length));
+      const { size, names } = await firstView(browser, site, page);
+      const form = hasForm(site, page);
       t.diagnostic(`${page} ${size} B, ${names.length} requests`);
       found.push(...over(page, size, form ? 52 * kB : 45 * kB));
       if (names.length > (form ? 7 : 5)) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
@@ -77,34 +75,13 @@ test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form',
   nothing(found);
 });
 
-/** The script files of a page: those it names, and what they import before they run. */
-function scriptsOf(page: string): Set<string> {
-  const html = site.read(fileOf(page));
-  const files = new Set<string>();
-  const take = (file: string): void => {
-    if (files.has(file)) return;
-    assert.ok(existsSync(join(site.folder, file)), `${page} names ${file}`);
-    files.add(file);
-    const text = readFileSync(join(site.folder, file), 'utf8');
-    for (const [, from] of text.matchAll(/(?:\bfrom|\bimport)\s*["'](\.[^"']+)["']/g)) take(posix.normalize(`${dirname(file)}/${from}`));
-  };
-  for (const [, source] of html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)) take(source!.slice(site.base.length));
-  for (const [, source] of html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g)) take(source!.slice(site.base.length));
-  return files;
-}
-
-/** Everything that is fetched until the page is at rest, icon and manifest apart. */
-async function firstView(page: string): Promise<{ size: number; names: string[] }> {
-  const context = await browser.newContext({ viewport: phone });
-  const tab = await context.newPage();
-  const sizes: Promise<{ name: string; size: number }>[] = [];
-  tab.on('requestfinished', (request) => {
-    if (/icon\.svg|manifest/.test(request.url())) return;
-    sizes.push(request.sizes().then(({ responseBodySize }) => ({ name: new URL(request.url()).pathname, size: responseBodySize })));
-  });
-  await tab.goto(site.at(page), { waitUntil: 'networkidle' });
-  const all = await Promise.all(sizes);
-  await context.close();
-  assert.ok(all.some(({ name }) => name === page), `${page} itself was measured`);
-  return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name) };
-}
+test('the whole club for use without signal, search and all, is 2.0 MB at most', (t) => {
+  const files = keptFiles(site);
+  const pages = site.pages.filter((page) => page !== `${site.base}404.html`);
+  assert.deepEqual(pages.filter((page) => !files.some(({ file }) => file === fileOf(site, page))), [], 'every page is kept');
+  const sums = Map.groupBy(files, kindOf);
+  const sum = (of: readonly { size: number }[]): number => of.reduce((all, { size }) => all + size, 0);
+  t.diagnostic(`${files.length} files, ${sum(files)} B: ${[...sums].map(([kind, of]) => `${kind} ${sum(of)}`).join(', ')}`);
+  const heaviest = files.sort((a, b) => b.size - a.size).slice(0, 5).map(({ file, size }) => `${file} ${size}`).join(', ');
+  nothing(over(`the copy of ${pages.length} pages (heaviest: ${heaviest})`, sum(files), limits.kept));
+});

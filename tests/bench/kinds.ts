@@ -1,0 +1,11 @@
+/* Kinds of page, for rows: by the first word of the address and whether there is a second; `/` is the first page. */
+import type { Built } from '../site/built-site.ts';
+
+export function kindOf(site: Built, page: string): string {
+  const [first, second] = page.slice(site.base.length).split('/');
+  if (!first) return '/';
+  return first.includes('.') ? first : `${first}/${second ? '*' : ''}`;
+}
+
+/** Pages by kind, kinds in the order of the alphabet. */
+export const byKind = (site: Built): Map<string, string[]> => new Map([...Map.groupBy(site.pages, (page) => kindOf(site, page))].sort(([a], [b]) => (a < b ? -1 : 1)));

@@ -1,0 +1,67 @@
+/* What a reader waits for, in bytes as a host sends them (gzip -9): a file, a page's script, a first view, the whole copy for use without signal. */
+import assert from 'node:assert/strict';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, extname, join, posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Browser } from 'playwright-core';
+import { contentTypeOf, isWorthCompressing } from '../../src/desk/content-types.ts';
+import type { Built, Site } from './built-site.ts';
+import { phone } from './visit.ts';
+
+export const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
+
+/** The file of a page: `year/index.html`. */
+export const fileOf = (site: Built, page: string): string => (page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length));
+
+/** A page to read may be lighter than one with a form. */
+export const hasForm = (site: Built, page: string): boolean => /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length));
+
+/** The script files of a page: those it names, and what they import before they run. */
+export function scriptsOf(site: Built, page: string): Set<string> {
+  const html = site.read(fileOf(site, page));
+  const files = new Set<string>();
+  const take = (file: string): void => {
+    if (files.has(file)) return;
+    assert.ok(existsSync(join(site.folder, file)), `${page} names ${file}`);
+    files.add(file);
+    const text = readFileSync(join(site.folder, file), 'utf8');
+    for (const [, from] of text.matchAll(/(?:\bfrom|\bimport)\s*["'](\.[^"']+)["']/g)) take(posix.normalize(`${dirname(file)}/${from}`));
+  };
+  for (const [, source] of html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)) take(source!.slice(site.base.length));
+  for (const [, source] of html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g)) take(source!.slice(site.base.length));
+  return files;
+}
+
+/** Everything that is fetched until the page is at rest, icon and manifest apart. */
+export async function firstView(browser: Browser, site: Site, page: string): Promise<{ size: number; names: string[] }> {
+  const context = await browser.newContext({ viewport: phone });
+  const tab = await context.newPage();
+  const sizes: Promise<{ name: string; size: number }>[] = [];
+  tab.on('requestfinished', (request) => {
+    if (/icon\.svg|manifest/.test(request.url())) return;
+    sizes.push(request.sizes().then(({ responseBodySize }) => ({ name: new URL(request.url()).pathname, size: responseBodySize })));
+  });
+  await tab.goto(site.at(page), { waitUntil: 'networkidle' });
+  const all = await Promise.all(sizes);
+  await context.close();
+  assert.ok(all.some(({ name }) => name === page), `${page} itself was measured`);
+  return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name) };
+}
+
+export type Kept = { file: string; size: number };
+
+/** Files of the copy that every reader's browser keeps, the worker itself among them; pictures are kept only when looked at. */
+export function keptFiles(site: Built): Kept[] {
+  const [, list] = /^const offlineCopy=(\{.*\});\n/.exec(site.read('worker.js')) ?? [];
+  const { files } = JSON.parse(list!) as { files: [place: string, digest: string][] };
+  return ['worker.js', ...files.map(([place]) => (place === '' || place.endsWith('/') ? `${place}index.html` : place))].map((file) => ({ file, size: onTheWire(site, file) }));
+}
+
+/** Hosts pack words; what is packed already, or a picture, goes as it is. */
+function onTheWire(site: Built, file: string): number {
+  const bytes = readFileSync(join(site.folder, file));
+  return isWorthCompressing(contentTypeOf(file)) ? zipped(bytes) : bytes.length;
+}
+
+/** What a kept file is for: pages, search, script, other. */
+export const kindOf = ({ file }: Kept): string => (file.endsWith('.html') ? 'pages' : file.startsWith('search/') ? 'search' : extname(file) === '.js' ? 'script' : 'other');
