@@ -19,7 +19,8 @@ export function paleEdges(): string[] {
   };
   const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || (element as HTMLInputElement).name || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
   for (const control of document.querySelectorAll<HTMLElement>('button, .button, input, select, textarea')) {
-    const style = getComputedStyle(control);
+    // Of a box for a file only its button is drawn.
+    const style = getComputedStyle(control, control.matches('[type=file]') ? '::file-selector-button' : null);
     // The browser's own box to tick, or round button, is drawn by it.
     if (!control.checkVisibility({ visibilityProperty: true }) || control.closest('.only-heard') || (control.matches('[type=checkbox], [type=radio]') && style.appearance !== 'none')) continue;
     const around = ground(control.parentElement);

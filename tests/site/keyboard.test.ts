@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { hiddenFocus } from './focus.ts';
 import { reached, tabThrough } from './tab-through.ts';
 import { desk, nothing, oneOfEachKind, open, phone, visit } from './visit.ts';
 
@@ -36,6 +37,19 @@ for (const window of [phone, desk]) {
     );
   });
 }
+
+test('on a list nothing that is reached lies under the line that stays, however long the yard\'s address and however large the hands', async () => {
+  const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
+  for (const words of ['Gloves', 'Large print']) await page.getByRole('button', { name: words, exact: true }).click();
+  const height = (): Promise<number> => page.locator('.in-reach').evaluate((line) => line.getBoundingClientRect().height);
+  const before = await height();
+  await page.locator('#yard').fill('The green gate on Long Lane, a mile past the church, first left, behind the red barn; the second yard: the hill, gate 4, the nearest crossing is Route 9 and Long Lane');
+  await page.locator('#yard').press('Tab');
+  await page.waitForFunction((least) => document.querySelector('.in-reach')!.getBoundingClientRect().height > least, before + 60);
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+  nothing(await page.evaluate(hiddenFocus));
+  await context.close();
+});
 
 test('a wide table is moved sideways by the arrow keys, under its name', async () => {
   const { page, context } = await open(browser, site.at('/about/'), { viewport: { width: 320, height: 640 } });

@@ -3,8 +3,12 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
+import { paleEdges } from './edges.ts';
+import { hiddenFocus } from './focus.ts';
+import { axe } from './look.ts';
 import { openHost, openReader, wrongWithoutSignal, type Host, type Reader } from './kept.ts';
-import { oneOfEachKind } from './visit.ts';
+import { paleText, sideways, smallTargets, smallText } from './rules.ts';
+import { nothing, oneOfEachKind } from './visit.ts';
 
 let site: Site;
 let browser: Browser;
@@ -12,6 +16,16 @@ let host: Host;
 let reader: Reader;
 const at = (path: string): string => `${host.origin}/club/${path}`;
 const pathOf = (page: string): string => page.slice(site.base.length);
+
+/** What is wrong with the line that tells of the copy, or with the page because of it. */
+let atFoot: string[];
+async function wrongInLine(): Promise<string[]> {
+  const { page } = reader;
+  const live = await page.locator('[data-offline]').getAttribute('role');
+  const found = [...(live === 'status' ? [] : ['it is not told to those who hear the page']), ...(await axe(page))];
+  for (const rule of [smallText, smallTargets, paleText, paleEdges, hiddenFocus, sideways]) found.push(...(await page.evaluate(rule)));
+  return found;
+}
 
 before(async () => {
   site = await demoSite({ base: '/club/' });
@@ -22,6 +36,7 @@ before(async () => {
   const said = await reader.told(/^Saved on/);
   // What the page says is what the folder holds.
   assert.match(said, new RegExp(`^Saved on this device for use without signal: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of \\d+ [A-Z][a-z]+ \\d{4}\\.`));
+  atFoot = await wrongInLine();
   host.stop();
 });
 after(async () => {
@@ -35,6 +50,13 @@ test('a page of each kind opens as it was published, and says of which edition i
   assert.deepEqual(await wrongWithoutSignal(page, site, at(''), oneOfEachKind(site)), []);
   await page.goto(at('lists/'));
   assert.match(await reader.told(/No signal/), /^No signal: this is the saved edition of \d+ [A-Z][a-z]+ \d{4}\./);
+});
+
+test('the line that tells of the copy is as plain and as large as the page, with signal and without', async () => {
+  nothing(atFoot);
+  await reader.page.goto(at('lists/mite-count-day/'));
+  await reader.told(/No signal/);
+  nothing(await wrongInLine());
 });
 
 test('an address with its slash missing, index.html, a tail, other letters or none of ours', async () => {

@@ -7,6 +7,7 @@ import { axe } from './look.ts';
 import { paleEdges, paleLetters } from './edges.ts';
 import { hiddenFocus } from './focus.ts';
 import { paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
+import { cutText, moving } from './spacing.ts';
 import { open } from './visit.ts';
 
 let site: Site;
@@ -45,6 +46,11 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
   { fault: 'pale letters in a picture', html: '<svg viewBox="0 0 200 40" width="200"><rect width="200" height="40" fill="#555"/><text y="30" style="font-size: 20px">dim</text></svg>', rule: paleLetters, tells: /^"dim" in rgb\(0, 0, 0\) on rgb\(85, 85, 85\) is 2\.8 to 1$/ },
   { fault: 'focus out of sight', html: '<a href="/" style="position: absolute; left: -500px">away</a>', rule: hiddenFocus, tells: /"away" is focused out of sight/ },
   { fault: 'a place of its own in the order of Tab', html: '<a href="/" tabindex="3">first</a>', rule: hiddenFocus, tells: /"first" has a place of its own/ },
+  { fault: 'letters cut by their frame', html: '<p style="height: 20px; overflow: hidden">first line<br>second line</p>', rule: cutText, tells: /^"second line" is cut by <p class="">$/ },
+  { fault: 'letters over others', html: '<p style="height: 20px; margin: 0">first line<br>second line</p><p style="margin: 0">next to it</p>', rule: cutText, tells: /"second line" lies over "next to it"|"next to it" lies over "second line"/ },
+  { fault: 'letters out of the window', html: '<p style="white-space: nowrap">so long that it does not fit into a window of this width</p>', rule: cutText, tells: /reaches out of the window$/ },
+  { fault: 'what changes by and by', css: 'a { transition: color 0.3s }', rule: moving, tells: /^<a> changes by and by in 0\.3s$/ },
+  { fault: 'what moves', css: '@keyframes turn { to { rotate: 1turn } } h1 { animation: turn 1s infinite }', rule: moving, tells: /^<h1> has the animation turn$/ },
   { fault: 'no title', css: 'h1 { display: none }', rule: waitsForScript, tells: /^no title$/ },
   { fault: 'no text', css: '.text { display: none } .margin { display: none }', rule: waitsForScript, tells: /^0 letters of text$/ },
   { fault: 'no way to the parts', css: '.thumbs { display: none }', rule: waitsForScript, tells: /^0 of five parts$/ },
