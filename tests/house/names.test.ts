@@ -23,7 +23,7 @@ const rooms: RegExp[] = [
   /^src\/pages\/([a-z-]+\/)?(\[[a-z.]+\]|[a-z0-9-]+)\.(astro|ts|[a-z]+\.ts)$/,
   /^src\/styles\/([a-z-]+\.css|fonts\/[A-Za-z0-9-]+\.(woff2|txt))$/,
   /^public\/[a-z0-9./_-]+$/,
-  /^tests\/(rows|coverage)\.ts$/,
+  /^tests\/((rows|coverage)\.ts|CONFORMANCE\.md)$/,
   /^tests\/(shared|schemas|reader|pictures|checks|library|vocabulary|islands|publish|desk|site|house|build|long|bench)\//,
   /^tests\/(tables|fixtures|faulty)\//,
 ];
