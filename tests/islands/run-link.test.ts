@@ -39,6 +39,7 @@ test('a list too long for an address is told so', () => {
 test('an address typed by hand brings no step that is not in the list, and no markup', () => {
   assert.equal(runFromTail('#run=;;<b>', STEPS, '2026-04-20'), null);
   assert.equal(runFromTail('#run=18/4/26;;', STEPS, '2026-04-20'), null);
+  assert.equal(runFromTail('#run=2026-02-30;;', STEPS, '2026-04-20'), null);
   assert.equal(runFromTail(`#run=;;${'abc'.repeat(200)}`, STEPS, '2026-04-20'), null);
   assert.deepEqual(runFromTail('#run=;;zzz', ['dead'], '2026-04-20'), { run: { name: '', ticks: {} }, unknown: 1 });
   assert.equal(runFromTail('#run=;;;%E0%A4%A', STEPS, '2026-04-20')?.run.name, '');
@@ -54,4 +55,11 @@ test('a file of another club, of a newer edition, or that is none is told apart'
   assert.deepEqual(fromFile('{"format":"almanac-runs","version":2,"club":"other","lists":{}}', 'tamarack-county'), { ok: false, reason: 'other-club' });
   assert.deepEqual(fromFile('{"format":"almanac-runs","version":9,"club":"tamarack-county","lists":{}}', 'tamarack-county'), { ok: false, reason: 'newer' });
   assert.deepEqual(fromFile('\uFEFF{"format":"almanac-runs","version":2,"club":"tamarack-county","saved":"2026-04-18","lists":{}}', 'tamarack-county'), { ok: true, kept: { version: 2, lists: {} }, saved: '2026-04-18' });
+});
+
+test('a file whose parts are not of their kind is told apart, however it is broken', () => {
+  const file = (run: object, open: unknown = 'x'): string => JSON.stringify({ format: 'almanac-runs', version: 2, club: 'c', lists: { a: { open, runs: { x: { name: '', ticks: {}, ...run } } } } });
+  assert.equal(fromFile(file({ day: '2026-04-18', notes: { dead: 'two' }, ticks: { dead: { on: '2026-04-18', of: '', later: 1 } }, later: [1] }), 'c').ok, true);
+  for (const run of [{ name: 5 }, { day: 'tomorrow' }, { day: '2026-02-30' }, { filed: true }, { notes: { dead: 5 } }, { asked: 'all' }, { choices: [] }, { ticks: { dead: null } }, { ticks: { dead: { on: 5, of: '' } } }, { ticks: { dead: { on: '2026-04-18' } } }]) assert.deepEqual(fromFile(file(run), 'c'), { ok: false, reason: 'not-a-record' }, JSON.stringify(run));
+  assert.equal(fromFile(file({}, {}), 'c').ok, false);
 });

@@ -1,4 +1,5 @@
 /* The record as a file: JSON that can be opened again (its shape: schemas/runs.ts), and a table for a spreadsheet. Pure. */
+import { parseDay } from '../../../shared/days/day.ts';
 import { own, readKept, VERSION, type Kept } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
@@ -16,10 +17,28 @@ export function fromFile(text: string, club: string): Opened {
     if (value.club !== club) return { ok: false, reason: 'other-club' };
     const { kept, trouble } = readKept(text.replace(/^\uFEFF/, ''));
     if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
+    if (!isWhole(kept)) return { ok: false, reason: 'not-a-record' };
     return { ok: true, kept: { version: VERSION, lists: kept.lists, ...(typeof kept.yard === 'string' && { yard: kept.yard }) }, saved: typeof value.saved === 'string' ? value.saved : '' };
   } catch {
     return { ok: false, reason: 'not-a-record' };
   }
+}
+
+/** Every part is of its kind: what was taken over would else break the list each time it is opened. Parts that it does not know may be anything. */
+function isWhole({ lists }: Kept): boolean {
+  const isText = (value: unknown): boolean => typeof value === 'string';
+  const isDay = (value: unknown): boolean => isText(value) && parseDay(value as string).ok;
+  const isAbsentOr = (is: (value: unknown) => boolean, value: unknown): boolean => value === undefined || is(value);
+  const each = (value: unknown, is: (each: unknown) => boolean): boolean => typeof value === 'object' && value !== null && !Array.isArray(value) && Object.values(value).every(is);
+  const texts = (value: unknown): boolean => each(value, isText);
+  const isTick = (tick: unknown): boolean => each(tick, () => true) && isDay((tick as { on: unknown }).on) && isText((tick as { of: unknown }).of);
+  return Object.values(lists).every(
+    ({ open, runs }) =>
+      isText(open) &&
+      Object.values(runs).every(
+        ({ name, day, filed, choices, ticks, notes, asked }) => isText(name) && isAbsentOr(isDay, day) && isAbsentOr(isDay, filed) && each(ticks, isTick) && [choices, notes, asked].every((part) => isAbsentOr(texts, part)),
+      ),
+  );
 }
 
 /** One line a tick or note: list, run, step, ticked on, note, asked. RFC 4180. */

@@ -3,6 +3,7 @@
  * short forms of the ticked steps. Names and notes stay out unless the reader puts them in. Pure.
  */
 import { shortOf } from '../../../shared/address/short.ts';
+import { parseDay } from '../../../shared/days/day.ts';
 import type { Run } from './record.ts';
 
 export const LONGEST_LINK = 500;
@@ -19,7 +20,7 @@ export function linkTail(run: Run, withName: boolean): string | null {
 /** The run an address carries, on the steps of this list; null when it is not one. */
 export function runFromTail(tail: string, steps: readonly string[], today: string): { run: Run; unknown: number } | null {
   const match = /^#run=(\d{4}-\d\d-\d\d)?;([a-z,]*);((?:[0-9a-z]{3})*)(?:;([^;]*))?$/.exec(tail);
-  if (!match || tail.length > LONGEST_LINK) return null;
+  if (!match || tail.length > LONGEST_LINK || (match[1] && !parseDay(match[1]).ok)) return null;
   const shorts = match[3]!.match(/.{3}/g) ?? [];
   const known = new Map(steps.map((step) => [shortOf(step), step]));
   const ticks = Object.fromEntries(shorts.flatMap((short) => (known.has(short) ? [[known.get(short)!, { on: today, of: '' }]] : [])));
