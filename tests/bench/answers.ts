@@ -5,7 +5,7 @@ import { openHost, openReader } from '../site/kept.ts';
 import { oneOfEachKind, phone } from '../site/visit.ts';
 import { median, type Row } from './table.ts';
 
-/** The slowed processor of BUDGETS: a phone of some years beside the machine that measures. */
+/** A phone of some years beside the machine that measures. */
 const SLOWER = 4;
 
 export async function answers(): Promise<Row[]> {
@@ -47,7 +47,7 @@ const keyRows = (): Promise<Row[]> =>
       await page.waitForFunction(() => document.querySelector('[data-part="said"]')?.textContent !== '');
       await slow(context, page);
       const times = await keyTimes(page, box, typed);
-      for (const [words, of, more] of [['to its result', times.map(({ result }) => result), { most: 50 }], ['to the frame that shows it', times.map(({ frame }) => frame), {}]] as const) {
+      for (const [words, of, more] of [['to its result', times.map(({ result }) => result), {}], ['to the frame that shows it', times.map(({ frame }) => frame), { most: 50 }]] as const) {
         rows.push(row(`a key in ${slug} ${words}`, median(of), { ...more, note: `median of ${of.length}; worst ${Math.max(...of).toFixed(0)} ms` }));
       }
       await context.close();

@@ -62,7 +62,10 @@ async function viewsOf(urls: readonly string[], rounds: number): Promise<View[]>
   const browser = found.executablePath ?? (found.channel ? null : chromium.executablePath());
   const child = spawn(process.execPath, [join(folder, 'run.mjs'), JSON.stringify({ urls, rounds, browser, flags: found.args })], { stdio: ['ignore', 'pipe', 'inherit'] });
   let output = '';
-  child.stdout.setEncoding('utf8').on('data', (text: string) => (output += text));
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    output += text;
+    if (output.endsWith('\n')) console.log(`  ${output.split('\n').length - 1} of ${urls.length * rounds} views`);
+  });
   const code = await new Promise<number | null>((resolve, reject) => child.on('error', reject).on('close', resolve));
   const views = output.split('\n').filter(Boolean).map((line) => JSON.parse(line) as View);
   if (code !== 0 || views.length !== urls.length * rounds) throw new Error(`Lighthouse ended with ${code} after ${views.length} of ${urls.length * rounds} views`);
