@@ -48,10 +48,14 @@ function rowsOf(pages: number, { ours, mdx, md }: Side): Row[] {
 function growth(sides: ReadonlyMap<number, Side>): Row[] {
   const [few, many] = [sides.get(1000), sides.get(5000)];
   if (!few || !many) return [];
+  const least = sides.get(100)!;
   const grows = (of: (side: Side) => number): number => of(many) / 5000 / (of(few) / 1000);
+  // Without what every build costs before its first page.
+  const further = (of: (side: Side) => number): number => (of(many) - of(few)) / 4000 / ((of(few) - of(least)) / 900);
   const row = (name: string, value: number, more: Partial<Row> = {}): Row => ({ part: 'builds', name: `a page at 5000 / at 1000: ${name}`, measured: value, unit: 'times', ...more });
   return [
     row('ours, the book apart', grows(({ ours }) => ours.seconds - ours.book), { most: 1.1 }),
+    { ...row('', further(({ ours }) => ours.seconds - ours.book), { most: 1.1 }), name: 'a further page from 1000 to 5000 / from 100 to 1000: ours, the book apart' },
     row('ours, processor, with the book', grows(({ ours }) => ours.processorSeconds)),
     row('the book', grows(({ ours }) => ours.book)),
     row('bare MDX', grows(({ mdx }) => mdx.seconds)),

@@ -64,7 +64,8 @@ async function viewsOf(urls: readonly string[], rounds: number): Promise<View[]>
   let output = '';
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     output += text;
-    if (output.endsWith('\n')) console.log(`  ${output.split('\n').length - 1} of ${urls.length * rounds} views`);
+    const done = output.split('\n').length - 1;
+    if (done % rounds === 0) console.log(`  ${done / rounds} of ${urls.length} pages`);
   });
   const code = await new Promise<number | null>((resolve, reject) => child.on('error', reject).on('close', resolve));
   const views = output.split('\n').filter(Boolean).map((line) => JSON.parse(line) as View);

@@ -1,15 +1,10 @@
 // What a reader waits for, in bytes as a host sends them (gzip -9). A page over its measure is named with the excess.
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { nothing, oneOfEachKind } from './visit.ts';
-import { fileOf, firstView, hasForm, keptFiles, kindOf, scriptsOf, zipped } from './weights.ts';
-
-const kB = 1000;
-const limits = { html: 14_000, mostHtml: 12_000, styles: 9 * kB, fonts: 20 * kB, kept: 2_000_000 };
+import { bytesOf, fileOf, firstView, formOf, keptFiles, kindOf, most, mostScript, scriptBytes, scriptsOf, zipped } from './weights.ts';
 
 let site: Site;
 let browser: Browser;
@@ -27,19 +22,13 @@ const over = (name: string, size: number, limit: number): string[] => (size > li
 test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', (t) => {
   const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(site, page))) })).sort((a, b) => b.size - a.size);
   t.diagnostic(sizes.slice(0, 5).map(({ page, size }) => `${page} ${size}`).join(', '));
-  nothing(sizes.flatMap(({ page, size }) => over(page, size, limits.html)));
-  const large = sizes.filter(({ size }) => size > limits.mostHtml);
-  assert.ok(large.length <= sizes.length * 0.05, `${large.length} of ${sizes.length} pages are over ${limits.mostHtml} B:\n${large.map(({ page, size }) => `  ${page}: ${size}`).join('\n')}`);
+  nothing(sizes.flatMap(({ page, size }) => over(page, size, most.html)));
+  const large = sizes.filter(({ size }) => size > most.mostHtml);
+  assert.ok(large.length <= sizes.length * 0.05, `${large.length} of ${sizes.length} pages are over ${most.mostHtml} B:\n${large.map(({ page, size }) => `  ${page}: ${size}`).join('\n')}`);
 });
 
 test('script: 3 kB on a page to read, 5 kB on a list, 6 kB on the search page, 8 kB on the signs and on a calculator until it is touched', (t) => {
-  const measured = site.pages.map((page) => {
-    const files = scriptsOf(site, page);
-    const size = [...files].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
-    const path = page.slice(site.base.length);
-    const limit = /^lists\/./.test(path) ? 5 * kB : path === 'search/' ? 6 * kB : /^(work-it-out\/.|signs\/)/.test(path) ? 8 * kB : 3 * kB;
-    return { page, size, limit, files };
-  });
+  const measured = site.pages.map((page) => ({ page, size: scriptBytes(site, page), limit: mostScript(site, page), files: scriptsOf(site, page) }));
   for (const page of oneOfEachKind(site)) {
     const { size, files } = measured.find((each) => each.page === page)!;
     t.diagnostic(`${page} ${size} B in ${files.size}`);
@@ -49,12 +38,10 @@ test('script: 3 kB on a page to read, 5 kB on a list, 6 kB on the search page, 8
 });
 
 test('the style sheet of the whole site is 9 kB at most, the fonts 20 kB', (t) => {
-  const assets = readdirSync(site.folder, { recursive: true, encoding: 'utf8' });
-  const sum = (ending: string, size: (bytes: Buffer) => number): number => assets.filter((name) => name.endsWith(ending)).reduce((all, name) => all + size(readFileSync(join(site.folder, name))), 0);
-  const [styles, fonts] = [sum('.css', zipped), sum('.woff2', (bytes) => bytes.length)];
+  const [styles, fonts] = [bytesOf(site, '.css'), bytesOf(site, '.woff2')];
   t.diagnostic(`styles ${styles} B, fonts ${fonts} B`);
   assert.ok(styles > 0 && fonts > 0);
-  nothing([...over('styles', styles, limits.styles), ...over('fonts', fonts, limits.fonts)]);
+  nothing([...over('styles', styles, most.styles), ...over('fonts', fonts, most.fonts)]);
 });
 
 test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form', async (t) => {
@@ -65,10 +52,10 @@ test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form',
   const views = Array.from({ length: 4 }, async () => {
     for (let page = left.pop(); page !== undefined; page = left.pop()) {
       const { size, names } = await firstView(browser, site, page);
-      const form = hasForm(site, page);
+      const form = formOf(site, page);
       t.diagnostic(`${page} ${size} B, ${names.length} requests`);
-      found.push(...over(page, size, form ? 52 * kB : 45 * kB));
-      if (names.length > (form ? 7 : 5)) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
+      found.push(...over(page, size, most.view[form]));
+      if (names.length > most.requests[form]) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
     }
   });
   await Promise.all(views);
@@ -83,5 +70,5 @@ test('the whole club for use without signal, search and all, is 2.0 MB at most',
   const sum = (of: readonly { size: number }[]): number => of.reduce((all, { size }) => all + size, 0);
   t.diagnostic(`${files.length} files, ${sum(files)} B: ${[...sums].map(([kind, of]) => `${kind} ${sum(of)}`).join(', ')}`);
   const heaviest = files.sort((a, b) => b.size - a.size).slice(0, 5).map(({ file, size }) => `${file} ${size}`).join(', ');
-  nothing(over(`the copy of ${pages.length} pages (heaviest: ${heaviest})`, sum(files), limits.kept));
+  nothing(over(`the copy of ${pages.length} pages (heaviest: ${heaviest})`, sum(files), most.kept));
 });

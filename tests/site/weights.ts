@@ -1,6 +1,6 @@
 /* What a reader waits for, in bytes as a host sends them (gzip -9): a file, a page's script, a first view, the whole copy for use without signal. */
 import assert from 'node:assert/strict';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, extname, join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
@@ -8,13 +8,27 @@ import { contentTypeOf, isWorthCompressing } from '../../src/desk/content-types.
 import type { Built, Site } from './built-site.ts';
 import { phone } from './visit.ts';
 
+/** The most that each may weigh, in bytes; of requests, how many. `read` is a page to read, `form` one that is filled in. */
+export const most = { html: 14_000, mostHtml: 12_000, styles: 9_000, fonts: 20_000, kept: 2_000_000, view: { read: 45_000, form: 52_000 }, requests: { read: 5, form: 7 } } as const;
+
+/** Of script, what comes with a page before anything is pressed. */
+export function mostScript(site: Built, page: string): number {
+  const path = page.slice(site.base.length);
+  if (/^lists\/./.test(path)) return 5_000;
+  if (path === 'search/') return 6_000;
+  return /^(work-it-out\/.|signs\/)/.test(path) ? 8_000 : 3_000;
+}
+
 export const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
 
 /** The file of a page: `year/index.html`. */
 export const fileOf = (site: Built, page: string): string => (page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length));
 
-/** A page to read may be lighter than one with a form. */
-export const hasForm = (site: Built, page: string): boolean => /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length));
+export const formOf = (site: Built, page: string): 'read' | 'form' => (/^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length)) ? 'form' : 'read');
+
+/** Of all files of the site with this ending. */
+export const bytesOf = (site: Built, ending: string): number =>
+  readdirSync(site.folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith(ending)).reduce((sum, name) => sum + onTheWire(site, name), 0);
 
 /** The script files of a page: those it names, and what they import before they run. */
 export function scriptsOf(site: Built, page: string): Set<string> {
@@ -31,6 +45,8 @@ export function scriptsOf(site: Built, page: string): Set<string> {
   for (const [, source] of html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g)) take(source!.slice(site.base.length));
   return files;
 }
+
+export const scriptBytes = (site: Built, page: string): number => [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
 
 /** Everything that is fetched until the page is at rest, icon and manifest apart. */
 export async function firstView(browser: Browser, site: Site, page: string): Promise<{ size: number; names: string[] }> {
