@@ -88,6 +88,7 @@ pressed();
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
 if (document.querySelector('[data-whole-year]')) showNow(today);
 else if (line) showMeetings(line, today);
+root.classList.add('arranged');
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]')) {
   form.addEventListener('focusin', fetchAhead, { once: true });
