@@ -161,7 +161,7 @@ test('mite count: rows are added and taken out; a list is pasted', async () => {
   await sheet.open('');
   await sheet.fill('mites', '9');
   await sheet.press('Add a colony');
-  assert.equal(await sheet.page.evaluate(() => (document.activeElement as HTMLInputElement).name), 'label');
+  await sheet.page.locator('form [name="label"]').nth(1).and(sheet.page.locator(':focus')).waitFor();
   await sheet.fill('mites', '4', 1);
   await sheet.press('Work it out');
   assert.equal((await sheet.values())['2 per-100'], '1.333333333');

@@ -6,7 +6,7 @@ import type { Site } from './built-site.ts';
 import { paleEdges, paleLetters } from './edges.ts';
 import { hiddenFocus } from './focus.ts';
 import { paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
-import { desk, narrow, phone, visit } from './visit.ts';
+import { desk, narrow, phone, resize, visit } from './visit.ts';
 
 export const lookedFor = {
   quiet: 'nothing is written to the console, nothing fails to load',
@@ -44,20 +44,20 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
     add(found.pale, await page.evaluate(paleText));
     add(found.edges, [...(await page.evaluate(paleEdges)), ...(await page.evaluate(paleLetters))]);
     for (const size of windows) {
-      await page.setViewportSize(size);
+      await resize(page, size);
       add(found.wide, await page.evaluate(sideways), ` at ${size.width}`);
       add(found.small, await page.evaluate(smallText), ` at ${size.width}`);
       add(found.targets, await page.evaluate(smallTargets), ` at ${size.width}`);
     }
-    await page.setViewportSize(phone);
+    await resize(page, phone);
     add(found.focus, await page.evaluate(hiddenFocus));
     // Forced colours are of screens.
     if (context?.forcedColors === 'active') return [];
-    await page.setViewportSize(a4);
+    await resize(page, a4);
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
     add(found.paper, [...(await page.evaluate(wrongOnPaper)), ...(await page.evaluate(sideways))]);
     await page.emulateMedia({ media: null, colorScheme: null });
-    await page.setViewportSize(phone);
+    await resize(page, phone);
     return [];
   });
   for (const list of Object.values(found)) list.sort();

@@ -44,7 +44,7 @@ test('every kind of page prints on A4 and Letter, what is carried on a few sheet
 });
 
 test('the sheets of a page are counted', async () => {
-  const { page, context } = await open(browser, site.at('/about/'));
+  const { page, context } = await open(browser, 'about:blank');
   await page.setContent('<p style="break-after: page">one</p><p style="break-after: page">two</p><p>three</p>');
   assert.equal(sheetsOf(await page.pdf({ format: 'A4' })), 3);
   await context.close();

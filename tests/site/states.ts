@@ -11,7 +11,7 @@ import { hiddenFocus } from './focus.ts';
 import { axe } from './look.ts';
 import { paleText, sideways, smallTargets, smallText } from './rules.ts';
 import { cutText, widen } from './spacing.ts';
-import { narrow, nothing, open, phone } from './visit.ts';
+import { narrow, nothing, open, phone, resize } from './visit.ts';
 
 export interface State {
   name: string;
@@ -103,7 +103,7 @@ async function faultsOf(page: Page, lights: readonly string[]): Promise<string[]
     found.push(...faults.map((fault) => `by ${light}: ${fault}`));
   }
   for (const window of [phone, narrow]) {
-    await page.setViewportSize(window);
+    await resize(page, window);
     const faults = [...(await page.evaluate(smallText)), ...(await page.evaluate(smallTargets)), ...(await page.evaluate(hiddenFocus)), ...(await page.evaluate(sideways))];
     found.push(...faults.map((fault) => `at ${window.width}: ${fault}`));
   }

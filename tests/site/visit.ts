@@ -64,3 +64,9 @@ export async function open(browser: Browser, address: string, context: BrowserCo
   await page.goto(address);
   return { page, context: own };
 }
+
+/** Gives the window another size, and waits for what follows it in the frames after. */
+export async function resize(page: Page, size: { width: number; height: number }): Promise<void> {
+  await page.setViewportSize(size);
+  await page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+}

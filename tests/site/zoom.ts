@@ -8,7 +8,7 @@ import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { hiddenFocus } from './focus.ts';
 import { sideways } from './rules.ts';
 import { cutText, moving, widen, wordsSeen } from './spacing.ts';
-import { desk, narrow, nothing, visit } from './visit.ts';
+import { desk, narrow, nothing, resize, visit } from './visit.ts';
 
 const ENLARGED = [
   { times: 2, window: { width: 640, height: 512 } },
@@ -34,7 +34,7 @@ export function testZoom(pagesOf: (site: Site) => readonly string[]): void {
     browser = await openBrowser();
     await visit({ browser, site, pages: pagesOf(site), context: { viewport: desk } }, async (page, address) => {
       for (const [rule, faults] of Object.entries(await zoomed(page))) found[rule as keyof Found].push(...faults.map((fault) => `${address}: ${fault}`));
-      await page.setViewportSize(desk);
+      await resize(page, desk);
       return [];
     });
   });
@@ -49,7 +49,7 @@ async function zoomed(page: Page): Promise<Found> {
   const found: Found = { lost: [], wide: [], focus: [], spaced: [], still: await page.evaluate(moving) };
   const whole = await page.evaluate(wordsSeen);
   for (const { times, window } of ENLARGED) {
-    await page.setViewportSize(window);
+    await resize(page, window);
     const told = (fault: string): string => `${times} times: ${fault}`;
     const lost = missing(whole, await page.evaluate(wordsSeen));
     if (lost.length > 0) found.lost.push(told(lost.slice(0, 12).join(' ')));
@@ -58,7 +58,7 @@ async function zoomed(page: Page): Promise<Found> {
   }
   await widen(page);
   for (const window of [narrow, desk]) {
-    await page.setViewportSize(window);
+    await resize(page, window);
     found.spaced.push(...[...(await page.evaluate(cutText)), ...(await page.evaluate(sideways))].map((fault) => `at ${window.width}: ${fault}`));
   }
   return found;
