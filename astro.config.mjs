@@ -9,6 +9,16 @@ const plainImports = {
   load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
 };
 
+// Which modules of packages are in the pages' scripts: src/publish/licenses.ts reads the list, and takes it away.
+const shippedModules = {
+  name: 'shipped-modules',
+  generateBundle(_, bundle) {
+    if (this.environment.name !== 'client') return;
+    const modules = Object.values(bundle).flatMap((chunk) => Object.keys(chunk.modules ?? {}));
+    this.emitFile({ type: 'asset', fileName: 'shipped.json', source: JSON.stringify(modules.filter((id) => id.includes('node_modules')).sort()) });
+  },
+};
+
 export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
@@ -22,7 +32,7 @@ export default defineConfig({
   vite: {
     // Some hosts serve no file whose name begins with "_"; Astro would name a page's script after the page, such as [id].
     environments: { client: { build: { rolldownOptions: { output: { entryFileNames: ({ name }) => `assets/${name.replace(/\.astro.*$/, '').replace(/^_+|_+$/g, '')}.[hash].js` } } } } },
-    plugins: [plainImports],
+    plugins: [plainImports, shippedModules],
     build: {
       // A script of one line that only fetches the leaf's is written into the page; nothing else is.
       assetsInlineLimit: (path, content) => content.length < 200,

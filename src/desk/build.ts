@@ -51,7 +51,7 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     const progress = options.quiet ? null : watchPages(join(work, 'site'), pagesOf(options.out));
     await inTurn(join(projectFolder, '.almanac', 'build.lock'), () => drawPages(options, join(work, 'site'), join(work, 'cache'), edition));
     progress?.end(`Pages drawn: ${count(join(work, 'site'), '.html')}.`);
-    await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, pictures: picturesFolder, former: options.out, say });
+    await publish({ site: join(work, 'site'), base: options.base, address: options.site, edition, packages: join(projectFolder, 'node_modules'), pictures: picturesFolder, former: options.out, say });
     const club = sound(folder);
     const report = reportLines({ site: join(work, 'site'), former: options.out, almanac: club.club!.data.almanac, address: options.site ?? null, due: dueOn(club, edition.day as Day) });
     putInPlace(join(work, 'site'), options.out);
