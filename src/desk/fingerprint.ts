@@ -2,21 +2,47 @@
 // gives each place) and their bytes. Times, owners and the place on disk do not enter, so that two
 // copies of the same files have the same one. A place that does not exist adds nothing; a file that
 // cannot be read counts by the reason, and whoever needs its words will say so.
-import { createHash, type Hash } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 // Installed packages have their lock file; the others are left by desktops and by git.
 const leftOut = new Set(['node_modules', '.git', '.DS_Store', 'Thumbs.db', 'desktop.ini']);
 
+/** Name and sha256 of each file, sorted; two names may be alike where a disk tells apart what we do not. */
+export type Prints = readonly (readonly [name: string, print: string])[];
+
 /** `places` maps a name of the caller's to a file or folder: `{ content: '/any/where' }`. */
-export function fingerprint(places: Readonly<Record<string, string>>): string {
+export const fingerprint = (places: Readonly<Record<string, string>>): string => printOf(printsOf(places));
+
+export function printsOf(places: Readonly<Record<string, string>>): Prints {
   const files = Object.entries(places).flatMap(([name, path]) => filesIn(name.normalize('NFC'), path, []));
-  files.sort((one, other) => (one.name < other.name ? -1 : 1));
+  const prints = files.map(({ name, path }) => [name, filePrint(path)] as const);
+  return prints.sort((one, other) => compare(one[0], other[0]) || compare(one[1], other[1]));
+}
+
+/** One print for all of them. Its length stands before each name, so that no two sets of files read as the same. */
+export function printOf(prints: Prints): string {
   const hash = createHash('sha256');
-  for (const { name, path } of files) addFile(hash, name, path);
+  for (const [name, print] of prints) hash.update(`${Buffer.byteLength(name)}:${name}${print}`);
   return hash.digest('hex');
 }
+
+/** The first file that is not as it was, and what happened to it: "content/club.yaml changed"; null where all are. */
+export function whatChanged(before: Prints, after: Prints): string | null {
+  const [old, now] = [byName(before), byName(after)];
+  const name = [...new Set([...old.keys(), ...now.keys()])].sort().find((each) => old.get(each) !== now.get(each));
+  if (name === undefined) return null;
+  return `${name} ${!old.has(name) ? 'was added' : now.has(name) ? 'changed' : 'was taken away'}`;
+}
+
+function byName(prints: Prints): Map<string, string> {
+  const found = new Map<string, string>();
+  for (const [name, print] of prints) found.set(name, (found.get(name) ?? '') + print);
+  return found;
+}
+
+const compare = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
 
 interface Found {
   name: string;
@@ -41,13 +67,11 @@ function namesIn(folder: string): string[] {
   }
 }
 
-function addFile(hash: Hash, name: string, path: string): void {
-  let bytes: Buffer;
+function filePrint(path: string): string {
+  const hash = createHash('sha256');
   try {
-    bytes = readFileSync(path);
+    return hash.update(readFileSync(path)).digest('hex');
   } catch (error) {
-    bytes = Buffer.from(`unreadable: ${(error as NodeJS.ErrnoException).code}`);
+    return hash.update(`unreadable: ${(error as NodeJS.ErrnoException).code}`).digest('hex');
   }
-  // Lengths stand before both, so that no two sets of files read as the same bytes.
-  hash.update(`${Buffer.byteLength(name)}:${name}${bytes.length}:`).update(bytes);
 }

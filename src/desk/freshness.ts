@@ -3,12 +3,17 @@
 // that an output that was touched, or built from another club, is not taken for this one.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { fingerprint } from './fingerprint.ts';
+import { isPassedOver } from '../reader/passed-over.ts';
+import { fingerprint, printOf, printsOf, type Prints } from './fingerprint.ts';
 
 /** The fingerprint of what a build of this content reads. */
-export function sourceFingerprint(project: string, content: string): string {
+export const sourceFingerprint = (project: string, content: string): string => printOf(sourcePrints(project, content));
+
+/** The same, a file at a time. What the reader passes over, such as an editor's own file of what is not saved yet, is none of it. */
+export function sourcePrints(project: string, content: string): Prints {
   const own = ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'];
-  return fingerprint({ content, ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });
+  const read = printsOf({ content, ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });
+  return read.filter(([name]) => !name.startsWith('content/') || !name.split('/').some(isPassedOver));
 }
 
 export function isFresh(record: string, source: string, out: string): boolean {

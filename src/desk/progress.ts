@@ -2,24 +2,35 @@
  * How far the drawing of pages is: a bar on a terminal, one plain line elsewhere. Pages are counted where they are written;
  * how many there will be is what the last edition held.
  */
-import { existsSync, readdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 
-export type Progress = { end: (sentence: string) => void };
+/** To be ended, with or without a sentence: until then a timer runs. A second end is nothing. */
+export type Progress = { end: (sentence?: string) => void };
 
 /** `expected` 0 where there was no edition before: then only the count is shown. */
 export function watchPages(folder: string, expected: number, output: NodeJS.WriteStream = process.stdout): Progress {
-  if (!output.isTTY) return { end: (sentence) => void output.write(`${sentence}\n`) };
+  if (!output.isTTY) return { end: (sentence) => void (sentence && output.write(`${sentence}\n`)) };
   const draw = (): void => {
-    const done = existsSync(folder) ? readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.html')).length : 0;
-    output.write(`\r${bar(done, expected)}`);
+    output.write(`\r${bar(pagesIn(folder), expected)}`);
   };
-  const timer = setInterval(draw, 250);
+  let timer: NodeJS.Timeout | undefined = setInterval(draw, 250);
   return {
     end: (sentence) => {
+      if (!timer) return;
       clearInterval(timer);
-      output.write(`\r${' '.repeat(60)}\r${sentence}\n`);
+      timer = undefined;
+      output.write(`\r${' '.repeat(60)}\r${sentence ? `${sentence}\n` : ''}`);
     },
   };
+}
+
+/** Folders come and go while they are counted. */
+function pagesIn(folder: string): number {
+  try {
+    return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.html')).length;
+  } catch {
+    return 0;
+  }
 }
 
 /** `Drawing pages  [######........]  93 of about 179` */

@@ -9,6 +9,7 @@ import { decode } from './decode.ts';
 import type { Fault } from './fault.ts';
 import { parseProse } from './prose.ts';
 import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
+import { isPassedOver } from './passed-over.ts';
 import { readTable } from './table.ts';
 
 export type Entry = {
@@ -134,14 +135,11 @@ function bytesOf(folder: Folder, path: string): Uint8Array | null {
   }
 }
 
-/** What systems and programs lay beside files, mostly unseen by who looks at the folder. */
-const LEFT_BEHIND = /^(?:thumbs\.db|ehthumbs\.db|desktop\.ini|__macosx)$|^~\$|~$/i;
-
 /** `above`: the folders on the way down, by their true paths, so that a link back to one of them is not followed for ever. */
 function list(directory: string, below: string, faults: Fault[], above: readonly string[]): string[] {
   try {
     return readdirSync(join(directory, below), { withFileTypes: true })
-      .filter((item) => !item.name.startsWith('.') && !LEFT_BEHIND.test(item.name))
+      .filter((item) => !isPassedOver(item.name))
       .flatMap((item) => {
         const path = below ? `${below}/${item.name}` : item.name;
         if (!isFolder(directory, path, item)) return [path];

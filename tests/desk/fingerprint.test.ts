@@ -1,9 +1,11 @@
 import assert from 'node:assert/strict';
-import { mkdirSync, mkdtempSync, renameSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, renameSync, rmSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
+import { fingerprint, printsOf, whatChanged } from '../../src/desk/fingerprint.ts';
+import { sourceFingerprint } from '../../src/desk/freshness.ts';
+import { projectFolder } from '../../src/desk/places.ts';
 
 function smallClub(): string {
   const folder = mkdtempSync(join(tmpdir(), 'fingerprint-'));
@@ -84,4 +86,27 @@ test('a place that does not exist adds nothing, and a folder linked into itself 
     return;
   }
   assert.equal(fingerprint({ content: folder }), before);
+});
+
+test('what happened to a file is told by its name', () => {
+  const content = smallClub();
+  const before = printsOf({ content });
+  assert.equal(whatChanged(before, printsOf({ content })), null);
+  writeFileSync(join(content, 'words', 'brood.mdx'), 'Old bees.\n');
+  assert.equal(whatChanged(before, printsOf({ content })), 'content/words/brood.mdx changed');
+  rmSync(join(content, 'words'), { recursive: true });
+  assert.equal(whatChanged(before, printsOf({ content })), 'content/words/brood.mdx was taken away');
+  writeFileSync(join(content, 'a.yaml'), '');
+  assert.equal(whatChanged(before, printsOf({ content })), 'content/a.yaml was added');
+});
+
+test('what the reader passes over is no part of what a build reads', () => {
+  const content = smallClub();
+  const before = sourceFingerprint(projectFolder, content);
+  for (const name of ['.club.yaml.swp', 'club.yaml~', '~$club.yaml', 'Thumbs.db']) writeFileSync(join(content, name), 'x');
+  mkdirSync(join(content, '.vscode'));
+  writeFileSync(join(content, '.vscode', 'settings.json'), '{}');
+  assert.equal(sourceFingerprint(projectFolder, content), before);
+  writeFileSync(join(content, 'words', 'odd.txt'), 'x');
+  assert.notEqual(sourceFingerprint(projectFolder, content), before);
 });

@@ -10,6 +10,8 @@ export function smallProject(files: Record<string, string>, { withPackages = fal
   const desk = join(projectFolder, 'src', 'desk');
   mkdirSync(join(folder, 'src', 'desk'), { recursive: true });
   for (const name of readdirSync(desk)) if (/\.m?[jt]s$/.test(name)) copyFileSync(join(desk, name), join(folder, 'src', 'desk', name));
+  mkdirSync(join(folder, 'src', 'reader'));
+  copyFileSync(join(projectFolder, 'src', 'reader', 'passed-over.ts'), join(folder, 'src', 'reader', 'passed-over.ts'));
   const empty = { 'package.json': '{"type":"module"}', 'package-lock.json': '{"packages":{}}' };
   if (withPackages) symlinkSync(join(projectFolder, 'node_modules'), join(folder, 'node_modules'), 'junction');
   const installed = withPackages ? {} : { 'node_modules/.package-lock.json': '{"packages":{}}' };
