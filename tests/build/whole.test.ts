@@ -1,14 +1,10 @@
 // A build that succeeds replaces the site whole, reaches for no network, and knows the folder it is published under.
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { test } from 'node:test';
-import { setTimeout as wait } from 'node:timers/promises';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { projectFolder } from '../../src/desk/places.ts';
 import { builtFixture } from '../site/built-site.ts';
-import { change, contentsOf, filesIn, openWorkshop } from './workshop.ts';
+import { contentsOf, filesIn, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
 
@@ -22,24 +18,6 @@ test('the new site takes the place of the old one; a page that is gone is gone',
   writeFileSync(join(club, 'checklists', 'autumn-feed.mdx'), readFileSync(join(club, 'checklists', 'autumn-feed.mdx'), 'utf8').replace('yard: false', 'yard: false\ndraft: true'));
   assert.equal((await build(club, out)).code, 0);
   assert.ok(!existsSync(join(out, 'lists', 'autumn-feed')));
-  assert.deepEqual(readdirSync(dirname(out)), ['out']);
-});
-
-test('a build that is killed leaves the last good site; the next one clears up after it', async () => {
-  const club = copy('southern');
-  const out = join(folder, 'killed', 'out');
-  assert.equal((await build(club, out)).code, 0);
-  const before = fingerprint({ out });
-  change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.');
-  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', club, '--out', out], { stdio: 'ignore' });
-  while (child.exitCode === null && !readdirSync(dirname(out)).some((name) => name.includes('.building-'))) await wait(20);
-  child.kill('SIGKILL');
-  await new Promise((resolve) => (child.exitCode !== null || child.signalCode !== null ? resolve(undefined) : child.on('exit', resolve)));
-  assert.equal(child.signalCode, 'SIGKILL', 'it was killed while it built');
-  assert.equal(fingerprint({ out }), before);
-  assert.deepEqual(readdirSync(dirname(out)).sort(), ['out', `out.building-${child.pid}`, 'out.lock'], 'its work lies beside the site');
-  assert.equal((await build(club, out)).code, 0);
-  assert.match(readFileSync(join(out, 'words', 'index.html'), 'utf8'), /early June/);
   assert.deepEqual(readdirSync(dirname(out)), ['out']);
 });
 
