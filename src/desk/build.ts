@@ -2,8 +2,8 @@
  * `npm run build`: checks the club's folder, draws its pages, makes the search, calendars and lists, and only then puts
  * the new site in the place of the old one. A build that fails at any step leaves the last good site whole.
  */
-import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
-import { join, resolve, sep } from 'node:path';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { checkFolder } from '../checks/check.ts';
 import { sound } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
@@ -18,9 +18,10 @@ import { isEntry } from './entry.ts';
 import { printOf, whatChanged } from './fingerprint.ts';
 import { sourcePrints } from './freshness.ts';
 import { inTurn } from './in-turn.ts';
-import { picturesFolder, projectFolder } from './places.ts';
+import { refusal, trueFolder } from './output-folder.ts';
+import { drawingFolder, picturesFolder, projectFolder } from './places.ts';
 import { watchPages } from './progress.ts';
-import { clearUp, putInPlace, removeWork, workFolder } from './put-in-place.ts';
+import { clearUp, moveFolder, putInPlace, removeWork, workFolder } from './put-in-place.ts';
 import { readyPictures } from './ready-pictures.ts';
 import { reportLines } from './report.ts';
 import { whyStopped } from './why-stopped.ts';
@@ -66,9 +67,13 @@ async function buildInto(out: string, options: BuildOptions, say: (line: string)
   const edition = { day: editionDay(folder, options.edition), fingerprint: printOf(before).slice(0, 16) };
   const work = workFolder(out);
   const site = join(work, 'site');
-  const progress = options.quiet ? null : watchPages(site, pagesOf(out));
+  const drawing = join(drawingFolder, String(process.pid));
+  const progress = options.quiet ? null : watchPages(join(drawing, 'site'), pagesOf(out));
   try {
-    await inTurn(join(projectFolder, '.almanac', 'build.lock'), () => drawPages(options, site, join(work, 'cache'), edition), waits);
+    await inTurn(join(projectFolder, '.almanac', 'build.lock'), async () => {
+      await drawPages(options, drawing, edition);
+      moveFolder(join(drawing, 'site'), site);
+    }, waits);
     progress?.end(`Pages drawn: ${count(site, '.html')}.`);
     await publish({ site, base: options.base, address: options.site, edition, packages: join(projectFolder, 'node_modules'), pictures: picturesFolder, former: out, say });
     const club = sound(folder);
@@ -79,16 +84,23 @@ async function buildInto(out: string, options: BuildOptions, say: (line: string)
     for (const line of report) say(line);
   } finally {
     progress?.end();
-    removeWork(work);
-    // What is still being written when a build has failed may make the folder again.
-    process.once('exit', () => removeWork(work));
+    for (const made of [work, drawing]) {
+      removeWork(made);
+      // What is still being written when a build has failed may make the folder again.
+      process.once('exit', () => removeWork(made));
+    }
   }
   say(`Edition of ${edition.day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s.`);
   if (!options.site) say('No web address was given (--site), so no sitemap and no feed was written.');
   return { ok: true };
 }
 
-async function drawPages(options: BuildOptions, out: string, cache: string, edition: { day: string; fingerprint: string }): Promise<void> {
+/**
+ * Astro draws inside the project and not where the site is to lie: it moves files from one to the other by renaming, which
+ * no system does from disk to disk. In turn only: what a killed build left there goes first.
+ */
+async function drawPages(options: BuildOptions, drawing: string, edition: { day: string; fingerprint: string }): Promise<void> {
+  removeWork(drawingFolder);
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   process.env.ALMANAC_CONTENT = options.content;
   process.env.ALMANAC_EDITION = edition.day;
@@ -98,24 +110,10 @@ async function drawPages(options: BuildOptions, out: string, cache: string, edit
   process.chdir(projectFolder);
   const { build: astro } = await import('astro');
   await astro({
-    root: projectFolder, outDir: out, cacheDir: cache, base: options.base, site: options.site, logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', force: true, mode: 'production',
-    vite: { logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', cacheDir: join(cache, 'vite') },
+    root: projectFolder, outDir: join(drawing, 'site'), cacheDir: join(drawing, 'cache'), base: options.base, site: options.site, logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', force: true, mode: 'production',
+    vite: { logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', cacheDir: join(drawing, 'cache', 'vite') },
   });
 }
-
-/** Folders that must never be replaced by a site. */
-function refusal({ content, out }: BuildOptions): string | null {
-  const inside = (inner: string, outer: string): boolean => `${trueFolder(inner)}${sep}`.startsWith(`${trueFolder(outer)}${sep}`);
-  if (inside(content, out) || inside(projectFolder, out)) return `--out ${out} holds the club's words or the almanac's own files. Write a folder of its own, such as dist.`;
-  if (existsSync(out) && !statSync(out).isDirectory()) return `--out ${out} is a file. Write the name of a folder.`;
-  if (existsSync(out) && readdirSync(out).length > 0 && !existsSync(join(out, 'edition.json'))) {
-    return `--out ${out} holds files that no build of an almanac made. Empty it, or write another folder.`;
-  }
-  return null;
-}
-
-/** The folder that a link leads to: the site takes that one's place, and the link stays. */
-const trueFolder = (out: string): string => (existsSync(out) ? realpathSync(out) : resolve(out));
 
 /** How many pages the last edition held; 0 where there is none. */
 function pagesOf(out: string): number {

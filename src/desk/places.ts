@@ -8,6 +8,9 @@ export const projectFolder: string = fileURLToPath(new URL('../../', import.meta
 /** Pictures made ready to be published, kept from build to build. It may be deleted at any time. */
 export const picturesFolder: string = join(projectFolder, '.almanac', 'pictures');
 
+/** Below it the pages of a build are drawn, one build after the other. It may be deleted when none is at work. */
+export const drawingFolder: string = join(projectFolder, '.almanac', 'drawing');
+
 export function whereThePersonStands(environment: NodeJS.ProcessEnv = process.env): string {
   return environment.INIT_CWD ?? process.cwd();
 }

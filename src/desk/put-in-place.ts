@@ -3,7 +3,7 @@
  * folder `dist` lie while a build runs: `dist.building-123` (its work, never a site to keep) and, between two renames,
  * `dist.old-123` (the last good site, always whole).
  */
-import { existsSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 
 /** The folder in which this process makes the new site of `out`. */
@@ -22,6 +22,18 @@ export function putInPlace(site: string, out: string, work: string): void {
   }
   // Among the work first: a site that is half deleted must not look like one to bring back.
   if (replaces) letGo(() => renameSync(old, join(work, 'former')));
+}
+
+/** Also to another disk, where nothing can be renamed. */
+export function moveFolder(from: string, to: string): void {
+  mkdirSync(dirname(to), { recursive: true });
+  try {
+    renameSync(from, to);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EXDEV') throw error;
+    // Without a filter Node copies by another way, which says "input/output error" of a full disk.
+    cpSync(from, to, { recursive: true, filter: () => true });
+  }
 }
 
 /** What builds that were killed left: a site that had been moved aside comes back, all else goes. To be called in turn only. */

@@ -19,8 +19,10 @@ export function whyStopped(error: unknown): string {
       return `${where} may not be read or written by you. Change its permissions, or write another folder.`;
     case 'ENOENT':
       return `${where} was taken away while the site was built. Build again.`;
+    // Where a folder is to be made.
+    case 'EEXIST':
     case 'ENOTDIR':
-      return `${where} lies in a file, not in a folder. Write another folder.`;
+      return `${where} is a file, or lies in one, where a folder must be. Write another folder.`;
     case 'ENAMETOOLONG':
       return `${where} is too long a name for this disk. Write a shorter one.`;
     case 'EBUSY':

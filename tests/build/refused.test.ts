@@ -130,10 +130,18 @@ test('an output folder that would take the place of the club or of the almanac',
     assert.equal(ran.code, 1, where);
     assert.match(ran.output, /^--out .* holds the club's words or the almanac's own files\. Write a folder of its own, such as dist\.$/m);
   }
+  for (const where of [join(club, 'site'), join(projectFolder, 'src', 'site'), join(projectFolder, 'public')]) {
+    const ran = await build(club, where);
+    assert.equal(ran.code, 1, where);
+    assert.match(ran.output, /^--out .* lies among the club's words or the almanac's own files\. Write a folder of its own, such as dist\.$/m);
+  }
   const file = join(folder, 'a-file');
   writeFileSync(file, 'x');
   const ran = await build(club, file);
   assert.deepEqual([ran.code, ran.output], [1, `--out ${file} is a file. Write the name of a folder.\n`]);
+  const below = await build(club, join(file, 'out'));
+  assert.equal(below.code, 1);
+  assert.match(below.output, /^The build stopped: .*a-file.* is a file, or lies in one, where a folder must be\. Write another folder\. The last good site stands as it was\.\n$/);
   assert.equal(fingerprint({ club }), before);
   assert.ok(existsSync(join(projectFolder, 'package.json')));
 });

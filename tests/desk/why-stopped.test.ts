@@ -13,7 +13,7 @@ const rows: [case_: string, given: unknown, expect: string][] = [
   ['not allowed', thrown('EACCES'), '/a/b may not be read or written by you. Change its permissions, or write another folder.'],
   ['not allowed, code in the words', new Error("EACCES: permission denied, mkdir '/c'"), '/c may not be read or written by you. Change its permissions, or write another folder.'],
   ['a disk that is only read', thrown('EROFS'), '/a/b may not be read or written by you. Change its permissions, or write another folder.'],
-  ['below a file', thrown('ENOTDIR'), '/a/b lies in a file, not in a folder. Write another folder.'],
+  ['below a file', thrown('ENOTDIR'), '/a/b is a file, or lies in one, where a folder must be. Write another folder.'],
   ['a name too long', thrown('ENAMETOOLONG'), '/a/b is too long a name for this disk. Write a shorter one.'],
   ['gone meanwhile', thrown('ENOENT'), '/a/b was taken away while the site was built. Build again.'],
   ['a disk of its own', thrown('EBUSY', { dest: '/a/b.old-1' }), '/a/b is in use, or a disk of its own. Close what uses it, or write a folder inside it.'],
