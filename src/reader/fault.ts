@@ -17,7 +17,7 @@ export type Fault = {
 };
 
 export function faultLine(fault: Fault): string {
-  const head = `${fault.path}:${fault.line}:${fault.column} ${fault.rule}: ${fault.field}: found ${fault.found}; write ${fault.write}`;
+  const head = visible(`${fault.path}:${fault.line}:${fault.column} ${fault.rule}: ${fault.field}: found ${fault.found}; write ${fault.write}`);
   return fault.corrected === undefined ? head : `${head}\n    ${fault.corrected}`;
 }
 
@@ -34,8 +34,13 @@ export function quoted(value: unknown): string {
   if (value === null || value === '') return 'a blank';
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
   if (typeof value === 'object') return 'indented lines';
-  const text = String(value).replace(/\s+/g, ' ').replace(/[\u00AD\u061C\u180E\u200B\u200C\u200E\u200F\u2060]/g, (sign) => `<U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}>`);
+  const text = visible(String(value).replace(/\s+/g, ' '));
   return typeof value === 'string' ? `"${text.length > 60 ? `${text.slice(0, 57)}...` : text}"` : text;
 }
+
+/** Signs that a terminal obeys, that turn a line around, or that nobody sees: a file's name may hold any of them. */
+const UNSEEN = /[\p{Cc}\p{Cs}\u00AD\u061C\u180E\u200B\u200C\u200E\u200F\u2028-\u202E\u2060-\u2069\uFEFF\u{E0000}-\u{E007F}]/gu;
+
+const visible = (text: string): string => text.replace(UNSEEN, (sign) => `<U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}>`);
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
