@@ -1,6 +1,6 @@
 // A build that succeeds replaces the site whole, reaches for no network, and knows the folder it is published under.
 import assert from 'node:assert/strict';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { test } from 'node:test';
 import { builtFixture } from '../site/built-site.ts';
@@ -85,10 +85,18 @@ test('a folder of output can be put on a plain host: no name that some host refu
   assert.equal(new Set(names.map((name) => name.toLowerCase())).size, names.length);
 });
 
-test('an output folder may be built into from anywhere, and an empty one is taken', async () => {
+test('an empty output folder is taken; a link to it stays a link, and the site lies where it leads', async (t) => {
   const out = join(folder, 'taken');
   mkdirSync(out);
-  const ran = await build(copy('southern'), out);
+  const link = join(folder, 'link');
+  try {
+    symlinkSync(out, link, 'dir');
+  } catch {
+    t.diagnostic('this system makes no links');
+  }
+  const ran = await build(copy('southern'), existsSync(link) ? link : out);
   assert.equal(ran.code, 0, ran.output);
-  assert.ok(existsSync(join(out, 'edition.json')));
+  assert.ok(lstatSync(out).isDirectory() && existsSync(join(out, 'edition.json')));
+  if (existsSync(link)) assert.ok(lstatSync(link).isSymbolicLink());
+  assert.deepEqual(readdirSync(folder).filter((name) => /^(taken|link)./.test(name)), []);
 });

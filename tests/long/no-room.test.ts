@@ -6,7 +6,7 @@ import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statfsSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { after, test } from 'node:test';
 import { fingerprint } from '../../src/desk/fingerprint.ts';
 import { projectFolder } from '../../src/desk/places.ts';
@@ -84,4 +84,13 @@ test('the project’s own disk is full', { skip, timeout: 300_000 }, async () =>
   rmSync(filler);
   const ran = await runAt(project, 'build', ['--content', club, '--out', out]);
   assert.equal(ran.code, 0, ran.output);
+});
+
+test('a disk of its own can be no output folder, a folder on it can', { skip, timeout: 120_000 }, async () => {
+  for (const name of readdirSync(disk)) rmSync(join(disk, name), { recursive: true, force: true });
+  const ran = await build(copy('southern'), disk);
+  assert.equal(ran.code, 1, ran.output);
+  assert.match(ran.output, /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site stands as it was\.$/m);
+  assert.deepEqual(readdirSync(disk), []);
+  assert.deepEqual(readdirSync(dirname(disk)).filter((name) => name.startsWith(`${basename(disk)}.`)), []);
 });

@@ -1,7 +1,7 @@
 // One input gives one output, byte for byte, wherever and by whomever it is built; drafts are in none of it.
 import assert from 'node:assert/strict';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { test } from 'node:test';
 import { builtFixture } from '../site/built-site.ts';
 import { contentsOf, filesIn, openWorkshop } from '../build/workshop.ts';
@@ -38,6 +38,42 @@ test('two clean builds are the same, in other folders, zones, languages and on o
   const other = await built(again, join('a deeper', 'two'), [], { TZ: 'America/St_Johns', LANG: 'tr_TR.UTF-8', LC_ALL: 'de_DE.UTF-8', TMPDIR: deep, COLUMNS: '40' });
   assert.ok(filesIn(one).length > 40);
   assert.deepEqual(differences(one, other), []);
+});
+
+test('languages that sort, lower and write numbers in their own way change nothing', { timeout: 300_000 }, async () => {
+  const club = copy('hostile');
+  const plain = await built(club, 'plain-words', [], { LANG: 'C', LC_ALL: 'C' });
+  // Node follows these variables: German writes 1.000,5, Arabic digits of its own, Estonian sorts z before t, Turkish has two i.
+  for (const language of ['tr_TR.UTF-8', 'de_DE.UTF-8', 'ar_EG.UTF-8', 'et_EE.UTF-8']) {
+    const other = await built(club, language, [], { LANG: language, LC_ALL: language, LANGUAGE: language.slice(0, 2), TZ: 'Asia/Kathmandu' });
+    assert.deepEqual(differences(plain, other), [], language);
+  }
+});
+
+test('the order in which files were written, or a disk lists them, changes nothing', { timeout: 300_000 }, async () => {
+  const club = copy('hostile');
+  const plain = await built(club, 'in-order');
+  const written = join(folder, 'written-backwards');
+  for (const path of filesIn(club).reverse()) {
+    mkdirSync(dirname(join(written, path)), { recursive: true });
+    copyFileSync(join(club, path), join(written, path));
+  }
+  const backwards = join(folder, 'backwards.cjs');
+  const seen = join(folder, 'listed.txt');
+  writeFileSync(backwards, `
+    const fs = require('node:fs'), { syncBuiltinESMExports } = require('node:module');
+    let turned = 0;
+    const turn = (names) => { turned += 1; return [...names].reverse(); };
+    const own = { sync: fs.readdirSync, call: fs.readdir, later: fs.promises.readdir };
+    fs.readdirSync = (...given) => turn(own.sync(...given));
+    fs.readdir = (...given) => own.call(...given.slice(0, -1), (error, names) => given.at(-1)(error, names && turn(names)));
+    fs.promises.readdir = async (...given) => turn(await own.later(...given));
+    syncBuiltinESMExports();
+    process.on('exit', () => fs.writeFileSync(${JSON.stringify(seen)}, String(turned)));
+  `);
+  const other = await built(written, 'backwards', [], { NODE_OPTIONS: `--require "${backwards.replaceAll('\\', '/')}"` });
+  assert.ok(Number(readFileSync(seen, 'utf8')) > 20, 'folders were listed backwards');
+  assert.deepEqual(differences(plain, other), []);
 });
 
 test('a difference is seen', async () => {
