@@ -15,7 +15,7 @@ import { change } from '../build/workshop.ts';
 import { NOBODY, runAt } from './run-at.ts';
 
 const root = process.getuid?.() === 0;
-const reaches = !root || spawnSync(process.execPath, ['--eval', `require('fs').readdirSync(${JSON.stringify(join(projectFolder, 'node_modules'))})`], { uid: NOBODY, gid: NOBODY }).status === 0;
+const reaches = !root || spawnSync(process.execPath, ['--eval', `require('node:fs').readdirSync(${JSON.stringify(join(projectFolder, 'node_modules'))})`], { uid: NOBODY, gid: NOBODY }).status === 0;
 const skip = process.platform === 'win32' ? 'this system has no such permissions' : reaches ? false : 'the installed packages lie where another user may not read them';
 const folder = realpathSync(mkdtempSync(join(tmpdir(), 'may-not-')));
 const project = join(folder, 'project');
