@@ -1,15 +1,16 @@
 // One after the other across processes, whoever was killed before.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { test } from 'node:test';
+import { after, test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 import { inTurn } from '../../src/desk/in-turn.ts';
 import { projectFolder } from '../../src/desk/places.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'in-turn-'));
+after(() => rmSync(folder, { recursive: true, force: true }));
 const module = JSON.stringify(new URL(`file://${projectFolder}src/desk/in-turn.ts`).href);
 
 /** A process of its own that writes "in" and "out" into the record, with a pause between. A slow one hesitates before it takes away what another left. */
