@@ -3,7 +3,7 @@ import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
 import { tabThrough } from '../site/tab-through.ts';
-import { nothing, visit } from '../site/visit.ts';
+import { desk, nothing, phone, visit } from '../site/visit.ts';
 
 let site: Site;
 let browser: Browser;
@@ -16,6 +16,8 @@ after(async () => {
   await site?.close();
 });
 
-test('the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back', async () => {
-  nothing(await visit({ browser, site }, tabThrough));
-});
+for (const window of [phone, desk]) {
+  test(`at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`, async () => {
+    nothing(await visit({ browser, site, context: { viewport: window } }, tabThrough));
+  });
+}

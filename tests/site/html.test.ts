@@ -29,7 +29,6 @@ async function faultsOf(text: string): Promise<string[]> {
 
 const clubs: [string, () => Promise<Built>][] = [
   ['the demo club', builtDemo],
-  ['the demo club under /club/', () => builtDemo({ base: '/club/' })],
   ...['southern', 'sub-folder', 'hostile'].map((name): [string, () => Promise<Built>] => [name, () => builtFixture(name)]),
 ];
 

@@ -1,11 +1,11 @@
-// A page of each kind gone through with the Tab key alone; looks.test.ts looks at the focus of every page.
+// A page of each kind gone through with the Tab key alone, on a phone; tests/long takes every page and a desk too. looks.test.ts looks at the focus of every page.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from './built-site.ts';
 import { hiddenFocus } from './focus.ts';
 import { reached, tabThrough } from './tab-through.ts';
-import { desk, nothing, oneOfEachKind, open, phone, visit } from './visit.ts';
+import { nothing, oneOfEachKind, open, visit } from './visit.ts';
 
 let site: Site;
 let browser: Browser;
@@ -30,13 +30,9 @@ test('the first stop leads past the head of the page to its text', async () => {
   await context.close();
 });
 
-for (const window of [phone, desk]) {
-  test(`at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`, async () => {
-    nothing(
-      await visit({ browser, site, pages: oneOfEachKind(site), context: { viewport: window } }, tabThrough),
-    );
-  });
-}
+test('on a phone the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back', async () => {
+  nothing(await visit({ browser, site, pages: oneOfEachKind(site) }, tabThrough));
+});
 
 test('on a list nothing that is reached lies under the line that stays, however long the yard\'s address and however large the hands', async () => {
   const { page, context } = await open(browser, site.at('/lists/package-arrival/'));

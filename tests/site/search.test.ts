@@ -183,10 +183,10 @@ test('what is typed and what is found is text, never a tag', async () => {
   await club.close();
 });
 
-test('numbers in the index read as on their pages, to the last sign: every fourth page, the rest in the long tests', { timeout: 120_000 }, async () => {
-  const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 4 === 0);
+test('numbers in the index read as on their pages, to the last sign: every twelfth page, the rest in the long tests', { timeout: 120_000 }, async () => {
+  const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 12 === 0);
   nothing(found);
-  assert.ok(numbers > 150, `${numbers} numbers`);
+  assert.ok(numbers > 50, `${numbers} numbers`);
 });
 
 test('a result shows ratios, ranges and degrees as its page does', async () => {
@@ -258,27 +258,6 @@ test('results pass axe, push no page sideways and are large enough to press', as
     }
     await context.close();
   }
-});
-
-test('under the policy that hosts are told to send, pages and search run and nothing is refused', async () => {
-  const rule = /Content-Security-Policy: (.*)/.exec(site.read('_headers'))![1]!;
-  const { page, context } = await open(browser, site.at('/search/'));
-  const refused: string[] = [];
-  page.on('console', (message) => /Content Security Policy/i.test(message.text()) && refused.push(`${new URL(page.url()).pathname}: ${message.text()}`));
-  await context.route(/\/$|\?q=/, async (route) => {
-    const answer = await route.fetch();
-    await route.fulfill({ response: answer, headers: { ...answer.headers(), 'content-security-policy': rule } });
-  });
-  const each = [...new Set(site.pages.filter((address) => address.endsWith('/')).map((address) => [address.split('/').slice(0, -1).length, address.split('/')[1] === 'work-it-out' ? address : address.split('/')[1], address] as const).map(([depth, first]) => `${depth} ${first}`))].map((kind) => site.pages.find((address) => address.endsWith('/') && `${address.split('/').slice(0, -1).length} ${address.split('/')[1] === 'work-it-out' ? address : address.split('/')[1]}` === kind)!);
-  for (const address of each) {
-    await page.goto(site.at(address));
-    assert.ok(await page.evaluate(() => document.documentElement.classList.contains('awake')), `${address} woke`);
-  }
-  await page.goto(site.at('/search/?q=mites'));
-  await settled(page);
-  assert.ok((await links(page)).length > 0, await said(page));
-  nothing(refused);
-  await context.close();
 });
 
 test('bytes: our own list at most 3 kB; the first query of any question at most 120 kB, script and all', async (context) => {
