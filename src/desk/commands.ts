@@ -57,6 +57,7 @@ export const commands = {
     options: {
       quick: { takes: 'flag', what: 'the largest club left out, fewer rounds' },
       part: { takes: ['builds', 'check', 'pages', 'answers', 'lighthouse'], what: 'one part of it' },
+      record: { takes: 'flag', what: 'a whole run, kept in tests/bench/RESULTS.md' },
     },
   },
   test: {

@@ -16,11 +16,18 @@ import { table, verdictOf, type Row } from './table.ts';
 
 const PARTS: Readonly<Record<string, (quick: boolean) => Promise<Row[]>>> = { builds, check: checks, pages, answers, lighthouse };
 
-const { values } = parseArgs({ options: { quick: { type: 'boolean', default: false }, part: { type: 'string' } } });
+const { values } = parseArgs({ options: { quick: { type: 'boolean', default: false }, part: { type: 'string' }, record: { type: 'boolean', default: false } } });
+if (values.record && (values.quick || values.part)) {
+  console.error('--record keeps a whole run: leave out --quick and --part.');
+  process.exit(1);
+}
+const day = new Date().toISOString().slice(0, 10);
 const rows: Row[] = [];
+const tables: string[] = [];
 for (const [name, part] of Object.entries(PARTS).filter(([each]) => values.part === undefined || values.part === each)) {
   console.log(`${name} ...`);
   const measured = await part(values.quick);
+  tables.push(`## ${name}\n\n${table(measured).replace(/^(?=.)/gm, '    ')}\n`);
   console.log(`\n${table(measured)}\n`);
   rows.push(...measured);
 }
@@ -31,8 +38,10 @@ writeFileSync(file, `${JSON.stringify(record, null, 2)}\n`);
 
 const bound = rows.filter((row) => verdictOf(row) !== '');
 const over = bound.filter((row) => verdictOf(row) === 'over');
+const kept = `${bound.length - over.length} of ${bound.length} budgets kept${over.length > 0 ? `; over: ${over.map(({ name }) => name).join('; ')}` : ''}.`;
 console.log(`On ${record.machine}.`);
-console.log(`${bound.length - over.length} of ${bound.length} budgets kept${over.length > 0 ? `; over: ${over.map(({ name }) => name).join('; ')}` : ''}. All rows are in ${file}.`);
+console.log(`${kept} All rows are in ${file}.`);
+if (values.record) writeFileSync(join(projectFolder, 'tests', 'bench', 'RESULTS.md'), `# What was measured\n\n${day}, by \`npm run bench -- --record\`, on ${record.machine}.\nTimes are of this machine in that hour; what counts are ratios, bytes and verdicts. ${kept}\n\n${tables.join('\n')}`);
 process.exitCode = over.length === 0 ? 0 : 1;
 
 function machine(): string {

@@ -39,7 +39,7 @@ const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
   { case: 'build', given: ['--contnt', 'x'], expect: 'There is no option --contnt; did you mean --content?' },
   { case: 'build', given: ['--abse=/x/'], expect: 'There is no option --abse; did you mean --base?' },
   { case: 'review', given: ['--verbose'], expect: "There is no option --verbose. review takes --content my-club (the club's folder), --on 2026-05-01 (the day to take for today)." },
-  { case: 'bench', given: ['-q'], expect: 'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|check|pages|answers|lighthouse (one part of it).' },
+  { case: 'bench', given: ['-q'], expect: 'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).' },
   { case: 'build', given: ['--content'], expect: '--content needs a folder after it.' },
   { case: 'build', given: ['--content', '--out', 'x'], expect: '--content needs a folder after it.' },
   { case: 'build', given: ['--out='], expect: '--out needs a folder after it.' },

@@ -239,7 +239,7 @@ test('mite count: going back to it finds numbers and result together', async () 
   assert.equal((await sheet.values())['1 per-100'], '2');
 });
 
-test('mite count: a press that comes before the script does is kept', async () => {
+test('mite count: presses that come before the script does are kept', async () => {
   const own = await openCalculator(browser, site, 'mite-count');
   await own.page.route('**/mite-count.*.js', async (route) => {
     await new Promise((done) => setTimeout(done, 400));
@@ -249,6 +249,11 @@ test('mite count: a press that comes before the script does is kept', async () =
   await own.fill('mites', '9');
   await own.press('Work it out');
   assert.equal((await own.values()).verdict, 'act');
+  await own.open('');
+  await own.press('Add a colony');
+  await own.press('Add a colony');
+  await own.page.locator('form [name="mites"]').nth(2).waitFor();
+  assert.equal(await own.page.locator('form [name="mites"]').count(), 3);
   await own.close();
 });
 

@@ -5,11 +5,14 @@
 export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
   const form = document.querySelector(`${tag} form`) as HTMLFormElement;
   let pressed = false;
+  const buttons: HTMLButtonElement[] = [];
   let asked: Promise<unknown> | undefined;
 
   const wake = (): void => {
     asked ??= bring().then(() => {
       form.removeEventListener('submit', keep);
+      form.removeEventListener('click', keepButton);
+      for (const button of buttons) button.click();
       if (pressed) form.requestSubmit();
     }, () => {
       // Not there and not in the offline copy: the next touch asks again.
@@ -21,11 +24,16 @@ export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
     pressed = true;
     wake();
   };
+  const keepButton = ({ target }: Event): void => {
+    const button = (target as Element).closest<HTMLButtonElement>('button[type=button]');
+    if (button) buttons.push(button);
+  };
   const look = (): void => {
     if (location.hash.includes('=')) wake();
   };
 
   form.addEventListener('submit', keep);
+  form.addEventListener('click', keepButton);
   for (const touch of ['focusin', 'pointerdown', 'input']) form.addEventListener(touch, wake);
   window.addEventListener('hashchange', look);
   look();
