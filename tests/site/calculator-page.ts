@@ -53,8 +53,17 @@ export async function openCalculator(browser: Browser, site: Site, slug: string,
       if (words === 'Work it out') await settled();
     },
     open: async (next) => {
-      await page.goto('about:blank');
-      await page.goto(next ? `${address}#${next}` : address);
+      // Cleared, and given another address: that saves loading the page, and nothing of before may be left.
+      const isCleared = next !== '' && page.url().startsWith(address) && (await page.evaluate((values) => {
+        if (!document.querySelector('[data-part="said"]')!.textContent) return false;
+        document.querySelector<HTMLButtonElement>('[data-deed="clear"]')!.click();
+        location.hash = values;
+        return true;
+      }, next));
+      if (!isCleared) {
+        await page.goto('about:blank');
+        await page.goto(next ? `${address}#${next}` : address);
+      }
       if (next) await settled();
     },
     close: () => own.close(),
