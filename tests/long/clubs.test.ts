@@ -1,4 +1,4 @@
-// The small clubs look as the demo club does: of the south, in metric measures, under a sub-folder.
+// The small clubs look as the demo club does: one of the south, one under a sub-folder, one of odd words.
 import { after, before, describe, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { fixtureSite, openBrowser, type Site } from '../site/built-site.ts';
@@ -11,7 +11,7 @@ before(async () => {
 });
 after(() => browser?.close());
 
-for (const name of ['southern', 'sub-folder']) {
+for (const name of ['southern', 'sub-folder', 'hostile']) {
   describe(name, () => {
     let site: Site;
     let found: Looks;

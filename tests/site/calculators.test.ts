@@ -39,32 +39,27 @@ for (const { slug, values, wide, example, table } of calculators) {
     await sheet.close();
   });
 
-  test(`${slug}: no sideways scroll at 320 px with the longest result, and its letters are not under 18 px`, async () => {
-    const sheet = await openCalculator(browser, site, slug, wide, { viewport: narrow });
-    assert.equal(await sheet.page.evaluate(() => document.documentElement.scrollWidth), narrow.width);
-    const small = await sheet.page.evaluate(() => [...document.querySelectorAll('main svg text, main .result *')].filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 18).map((each) => each.textContent));
-    assert.deepEqual(small, []);
-    const tight = await sheet.page.evaluate(() => [...document.querySelectorAll('main .calculator button, main .calculator .button, main .calculator input:not([type=radio]), main .calculator select')].map((each) => each.getBoundingClientRect()).filter(({ width, height }) => height > 0 && (height < 48 || width < 48)).length);
-    assert.equal(tight, 0);
-    await sheet.close();
-  });
+  test(`${slug}: printed, a result leaves the form and the example out; its address is copied even from a place on the page; the longest fits 320 px`, async () => {
+    const sheet = await openCalculator(browser, site, slug, values, { viewport: narrow, permissions: ['clipboard-read', 'clipboard-write'] });
+    const { page } = sheet;
+    await page.emulateMedia({ media: 'print' });
+    assert.ok(await page.locator('form.asks').isHidden());
+    assert.ok(await page.locator('[data-part="example"]').isHidden());
+    assert.ok(await page.locator('[data-part="result"]').isVisible());
+    await page.emulateMedia({ media: null });
 
-  test(`${slug}: a printed result leaves the form and the example out`, async () => {
-    const sheet = await openCalculator(browser, site, slug, values);
-    await sheet.page.emulateMedia({ media: 'print' });
-    assert.ok(await sheet.page.locator('form.asks').isHidden());
-    assert.ok(await sheet.page.locator('[data-part="example"]').isHidden());
-    assert.ok(await sheet.page.locator('[data-part="result"]').isVisible());
-    await sheet.close();
-  });
-
-  test(`${slug}: its address is copied even from a place on the page`, async () => {
-    const sheet = await openCalculator(browser, site, slug, values, { permissions: ['clipboard-read', 'clipboard-write'] });
     const whole = await sheet.hash();
-    await sheet.page.evaluate(() => (location.hash = 'text'));
+    await page.evaluate(() => (location.hash = 'text'));
     await sheet.press('Copy this address');
-    await sheet.page.getByRole('button', { name: 'Copied' }).waitFor();
-    assert.equal(await sheet.page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
+    await page.getByRole('button', { name: 'Copied' }).waitFor();
+    assert.equal(await page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
+
+    await sheet.open(wide);
+    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), narrow.width);
+    const small = await page.evaluate(() => [...document.querySelectorAll('main svg text, main .result *')].filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 18).map((each) => each.textContent));
+    assert.deepEqual(small, []);
+    const tight = await page.evaluate(() => [...document.querySelectorAll('main .calculator button, main .calculator .button, main .calculator input:not([type=radio]), main .calculator select')].map((each) => each.getBoundingClientRect()).filter(({ width, height }) => height > 0 && (height < 48 || width < 48)).length);
+    assert.equal(tight, 0);
     await sheet.close();
   });
 }

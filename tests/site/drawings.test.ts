@@ -64,21 +64,21 @@ const paints = (page: Page): Promise<{ line: string; number: string; white: stri
 
 const all = (colours: string[], colour: string): boolean => colours.every((each) => each === colour);
 
-test('it prints black on white, whatever form the page was in', async () => {
-  nothing(await visit({ browser, site, pages }, async (page) => {
+test('at night the lines are light on the dark page, and it prints black on white all the same; on the narrowest phone its numbers are 18 px high, and nothing runs out of the page', async () => {
+  nothing(await visit({ browser, site, pages, context: { viewport: narrow } }, async (page) => {
     await page.evaluate(() => document.documentElement.setAttribute('data-light', 'night'));
+    const night = await paints(page);
     await page.emulateMedia({ media: 'print' });
-    const { line, number, white } = await paints(page);
+    const paper = await paints(page);
     await page.emulateMedia({ media: null });
-    return line === 'rgb(0, 0, 0)' && ['', 'rgb(0, 0, 0)'].includes(number) && all(white, 'rgb(255, 255, 255)') ? [] : [`${line}, ${number}, ${white[0]}`];
-  }));
-});
-
-test('at night the lines are light on the dark page', async () => {
-  nothing(await visit({ browser, site, pages }, async (page) => {
-    await page.evaluate(() => document.documentElement.setAttribute('data-light', 'night'));
-    const { line, white } = await paints(page);
-    return line === 'rgb(246, 241, 228)' && all(white, 'rgb(12, 28, 51)') ? [] : [`${line}, ${white[0]}`];
+    const sizes = await page.locator('.drawing text').evaluateAll((texts) => texts.map((text) => Number(text.getAttribute('font-size')) * (text as SVGTextElement).getScreenCTM()!.a));
+    const wide = await page.evaluate(() => [...document.querySelectorAll('.drawing svg')].filter((svg) => svg.getBoundingClientRect().right > document.documentElement.clientWidth).length);
+    return [
+      ...(night.line === 'rgb(246, 241, 228)' && all(night.white, 'rgb(12, 28, 51)') ? [] : [`at night ${night.line}, ${night.white[0]}`]),
+      ...(paper.line === 'rgb(0, 0, 0)' && ['', 'rgb(0, 0, 0)'].includes(paper.number) && all(paper.white, 'rgb(255, 255, 255)') ? [] : [`on paper ${paper.line}, ${paper.number}, ${paper.white[0]}`]),
+      ...(sizes.length > 0 && Math.min(...sizes) < 18 ? [`${Math.min(...sizes)} px`] : []),
+      ...(wide > 0 ? [`${wide} too wide`] : []),
+    ];
   }));
 });
 
@@ -92,14 +92,6 @@ test('where colours are forced, lines and paper are those of the reader', async 
     });
     const { line, white } = await paints(page);
     return line === system.color && all(white, system.backgroundColor) ? [] : [`${line}, ${white[0]}, while the reader has ${system.color} on ${system.backgroundColor}`];
-  }));
-});
-
-test('on the narrowest phone the numbers are still 18 px high, and nothing runs out of the page', async () => {
-  nothing(await visit({ browser, site, pages, context: { viewport: narrow } }, async (page) => {
-    const sizes = await page.locator('.drawing text').evaluateAll((texts) => texts.map((text) => Number(text.getAttribute('font-size')) * (text as SVGTextElement).getScreenCTM()!.a));
-    const wide = await page.evaluate(() => [...document.querySelectorAll('.drawing svg')].filter((svg) => svg.getBoundingClientRect().right > document.documentElement.clientWidth).length);
-    return [...(sizes.length > 0 && Math.min(...sizes) < 18 ? [`${Math.min(...sizes)} px`] : []), ...(wide > 0 ? [`${wide} too wide`] : [])];
   }));
 });
 
