@@ -35,7 +35,7 @@ export async function runTests({ project, long, pattern, findBrowser, launchVari
   if (paths.length > 0) {
     const events = run({
       files: paths.map((path) => join(project, path)),
-      concurrency: Math.max(2, Math.min(4, availableParallelism() + 1)),
+      concurrency: Math.max(2, Math.min(4, availableParallelism())),
       // A file that hangs must not hang everything.
       timeout: (long ? 60 : 9) * 60_000,
       signal,
