@@ -64,8 +64,8 @@ function faultOf(proof: string): string | null {
   if (/^looked at by hand on \d{4}-\d\d-\d\d$/.test(proof)) return null;
   const [, name, words] = /^([a-z-]+) “(.+)”$/.exec(proof) ?? [];
   if (!name) return 'names no test';
-  const path = posix.join('tests/site', `${name}.test.ts`);
-  if (!existsSync(join(projectFolder, path))) return `${path} is not there`;
+  const path = ['tests/site', 'tests/long'].map((room) => posix.join(room, `${name}.test.ts`)).find((each) => existsSync(join(projectFolder, each)));
+  if (!path) return `tests/site/${name}.test.ts is not there`;
   return piecesOf(path).has(words!) ? null : `${path} has no such test`;
 }
 

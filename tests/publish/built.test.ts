@@ -1,17 +1,14 @@
-// What a build publishes beside its pages, held against the content it was built from; and that a second build is the same.
+// What a build publishes beside its pages, held against the content it was built from.
 import assert from 'node:assert/strict';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, sep } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { before, test } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
 import ICAL from 'ical.js';
-import { sourceFingerprint } from '../../src/desk/freshness.ts';
-import { projectFolder } from '../../src/desk/places.ts';
 import type { EditionRecord } from '../../src/publish/edition-record.ts';
 import { readFolder } from '../../src/reader/folder.ts';
-import { builtDemo, builtFixture, runDesk, type Built } from '../site/built-site.ts';
+import { builtDemo, builtFixture, type Built } from '../site/built-site.ts';
 
 type MeetingFields = { title: string; place: string; day: string; 'last-day'?: string; start?: string; finish?: string; draft?: boolean; history?: unknown[] };
 
@@ -94,29 +91,3 @@ test('a draft is in no file of the site', async () => {
   assert.ok(leaves.length > 20);
   for (const [name, bytes] of leaves) for (const title of titles) assert.ok(!strFromU8(bytes).includes(title), `${title} in ${name}`);
 });
-
-test('a second build of one input, in another folder, is the same byte for byte', { timeout: 180_000 }, async (context) => {
-  const content = join(projectFolder, 'content');
-  const work = mkdtempSync(join(tmpdir(), 'almanac-twice-'));
-  context.after(() => rmSync(work, { recursive: true, force: true }));
-  const built = async (out: string): Promise<Map<string, string>> => {
-    const { code, output } = await runDesk('build', ['--content', content, '--out', out, '--base', '/club/', '--site', 'https://club.example'], { TZ: out.endsWith('second') ? 'Asia/Tokyo' : 'America/New_York' });
-    assert.equal(code, 0, output);
-    return new Map(filesIn(out).map((file) => [file, readFileSync(join(out, file)).toString('base64')]));
-  };
-  // Somebody may be writing the almanac while this runs: then the input is not one.
-  for (let turn = 0; turn < 3; turn++) {
-    const input = sourceFingerprint(projectFolder, content);
-    const first = await built(join(work, `${turn}`, 'first'));
-    const second = await built(join(work, `${turn}`, 'deeper', 'second'));
-    if (sourceFingerprint(projectFolder, content) !== input) continue;
-    assert.deepEqual([...second.keys()], [...first.keys()]);
-    assert.deepEqual([...first].filter(([file, bytes]) => second.get(file) !== bytes).map(([file]) => file), []);
-    assert.ok(first.has('sitemap.xml') && first.has('club.ics') && first.has('search/index.json') && first.has('handbook.epub') && first.has('handbook.html'));
-    return;
-  }
-  context.skip('the project was changed during every try');
-});
-
-const filesIn = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, withFileTypes: true }).filter((item) => item.isFile()).map((item) => join(item.parentPath, item.name).slice(folder.length + 1).split(sep).join('/')).sort();

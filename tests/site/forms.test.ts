@@ -1,4 +1,4 @@
-// A page of each kind at night and in large print; tests/long takes every page in every form.
+// A page of each kind in large print; tests/long takes every page in every form.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';

@@ -2,13 +2,13 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser, Page } from 'playwright-core';
-import { demoSite, openBrowser, type Site } from './built-site.ts';
-import { axe } from './look.ts';
-import { paleEdges, paleLetters } from './edges.ts';
-import { hiddenFocus } from './focus.ts';
-import { paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from './rules.ts';
-import { cutText, moving } from './spacing.ts';
-import { open } from './visit.ts';
+import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
+import { axe } from '../site/look.ts';
+import { paleEdges, paleLetters } from '../site/edges.ts';
+import { hiddenFocus } from '../site/focus.ts';
+import { paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from '../site/rules.ts';
+import { cutText, moving } from '../site/spacing.ts';
+import { open } from '../site/visit.ts';
 
 let site: Site;
 let browser: Browser;
