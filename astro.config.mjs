@@ -5,7 +5,8 @@ import { defineConfig } from 'astro/config';
 const plainImports = {
   name: 'plain-imports',
   enforce: 'pre',
-  configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: { polyfill: false, resolveDependencies: () => [] } } } : undefined),
+  configEnvironment: (name) =>
+    name === 'client' ? { build: { modulePreload: { polyfill: false, resolveDependencies: () => [] } } } : undefined,
   load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
 };
 
@@ -15,7 +16,11 @@ const shippedModules = {
   generateBundle(_, bundle) {
     if (this.environment.name !== 'client') return;
     const modules = Object.values(bundle).flatMap((chunk) => Object.keys(chunk.modules ?? {}));
-    this.emitFile({ type: 'asset', fileName: 'shipped.json', source: JSON.stringify(modules.filter((id) => id.includes('node_modules')).sort()) });
+    this.emitFile({
+      type: 'asset',
+      fileName: 'shipped.json',
+      source: JSON.stringify(modules.filter((id) => id.includes('node_modules')).sort()),
+    });
   },
 };
 
@@ -31,7 +36,15 @@ export default defineConfig({
   devToolbar: { enabled: false },
   vite: {
     // Some hosts serve no file whose name begins with "_"; Astro would name a page's script after the page, such as [id].
-    environments: { client: { build: { rolldownOptions: { output: { entryFileNames: ({ name }) => `assets/${name.replace(/\.astro.*$/, '').replace(/^_+|_+$/g, '')}.[hash].js` } } } } },
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: { entryFileNames: ({ name }) => `assets/${name.replace(/\.astro.*$/, '').replace(/^_+|_+$/g, '')}.[hash].js` },
+          },
+        },
+      },
+    },
     plugins: [plainImports, shippedModules],
     build: {
       // A script of one line that only fetches the leaf's is written into the page; nothing else is.
@@ -39,7 +52,16 @@ export default defineConfig({
       rolldownOptions: {
         checks: { moduleLevelDirective: false },
         // What every page needs is one file: the leaf's script with the few words of days it works with; the sums of days are a file of their own.
-        output: { codeSplitting: { groups: [{ name: 'leaf', test: /preload-helper|islands\/leaf\/(?!faults)|islands\/parts\/window-here|shared\/days\/(today|year-span|month-names)\.ts/ }] } },
+        output: {
+          codeSplitting: {
+            groups: [
+              {
+                name: 'leaf',
+                test: /preload-helper|islands\/leaf\/(?!faults)|islands\/parts\/window-here|shared\/days\/(today|year-span|month-names)\.ts/,
+              },
+            ],
+          },
+        },
       },
     },
   },

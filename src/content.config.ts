@@ -5,8 +5,7 @@ import { entriesOf } from './reader/loader.ts';
 import { club } from './schemas/club.ts';
 import { collections as kinds } from './schemas/collections.ts';
 
-const collection = (name: keyof typeof kinds) =>
-  defineCollection({ loader: entriesOf(contentFolder, name), schema: kinds[name].schema });
+const collection = (name: keyof typeof kinds) => defineCollection({ loader: entriesOf(contentFolder, name), schema: kinds[name].schema });
 
 export const collections = {
   club: defineCollection({ loader: entriesOf(contentFolder, 'club'), schema: club }),

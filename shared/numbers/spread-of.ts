@@ -3,7 +3,13 @@
  * either end. Between two neighbours the cut is taken in a straight line: definition 7 of R. J. Hyndman & Y. Fan, Sample quantiles in
  * statistical packages, The American Statistician 50 (1996) 361-365. One number alone is all five. None at all throws.
  */
-export type Five = { readonly lowest: number; readonly quarter: number; readonly middle: number; readonly threeQuarters: number; readonly highest: number };
+export type Five = {
+  readonly lowest: number;
+  readonly quarter: number;
+  readonly middle: number;
+  readonly threeQuarters: number;
+  readonly highest: number;
+};
 
 export function spreadOf(numbers: readonly number[]): Five {
   if (numbers.length === 0) throw new RangeError('spreadOf: needs at least one number');

@@ -34,8 +34,21 @@ export const anchorRules = [
   { id: 'main-flow-start', words: 'start of main flow', half: 'spring', after: 'first-pollen' },
   { id: 'main-flow-end', words: 'end of main flow', half: 'spring', after: 'main-flow-start' },
   { id: 'fall-flow', words: 'fall flow', half: 'fall', after: 'main-flow-end' },
-  { id: 'first-freeze', words: 'first freeze', half: 'fall', after: 'main-flow-start', freeze: 'first', passing: { of: 'minimum', way: 'down', figure: 'freezeC' } },
-  { id: 'last-syrup', words: 'last syrup', half: 'fall', after: 'main-flow-end', passing: { of: 'maximum', way: 'down', figure: 'syrupC' } },
+  {
+    id: 'first-freeze',
+    words: 'first freeze',
+    half: 'fall',
+    after: 'main-flow-start',
+    freeze: 'first',
+    passing: { of: 'minimum', way: 'down', figure: 'freezeC' },
+  },
+  {
+    id: 'last-syrup',
+    words: 'last syrup',
+    half: 'fall',
+    after: 'main-flow-end',
+    passing: { of: 'maximum', way: 'down', figure: 'syrupC' },
+  },
   { id: 'cluster', words: 'cluster', half: 'fall', after: 'fall-flow', passing: { of: 'maximum', way: 'down', figure: 'clusterC' } },
   { id: 'brood-stops', words: 'end of brood', half: 'fall', after: 'fall-flow' },
 ] as const satisfies readonly AnchorRule[];
@@ -83,7 +96,14 @@ export function anchorsOf(place: PlaceGiven): Anchors {
 
 function anchorOf(rule: AnchorRule, id: AnchorId, place: PlaceGiven): AnchorDate | undefined {
   const guess = place.guesses[id];
-  return fromObserved(id, place) ?? fromPublished(rule, place) ?? fromBloom(id, place) ?? fromTemperature(rule, place) ?? fromOther(rule, id, place) ?? (guess && dated(guess, { kind: 'guess' }));
+  return (
+    fromObserved(id, place) ??
+    fromPublished(rule, place) ??
+    fromBloom(id, place) ??
+    fromTemperature(rule, place) ??
+    fromOther(rule, id, place) ??
+    (guess && dated(guess, { kind: 'guess' }))
+  );
 }
 
 const dated = ({ middle, earliest, latest }: DaysSeen, basis: Basis): AnchorDate => ({ expected: middle, earliest, latest, basis });
@@ -103,14 +123,22 @@ function fromBloom(id: AnchorId, { climate, signs, figures }: PlaceGiven): Ancho
   const plant = signs[id];
   const bloom = plant && bloomOf(plant, climate, figures.doubt);
   if (!plant || !bloom?.ok) return undefined;
-  return dated(bloom.value, bloom.value.from === 'observed' ? { kind: 'bloom-seen', plant: plant.id, years: bloom.value.years } : { kind: 'degree-days', plant: plant.id });
+  return dated(
+    bloom.value,
+    bloom.value.from === 'observed'
+      ? { kind: 'bloom-seen', plant: plant.id, years: bloom.value.years }
+      : { kind: 'degree-days', plant: plant.id },
+  );
 }
 
 function fromTemperature({ passing }: AnchorRule, { climate, figures }: PlaceGiven): AnchorDate | undefined {
   const degreesC = passing && figures[passing.figure];
   const doubt = passing?.figure === 'freezeC' ? figures.doubt?.days : figures.crossingDays;
   if (!passing || !climate || typeof degreesC !== 'number' || typeof doubt !== 'number') return undefined;
-  const passed = crossings(dailyFromMonthly(passing.of === 'minimum' ? climate.normalsC.minByMonth : climate.normalsC.maxByMonth), degreesC);
+  const passed = crossings(
+    dailyFromMonthly(passing.of === 'minimum' ? climate.normalsC.minByMonth : climate.normalsC.maxByMonth),
+    degreesC,
+  );
   return passed.ok ? dated(spanAround(passed.value[passing.way], doubt), { kind: 'temperature', degreesC }) : undefined;
 }
 

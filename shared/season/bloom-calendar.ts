@@ -14,7 +14,14 @@ export type BloomHere = { readonly plant: string; readonly bloom: Outcome<Bloom 
 export type BloomPlace = {
   readonly climate: Climate | null;
   readonly usual: UsualDoubt | null;
-  readonly like?: { readonly blooms: readonly BloomHere[]; readonly laterByDays: number; readonly fallLaterByDays: number; readonly fallFrom: MonthDay | undefined } | undefined;
+  readonly like?:
+    | {
+        readonly blooms: readonly BloomHere[];
+        readonly laterByDays: number;
+        readonly fallLaterByDays: number;
+        readonly fallFrom: MonthDay | undefined;
+      }
+    | undefined;
 };
 
 export function bloomsHere(plants: readonly Plant[], { climate, usual, like }: BloomPlace): BloomHere[] {
@@ -26,7 +33,8 @@ export function bloomsHere(plants: readonly Plant[], { climate, usual, like }: B
   });
 }
 
-const basisOf = ({ id }: Plant, bloom: Bloom): Basis => (bloom.from === 'observed' ? { kind: 'observed', years: bloom.years } : { kind: 'degree-days', plant: id });
+const basisOf = ({ id }: Plant, bloom: Bloom): Basis =>
+  bloom.from === 'observed' ? { kind: 'observed', years: bloom.years } : { kind: 'degree-days', plant: id };
 
 const shiftFor = (bloom: Bloom, { laterByDays, fallLaterByDays, fallFrom }: NonNullable<BloomPlace['like']>): number =>
   fallFrom !== undefined && daysApart(fallFrom, bloom.middle) > 0 ? fallLaterByDays : laterByDays;

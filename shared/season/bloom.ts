@@ -30,7 +30,10 @@ export type NoBloom = 'no-sum' | 'no-method' | 'no-normals' | 'no-spread' | 'no-
 
 export function bloomOf(plant: Plant, climate: Climate | null, usual: UsualDoubt | null): Outcome<Bloom, NoBloom> {
   const lastsDays = middleOf(plant.seen.flatMap(({ lastedDays }) => lastedDays ?? []));
-  const seen = daysSeen(plant.seen.map(({ first }) => first), usual?.days ?? 0);
+  const seen = daysSeen(
+    plant.seen.map(({ first }) => first),
+    usual?.days ?? 0,
+  );
   if (seen) return accept({ ...seen, from: 'observed', years: plant.seen.length, lastsDays });
   const reached = daysReached(plant.sum, climate, usual);
   return reached.ok ? accept({ ...reached.value, from: 'degree-days', years: 0, lastsDays }) : reached;
@@ -49,7 +52,8 @@ function daysReached(sum: Plant['sum'], climate: Climate | null, usual: UsualDou
   return accept({ middle: expected, earliest, latest });
 }
 
-const doubtOf = ({ sum, scale }: Sum, usual: UsualDoubt): number => doubtInDays(sum, [], { ...usual, fewestYears: 5, smallSumsUnder: scale === 'F' ? 100 : 50 });
+const doubtOf = ({ sum, scale }: Sum, usual: UsualDoubt): number =>
+  doubtInDays(sum, [], { ...usual, fewestYears: 5, smallSumsUnder: scale === 'F' ? 100 : 50 });
 
 function middleOf(lengths: readonly number[]): number | null {
   if (lengths.length < fewestYears) return null;
@@ -59,5 +63,7 @@ function middleOf(lengths: readonly number[]): number | null {
 
 /** The days from first to last flower, where known; else the days within which the first are looked for. */
 export function inBloom(bloom: Bloom): { from: MonthDay; to: MonthDay } {
-  return bloom.lastsDays === null ? { from: bloom.earliest, to: bloom.latest } : { from: bloom.middle, to: addMonthDays(bloom.middle, bloom.lastsDays) };
+  return bloom.lastsDays === null
+    ? { from: bloom.earliest, to: bloom.latest }
+    : { from: bloom.middle, to: addMonthDays(bloom.middle, bloom.lastsDays) };
 }

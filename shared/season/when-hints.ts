@@ -8,7 +8,8 @@ import { lastDay } from './when-point.ts';
 
 type Hint = { found: string; write: string };
 
-const FORMS = '"1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"';
+const FORMS =
+  '"1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"';
 const COUNTS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 
 export function betterForm(text: string, read: (text: string) => unknown): Hint {
@@ -22,9 +23,11 @@ export function betterForm(text: string, read: (text: string) => unknown): Hint 
   }
   const backwards = /^day (\d+) to day (\d+) after/.exec(text);
   if (backwards && Number(backwards[1]) > Number(backwards[2])) return { found, write: 'the earlier day first' };
-  if (/^day \d/.test(text)) return { found, write: `a day after one of: ${ownEvents.join(', ')}; such as "day 3 to day 5 after installing"` };
+  if (/^day \d/.test(text))
+    return { found, write: `a day after one of: ${ownEvents.join(', ')}; such as "day 3 to day 5 after installing"` };
   if (/^in /.test(text)) return { found, write: `"in" and one of: ${phaseList()}` };
-  if (/\b(before|after)\b/.test(text)) return { found, write: `1 to 26 weeks, or days, before or after one of: ${anchorList()}; the earlier end first` };
+  if (/\b(before|after)\b/.test(text))
+    return { found, write: `1 to 26 weeks, or days, before or after one of: ${anchorList()}; the earlier end first` };
   return { found, write: FORMS };
 }
 
@@ -53,25 +56,45 @@ function withMonthsFirst(text: string): string {
 }
 
 function* candidates(text: string): Generator<string> {
-  const plain = text.trim().replace(/\s+/g, ' ').replace(/^(?:from|between) /i, '').replace(/[.,;]$/, '');
+  const plain = text
+    .trim()
+    .replace(/\s+/g, ' ')
+    .replace(/^(?:from|between) /i, '')
+    .replace(/[.,;]$/, '');
   if (/^(always|anytime|any time|all year|all year round|whenever|any)$/i.test(plain)) yield 'any time';
-  const spaced = withMonthsFirst(plain).replace(/\s*(?:–|—|(?<=\w) - |(?<=\d)-(?=\d)| until | till | through | to )\s*/gi, ' to ').replace(/^(.*) and (.*)$/, /^between /i.test(text.trim()) ? '$1 to $2' : '$&');
+  const spaced = withMonthsFirst(plain)
+    .replace(/\s*(?:–|—|(?<=\w) - |(?<=\d)-(?=\d)| until | till | through | to )\s*/gi, ' to ')
+    .replace(/^(.*) and (.*)$/, /^between /i.test(text.trim()) ? '$1 to $2' : '$&');
   const form = sharedMonth(spaced)
-    .replace(/\b(?!January|February|March|April|May|June|July|August|September|October|November|December)[A-Z][a-z-]*/g, (word) => word.toLowerCase())
+    .replace(/\b(?!January|February|March|April|May|June|July|August|September|October|November|December)[A-Z][a-z-]*/g, (word) =>
+      word.toLowerCase(),
+    )
     .replace(new RegExp(`\\b(${COUNTS.join('|')})(?= (?:days?|weeks?)\\b)`, 'g'), (word) => String(COUNTS.indexOf(word) + 1))
-    .replace(/\b(\d+) (day|week)s? (before|after)\b/g, (_, count: string, unit: string, side: string) => `${count} ${unit}${count === '1' ? '' : 's'} ${side}`)
-    .replace(/\b(before|after|in|to|of) the /g, '$1 ').replace(/\b(first|last) frost\b/g, '$1 freeze').replace(/^the /, '')
+    .replace(
+      /\b(\d+) (day|week)s? (before|after)\b/g,
+      (_, count: string, unit: string, side: string) => `${count} ${unit}${count === '1' ? '' : 's'} ${side}`,
+    )
+    .replace(/\b(before|after|in|to|of) the /g, '$1 ')
+    .replace(/\b(first|last) frost\b/g, '$1 freeze')
+    .replace(/^the /, '')
     .replace(/\b(?:the )?(?:start|beginning) of (?:the )?/g, '')
-    .replace(/\b(winter|main|fall)-(rest|flow|preparation)\b/g, '$1 $2').replace(/\bbuild up\b/g, 'build-up').replace(/\bduring /g, 'in ')
-    .replace(/\bdays? (\d+) (?:to|and) (?:day )?(\d+)/g, 'day $1 to day $2').replace(/\bday 0+(\d)/g, 'day $1').replace(/\b0(\d) (?=[A-Z])/g, '$1 ')
-    .replace(/\bafter (?:install|installation)$/, 'after installing').replace(/\bafter hive$/, 'after hiving').replace(/\bafter (?:treatment|treat)$/, 'after treating');
+    .replace(/\b(winter|main|fall)-(rest|flow|preparation)\b/g, '$1 $2')
+    .replace(/\bbuild up\b/g, 'build-up')
+    .replace(/\bduring /g, 'in ')
+    .replace(/\bdays? (\d+) (?:to|and) (?:day )?(\d+)/g, 'day $1 to day $2')
+    .replace(/\bday 0+(\d)/g, 'day $1')
+    .replace(/\b0(\d) (?=[A-Z])/g, '$1 ')
+    .replace(/\bafter (?:install|installation)$/, 'after installing')
+    .replace(/\bafter hive$/, 'after hiving')
+    .replace(/\bafter (?:treatment|treat)$/, 'after treating');
   yield form;
   yield `in ${form}`;
   const alone = /^(\d+ (?:days?|weeks?)) (before|after) ([a-z -]+)$/.exec(form);
   if (alone) yield alone[2] === 'before' ? `${form} to ${alone[3]}` : `${alone[3]} to ${form}`;
   yield* spelledAnew(form);
   const months = /^(?:in )?([A-Z][a-z]+)(?: to ([A-Z][a-z]+))?$/.exec(form);
-  if (months) yield `1 ${months[1]} to ${lastDay(monthNames.indexOf((months[2] ?? months[1]) as (typeof monthNames)[number]) + 1)} ${months[2] ?? months[1]}`;
+  if (months)
+    yield `1 ${months[1]} to ${lastDay(monthNames.indexOf((months[2] ?? months[1]) as (typeof monthNames)[number]) + 1)} ${months[2] ?? months[1]}`;
 }
 
 /** `1 to 15 October`. */

@@ -22,7 +22,9 @@ export const phaseStarts: { readonly [phase in Phase]: { readonly anchor: Anchor
 
 /** What the written parts of a year say of the anchors; the days within which they lie are not said. */
 export function guessesFrom(starts: { readonly [phase in Phase]: MonthDay }): { [id in AnchorId]?: DaysSeen } {
-  return Object.fromEntries(phases.map((phase) => [phaseStarts[phase].anchor, spanAround(addMonthDays(starts[phase], -phaseStarts[phase].offsetDays), 0)]));
+  return Object.fromEntries(
+    phases.map((phase) => [phaseStarts[phase].anchor, spanAround(addMonthDays(starts[phase], -phaseStarts[phase].offsetDays), 0)]),
+  );
 }
 
 /** `text` names the part that has no date, or that begins where the part before it has not begun. */
@@ -42,7 +44,10 @@ export function seasonFrom(anchors: Anchors): Outcome<SeasonDays, 'no-date' | 'o
 const dayNumber = (day: MonthDay | undefined): number => (day === undefined ? NaN : dayOfCommonYear(day));
 
 function daysOf(starts: readonly MonthDay[], anchors: Anchors): SeasonDays {
-  const window = (index: number): Window => ({ from: starts[index] ?? '', to: addMonthDays(starts[(index + 1) % phases.length] as MonthDay, -1) });
+  const window = (index: number): Window => ({
+    from: starts[index] ?? '',
+    to: addMonthDays(starts[(index + 1) % phases.length] as MonthDay, -1),
+  });
   const days = anchorRules.flatMap(({ id }) => (anchors[id] ? [[id, anchors[id].expected] as const] : []));
   return {
     phases: Object.fromEntries(phases.map((phase, index) => [phase, window(index)])) as Record<Phase, Window>,

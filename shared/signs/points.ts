@@ -16,4 +16,5 @@ export const unlistedPoints = -1;
 export const outOfSeasonPoints = -2;
 
 /** What a sign that is there adds, or takes away where it never shows. */
-export const therePoints = ({ strength, shows }: { readonly strength: Strength; readonly shows: Shows }): number => strengthPoints[strength] * showsTimes[shows];
+export const therePoints = ({ strength, shows }: { readonly strength: Strength; readonly shows: Shows }): number =>
+  strengthPoints[strength] * showsTimes[shows];

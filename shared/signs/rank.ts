@@ -51,15 +51,23 @@ export type Ranking = {
 const mostToLookFor = 3;
 
 export function rankSigns(picked: Picked, troubles: readonly Trouble[]): Ranking {
-  const judged = troubles.map((trouble) => ({ trouble, candidate: judge(picked, trouble) })).filter(({ candidate }) => candidate.fits.length > 0);
+  const judged = troubles
+    .map((trouble) => ({ trouble, candidate: judge(picked, trouble) }))
+    .filter(({ candidate }) => candidate.fits.length > 0);
   const named = judged.filter(({ trouble, candidate }) => trouble.mustReport || candidate.points > 0);
   const ordered = [...named].sort(
-    (a, b) => Number(b.trouble.mustReport) - Number(a.trouble.mustReport) || b.candidate.points - a.candidate.points || b.candidate.fits.length - a.candidate.fits.length,
+    (a, b) =>
+      Number(b.trouble.mustReport) - Number(a.trouble.mustReport) ||
+      b.candidate.points - a.candidate.points ||
+      b.candidate.fits.length - a.candidate.fits.length,
   );
   return {
     candidates: ordered.map(({ candidate }) => candidate),
     fitLittle: judged.filter((each) => !named.includes(each)).map(({ trouble }) => trouble.id),
-    outcome: outcomeOf(picked, named.map(({ trouble }) => trouble)),
+    outcome: outcomeOf(
+      picked,
+      named.map(({ trouble }) => trouble),
+    ),
   };
 }
 
@@ -77,7 +85,11 @@ function judge({ there, notThere, phase }: Picked, { id, shown, phases }: Troubl
   const outOfSeason = phase !== undefined && phases !== undefined && !phases.includes(phase);
   return {
     id,
-    points: sum(met.map(therePoints)) + sum(missed.map(({ shows }) => missingPoints[shows])) + open.length * unlistedPoints + (outOfSeason ? outOfSeasonPoints : 0),
+    points:
+      sum(met.map(therePoints)) +
+      sum(missed.map(({ shows }) => missingPoints[shows])) +
+      open.length * unlistedPoints +
+      (outOfSeason ? outOfSeasonPoints : 0),
     fits: met.filter(({ shows }) => shows !== 'never'),
     against: [
       ...met.filter(({ shows }) => shows === 'never').map(({ sign }) => ({ sign, why: 'never-shows' as const })),
@@ -90,7 +102,11 @@ function judge({ there, notThere, phase }: Picked, { id, shown, phases }: Troubl
 }
 
 /** The signs that would add or take away most, in the order of the list where they are alike. */
-const nextOf = (shown: readonly ShownSign[]): string[] => [...shown].sort((a, b) => moves(b) - moves(a)).slice(0, mostToLookFor).map(({ sign }) => sign);
+const nextOf = (shown: readonly ShownSign[]): string[] =>
+  [...shown]
+    .sort((a, b) => moves(b) - moves(a))
+    .slice(0, mostToLookFor)
+    .map(({ sign }) => sign);
 
 const moves = (one: ShownSign): number => Math.abs(therePoints(one)) - missingPoints[one.shows];
 

@@ -37,7 +37,8 @@ export type Planned = {
 
 export type TreatmentState = 'ruled-out' | 'not-ruled-out' | 'ask';
 
-export type TreatmentRule = 'not-registered' | 'not-checked' | 'place-not-said' | 'other-place' | 'past-check-by' | OutRule | 'supers-by-label' | 'harvest-by-label';
+export type TreatmentRule =
+  'not-registered' | 'not-checked' | 'place-not-said' | 'other-place' | 'past-check-by' | OutRule | 'supers-by-label' | 'harvest-by-label';
 type OutRule = 'too-cold' | 'too-warm' | 'supers-on' | 'brood' | 'harvest-too-soon';
 
 /** The rule that decides stands first; the others hold too. */

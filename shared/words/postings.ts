@@ -22,7 +22,10 @@ export function writePostings(postings: readonly Posting[]): string {
 
 export function readPostings(written: string): Posting[] {
   let page = -1;
-  return [...written.matchAll(/(\d*)([a-t])/g)].map(([, step, letter]) => ({ page: (page += Number(step || 1)), level: letter!.charCodeAt(0) - LETTER_A + 1 }));
+  return [...written.matchAll(/(\d*)([a-t])/g)].map(([, step, letter]) => ({
+    page: (page += Number(step || 1)),
+    level: letter!.charCodeAt(0) - LETTER_A + 1,
+  }));
 }
 
 /** Words in order as one text: each as the number of letters it shares with the one before (at most 9), and the rest. */
@@ -40,5 +43,8 @@ export function writeWords(words: readonly string[]): string {
 
 export function readWordList(written: string): string[] {
   let before = '';
-  return written.split(' ').filter(Boolean).map((each) => (before = before.slice(0, Number(each[0])) + each.slice(1)));
+  return written
+    .split(' ')
+    .filter(Boolean)
+    .map((each) => (before = before.slice(0, Number(each[0])) + each.slice(1)));
 }

@@ -17,7 +17,13 @@ const VOWELS = 'aeiouy';
 const ALIKE = ['ckqs', 'sz', 'fv', 'gj', 'mn', 'td', 'bp', 'wu'];
 
 const costOf = (a: string, b: string): number =>
-  a === b ? 0 : VOWELS.includes(a) && VOWELS.includes(b) ? VOWEL_FOR_VOWEL : ALIKE.some((letters) => letters.includes(a) && letters.includes(b)) ? ALIKE_IN_SOUND : 1;
+  a === b
+    ? 0
+    : VOWELS.includes(a) && VOWELS.includes(b)
+      ? VOWEL_FOR_VOWEL
+      : ALIKE.some((letters) => letters.includes(a) && letters.includes(b))
+        ? ALIKE_IN_SOUND
+        : 1;
 const COSTS = [...LETTERS].flatMap((a) => [...LETTERS].map((b) => costOf(a, b)));
 const EXTRA = [...LETTERS].map((letter) => (VOWELS.includes(letter) ? VOWEL_TOO_MANY : 1));
 const codes = (word: string): number[] => Array.from(word, (letter) => letter.charCodeAt(0) - 97);

@@ -11,14 +11,22 @@ export type Read = { word: string; terms: string[] };
 export const termsIn = (text: string): string[] => wordsIn(text).map(termOf);
 
 /** Every word of the text with its terms, so that a page can show which of its words was sought. */
-export const readWords = (text: string): Read[] => text.split(SPACES).filter(Boolean).map((word) => ({ word, terms: termsIn(word) }));
+export const readWords = (text: string): Read[] =>
+  text
+    .split(SPACES)
+    .filter(Boolean)
+    .map((word) => ({ word, terms: termsIn(word) }));
 
 /** A space that must not break, as between a number and its unit, parts no words of a result. */
 const SPACES = /[^\S\u00a0\u202f]+/;
 
 /** Words before they are cut down to terms: small letters, no accents, numbers apart from their units. */
 export function wordsIn(text: string): string[] {
-  return plain(text).match(/\d+(?:[.,/]\d+)+|\d+:\d+|\d+|\p{L}+|%/gu)?.map((word) => (/^\d{1,3}(?:,\d{3})+$/.test(word) ? word.replaceAll(',', '') : word)) ?? [];
+  return (
+    plain(text)
+      .match(/\d+(?:[.,/]\d+)+|\d+:\d+|\d+|\p{L}+|%/gu)
+      ?.map((word) => (/^\d{1,3}(?:,\d{3})+$/.test(word) ? word.replaceAll(',', '') : word)) ?? []
+  );
 }
 
 /** The term of one word. Small words are terms, too; whoever keeps or asks leaves them out. */

@@ -6,11 +6,44 @@ import { isDraft, isPage, type Page } from './place.ts';
 
 /** The calculators, by the last part of their address. */
 export const CALCULATORS = [
-  'mite-count', 'sampling-plan', 'sticky-board', 'syrup', 'winter-stores', 'package-calendar', 'package-order', 'weight-check', 'brood-dates', 'treatment-window', 'degree-days',
+  'mite-count',
+  'sampling-plan',
+  'sticky-board',
+  'syrup',
+  'winter-stores',
+  'package-calendar',
+  'package-order',
+  'weight-check',
+  'brood-dates',
+  'treatment-window',
+  'degree-days',
 ] as const;
 
 /** Pages that are there whatever a club writes. */
-const STANDING = ['/', '/year/', '/year/bloom/', '/lists/', '/pests/', '/work-it-out/', '/know-how/', '/meetings/', '/reading/', '/who-to-ask/', '/words/', '/search/', '/about/', '/club/', '/notices/', '/withdrawn/', '/signs/', '/treatments/', '/figures/', '/counts/', '/open/', ...CALCULATORS.map((slug) => `/work-it-out/${slug}/`)];
+const STANDING = [
+  '/',
+  '/year/',
+  '/year/bloom/',
+  '/lists/',
+  '/pests/',
+  '/work-it-out/',
+  '/know-how/',
+  '/meetings/',
+  '/reading/',
+  '/who-to-ask/',
+  '/words/',
+  '/search/',
+  '/about/',
+  '/club/',
+  '/notices/',
+  '/withdrawn/',
+  '/signs/',
+  '/treatments/',
+  '/figures/',
+  '/counts/',
+  '/open/',
+  ...CALCULATORS.map((slug) => `/work-it-out/${slug}/`),
+];
 
 export type Addresses = {
   /** Each address, and the names behind `#` that lead somewhere on it; null where any may stand. */
@@ -38,6 +71,8 @@ export function addressesOf(club: Sound): Addresses {
 
 /** Headings and steps of a page: what a link may point at. */
 export function namesOn(page: Page): Set<string> {
-  const steps = [...walk(page.tree)].flatMap((node) => (isTag(node) && node.name === 'Task' ? [`step-${attribute(node, 'id') ?? ''}`] : []));
+  const steps = [...walk(page.tree)].flatMap((node) =>
+    isTag(node) && node.name === 'Task' ? [`step-${attribute(node, 'id') ?? ''}`] : [],
+  );
   return new Set([...headingIds(page.tree).values(), ...steps]);
 }

@@ -9,10 +9,12 @@ import { atField, type Said } from './place.ts';
 /** Bases in use lie between freezing and mild; outside of this it is the other scale's number. */
 const BASES = { F: { least: 25, most: 70 }, C: { least: -4, most: 21 } };
 
-export const bloomSumFaults = (club: Sound): Fault[] => club.of.forage.flatMap((entry) => (entry.data.bloom ? sumFaults(entry, entry.data.bloom, club.club?.data.hemisphere) : []));
+export const bloomSumFaults = (club: Sound): Fault[] =>
+  club.of.forage.flatMap((entry) => (entry.data.bloom ? sumFaults(entry, entry.data.bloom, club.club?.data.hemisphere) : []));
 
 function sumFaults(entry: SoundEntry<Forage>, bloom: NonNullable<Forage['bloom']>, hemisphere: Club['hemisphere'] | undefined): Fault[] {
-  const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Fault[] => (said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : []);
+  const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Fault[] =>
+    said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : [];
   return [
     ...at('degree-days', bloom['degree-days'] > 0 ? null : { found: String(bloom['degree-days']), write: 'a sum over 0' }),
     ...at('base', baseSaid(bloom)),
@@ -24,13 +26,20 @@ function sumFaults(entry: SoundEntry<Forage>, bloom: NonNullable<Forage['bloom']
 /** A sum of the other scale is counted in its own: it is never turned into this club's by hand. */
 function baseSaid({ base, scale }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
   const { least, most } = BASES[scale];
-  return base >= least && base <= most ? null : { found: `${base} with scale ${scale}`, write: `base, sum and scale as the list prints them, in one scale: from ${least} to ${most} in ${scale}` };
+  return base >= least && base <= most
+    ? null
+    : {
+        found: `${base} with scale ${scale}`,
+        write: `base, sum and scale as the list prints them, in one scale: from ${least} to ${most} in ${scale}`,
+      };
 }
 
 function capSaid({ method, cap, base }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
-  if (method === 'modified' && cap === undefined) return { found: '"modified" without a cap', write: 'a line "cap:" as well, such as 86 in F' };
+  if (method === 'modified' && cap === undefined)
+    return { found: '"modified" without a cap', write: 'a line "cap:" as well, such as 86 in F' };
   if (cap === undefined) return null;
-  if (method !== 'modified' && method !== 'sine') return { found: `${cap} for the method ${method}`, write: 'no cap, or the method modified or sine' };
+  if (method !== 'modified' && method !== 'sine')
+    return { found: `${cap} for the method ${method}`, write: 'no cap, or the method modified or sine' };
   return cap > base ? null : { found: `${cap}, which is not over the base of ${base}`, write: 'a higher cap' };
 }
 
@@ -42,5 +51,8 @@ function fromSaid(text: string, hemisphere: Club['hemisphere'] | undefined): Omi
   const winter = hemisphere === 'north' ? month >= 11 || month <= 4 : month >= 5 && month <= 10;
   if (winter) return null;
   const other = hemisphere === 'north' ? '"01-01" and a northern sum' : '"07-01" and a southern sum';
-  return { found: `a sum counted from ${formatMonthDay(text as MonthDay)}, in summer or fall here`, write: `${other}: a list of the other half of the world cannot be turned round` };
+  return {
+    found: `a sum counted from ${formatMonthDay(text as MonthDay)}, in summer or fall here`,
+    write: `${other}: a list of the other half of the world cannot be turned round`,
+  };
 }

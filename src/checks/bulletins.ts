@@ -34,25 +34,67 @@ function partFaults(page: Page): Fault[] {
     const meant = (BULLETIN_PARTS as readonly string[]).includes(name) ? null : nearest(name, lost);
     if (!meant) return [];
     lost.splice(lost.indexOf(meant as (typeof lost)[number]), 1);
-    return [atNode(page, heading, { rule: 'bulletin', field: 'a heading', found: `"${name}"`, write: `"${meant}", as every bulletin has it`, corrected: `## ${meant}` })];
+    return [
+      atNode(page, heading, {
+        rule: 'bulletin',
+        field: 'a heading',
+        found: `"${name}"`,
+        write: `"${meant}", as every bulletin has it`,
+        corrected: `## ${meant}`,
+      }),
+    ];
   });
-  const missing = lost.map((name) => atBody(page, { rule: 'bulletin', field: 'the headings', found: `no heading "${name}"`, write: `the five headings: ${BULLETIN_PARTS.join('; ')}`, corrected: `## ${name}` }));
-  return [...misspelt, ...missing, ...(misspelt.length + missing.length === 0 ? orderFaults(page, parts) : []), ...emptyFaults(page, parts)];
+  const missing = lost.map((name) =>
+    atBody(page, {
+      rule: 'bulletin',
+      field: 'the headings',
+      found: `no heading "${name}"`,
+      write: `the five headings: ${BULLETIN_PARTS.join('; ')}`,
+      corrected: `## ${name}`,
+    }),
+  );
+  return [
+    ...misspelt,
+    ...missing,
+    ...(misspelt.length + missing.length === 0 ? orderFaults(page, parts) : []),
+    ...emptyFaults(page, parts),
+  ];
 }
 
 function orderFaults(page: Page, parts: Part[]): Fault[] {
   const wrong = BULLETIN_PARTS.findIndex((name, index) => parts[index]?.name !== name);
   if (wrong < 0) return [];
-  return [atNode(page, parts[wrong]!.heading, { rule: 'bulletin', field: 'a heading', found: `"${parts[wrong]!.name}" as heading ${wrong + 1}`, write: `"${BULLETIN_PARTS[wrong]}" here; the order is: ${BULLETIN_PARTS.join('; ')}` })];
+  return [
+    atNode(page, parts[wrong]!.heading, {
+      rule: 'bulletin',
+      field: 'a heading',
+      found: `"${parts[wrong]!.name}" as heading ${wrong + 1}`,
+      write: `"${BULLETIN_PARTS[wrong]}" here; the order is: ${BULLETIN_PARTS.join('; ')}`,
+    }),
+  ];
 }
 
 const emptyFaults = (page: Page, parts: Part[]): Fault[] =>
-  parts.filter(({ name, content }) => (BULLETIN_PARTS as readonly string[]).includes(name) && content.every((node) => node.type === 'heading'))
-    .map(({ heading, name }) => atNode(page, heading, { rule: 'bulletin', field: `the part "${name}"`, found: 'a heading with nothing under it', write: 'at least one sentence under it' }));
+  parts
+    .filter(({ name, content }) => (BULLETIN_PARTS as readonly string[]).includes(name) && content.every((node) => node.type === 'heading'))
+    .map(({ heading, name }) =>
+      atNode(page, heading, {
+        rule: 'bulletin',
+        field: `the part "${name}"`,
+        found: 'a heading with nothing under it',
+        write: 'at least one sentence under it',
+      }),
+    );
 
 function dontFaults(page: Page): Fault[] {
-  const content = partsOf(page).filter(({ name }) => name === DONTS).flatMap((part) => part.content);
-  return content.flatMap((node) => [...walk(node)]).filter((node): node is List => node.type === 'list').flatMap(({ children }) => children).flatMap((item) => dontFault(page, item));
+  const content = partsOf(page)
+    .filter(({ name }) => name === DONTS)
+    .flatMap((part) => part.content);
+  return content
+    .flatMap((node) => [...walk(node)])
+    .filter((node): node is List => node.type === 'list')
+    .flatMap(({ children }) => children)
+    .flatMap((item) => dontFault(page, item));
 }
 
 function dontFault(page: Page, item: ListItem): Fault[] {
@@ -60,18 +102,38 @@ function dontFault(page: Page, item: ListItem): Fault[] {
   if (/^Do not\s/.test(words)) return [];
   const line = lineAt(page, placeOf(page, item).line);
   const turned = line.replace(/^(\s*[-*+] )(?:do not|don['’]t|never)\b/i, '$1Do not');
-  return [atNode(page, item, {
-    rule: 'bulletin', field: `the part "${DONTS}"`, found: `a line that begins "${words.split(/\s+/).slice(0, 3).join(' ')}"`, write: '"Do not" at the start of every line',
-    ...(turned === line ? {} : { corrected: turned }),
-  })];
+  return [
+    atNode(page, item, {
+      rule: 'bulletin',
+      field: `the part "${DONTS}"`,
+      found: `a line that begins "${words.split(/\s+/).slice(0, 3).join(' ')}"`,
+      write: '"Do not" at the start of every line',
+      ...(turned === line ? {} : { corrected: turned }),
+    }),
+  ];
 }
 
 function fieldFaults(entry: Sound['of']['bulletins'][number]): Fault[] {
   const { status, law = [], 'looks-like': alike = [] } = entry.data;
   const faults: Fault[] = [];
   if (status === 'law' && law.length === 0) {
-    faults.push(atField(entry, ['status'], { rule: 'bulletin', field: 'status', found: '"law" without a law', write: 'a list "law:" with place, duty, says and source, or another status' }));
+    faults.push(
+      atField(entry, ['status'], {
+        rule: 'bulletin',
+        field: 'status',
+        found: '"law" without a law',
+        write: 'a list "law:" with place, duty, says and source, or another status',
+      }),
+    );
   }
-  if (alike.includes(entry.id)) faults.push(atField(entry, ['looks-like', alike.indexOf(entry.id)], { rule: 'bulletin', field: 'looks-like', found: `"${entry.id}", this page itself`, write: 'the other bulletins it is taken for' }));
+  if (alike.includes(entry.id))
+    faults.push(
+      atField(entry, ['looks-like', alike.indexOf(entry.id)], {
+        rule: 'bulletin',
+        field: 'looks-like',
+        found: `"${entry.id}", this page itself`,
+        write: 'the other bulletins it is taken for',
+      }),
+    );
   return faults;
 }

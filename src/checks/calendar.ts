@@ -9,11 +9,15 @@ import { districtsIn, undated } from './season.ts';
 
 export function calendarFaults(club: Sound): Fault[] {
   const districts = districtsIn(club);
-  const field = (entry: SoundEntry, text: string, startsFrom?: string): Fault[] => fieldFault(entry, text, { startsFrom, isList: entry.collection === 'checklists', districts });
+  const field = (entry: SoundEntry, text: string, startsFrom?: string): Fault[] =>
+    fieldFault(entry, text, { startsFrom, isList: entry.collection === 'checklists', districts });
   return [
     ...club.of.bulletins.flatMap((entry) => field(entry, entry.data.when)),
     ...club.of.articles.flatMap((entry) => (entry.data.when === undefined ? [] : field(entry, entry.data.when))),
-    ...club.of.checklists.flatMap((entry) => [...field(entry, entry.data.when, entry.data['starts-from']), ...taskFaults(entry, { startsFrom: entry.data['starts-from'], isList: true, districts })]),
+    ...club.of.checklists.flatMap((entry) => [
+      ...field(entry, entry.data.when, entry.data['starts-from']),
+      ...taskFaults(entry, { startsFrom: entry.data['starts-from'], isList: true, districts }),
+    ]),
   ];
 }
 
@@ -40,7 +44,18 @@ function wrongWhen(text: string, { startsFrom, isList, districts }: Around): Sai
   const no = undated(anchorsIn(read.when), districts);
   if (no) return { rule: 'when', field: 'when', ...no };
   if (read.when.kind !== 'own-days' || read.when.event === startsFrom) return null;
-  if (!isList) return { rule: 'when', field: 'when', found: `"${text}", and only a checklist counts from a reader's own day`, write: 'days of the year, such as "1 April to 15 May"' };
+  if (!isList)
+    return {
+      rule: 'when',
+      field: 'when',
+      found: `"${text}", and only a checklist counts from a reader's own day`,
+      write: 'days of the year, such as "1 April to 15 May"',
+    };
   const found = startsFrom ? `"${text}" in a list that starts from ${startsFrom}` : `"${text}" in a list without starts-from`;
-  return { rule: 'when', field: 'when', found, write: startsFrom ? `"after ${startsFrom}"` : `a line "starts-from: ${read.when.event}" in the fields as well` };
+  return {
+    rule: 'when',
+    field: 'when',
+    found,
+    write: startsFrom ? `"after ${startsFrom}"` : `a line "starts-from: ${read.when.event}" in the fields as well`,
+  };
 }

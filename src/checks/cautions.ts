@@ -15,18 +15,31 @@ type Working = SoundEntry<{ yard: boolean; work?: Work[] | undefined }>;
 
 export function cautionFaults(club: Sound): Fault[] {
   const pages: Working[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
-  return [...missingFaults(club, pages), ...ownFaults(club, pages), ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]), ...club.of.cautions.flatMap(boxFaults)];
+  return [
+    ...missingFaults(club, pages),
+    ...ownFaults(club, pages),
+    ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]),
+    ...club.of.cautions.flatMap(boxFaults),
+  ];
 }
 
 type Call = { entry: SoundEntry; path: PropertyKey[]; word: string; hazard: Hazard };
 
 /** Every hazard that something shown calls for: the work of a page, and what a label row says of its product. */
 function callsOf(club: Sound, pages: Working[]): Call[] {
-  const call = (entry: SoundEntry, path: PropertyKey[], word: string, work: Work): Call[] => HAZARDS_OF[work].map((hazard) => ({ entry, path, word, hazard }));
+  const call = (entry: SoundEntry, path: PropertyKey[], word: string, work: Work): Call[] =>
+    HAZARDS_OF[work].map((hazard) => ({ entry, path, word, hazard }));
   return [
     ...pages.filter(isShown).flatMap((entry) => (entry.data.work ?? []).flatMap((work, index) => call(entry, ['work', index], work, work))),
-    ...club.of.treatments.filter(isShown).flatMap((entry) =>
-      entry.data.rows.flatMap((row, at) => row.hazards.flatMap((word, index) => TREATMENT_WORK[word].flatMap((work) => call(entry, ['rows', at, 'hazards', index], word, work))))),
+    ...club.of.treatments
+      .filter(isShown)
+      .flatMap((entry) =>
+        entry.data.rows.flatMap((row, at) =>
+          row.hazards.flatMap((word, index) =>
+            TREATMENT_WORK[word].flatMap((work) => call(entry, ['rows', at, 'hazards', index], word, work)),
+          ),
+        ),
+      ),
   ];
 }
 
@@ -37,9 +50,16 @@ function missingFaults(club: Sound, pages: Working[]): Fault[] {
   const missing = [...new Set(calls.map(({ hazard }) => hazard))].filter((hazard) => !club.ids.cautions.has(hazard) || gone.has(hazard));
   return missing.map((hazard) => {
     const { entry, path, word } = calls.find((call) => call.hazard === hazard)!;
-    return atField(entry, path, { rule: 'caution', field: path[0] === 'work' ? 'work' : fieldName(path), ...(gone.has(hazard)
-      ? { found: `"${word}", which calls for a caution that was withdrawn`, write: `cautions/${hazard}.yaml mended and without "withdrawn:", or this page withdrawn as well` }
-      : { found: `"${word}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` }) });
+    return atField(entry, path, {
+      rule: 'caution',
+      field: path[0] === 'work' ? 'work' : fieldName(path),
+      ...(gone.has(hazard)
+        ? {
+            found: `"${word}", which calls for a caution that was withdrawn`,
+            write: `cautions/${hazard}.yaml mended and without "withdrawn:", or this page withdrawn as well`,
+          }
+        : { found: `"${word}", which calls for a caution that is not there`, write: `a file cautions/${hazard}.yaml` }),
+    });
   });
 }
 
@@ -50,14 +70,40 @@ const isShown = (entry: SoundEntry): boolean => !isDraft(entry) && !isWithdrawn(
 function ownFaults(club: Sound, pages: Working[]): Fault[] {
   if (!club.club) return [];
   const told = new Set(callsOf(club, pages).map(({ hazard }) => hazard));
-  const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter((hazard) => !told.has(hazard) && (!club.ids.cautions.has(hazard) || withdrawnIn(club).has(hazard)));
-  return missing.map((hazard) => ({ path: `cautions/${hazard}.yaml`, line: 1, column: 1, rule: 'caution', field: 'the content folder', found: 'no such file, or a withdrawn one, and a page that every almanac has calls for it', write: 'the file, as in the demo club' }));
+  const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter(
+    (hazard) => !told.has(hazard) && (!club.ids.cautions.has(hazard) || withdrawnIn(club).has(hazard)),
+  );
+  return missing.map((hazard) => ({
+    path: `cautions/${hazard}.yaml`,
+    line: 1,
+    column: 1,
+    rule: 'caution',
+    field: 'the content folder',
+    found: 'no such file, or a withdrawn one, and a page that every almanac has calls for it',
+    write: 'the file, as in the demo club',
+  }));
 }
 
 function yardFaults(page: Working): Fault[] {
   const { yard, work = [] } = page.data;
-  if (yard && work.length === 0) return [atField(page, ['yard'], { rule: 'work', field: 'yard', found: 'true, and no work listed', write: 'a list "work:" with what the hands do, such as open-hive' })];
-  if (!yard && work.includes('open-hive')) return [atField(page, ['yard'], { rule: 'work', field: 'yard', found: 'false, and open-hive among the work', write: '"yard: true", so that the page carries the emergency number' })];
+  if (yard && work.length === 0)
+    return [
+      atField(page, ['yard'], {
+        rule: 'work',
+        field: 'yard',
+        found: 'true, and no work listed',
+        write: 'a list "work:" with what the hands do, such as open-hive',
+      }),
+    ];
+  if (!yard && work.includes('open-hive'))
+    return [
+      atField(page, ['yard'], {
+        rule: 'work',
+        field: 'yard',
+        found: 'false, and open-hive among the work',
+        write: '"yard: true", so that the page carries the emergency number',
+      }),
+    ];
   return [];
 }
 
@@ -82,7 +128,14 @@ function unlistedFaults(page: Working): Fault[] {
     const node = work.find((each) => pattern.test(plainText(each)));
     if (!node) return [];
     const word = pattern.exec(plainText(node))![0];
-    return [atWords(page, node, word, { rule: 'work', field: 'work', found: `"${word}", and no ${needs} among the work`, write: `a line "- ${needs}" under "work:", so that its caution is shown` })];
+    return [
+      atWords(page, node, word, {
+        rule: 'work',
+        field: 'work',
+        found: `"${word}", and no ${needs} among the work`,
+        write: `a line "- ${needs}" under "work:", so that its caution is shown`,
+      }),
+    ];
   });
 }
 
@@ -90,12 +143,18 @@ function unlistedFaults(page: Working): Fault[] {
 function doneHere(page: Page & Working): Page['tree']['children'] {
   if (page.collection === 'checklists') return page.data.yard ? stepsIn(page.tree.children) : [];
   if (page.collection !== 'bulletins') return [];
-  return stepsIn(partsOf(page).filter(({ name }) => name === 'The field test' || name === 'What to do today').flatMap(({ content }) => content as Page['tree']['children']));
+  return stepsIn(
+    partsOf(page)
+      .filter(({ name }) => name === 'The field test' || name === 'What to do today')
+      .flatMap(({ content }) => content as Page['tree']['children']),
+  );
 }
 
 /** Lines of lists one by one, so that a "Do not" speaks only for its own. */
 const stepsIn = (nodes: Page['tree']['children']): Page['tree']['children'] =>
-  nodes.flatMap((node) => (node.type === 'list' ? (node.children as unknown as Page['tree']['children']) : [node])).filter((node) => node.type !== 'heading' && !/^(?:Do not|Never)\b/.test(plainText(node)));
+  nodes
+    .flatMap((node) => (node.type === 'list' ? (node.children as unknown as Page['tree']['children']) : [node]))
+    .filter((node) => node.type !== 'heading' && !/^(?:Do not|Never)\b/.test(plainText(node)));
 
 /** A caution's own form: one of the hazards, headed by one of our three words, short enough to be read. */
 function boxFaults(entry: SoundEntry<Caution>): Fault[] {
@@ -103,12 +162,40 @@ function boxFaults(entry: SoundEntry<Caution>): Fault[] {
   const faults: Fault[] = [];
   if (!(HAZARDS as readonly string[]).includes(entry.id)) {
     const near = nearest(entry.id, HAZARDS);
-    faults.push({ path: entry.path, line: 1, column: 1, rule: 'caution', field: 'the file\'s name', found: `"${entry.id}", a hazard that no work calls for`, write: near ? `"${near}.yaml"` : `one of: ${HAZARDS.join(', ')}` });
+    faults.push({
+      path: entry.path,
+      line: 1,
+      column: 1,
+      rule: 'caution',
+      field: "the file's name",
+      found: `"${entry.id}", a hazard that no work calls for`,
+      write: near ? `"${near}.yaml"` : `one of: ${HAZARDS.join(', ')}`,
+    });
   }
-  if (!heading.startsWith(calls)) faults.push(atField(entry, ['heading'], { rule: 'caution', field: 'heading', found: `"${heading}", while calls is "${calls}"`, write: `a heading that begins "${calls}"` }));
+  if (!heading.startsWith(calls))
+    faults.push(
+      atField(entry, ['heading'], {
+        rule: 'caution',
+        field: 'heading',
+        found: `"${heading}", while calls is "${calls}"`,
+        write: `a heading that begins "${calls}"`,
+      }),
+    );
   const words = line.trim().split(/\s+/).length;
-  if (words > 15) faults.push(atField(entry, ['line'], { rule: 'caution', field: 'line', found: `${words} words`, write: 'under 16 words' }));
-  if (says.length < 2 || says.length > 5) faults.push(atFieldName(entry, ['says'], { rule: 'caution', field: 'says', found: `${says.length} ${says.length === 1 ? 'sentence' : 'sentences'}`, write: 'two to five' }));
-  if (gravity < 1) faults.push(atField(entry, ['gravity'], { rule: 'caution', field: 'gravity', found: String(gravity), write: '1 for the gravest, or more' }));
+  if (words > 15)
+    faults.push(atField(entry, ['line'], { rule: 'caution', field: 'line', found: `${words} words`, write: 'under 16 words' }));
+  if (says.length < 2 || says.length > 5)
+    faults.push(
+      atFieldName(entry, ['says'], {
+        rule: 'caution',
+        field: 'says',
+        found: `${says.length} ${says.length === 1 ? 'sentence' : 'sentences'}`,
+        write: 'two to five',
+      }),
+    );
+  if (gravity < 1)
+    faults.push(
+      atField(entry, ['gravity'], { rule: 'caution', field: 'gravity', found: String(gravity), write: '1 for the gravest, or more' }),
+    );
   return faults;
 }

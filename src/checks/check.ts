@@ -39,8 +39,35 @@ import { untaggedFaults, untaggedHints } from './untagged.ts';
 import { wordFaults } from './words.ts';
 
 const RULES: readonly ((club: Sound) => Fault[])[] = [
-  referenceFaults, sourceFaults, contactFaults, calendarFaults, climateFaults, observedFaults, bloomSumFaults, seasonFaults, reviewFaults, meetingFaults, figureFaults, bulletinFaults, checklistFaults, strayStepFaults, cautionFaults,
-  noticeFaults, signFaults, countFaults, contestedFaults, untaggedFaults, privacyFaults, headingFaults, tagFaults, wordFaults, markdownFaults, linkFaults, formerFaults, pictureFaults, drawingFaults,
+  referenceFaults,
+  sourceFaults,
+  contactFaults,
+  calendarFaults,
+  climateFaults,
+  observedFaults,
+  bloomSumFaults,
+  seasonFaults,
+  reviewFaults,
+  meetingFaults,
+  figureFaults,
+  bulletinFaults,
+  checklistFaults,
+  strayStepFaults,
+  cautionFaults,
+  noticeFaults,
+  signFaults,
+  countFaults,
+  contestedFaults,
+  untaggedFaults,
+  privacyFaults,
+  headingFaults,
+  tagFaults,
+  wordFaults,
+  markdownFaults,
+  linkFaults,
+  formerFaults,
+  pictureFaults,
+  drawingFaults,
 ];
 
 /** Every fault of a folder that was read, in reading order. */

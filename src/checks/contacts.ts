@@ -8,23 +8,37 @@ import { atField, type Said } from './place.ts';
 export function contactFaults(club: Sound): Fault[] {
   const entry = club.club;
   if (!entry) return [];
-  return [...districtFaults(entry), ...sourceFaults(club, entry), ...placeholderFaults(entry), ...lawFaults(club, entry), ...entry.data.contacts.flatMap((contact, index) => [
-    ...consentFaults(entry, contact, index),
-    ...twinFaults(entry, contact, index),
-  ])];
+  return [
+    ...districtFaults(entry),
+    ...sourceFaults(club, entry),
+    ...placeholderFaults(entry),
+    ...lawFaults(club, entry),
+    ...entry.data.contacts.flatMap((contact, index) => [...consentFaults(entry, contact, index), ...twinFaults(entry, contact, index)]),
+  ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Said, 'rule' | 'field'>): Fault => atField(entry, path, { rule: 'contact', field, ...said });
+const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Said, 'rule' | 'field'>): Fault =>
+  atField(entry, path, { rule: 'contact', field, ...said });
 
 function consentFaults(entry: SoundEntry, contact: Contact, index: number): Fault[] {
   const name = `contacts ${index + 1}`;
   const { agreed, until } = contact;
   if (contact['public-office'] === true) return [];
   if (agreed === undefined && (contact.phone ?? contact.email) !== undefined) {
-    return [at(entry, ['contacts', index, 'duty'], name, { found: `"${contact.duty}" with a number or address and no consent`, write: '"agreed:" with the day they agreed in writing, or "public-office: true"' })];
+    return [
+      at(entry, ['contacts', index, 'duty'], name, {
+        found: `"${contact.duty}" with a number or address and no consent`,
+        write: '"agreed:" with the day they agreed in writing, or "public-office: true"',
+      }),
+    ];
   }
   if (until !== undefined && (agreed === undefined || until <= agreed)) {
-    return [at(entry, ['contacts', index, 'until'], `${name}, until`, { found: agreed === undefined ? `${until} without agreed` : `${until}, which is not after agreed, ${agreed}`, write: agreed === undefined ? 'a line "agreed:" as well' : 'a later day' })];
+    return [
+      at(entry, ['contacts', index, 'until'], `${name}, until`, {
+        found: agreed === undefined ? `${until} without agreed` : `${until}, which is not after agreed, ${agreed}`,
+        write: agreed === undefined ? 'a line "agreed:" as well' : 'a later day',
+      }),
+    ];
   }
   return [];
 }
@@ -32,18 +46,42 @@ function consentFaults(entry: SoundEntry, contact: Contact, index: number): Faul
 function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): Fault[] {
   const first = entry.data.contacts.findIndex((other) => other.duty === contact.duty && other.district === contact.district);
   if (first === index) return [];
-  return [at(entry, ['contacts', index, 'duty'], `contacts ${index + 1}, duty`, { found: `"${contact.duty}" again, as in contact ${first + 1}`, write: 'each duty once, or once a district' })];
+  return [
+    at(entry, ['contacts', index, 'duty'], `contacts ${index + 1}, duty`, {
+      found: `"${contact.duty}" again, as in contact ${first + 1}`,
+      write: 'each duty once, or once a district',
+    }),
+  ];
 }
 
 /** Districts have a name each, the first is the main one, and a contact's district is one of them. */
 function districtFaults(entry: SoundEntry<Club>): Fault[] {
   const ids = entry.data.districts.map(({ id }) => id);
-  const doubled = ids.flatMap((id, index) => (ids.indexOf(id) === index ? [] : [at(entry, ['districts', index, 'id'], `districts ${index + 1}, id`, { found: `"${id}" again`, write: 'each district once' })]));
+  const doubled = ids.flatMap((id, index) =>
+    ids.indexOf(id) === index
+      ? []
+      : [at(entry, ['districts', index, 'id'], `districts ${index + 1}, id`, { found: `"${id}" again`, write: 'each district once' })],
+  );
   const main = entry.data.districts[0]!['later-by-days'];
-  const moved = main === 0 ? [] : [at(entry, ['districts', 0, 'later-by-days'], 'districts 1, later-by-days', { found: `${main}, and the first district is the main one`, write: '0' })];
-  const strange = entry.data.contacts.flatMap(({ district }, index) => (district === undefined || ids.includes(district) ? [] : [
-    at(entry, ['contacts', index, 'district'], `contacts ${index + 1}, district`, { found: `"${district}", which is not among the districts`, write: `"${nearest(district, ids) ?? ids.join('", "')}"` }),
-  ]));
+  const moved =
+    main === 0
+      ? []
+      : [
+          at(entry, ['districts', 0, 'later-by-days'], 'districts 1, later-by-days', {
+            found: `${main}, and the first district is the main one`,
+            write: '0',
+          }),
+        ];
+  const strange = entry.data.contacts.flatMap(({ district }, index) =>
+    district === undefined || ids.includes(district)
+      ? []
+      : [
+          at(entry, ['contacts', index, 'district'], `contacts ${index + 1}, district`, {
+            found: `"${district}", which is not among the districts`,
+            write: `"${nearest(district, ids) ?? ids.join('", "')}"`,
+          }),
+        ],
+  );
   return [...doubled, ...moved, ...strange];
 }
 
@@ -53,7 +91,14 @@ function sourceFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
     const source = entry.data[line]?.source;
     if (source === undefined || club.ids.sources.has(source)) return [];
     const near = nearest(source, club.ids.sources);
-    return [atField(entry, [line, 'source'], { rule: 'reference', field: `${line}, source`, found: `"${source}", which is not in sources/`, write: near ? `"${near}"` : 'the name of a file in sources/' })];
+    return [
+      atField(entry, [line, 'source'], {
+        rule: 'reference',
+        field: `${line}, source`,
+        found: `"${source}", which is not in sources/`,
+        write: near ? `"${near}"` : 'the name of a file in sources/',
+      }),
+    ];
   });
 }
 
@@ -65,20 +110,34 @@ function placeholderFaults(entry: SoundEntry<Club>): Fault[] {
   if (entry.data.demonstration) return [];
   const write = 'the real one, or "demonstration: true"';
   const found = (value: string): string => `"${value}", a placeholder in a club that is no demonstration`;
-  const contacts = entry.data.contacts.flatMap((contact, index) => (['phone', 'email', 'web'] as const).flatMap((name): Fault[] => {
-    const value = contact[name];
-    if (value === undefined || !(name === 'phone' ? STORY_PHONE : NOBODY).test(value)) return [];
-    return [at(entry, ['contacts', index, name], `contacts ${index + 1}, ${name}`, { found: found(value), write })];
-  }));
-  return [...(NOBODY.test(entry.data.mistakes) ? [at(entry, ['mistakes'], 'mistakes', { found: found(entry.data.mistakes), write })] : []), ...contacts];
+  const contacts = entry.data.contacts.flatMap((contact, index) =>
+    (['phone', 'email', 'web'] as const).flatMap((name): Fault[] => {
+      const value = contact[name];
+      if (value === undefined || !(name === 'phone' ? STORY_PHONE : NOBODY).test(value)) return [];
+      return [at(entry, ['contacts', index, name], `contacts ${index + 1}, ${name}`, { found: found(value), write })];
+    }),
+  );
+  return [
+    ...(NOBODY.test(entry.data.mistakes) ? [at(entry, ['mistakes'], 'mistakes', { found: found(entry.data.mistakes), write })] : []),
+    ...contacts,
+  ];
 }
 
 /** What the law asks to be reported is reported to an office, not to a member. */
 function lawFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
   const offices = new Set(entry.data.contacts.filter((contact) => contact['public-office'] === true).map(({ duty }) => duty));
   const known = new Set(entry.data.contacts.map(({ duty }) => duty));
-  return club.of.bulletins.flatMap((page) => (page.data.law ?? []).flatMap(({ duty }, index) => {
-    if (!known.has(duty) || offices.has(duty)) return [];
-    return [atField(page, ['law', index, 'duty'], { rule: 'contact', field: `law ${index + 1}, duty`, found: `"${duty}", which is no public office in club.yaml`, write: offices.size > 0 ? `one of: ${[...offices].join(', ')}` : 'a duty whose contact has "public-office: true"' })];
-  }));
+  return club.of.bulletins.flatMap((page) =>
+    (page.data.law ?? []).flatMap(({ duty }, index) => {
+      if (!known.has(duty) || offices.has(duty)) return [];
+      return [
+        atField(page, ['law', index, 'duty'], {
+          rule: 'contact',
+          field: `law ${index + 1}, duty`,
+          found: `"${duty}", which is no public office in club.yaml`,
+          write: offices.size > 0 ? `one of: ${[...offices].join(', ')}` : 'a duty whose contact has "public-office: true"',
+        }),
+      ];
+    }),
+  );
 }

@@ -8,6 +8,16 @@ export function contestedFaults(club: Sound): Fault[] {
     const { rows, follows, because } = entry.data;
     const others = new Set(rows.map(({ id }) => id).filter((id) => id !== follows));
     if (others.size === 0 || because !== undefined) return [];
-    return [atField(entry, ['follows'], { rule: 'figure', field: 'because', found: `"${follows}" followed, and no reason why rather than ${[...others].slice(0, 2).map((id) => `"${id}"`).join(' or ')}`, write: 'a line "because:" with the reason, which members see' })];
+    return [
+      atField(entry, ['follows'], {
+        rule: 'figure',
+        field: 'because',
+        found: `"${follows}" followed, and no reason why rather than ${[...others]
+          .slice(0, 2)
+          .map((id) => `"${id}"`)
+          .join(' or ')}`,
+        write: 'a line "because:" with the reason, which members see',
+      }),
+    ];
   });
 }

@@ -23,16 +23,34 @@ const takenForNumber = (value: unknown, issue: z.core.$ZodIssue): boolean =>
  * The line with plain signs where look-alikes of a word processor stand: curly quotes, long dashes, wide letters, a mark that
  * nobody sees. `fits` says whether a value would do.
  */
-export function plainSigns(entry: Entry, at: { line: number; column: number }, value: unknown, fits: (value: unknown) => boolean): string | undefined {
+export function plainSigns(
+  entry: Entry,
+  at: { line: number; column: number },
+  value: unknown,
+  fits: (value: unknown) => boolean,
+): string | undefined {
   if (typeof value !== 'string') return undefined;
-  const plain = value.normalize('NFKC').replace(/[‐‑‒–—−]/g, '-').replace(/["“”„‟«»]|^['‘’‚‛]|['‘’‚‛]$|\p{Cf}/gu, '').trim();
+  const plain = value
+    .normalize('NFKC')
+    .replace(/[‐‑‒–—−]/g, '-')
+    .replace(/["“”„‟«»]|^['‘’‚‛]|['‘’‚‛]$|\p{Cf}/gu, '')
+    .trim();
   const line = lineAt(entry, at.line);
   if (plain === value || plain === '' || !line.slice(at.column - 1).startsWith(value)) return undefined;
   const read = /^(?:true|false)$/.test(plain) ? plain === 'true' : /^-?\d+(?:\.\d+)?$/.test(plain) ? Number(plain) : plain;
   return fits(read) || fits(plain) ? line.slice(0, at.column - 1) + plain + line.slice(at.column - 1 + value.length) : undefined;
 }
 
-const BOOLEANS: Record<string, string> = { yes: 'true', on: 'true', y: 'true', true: 'true', no: 'false', off: 'false', n: 'false', false: 'false' };
+const BOOLEANS: Record<string, string> = {
+  yes: 'true',
+  on: 'true',
+  y: 'true',
+  true: 'true',
+  no: 'false',
+  off: 'false',
+  n: 'false',
+  false: 'false',
+};
 
 /** The line with a number in quotes where words are asked, or with true or false for yes or no. */
 export function requoted(entry: Entry, at: { line: number; column: number }, value: unknown, issue: z.core.$ZodIssue): string | undefined {
@@ -41,7 +59,8 @@ export function requoted(entry: Entry, at: { line: number; column: number }, val
   const typed = line.slice(at.column - 1).trimEnd();
   const isBoolean = issue.expected === 'boolean' && BOOLEANS[String(value).toLowerCase()];
   if (isBoolean) return line.slice(0, at.column - 1) + isBoolean;
-  if (takenForNumber(value, issue)) return /^(?:a|the) (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
+  if (takenForNumber(value, issue))
+    return /^(?:a|the) (?:time|day)\b/.test(issue.message) ? undefined : `${line.slice(0, at.column - 1)}"${typed}"`;
   const plain = /^["']?(-?\d+(?:\.\d+)?)["']?$/.exec(typed)?.[1];
   return issue.expected === 'number' && plain !== undefined ? line.slice(0, at.column - 1) + plain : undefined;
 }

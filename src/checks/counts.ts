@@ -7,8 +7,17 @@ import { atField } from './place.ts';
 export function countFaults(club: Sound): Fault[] {
   const ids = club.club?.data.districts.map(({ id }) => id);
   if (!ids) return [];
-  return club.of.counts.flatMap((entry) => entry.data.rows.flatMap(({ district }, index) => {
-    if (ids.includes(district)) return [];
-    return [atField(entry, ['rows', index, 'district'], { rule: 'count', field: `rows ${index + 1}, district`, found: `"${district}", which is not among the districts of club.yaml`, write: `"${nearest(district, ids) ?? ids.join('", "')}"` })];
-  }));
+  return club.of.counts.flatMap((entry) =>
+    entry.data.rows.flatMap(({ district }, index) => {
+      if (ids.includes(district)) return [];
+      return [
+        atField(entry, ['rows', index, 'district'], {
+          rule: 'count',
+          field: `rows ${index + 1}, district`,
+          found: `"${district}", which is not among the districts of club.yaml`,
+          write: `"${nearest(district, ids) ?? ids.join('", "')}"`,
+        }),
+      ];
+    }),
+  );
 }

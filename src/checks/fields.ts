@@ -23,9 +23,21 @@ import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearest } from './nearest.ts';
 
 type Of = {
-  checklists: Checklist; bulletins: Bulletin; articles: Article; meetings: Meeting; reading: Reading; treatments: Treatment;
-  forage: Forage; words: Word; figures: Figure; sources: Source; cautions: Caution; signs: Sign;
-  notices: Notice; counts: Counts; drawings: Drawing;
+  checklists: Checklist;
+  bulletins: Bulletin;
+  articles: Article;
+  meetings: Meeting;
+  reading: Reading;
+  treatments: Treatment;
+  forage: Forage;
+  words: Word;
+  figures: Figure;
+  sources: Source;
+  cautions: Caution;
+  signs: Sign;
+  notices: Notice;
+  counts: Counts;
+  drawings: Drawing;
 };
 
 /** An entry whose fields have the right shape. */
@@ -54,11 +66,16 @@ function judged(entry: Entry): Judged {
 
 export function fieldFaults(folder: Folder): Fault[] {
   const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
-  return all.filter((entry) => entry.fields.value !== undefined).flatMap((entry) => {
-    const issues = judged(entry)?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
-    const misspelt = new Set(issues.flatMap((issue) => meantBy(entry, issue)));
-    return issues.filter(({ path }) => valueAt(entry.fields.value, path) !== undefined || !misspelt.has(String(path))).flatMap((issue) => faultsOf(entry, issue));
-  });
+  return all
+    .filter((entry) => entry.fields.value !== undefined)
+    .flatMap((entry) => {
+      const issues =
+        judged(entry)?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
+      const misspelt = new Set(issues.flatMap((issue) => meantBy(entry, issue)));
+      return issues
+        .filter(({ path }) => valueAt(entry.fields.value, path) !== undefined || !misspelt.has(String(path)))
+        .flatMap((issue) => faultsOf(entry, issue));
+    });
 }
 
 export function sound(folder: Folder): Sound {
@@ -68,7 +85,9 @@ export function sound(folder: Folder): Sound {
     folder,
     club: folder.club ? (passed(folder.club) as SoundEntry<Club> | null) : null,
     of: each((name) => folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? [])) as Sound['of'],
-    ids: each((name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? []))) as Sound['ids'],
+    ids: each(
+      (name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? [])),
+    ) as Sound['ids'],
   };
 }
 
@@ -79,7 +98,9 @@ function passed(entry: Entry): SoundEntry | null {
 
 /** Fields that stand there under a misspelt name, and so are not missing as well. */
 const meantBy = (entry: Entry, issue: z.core.$ZodIssue): string[] =>
-  issue.code === 'unrecognized_keys' ? issue.keys.map((key) => String([...issue.path, nearest(key, namesAllowed(schemaOf(entry)!, issue.path))])) : [];
+  issue.code === 'unrecognized_keys'
+    ? issue.keys.map((key) => String([...issue.path, nearest(key, namesAllowed(schemaOf(entry)!, issue.path))]))
+    : [];
 
 function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
   const path = issue.path as PropertyKey[];
@@ -87,20 +108,35 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
     return issue.keys.map((key) => {
       const near = nearest(key, namesAllowed(schemaOf(entry)!, path));
       return {
-        path: entry.path, ...entry.fields.placeOfName([...path, key]), rule: 'unknown-field', field: fieldName([...path, key]),
-        found: `a field "${key}" that is not one of this page's`, write: near ? `"${near}"` : 'only the fields that the guide lists',
+        path: entry.path,
+        ...entry.fields.placeOfName([...path, key]),
+        rule: 'unknown-field',
+        field: fieldName([...path, key]),
+        found: `a field "${key}" that is not one of this page's`,
+        write: near ? `"${near}"` : 'only the fields that the guide lists',
       };
     });
   }
   const value = valueAt(entry.fields.value, path);
   const missing = value === undefined;
   const place = missing ? entry.fields.placeOfName(path.slice(0, -1)) : entry.fields.placeOf(path);
-  const corrected = missing ? undefined : (requoted(entry, place, value, issue) ?? plainSigns(entry, place, value, (plain) => (at(schemaOf(entry)!, path) as z.ZodType | undefined)?.safeParse(plain).success === true));
-  return [{
-    path: entry.path, ...place, rule: missing ? 'missing-field' : 'field', field: fieldName(path), found: quoted(value),
-    write: missing ? `a line "${String(path.at(-1))}:" with ${issue.message}` : (choiceMeant(value, issue) ?? issue.message + ending(value, issue, isOptional(entry, path))),
-    ...(corrected === undefined ? {} : { corrected }),
-  }];
+  const corrected = missing
+    ? undefined
+    : (requoted(entry, place, value, issue) ??
+      plainSigns(entry, place, value, (plain) => (at(schemaOf(entry)!, path) as z.ZodType | undefined)?.safeParse(plain).success === true));
+  return [
+    {
+      path: entry.path,
+      ...place,
+      rule: missing ? 'missing-field' : 'field',
+      field: fieldName(path),
+      found: quoted(value),
+      write: missing
+        ? `a line "${String(path.at(-1))}:" with ${issue.message}`
+        : (choiceMeant(value, issue) ?? issue.message + ending(value, issue, isOptional(entry, path))),
+      ...(corrected === undefined ? {} : { corrected }),
+    },
+  ];
 }
 
 /** `rows.2.value` as a person counts: `rows 3, value`. */
@@ -110,13 +146,17 @@ export function fieldName(path: readonly PropertyKey[]): string {
 }
 
 export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((held, key) => (typeof held === 'object' && held !== null ? (held as Record<PropertyKey, unknown>)[key] : undefined), value);
+  return path.reduce<unknown>(
+    (held, key) => (typeof held === 'object' && held !== null ? (held as Record<PropertyKey, unknown>)[key] : undefined),
+    value,
+  );
 }
 
 /** The field names a schema allows at a path. */
 const namesAllowed = (schema: z.ZodType, path: readonly PropertyKey[]): string[] => Object.keys(unwrap(at(schema, path)).shape ?? {});
 
-const isOptional = (entry: Entry, path: readonly PropertyKey[]): boolean => (at(schemaOf(entry)!, path) as { def?: { type: string } } | undefined)?.def?.type === 'optional';
+const isOptional = (entry: Entry, path: readonly PropertyKey[]): boolean =>
+  (at(schemaOf(entry)!, path) as { def?: { type: string } } | undefined)?.def?.type === 'optional';
 
 /** The schema of what stands at a path. */
 function at(schema: z.ZodType, path: readonly PropertyKey[]): unknown {

@@ -21,41 +21,101 @@ export function figureFaults(club: Sound): Fault[] {
 }
 
 const at = (entry: SoundEntry, index: number, field: string, said: Omit<Said, 'rule' | 'field'>): Fault =>
-  atField(entry, field ? ['rows', index, field] : ['rows', index], { rule: 'figure', field: `rows ${index + 1}${field ? `, ${field}` : ''}`, ...said });
+  atField(entry, field ? ['rows', index, field] : ['rows', index], {
+    rule: 'figure',
+    field: `rows ${index + 1}${field ? `, ${field}` : ''}`,
+    ...said,
+  });
 
 function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, index: number): Fault[] {
   const range = least !== undefined || most !== undefined;
-  if (value !== undefined && range) return [at(entry, index, least === undefined ? 'most' : 'least', { found: 'value and a range in one row', write: 'either "value:", or "least:" and "most:"' })];
+  if (value !== undefined && range)
+    return [
+      at(entry, index, least === undefined ? 'most' : 'least', {
+        found: 'value and a range in one row',
+        write: 'either "value:", or "least:" and "most:"',
+      }),
+    ];
   if (value !== undefined) return [];
   if (!range) return [at(entry, index, '', { found: 'a row without a number', write: '"value:", or "least:" and "most:"' })];
-  if (least === undefined || most === undefined) return [at(entry, index, least === undefined ? 'most' : 'least', { found: 'one end of a range', write: 'both "least:" and "most:", or "value:"' })];
-  return least < most ? [] : [at(entry, index, 'most', { found: `${most}, which is not above least, ${least}`, write: 'the smaller number at least, the larger at most' })];
+  if (least === undefined || most === undefined)
+    return [
+      at(entry, index, least === undefined ? 'most' : 'least', {
+        found: 'one end of a range',
+        write: 'both "least:" and "most:", or "value:"',
+      }),
+    ];
+  return least < most
+    ? []
+    : [
+        at(entry, index, 'most', {
+          found: `${most}, which is not above least, ${least}`,
+          write: 'the smaller number at least, the larger at most',
+        }),
+      ];
 }
 
 function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: number): Fault[] {
   return phases.flatMap((phase, place) =>
-    phases.indexOf(phase) === place ? [] : [atField(entry, ['rows', index, 'phases', place], { rule: 'figure', field: `rows ${index + 1}, phases`, found: `"${phase}" twice`, write: 'it once' })]);
+    phases.indexOf(phase) === place
+      ? []
+      : [
+          atField(entry, ['rows', index, 'phases', place], {
+            rule: 'figure',
+            field: `rows ${index + 1}, phases`,
+            found: `"${phase}" twice`,
+            write: 'it once',
+          }),
+        ],
+  );
 }
 
 function followsFaults(entry: SoundEntry<Figure>): Fault[] {
   const ids = new Set(entry.data.rows.map(({ id }) => id));
   if (ids.has(entry.data.follows)) return [];
   const near = nearest(entry.data.follows, ids);
-  return [atField(entry, ['follows'], { rule: 'figure', field: 'follows', found: `"${entry.data.follows}", which is not the id of a row`, write: near ? `"${near}"` : `one of: ${[...ids].join(', ')}` })];
+  return [
+    atField(entry, ['follows'], {
+      rule: 'figure',
+      field: 'follows',
+      found: `"${entry.data.follows}", which is not the id of a row`,
+      write: near ? `"${near}"` : `one of: ${[...ids].join(', ')}`,
+    }),
+  ];
 }
 
 /** Rows of one source stand oldest first; each ends the day before the next begins. */
 function periodFaults(entry: SoundEntry<Figure>): Fault[] {
   return entry.data.rows.flatMap((row, index): Fault[] => {
-    if (row.until !== undefined && row.until < row.from) return [at(entry, index, 'until', { found: `${row.until}, before from, ${row.from}`, write: 'a day from then on' })];
+    if (row.until !== undefined && row.until < row.from)
+      return [at(entry, index, 'until', { found: `${row.until}, before from, ${row.from}`, write: 'a day from then on' })];
     const next = entry.data.rows.findIndex((other, later) => later > index && other.id === row.id && meet(row, other));
     if (next < 0) return [];
     const { from } = entry.data.rows[next]!;
-    if (from <= row.from) return [at(entry, next, 'from', { found: `${from}, not after the row "${row.id}" above it, from ${row.from}`, write: 'the rows of one source oldest first, each from a later day' })];
+    if (from <= row.from)
+      return [
+        at(entry, next, 'from', {
+          found: `${from}, not after the row "${row.id}" above it, from ${row.from}`,
+          write: 'the rows of one source oldest first, each from a later day',
+        }),
+      ];
     const last = addDays(from as Day, -1);
     if (row.until === last) return [];
-    if (row.until === undefined) return [atFieldName(entry, ['rows', index, 'id'], { rule: 'figure', field: `rows ${index + 1}, until`, found: `no last day, while row ${next + 1} follows it from ${from}`, write: `"until: ${last}"` })];
-    return [at(entry, index, 'until', { found: `${row.until}, which ${row.until < last ? 'leaves days without a figure' : 'overlaps the next'}, as row ${next + 1} begins ${from}`, write: `"until: ${last}"` })];
+    if (row.until === undefined)
+      return [
+        atFieldName(entry, ['rows', index, 'id'], {
+          rule: 'figure',
+          field: `rows ${index + 1}, until`,
+          found: `no last day, while row ${next + 1} follows it from ${from}`,
+          write: `"until: ${last}"`,
+        }),
+      ];
+    return [
+      at(entry, index, 'until', {
+        found: `${row.until}, which ${row.until < last ? 'leaves days without a figure' : 'overlaps the next'}, as row ${next + 1} begins ${from}`,
+        write: `"until: ${last}"`,
+      }),
+    ];
   });
 }
 
@@ -68,10 +128,29 @@ type Seen = Map<string, { seen: string; kind: string }>;
 function memoryFaults(entry: SoundEntry, path: PropertyKey[], row: { source: string; certainty: string }, seen: Seen): Fault[] {
   const source = seen.get(row.source);
   if (!source) return [];
-  const field = [...path, 'certainty'].map((key) => (typeof key === 'number' ? key + 1 : key)).join(' ').replace(/ (?=certainty)/, ', ');
+  const field = [...path, 'certainty']
+    .map((key) => (typeof key === 'number' ? key + 1 : key))
+    .join(' ')
+    .replace(/ (?=certainty)/, ', ');
   const fromMemory = source.seen === 'memory';
   const fits = source.kind === 'habit' ? ['habit', 'memory'] : ['memory'];
-  if (fromMemory && !fits.includes(row.certainty)) return [atField(entry, [...path, 'certainty'], { rule: 'certainty', field, found: `"${row.certainty}" for the source "${row.source}", which was seen from memory only`, write: `"${fits[0]}"` })];
-  if (!fromMemory && row.certainty === 'memory') return [atField(entry, [...path, 'certainty'], { rule: 'certainty', field, found: `"memory" for the source "${row.source}", which was opened or quoted`, write: 'how sure the source is: settled, likely, contested or habit' })];
+  if (fromMemory && !fits.includes(row.certainty))
+    return [
+      atField(entry, [...path, 'certainty'], {
+        rule: 'certainty',
+        field,
+        found: `"${row.certainty}" for the source "${row.source}", which was seen from memory only`,
+        write: `"${fits[0]}"`,
+      }),
+    ];
+  if (!fromMemory && row.certainty === 'memory')
+    return [
+      atField(entry, [...path, 'certainty'], {
+        rule: 'certainty',
+        field,
+        found: `"memory" for the source "${row.source}", which was opened or quoted`,
+        write: 'how sure the source is: settled, likely, contested or habit',
+      }),
+    ];
   return [];
 }

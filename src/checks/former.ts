@@ -11,8 +11,11 @@ export function formerFaults(club: Sound): Fault[] {
     const former = (entry.fields.value as { formerly?: unknown } | null)?.formerly;
     return (Array.isArray(former) ? former : []).flatMap((address: unknown, index): Fault[] => {
       if (typeof address !== 'string') return [];
-      const at = (wrong: Pick<Fault, 'found' | 'write'>): Fault[] => [atField(entry, ['formerly', index], { rule: 'address', field: `formerly ${index + 1}`, ...wrong })];
-      if (!/^\/(?:[a-z0-9]+(?:[-.][a-z0-9]+)*\/)+$/.test(address)) return at({ found: `"${address}"`, write: 'an address with a slash at both ends, such as "/lists/package-day/"' });
+      const at = (wrong: Pick<Fault, 'found' | 'write'>): Fault[] => [
+        atField(entry, ['formerly', index], { rule: 'address', field: `formerly ${index + 1}`, ...wrong }),
+      ];
+      if (!/^\/(?:[a-z0-9]+(?:[-.][a-z0-9]+)*\/)+$/.test(address))
+        return at({ found: `"${address}"`, write: 'an address with a slash at both ends, such as "/lists/package-day/"' });
       if (known.has(address)) return at({ found: `"${address}", where a page is now`, write: 'an address that no page has' });
       const other = taken.get(address);
       if (other !== undefined) return at({ found: `"${address}", which ${other} has too`, write: 'it in one of the two' });

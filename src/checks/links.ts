@@ -13,13 +13,20 @@ type Wrong = Pick<Said, 'found' | 'write'>;
 export function linkFaults(club: Sound): Fault[] {
   const addresses = addressesOf(club);
   return [
-    ...club.folder.entries.filter(isPage).flatMap((page) => [...walk(page.tree)].flatMap((node): Fault[] => {
-      if (node.type === 'link') return fault(page, node, linkWrong(node, page, addresses));
-      if (isTag(node) && node.name === 'Example') return exampleFaults(page, node);
-      return [];
-    })),
+    ...club.folder.entries.filter(isPage).flatMap((page) =>
+      [...walk(page.tree)].flatMap((node): Fault[] => {
+        if (node.type === 'link') return fault(page, node, linkWrong(node, page, addresses));
+        if (isTag(node) && node.name === 'Example') return exampleFaults(page, node);
+        return [];
+      }),
+    ),
     ...[...club.of.words, ...club.of.cautions].flatMap((entry) => {
-      const wrong = entry.data.more === undefined ? null : entry.data.more.startsWith('/') ? inside(entry.data.more, entry, addresses) : relative(entry.data.more, addresses);
+      const wrong =
+        entry.data.more === undefined
+          ? null
+          : entry.data.more.startsWith('/')
+            ? inside(entry.data.more, entry, addresses)
+            : relative(entry.data.more, addresses);
       return wrong ? [atField(entry, ['more'], { rule: 'link', field: 'more', ...wrong })] : [];
     }),
   ];
@@ -38,11 +45,14 @@ function linkWrong(node: Link, page: Page, addresses: Addresses): Wrong | null {
     const clean = url.replace(/[|<>"].*$/, '').replace(/^http:\/\/(?=www)/, 'https://');
     return { found: `the address ${clean} with ${quoted(/[|<>"]/.exec(url)![0])} glued to it`, write: `[words](${clean})` };
   }
-  if (!bare && node.children.length === 0) return { found: `a link without words to ${url || 'nowhere'}`, write: '[the words to press](the address)' };
+  if (!bare && node.children.length === 0)
+    return { found: `a link without words to ${url || 'nowhere'}`, write: '[the words to press](the address)' };
   if (url === '') return { found: 'a link without an address', write: 'an address such as /pests/varroa/ in the round brackets' };
-  if (/^(?:[a-z]:[\\/]|\\\\)/i.test(url)) return { found: `"${url}", a file on one computer`, write: 'an address that begins with / for this site or https:// for another' };
+  if (/^(?:[a-z]:[\\/]|\\\\)/i.test(url))
+    return { found: `"${url}", a file on one computer`, write: 'an address that begins with / for this site or https:// for another' };
   if (/\\/.test(url)) return { found: `"${url}" with back-slashes`, write: `"${url.replaceAll('\\', '/')}"` };
-  if (url.startsWith('//')) return { found: `"${url}" with two slashes at its start`, write: `"https:${url}" for another site, or one slash for this one` };
+  if (url.startsWith('//'))
+    return { found: `"${url}" with two slashes at its start`, write: `"https:${url}" for another site, or one slash for this one` };
   if (url.startsWith('#')) return onPage(url.slice(1), namesOn(page), 'this page');
   if (url.startsWith('/')) return inside(url, page, addresses);
   if (/^[a-z][a-z0-9+.-]*:/i.test(url)) return outside(url);
@@ -63,10 +73,16 @@ function outside(url: string): Wrong | null {
 function inside(url: string, from: Entry, { known, drafts }: Addresses): Wrong | null {
   const [, path, query, fragment] = /^([^?#]*)(\?[^#]*)?(?:#(.*))?$/s.exec(url)!;
   const address = plain(path!);
-  if (query !== undefined && address !== '/search/') return { found: `"${url}" with a question mark`, write: 'the address without it; values of a calculator go behind #' };
-  if (drafts.has(address) && !isDraft(from)) return { found: `"${address}", a draft, which readers cannot open`, write: 'a page that is not a draft, or take "draft: true" out of that one' };
+  if (query !== undefined && address !== '/search/')
+    return { found: `"${url}" with a question mark`, write: 'the address without it; values of a calculator go behind #' };
+  if (drafts.has(address) && !isDraft(from))
+    return {
+      found: `"${address}", a draft, which readers cannot open`,
+      write: 'a page that is not a draft, or take "draft: true" out of that one',
+    };
   if (!known.has(address)) {
-    if (known.has(`${address}/`)) return { found: `"${url}" without the last slash`, write: `"${address}/${fragment === undefined ? '' : `#${fragment}`}"` };
+    if (known.has(`${address}/`))
+      return { found: `"${url}" without the last slash`, write: `"${address}/${fragment === undefined ? '' : `#${fragment}`}"` };
     return { found: `"${url}", which is no page of this almanac`, write: near(address, known) };
   }
   if (fragment === undefined || fragment === '') return null;
@@ -79,19 +95,34 @@ function onPage(fragment: string, names: Set<string>, where: string): Wrong | nu
   const name = plain(fragment);
   if (names.has(name)) return null;
   const meant = nearest(name, names);
-  return { found: `"#${fragment}", which is not on ${where}`, write: meant ? `"#${meant}"` : 'the name of one of its headings, or no # at all' };
+  return {
+    found: `"#${fragment}", which is not on ${where}`,
+    write: meant ? `"#${meant}"` : 'the name of one of its headings, or no # at all',
+  };
 }
 
 /** `varroa.mdx`, `../pests/varroa`: where it may be meant to lead. */
 function relative(url: string, { known }: Addresses): Wrong {
-  const name = plain(url).replace(/[?#].*$/, '').replace(/\.(?:mdx?|html?|yaml)$/i, '').replace(/\/+$/, '').split('/').at(-1)!;
+  const name = plain(url)
+    .replace(/[?#].*$/, '')
+    .replace(/\.(?:mdx?|html?|yaml)$/i, '')
+    .replace(/\/+$/, '')
+    .split('/')
+    .at(-1)!;
   const same = [...known.keys()].filter((address) => address.endsWith(`/${name}/`));
   const host = /^[\w-]+(?:\.[\w-]+)+(?:\/|$)/.test(url) && !/\.(?:mdx?|html?|yaml)$/i.test(url);
-  return { found: `"${url}", which does not begin with a slash`, write: same[0] && name ? `"${same[0]}"` : host ? `"https://${url}"` : 'the whole address from the first slash, such as /pests/varroa/' };
+  return {
+    found: `"${url}", which does not begin with a slash`,
+    write: same[0] && name ? `"${same[0]}"` : host ? `"https://${url}"` : 'the whole address from the first slash, such as /pests/varroa/',
+  };
 }
 
 function near(address: string, known: Map<string, unknown>): string {
-  const lower = address.toLowerCase().replace(/\/*$/, '/').replace(/\.(?:mdx?|html?)\/$/, '/').replace(/\/index\/$/, '/');
+  const lower = address
+    .toLowerCase()
+    .replace(/\/*$/, '/')
+    .replace(/\.(?:mdx?|html?)\/$/, '/')
+    .replace(/\/index\/$/, '/');
   if (known.has(lower)) return `"${lower}"`;
   const last = lower.split('/').at(-2)!;
   const same = [...known.keys()].find((each) => last !== '' && each.endsWith(`/${last}/`));
@@ -102,16 +133,33 @@ function near(address: string, known: Map<string, unknown>): string {
 /** `name=value&name=value`, as the calculators write it. */
 const VALUES = /^[a-z][a-z0-9-]*=[^&=\s]*(?:&[a-z][a-z0-9-]*=[^&=\s]*)*$/;
 const valuesWrong = (fragment: string): Wrong | null =>
-  VALUES.test(fragment) ? null : { found: `"#${fragment}"`, write: 'values as name=value, joined by &, such as "#sugar-parts=2&water-parts=1"' };
+  VALUES.test(fragment)
+    ? null
+    : { found: `"#${fragment}"`, write: 'values as name=value, joined by &, such as "#sugar-parts=2&water-parts=1"' };
 
 function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Fault[] {
   const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
   const faults: Fault[] = [];
   if (tool !== undefined && !(CALCULATORS as readonly string[]).includes(tool)) {
     const meant = nearest(tool, CALCULATORS);
-    faults.push(atNode(page, tag, { rule: 'reference', field: 'Example, tool', found: `"${tool}", which is no calculator`, write: meant ? `"${meant}"` : `one of: ${CALCULATORS.join(', ')}` }));
+    faults.push(
+      atNode(page, tag, {
+        rule: 'reference',
+        field: 'Example, tool',
+        found: `"${tool}", which is no calculator`,
+        write: meant ? `"${meant}"` : `one of: ${CALCULATORS.join(', ')}`,
+      }),
+    );
   }
-  if (values !== undefined && !VALUES.test(values)) faults.push(atNode(page, tag, { rule: 'link', field: 'Example, with', found: `"${values}"`, write: 'values as name=value, joined by &, such as "sugar-parts=2&water-parts=1"' }));
+  if (values !== undefined && !VALUES.test(values))
+    faults.push(
+      atNode(page, tag, {
+        rule: 'link',
+        field: 'Example, with',
+        found: `"${values}"`,
+        write: 'values as name=value, joined by &, such as "sugar-parts=2&water-parts=1"',
+      }),
+    );
   return faults;
 }
 

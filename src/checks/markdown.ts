@@ -9,7 +9,11 @@ import type { Sound } from './fields.ts';
 import { atNode, atWords, isPage, lineAt, placeOf, sourceOf, type Page } from './place.ts';
 
 export function markdownFaults(club: Sound): Fault[] {
-  return club.folder.entries.filter(isPage).flatMap((page) => [...walk(page.tree)].flatMap((node) => [...textFaults(page, node), ...blockFaults(page, node), ...digitFaults(page, node)]));
+  return club.folder.entries
+    .filter(isPage)
+    .flatMap((page) =>
+      [...walk(page.tree)].flatMap((node) => [...textFaults(page, node), ...blockFaults(page, node), ...digitFaults(page, node)]),
+    );
 }
 
 /** What is left in the words as text, and what to write where it was meant to be more. */
@@ -27,7 +31,11 @@ const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
   [/\]\(/, 'a link whose address has a space or a bracket that is not closed', '[words](address) with an address without spaces'],
   [/^\+\+\+$/m, '"+++" on a line of its own', 'nothing, or --- for a line across the page'],
   [/^:::/m, '":::" at the start of a line', 'a paragraph'],
-  [/^\|.*\|[ \t]*$/m, 'a line of a table that has no head', 'a line of names, a line | --- | --- |, then the rows, with an empty line before them'],
+  [
+    /^\|.*\|[ \t]*$/m,
+    'a line of a table that has no head',
+    'a line of names, a line | --- | --- |, then the rows, with an empty line before them',
+  ],
   [/^(?:-|\*)\[[ xX]?\]/m, 'a box without a space before it', '"- [ ] " and the step'],
 ];
 
@@ -41,27 +49,55 @@ function textFaults(page: Page, node: Nodes): Fault[] {
 }
 
 function blockFaults(page: Page, node: Nodes): Fault[] {
-  const at = (found: string, write: string, corrected?: string): Fault[] => [atNode(page, node, { rule: 'markdown', field: 'the words', found, write, corrected })];
+  const at = (found: string, write: string, corrected?: string): Fault[] => [
+    atNode(page, node, { rule: 'markdown', field: 'the words', found, write, corrected }),
+  ];
   const line = lineAt(page, placeOf(page, node).line).trim();
   switch (node.type) {
     case 'footnoteReference':
       return at('a footnote', 'a file under "sources:", or the note in brackets in its sentence');
     case 'definition':
-      return at(`the address of a link apart from its words, ${quoted(node.label ?? node.identifier)}`, `[words](${node.url}) in the sentence`);
+      return at(
+        `the address of a link apart from its words, ${quoted(node.label ?? node.identifier)}`,
+        `[words](${node.url}) in the sentence`,
+      );
     case 'break':
-      return sourceOf(page, node).startsWith('\\') ? at('a back-slash at the end of a line, which would be swallowed', '\\\\ for a back-slash that is to be seen') : [];
+      return sourceOf(page, node).startsWith('\\')
+        ? at('a back-slash at the end of a line, which would be swallowed', '\\\\ for a back-slash that is to be seen')
+        : [];
     case 'list':
-      return node.ordered && (node.start ?? 1) > 99 ? at(`"${node.start}." at the start of a line, which would begin a numbered list`, 'another word first, or \\ before the point', line.replace(/^(\d+)([.)])/, '$1\\$2')) : [];
+      return node.ordered && (node.start ?? 1) > 99
+        ? at(
+            `"${node.start}." at the start of a line, which would begin a numbered list`,
+            'another word first, or \\ before the point',
+            line.replace(/^(\d+)([.)])/, '$1\\$2'),
+          )
+        : [];
     case 'listItem': {
-      if (/^\+ +\d/.test(line)) return at('"+" at the start of a line, which would be a line of a list', '"plus" and the number, or "- " for a list');
+      if (/^\+ +\d/.test(line))
+        return at('"+" at the start of a line, which would be a line of a list', '"plus" and the number, or "- " for a list');
       const first = /^\[[xX ]?\]/.exec(plainText(node));
       if (!first || node.checked === true || node.checked === false) return [];
-      return plainText(node).trim() === first[0] ? at('a box without words', '"- [ ] " and the step, verb first') : at(`${quoted(first[0])} at the start of a line of a list`, '"- [ ] " with one space inside and one after', line.replace(/\[[xX ]?\] */, '[ ] '));
+      return plainText(node).trim() === first[0]
+        ? at('a box without words', '"- [ ] " and the step, verb first')
+        : at(
+            `${quoted(first[0])} at the start of a line of a list`,
+            '"- [ ] " with one space inside and one after',
+            line.replace(/\[[xX ]?\] */, '[ ] '),
+          );
     }
     case 'blockquote':
-      return /^[\d=≥≤.,]/.test(plainText(node)) ? at('a number after ">" at the start of a line, which would be read as a quotation', '"over" or "more than" and the number', line.replace(/^> */, 'over ')) : [];
+      return /^[\d=≥≤.,]/.test(plainText(node))
+        ? at(
+            'a number after ">" at the start of a line, which would be read as a quotation',
+            '"over" or "more than" and the number',
+            line.replace(/^> */, 'over '),
+          )
+        : [];
     case 'code':
-      return /^(?:`{3,}|~{3,})/.test(sourceOf(page, node)) && !/\n[ >]*(?:`{3,}|~{3,})\s*$/.test(sourceOf(page, node)) ? at('``` that is not closed', 'another ``` below the lines it holds') : [];
+      return /^(?:`{3,}|~{3,})/.test(sourceOf(page, node)) && !/\n[ >]*(?:`{3,}|~{3,})\s*$/.test(sourceOf(page, node))
+        ? at('``` that is not closed', 'another ``` below the lines it holds')
+        : [];
     case 'table':
       return node.children.slice(1).flatMap((row) => lostCells(page, row, node.children[0]!.children.length));
     default:
@@ -71,9 +107,22 @@ function blockFaults(page: Page, node: Nodes): Fault[] {
 
 /** Cells beyond those of the head are not shown. */
 function lostCells(page: Page, row: TableRow, columns: number): Fault[] {
-  const cells = sourceOf(page, row).trim().replace(/`[^`]*`/g, '').replace(/\\\|/g, '').replace(/^\|/, '').replace(/\|$/, '').split('|').length;
+  const cells = sourceOf(page, row)
+    .trim()
+    .replace(/`[^`]*`/g, '')
+    .replace(/\\\|/g, '')
+    .replace(/^\|/, '')
+    .replace(/\|$/, '')
+    .split('|').length;
   if (cells <= columns) return [];
-  return [atNode(page, row, { rule: 'markdown', field: 'a table', found: `a row of ${cells} cells under a head of ${columns}`, write: `${columns} cells, with \\| for a line inside a cell` })];
+  return [
+    atNode(page, row, {
+      rule: 'markdown',
+      field: 'a table',
+      found: `a row of ${cells} cells under a head of ${columns}`,
+      write: `${columns} cells, with \\| for a line inside a cell`,
+    }),
+  ];
 }
 
 /** `5*3*2` would read "532" with a leaning 3. */
@@ -82,7 +131,18 @@ function digitFaults(page: Page, parent: Nodes): Fault[] {
   return (parent.children as Nodes[]).flatMap((node, index, all): Fault[] => {
     if (node.type !== 'emphasis' && node.type !== 'strong') return [];
     const [before, after] = [all[index - 1], all[index + 1]];
-    const touches = (before?.type === 'text' && /\d$/.test(before.value) && /^\d/.test(plainText(node))) || (after?.type === 'text' && /^\d/.test(after.value) && /\d$/.test(plainText(node)));
-    return touches ? [atNode(page, node as Emphasis | Strong, { rule: 'markdown', field: 'the words', found: `${quoted(sourceOf(page, node))} between digits, whose stars would be swallowed`, write: '× between the numbers' })] : [];
+    const touches =
+      (before?.type === 'text' && /\d$/.test(before.value) && /^\d/.test(plainText(node))) ||
+      (after?.type === 'text' && /^\d/.test(after.value) && /\d$/.test(plainText(node)));
+    return touches
+      ? [
+          atNode(page, node as Emphasis | Strong, {
+            rule: 'markdown',
+            field: 'the words',
+            found: `${quoted(sourceOf(page, node))} between digits, whose stars would be swallowed`,
+            write: '× between the numbers',
+          }),
+        ]
+      : [];
   });
 }

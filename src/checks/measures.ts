@@ -31,7 +31,9 @@ const KINDS: readonly [Measure['kind'], RegExp][] = [
 
 /** In the order of the sentence; a number counts once. */
 export function measuresIn(text: string): Measure[] {
-  const found = KINDS.flatMap(([kind, pattern]) => [...text.matchAll(pattern)].map((match): Measure => ({ kind, words: match[0].trim(), index: match.index })));
+  const found = KINDS.flatMap(([kind, pattern]) =>
+    [...text.matchAll(pattern)].map((match): Measure => ({ kind, words: match[0].trim(), index: match.index })),
+  );
   const ordered = found.sort((a, b) => a.index - b.index || b.words.length - a.words.length);
   return ordered.filter(({ index }, place) => ordered.slice(0, place).every((other) => index >= other.index + other.words.length));
 }

@@ -8,26 +8,41 @@ import { atField, type Said } from './place.ts';
 
 export function meetingFaults(club: Sound): Fault[] {
   const districts = club.club?.data.districts.map(({ id }) => id);
-  return club.of.meetings.flatMap((entry) => [...dayFaults(entry), ...hourFaults(entry), ...(districts ? districtFaults(entry, districts) : [])]);
+  return club.of.meetings.flatMap((entry) => [
+    ...dayFaults(entry),
+    ...hourFaults(entry),
+    ...(districts ? districtFaults(entry, districts) : []),
+  ]);
 }
 
-const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Said, 'rule' | 'field'>): Fault => atField(entry, [field], { rule: 'meeting', field, ...said });
+const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Said, 'rule' | 'field'>): Fault =>
+  atField(entry, [field], { rule: 'meeting', field, ...said });
 
 function dayFaults(entry: SoundEntry<Meeting>): Fault[] {
   const { day, weekday: typed, 'last-day': last } = entry.data;
   const faults: Fault[] = [];
   const truth = weekday(day as Day);
-  if (typed && typed !== truth) faults.push(at(entry, 'weekday', { found: `${typed}, but ${day} is a ${truth}`, write: `${truth}, or the day that is meant` }));
-  if (last !== undefined && last <= day) faults.push(at(entry, 'last-day', { found: `${last}, which is not after day, ${day}`, write: 'a later day, or leave the line out' }));
+  if (typed && typed !== truth)
+    faults.push(at(entry, 'weekday', { found: `${typed}, but ${day} is a ${truth}`, write: `${truth}, or the day that is meant` }));
+  if (last !== undefined && last <= day)
+    faults.push(at(entry, 'last-day', { found: `${last}, which is not after day, ${day}`, write: 'a later day, or leave the line out' }));
   return faults;
 }
 
 function hourFaults(entry: SoundEntry<Meeting>): Fault[] {
   const { start, finish, 'last-day': last } = entry.data;
-  if (start !== undefined && finish === undefined) return [at(entry, 'start', { found: `${start} without a finish`, write: 'a line "finish:" as well, or leave both out for a whole day' })];
-  if (finish !== undefined && start === undefined) return [at(entry, 'finish', { found: `${finish} without a start`, write: 'a line "start:" as well, or leave both out for a whole day' })];
+  if (start !== undefined && finish === undefined)
+    return [
+      at(entry, 'start', { found: `${start} without a finish`, write: 'a line "finish:" as well, or leave both out for a whole day' }),
+    ];
+  if (finish !== undefined && start === undefined)
+    return [
+      at(entry, 'finish', { found: `${finish} without a start`, write: 'a line "start:" as well, or leave both out for a whole day' }),
+    ];
   if (start !== undefined && finish !== undefined && last === undefined && finish <= start) {
-    return [at(entry, 'finish', { found: `${finish}, which is not after start, ${start}`, write: 'a later time of 24 hours, such as 20:30' })];
+    return [
+      at(entry, 'finish', { found: `${finish}, which is not after start, ${start}`, write: 'a later time of 24 hours, such as 20:30' }),
+    ];
   }
   return [];
 }
@@ -35,5 +50,10 @@ function hourFaults(entry: SoundEntry<Meeting>): Fault[] {
 function districtFaults(entry: SoundEntry<Meeting>, districts: string[]): Fault[] {
   const { district } = entry.data;
   if (district === undefined || districts.includes(district)) return [];
-  return [at(entry, 'district', { found: `"${district}", which is not among the districts of club.yaml`, write: `"${nearest(district, districts) ?? districts.join('", "')}"` })];
+  return [
+    at(entry, 'district', {
+      found: `"${district}", which is not among the districts of club.yaml`,
+      write: `"${nearest(district, districts) ?? districts.join('", "')}"`,
+    }),
+  ];
 }

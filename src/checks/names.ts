@@ -13,12 +13,22 @@ export function nameFaults(folder: Folder): Fault[] {
   return [...clubFaults(folder), ...missingFolders(folder), ...folder.files.flatMap(fileFaults), ...twins(folder.files)];
 }
 
-const fault = (path: string, rule: string, field: string, found: string, write: string): Fault => ({ path, line: 1, column: 1, rule, field, found, write });
+const fault = (path: string, rule: string, field: string, found: string, write: string): Fault => ({
+  path,
+  line: 1,
+  column: 1,
+  rule,
+  field,
+  found,
+  write,
+});
 
 function clubFaults(folder: Folder): Fault[] {
   if (folder.files.includes('club.yaml')) return [];
   const what = folder.files.length === 0 ? 'an empty folder' : 'no club.yaml';
-  return [fault('club.yaml', 'missing-file', 'the content folder', what, 'a file club.yaml with the club\'s name, place, districts and contacts')];
+  return [
+    fault('club.yaml', 'missing-file', 'the content folder', what, "a file club.yaml with the club's name, place, districts and contacts"),
+  ];
 }
 
 /** A folder that is not there was lost, unless the club says that it does without. */
@@ -27,11 +37,30 @@ function missingFolders(folder: Folder): Fault[] {
   const leaves = (folder.club.fields.value as { 'leaves-out'?: unknown } | undefined)?.['leaves-out'];
   const without: unknown[] = Array.isArray(leaves) ? leaves : [];
   const there = new Set(folder.files.filter((path) => /^[^/]+\/[^/]+\.(?:mdx|yaml|csv)$/.test(path)).map((path) => path.split('/')[0]!));
-  const missing = Object.entries(collections as Record<string, { mayLack?: true }>).flatMap(([name, { mayLack }]) => (mayLack ? [] : [name])).filter((name) => !there.has(name) && !without.includes(name));
+  const missing = Object.entries(collections as Record<string, { mayLack?: true }>)
+    .flatMap(([name, { mayLack }]) => (mayLack ? [] : [name]))
+    .filter((name) => !there.has(name) && !without.includes(name));
   const kept = without.flatMap((name, index) => (there.has(String(name)) ? [{ name, index }] : []));
   return [
-    ...missing.map((name) => fault(`${name}/`, 'missing-folder', 'the folder', 'no file in it', `pages in ${name}/, or "- ${name}" in the list "leaves-out:" of club.yaml`)),
-    ...kept.map(({ name, index }) => ({ ...fault('club.yaml', 'missing-folder', `leaves-out ${index + 1}`, `"${String(name)}", a folder that has files`, 'only folders that the club does without'), ...folder.club!.fields.placeOf(['leaves-out', index]) })),
+    ...missing.map((name) =>
+      fault(
+        `${name}/`,
+        'missing-folder',
+        'the folder',
+        'no file in it',
+        `pages in ${name}/, or "- ${name}" in the list "leaves-out:" of club.yaml`,
+      ),
+    ),
+    ...kept.map(({ name, index }) => ({
+      ...fault(
+        'club.yaml',
+        'missing-folder',
+        `leaves-out ${index + 1}`,
+        `"${String(name)}", a folder that has files`,
+        'only folders that the club does without',
+      ),
+      ...folder.club!.fields.placeOf(['leaves-out', index]),
+    })),
   ];
 }
 
@@ -39,31 +68,75 @@ function missingFolders(folder: Folder): Fault[] {
 export function fileFaults(path: string): Fault[] {
   const parts = path.split('/');
   if (path === 'club.yaml' || path === 'README.md') return [];
-  if (parts.length === 1) return [fault(path, 'file-place', 'the file', 'a file outside every folder', `it in one of the folders ${Object.keys(collections).join(', ')}`)];
+  if (parts.length === 1)
+    return [
+      fault(
+        path,
+        'file-place',
+        'the file',
+        'a file outside every folder',
+        `it in one of the folders ${Object.keys(collections).join(', ')}`,
+      ),
+    ];
   const kind = (collections as Record<string, { ending: string }>)[parts[0]!];
   if (!kind) {
     const near = nearest(parts[0]!, Object.keys(collections));
-    return [fault(path, 'folder-name', 'the folder', `"${parts[0]}", a folder the almanac does not know`, near ? `"${near}"` : `one of: ${Object.keys(collections).join(', ')}`)];
+    return [
+      fault(
+        path,
+        'folder-name',
+        'the folder',
+        `"${parts[0]}", a folder the almanac does not know`,
+        near ? `"${near}"` : `one of: ${Object.keys(collections).join(', ')}`,
+      ),
+    ];
   }
   if (isPictureName(path) || isUnreadName(path)) return pictureName(path, parts);
-  if (parts.length > 2) return [fault(path, 'file-place', 'the file', 'a page in a folder below the collection', `it straight in ${parts[0]}/`)];
+  if (parts.length > 2)
+    return [fault(path, 'file-place', 'the file', 'a page in a folder below the collection', `it straight in ${parts[0]}/`)];
   const dot = parts[1]!.lastIndexOf('.');
   const [name, ending] = [parts[1]!.slice(0, dot), parts[1]!.slice(dot)];
-  if (ending !== kind.ending) return [fault(path, 'file-ending', 'the file\'s name', `the ending "${ending}"`, `"${kind.ending}", as all files in ${parts[0]}/ have`)];
-  if (RESERVED.test(name)) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which means something else to hosts and some computers`, 'a longer name')];
-  if (name.length > 60) return [fault(path, 'file-name', 'the file\'s name', `a name of ${name.length} letters`, 'at most 60')];
-  if (!PLAIN.test(name)) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which hosts and addresses cannot carry safely`, `"${plainName(name)}${ending}"`)];
+  if (ending !== kind.ending)
+    return [fault(path, 'file-ending', "the file's name", `the ending "${ending}"`, `"${kind.ending}", as all files in ${parts[0]}/ have`)];
+  if (RESERVED.test(name))
+    return [
+      fault(path, 'file-name', "the file's name", `"${name}", which means something else to hosts and some computers`, 'a longer name'),
+    ];
+  if (name.length > 60) return [fault(path, 'file-name', "the file's name", `a name of ${name.length} letters`, 'at most 60')];
+  if (!PLAIN.test(name))
+    return [
+      fault(
+        path,
+        'file-name',
+        "the file's name",
+        `"${name}", which hosts and addresses cannot carry safely`,
+        `"${plainName(name)}${ending}"`,
+      ),
+    ];
   return [];
 }
 
 /** A picture may be called as phones and scanners call it, since it is published under another name; but every computer must be able to hold the file. */
 function pictureName(path: string, parts: readonly string[]): Fault[] {
-  if (parts.length > 2) return [fault(path, 'file-place', 'the file', 'a picture in a folder below the collection', `it straight in ${parts[0]}/, beside its page`)];
+  if (parts.length > 2)
+    return [
+      fault(path, 'file-place', 'the file', 'a picture in a folder below the collection', `it straight in ${parts[0]}/, beside its page`),
+    ];
   const name = parts[1]!;
   const dot = name.lastIndexOf('.');
-  if (RESERVED.test(name.slice(0, dot).toLowerCase()) && !name.startsWith('index.')) return [fault(path, 'file-name', 'the file\'s name', `"${name}", which means something else to some computers`, 'a longer name')];
-  if (name.length <= 120 && !/[<>:"|?*\\()[\]\u0000-\u001F\u007F]|^ | \./.test(name.replace(/\((?=[^()]*\))|(?<=\([^()]*)\)/g, ''))) return [];
-  return [fault(path, 'file-name', 'the file\'s name', `"${name}", which some computers or a page cannot carry safely`, `"${plainName(name.slice(0, dot)).slice(0, 60)}${name.slice(dot)}"`)];
+  if (RESERVED.test(name.slice(0, dot).toLowerCase()) && !name.startsWith('index.'))
+    return [fault(path, 'file-name', "the file's name", `"${name}", which means something else to some computers`, 'a longer name')];
+  if (name.length <= 120 && !/[<>:"|?*\\()[\]\u0000-\u001F\u007F]|^ | \./.test(name.replace(/\((?=[^()]*\))|(?<=\([^()]*)\)/g, '')))
+    return [];
+  return [
+    fault(
+      path,
+      'file-name',
+      "the file's name",
+      `"${name}", which some computers or a page cannot carry safely`,
+      `"${plainName(name.slice(0, dot)).slice(0, 60)}${name.slice(dot)}"`,
+    ),
+  ];
 }
 
 /** Alike for two names that a host or a disk may take for one. */
@@ -75,9 +148,24 @@ function twins(files: string[]): Fault[] {
     const key = sameName(path);
     const other = seen.get(key);
     seen.set(key, path);
-    return other ? [fault(path, 'same-name', 'the file\'s name', `a name that differs from "${other}" only in letter case, spaces or signs`, 'a name of its own')] : [];
+    return other
+      ? [
+          fault(
+            path,
+            'same-name',
+            "the file's name",
+            `a name that differs from "${other}" only in letter case, spaces or signs`,
+            'a name of its own',
+          ),
+        ]
+      : [];
   });
 }
 
 const plainName = (name: string): string =>
-  name.normalize('NFD').replace(/[\u0300-\u036f]/g, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'a-name';
+  name
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '') || 'a-name';

@@ -13,14 +13,29 @@ const MOST_DAYS = 184;
 export function noticeFaults(club: Sound): Fault[] {
   if (club.of.notices.length === 0) return [];
   const { known } = addressesOf(club);
-  return club.of.notices.flatMap((entry) => [...dayFaults(entry), ...districtFaults(entry, club), ...entry.data.concerns.flatMap((address, index) => concernFaults(entry, address, index, known))]);
+  return club.of.notices.flatMap((entry) => [
+    ...dayFaults(entry),
+    ...districtFaults(entry, club),
+    ...entry.data.concerns.flatMap((address, index) => concernFaults(entry, address, index, known)),
+  ]);
 }
 
 function dayFaults(entry: SoundEntry<Notice>): Fault[] {
   const { from, until } = entry.data;
-  if (until < from) return [atField(entry, ['until'], { rule: 'notice', field: 'until', found: `${until}, before from, ${from}`, write: 'a day from then on' })];
+  if (until < from)
+    return [
+      atField(entry, ['until'], { rule: 'notice', field: 'until', found: `${until}, before from, ${from}`, write: 'a day from then on' }),
+    ];
   const last = addDays(from as Day, MOST_DAYS);
-  if (until > last) return [atField(entry, ['until'], { rule: 'notice', field: 'until', found: `${until}, more than half a year after from, ${from}`, write: `a day up to ${last}, or a page of its own` })];
+  if (until > last)
+    return [
+      atField(entry, ['until'], {
+        rule: 'notice',
+        field: 'until',
+        found: `${until}, more than half a year after from, ${from}`,
+        write: `a day up to ${last}, or a page of its own`,
+      }),
+    ];
   return [];
 }
 
@@ -28,11 +43,25 @@ function districtFaults(entry: SoundEntry<Notice>, club: Sound): Fault[] {
   const { district } = entry.data;
   const ids = club.club?.data.districts.map(({ id }) => id) ?? [];
   if (district === undefined || !club.club || ids.includes(district)) return [];
-  return [atField(entry, ['district'], { rule: 'notice', field: 'district', found: `"${district}", which is not among the districts of club.yaml`, write: `"${nearest(district, ids) ?? ids.join('", "')}"` })];
+  return [
+    atField(entry, ['district'], {
+      rule: 'notice',
+      field: 'district',
+      found: `"${district}", which is not among the districts of club.yaml`,
+      write: `"${nearest(district, ids) ?? ids.join('", "')}"`,
+    }),
+  ];
 }
 
 function concernFaults(entry: SoundEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Fault[] {
   if (address === EVERY_PAGE || known.has(address)) return [];
   const meant = nearest(address, [...known.keys(), EVERY_PAGE]);
-  return [atField(entry, ['concerns', index], { rule: 'notice', field: `concerns ${index + 1}`, found: `"${address}", which is no page of this almanac`, write: meant ? `"${meant}"` : 'an address such as /pests/varroa/, or "every page"' })];
+  return [
+    atField(entry, ['concerns', index], {
+      rule: 'notice',
+      field: `concerns ${index + 1}`,
+      found: `"${address}", which is no page of this almanac`,
+      write: meant ? `"${meant}"` : 'an address such as /pests/varroa/, or "every page"',
+    }),
+  ];
 }

@@ -14,7 +14,16 @@ type Written = { entry: SoundEntry; path: PropertyKey[]; before: string; rule: s
 export function observedFaults(club: Sound): Fault[] {
   const entry = club.club;
   const hemisphere = entry?.data.hemisphere ?? 'north';
-  const ofClub = entry ? [{ path: ['observed'] as PropertyKey[], before: '', observed: entry.data.observed ?? [] }, ...entry.data.districts.map((district, index) => ({ path: ['districts', index, 'observed'], before: `districts ${index + 1}, `, observed: district.observed ?? [] }))] : [];
+  const ofClub = entry
+    ? [
+        { path: ['observed'] as PropertyKey[], before: '', observed: entry.data.observed ?? [] },
+        ...entry.data.districts.map((district, index) => ({
+          path: ['districts', index, 'observed'],
+          before: `districts ${index + 1}, `,
+          observed: district.observed ?? [],
+        })),
+      ]
+    : [];
   return [
     ...ofClub.flatMap(({ path, before, observed }) => yearsFaults({ entry: entry!, path, before, rule: 'observed' }, observed, hemisphere)),
     ...club.of.forage.flatMap((plant) => bloomNotes(plant, hemisphere)),
@@ -24,11 +33,13 @@ export function observedFaults(club: Sound): Fault[] {
 function yearsFaults(written: Written, observed: readonly ObservedYear[], hemisphere: Hemisphere): Fault[] {
   return [
     ...twinFaults(written, observed),
-    ...observed.flatMap((year, index) => anchorRules.flatMap((rule) => {
-      const day = year[rule.id];
-      const said = day === undefined ? null : outOfYear(day, year.year, hemisphere) ?? outOfOrder(day, rule, year);
-      return said ? [at(written, index, rule.id, said.found, said.write)] : [];
-    })),
+    ...observed.flatMap((year, index) =>
+      anchorRules.flatMap((rule) => {
+        const day = year[rule.id];
+        const said = day === undefined ? null : (outOfYear(day, year.year, hemisphere) ?? outOfOrder(day, rule, year));
+        return said ? [at(written, index, rule.id, said.found, said.write)] : [];
+      }),
+    ),
   ];
 }
 
@@ -36,22 +47,32 @@ const at = ({ entry, path, before, rule }: Written, index: number, field: string
   atField(entry, [...path, index, field], { rule, field: `${before}observed ${index + 1}, ${field}`, found, write });
 
 function twinFaults(written: Written, observed: readonly { year: number }[]): Fault[] {
-  return observed.flatMap(({ year }, index) => (observed.findIndex((other) => other.year === year) === index ? [] : [at(written, index, 'year', `${year} again`, 'each year once')]));
+  return observed.flatMap(({ year }, index) =>
+    observed.findIndex((other) => other.year === year) === index ? [] : [at(written, index, 'year', `${year} again`, 'each year once')],
+  );
 }
 
 /** A hive's year runs from winter to winter: in the south from the middle of the named year into the next; a last cluster may come a month later. */
 function outOfYear(day: string, year: number, hemisphere: Hemisphere): { found: string; write: string } | null {
   const [first, last] = hemisphere === 'north' ? [`${year}-01-01`, `${year + 1}-01-31`] : [`${year}-06-01`, `${year + 1}-07-31`];
-  return day >= first! && day <= last! ? null : { found: `${day} under year ${year}`, write: `a day from ${first} to ${last}, or another year` };
+  return day >= first! && day <= last!
+    ? null
+    : { found: `${day} under year ${year}`, write: `a day from ${first} to ${last}, or another year` };
 }
 
 function outOfOrder(day: string, { after }: AnchorRule, year: ObservedYear): { found: string; write: string } | null {
   const before = after === undefined ? undefined : year[after as AnchorId];
   if (after === undefined || before === undefined || before < day) return null;
-  return { found: `${formatDay(day as Day)}, which is not after ${after}, ${formatDay(before as Day)}`, write: `a day from ${addDays(before as Day, 1)}` };
+  return {
+    found: `${formatDay(day as Day)}, which is not after ${after}, ${formatDay(before as Day)}`,
+    write: `a day from ${addDays(before as Day, 1)}`,
+  };
 }
 
-function bloomNotes(entry: SoundEntry<{ observed?: { year: number; first: string; last?: string | undefined }[] | undefined }>, hemisphere: Hemisphere): Fault[] {
+function bloomNotes(
+  entry: SoundEntry<{ observed?: { year: number; first: string; last?: string | undefined }[] | undefined }>,
+  hemisphere: Hemisphere,
+): Fault[] {
   const { observed = [] } = entry.data;
   const written: Written = { entry, path: ['observed'], before: '', rule: 'observed' };
   return [

@@ -13,7 +13,9 @@ import { atNode, isPage, sourceOf, type Page, type Said } from './place.ts';
 type Wrong = Pick<Said, 'found' | 'write'>;
 
 export function pictureFaults({ folder }: Sound): Fault[] {
-  const shown = picturesShown(folder).flatMap((each) => [describedWrong(each), namedWrong(each, folder.files)].flatMap((wrong) => (wrong ? [fault(each.page as Page, each.image, wrong)] : [])));
+  const shown = picturesShown(folder).flatMap((each) =>
+    [describedWrong(each), namedWrong(each, folder.files)].flatMap((wrong) => (wrong ? [fault(each.page as Page, each.image, wrong)] : [])),
+  );
   const placed = folder.entries.filter(isPage).flatMap((page) => placeFaults(page, page.tree, null));
   return [...shown, ...placed, ...picturesOf(folder.files).flatMap((path) => kindFaults(folder.directory, path))];
 }
@@ -21,12 +23,19 @@ export function pictureFaults({ folder }: Sound): Fault[] {
 /** A picture that nobody sees is no fault; it may be meant for a page to come. */
 export function pictureHints({ folder }: Sound): Fault[] {
   const used = new Set(picturesShown(folder).map(({ path }) => path));
-  return picturesOf(folder.files).filter((path) => !used.has(path) && path.split('/').length === 2 && !refusalOf(folder.directory, path))
-    .map((path) => atFile(path, { found: 'a picture that no page shows', write: `![what it shows](${path.slice(path.indexOf('/') + 1)}) in a page of ${path.slice(0, path.indexOf('/') + 1)}, or take it away` }));
+  return picturesOf(folder.files)
+    .filter((path) => !used.has(path) && path.split('/').length === 2 && !refusalOf(folder.directory, path))
+    .map((path) =>
+      atFile(path, {
+        found: 'a picture that no page shows',
+        write: `![what it shows](${path.slice(path.indexOf('/') + 1)}) in a page of ${path.slice(0, path.indexOf('/') + 1)}, or take it away`,
+      }),
+    );
 }
 
 /** Lines of drawings and pictures among them have a rule of their own. */
-const picturesOf = (files: readonly string[]): string[] => files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
+const picturesOf = (files: readonly string[]): string[] =>
+  files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
 
 const fault = (page: Page, node: Nodes, said: Wrong): Fault => atNode(page, node, { rule: 'picture', field: 'a picture', ...said });
 const atFile = (path: string, said: Wrong): Fault => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...said });
@@ -39,7 +48,8 @@ function describedWrong({ page, image }: PictureShown): Wrong | null {
   const write = `what it shows, for those who do not see it: ![a frame with capped brood](${image.url})`;
   if (/<[A-Z]/.test(sourceOf(page, image))) return { found: 'a tag in the description of a picture', write: 'plain words' };
   if (alt === '') return { found: 'a picture without a description', write };
-  if (SAYS_NOTHING.test(alt) || /^\S+\.\w{3,4}$/.test(alt) || image.url.endsWith(alt)) return { found: `${quoted(alt)} as the description of a picture`, write };
+  if (SAYS_NOTHING.test(alt) || /^\S+\.\w{3,4}$/.test(alt) || image.url.endsWith(alt))
+    return { found: `${quoted(alt)} as the description of a picture`, write };
   return null;
 }
 
@@ -56,22 +66,50 @@ function namedWrong({ page, image: { url }, path }: PictureShown, files: readonl
   const cased = beside.find((each) => names.some((name) => composed(each).toLowerCase() === name.toLowerCase()));
   if (cased) return { found: `"${names.at(-1)}", while the file is called "${cased}"`, write: `"${cased}"` };
   const near = nearest(names.at(-1)!, beside);
-  return { found: `"${names.at(-1)}", which is not beside this page`, write: near ? `"${near}"` : `the name of a picture in ${page.collection}/` };
+  return {
+    found: `"${names.at(-1)}", which is not beside this page`,
+    write: near ? `"${near}"` : `the name of a picture in ${page.collection}/`,
+  };
 }
 
 /** `within`: what a picture would be cut off in, or would cut in two. */
 function placeFaults(page: Page, node: Nodes, within: string | null): Fault[] {
-  if (node.type === 'image') return within ? [fault(page, node, { found: `a picture inside ${within}`, write: within === STEP ? 'it below the step, after an empty line and indented by two spaces' : 'it on a line of its own, with an empty line before and after' })] : [];
+  if (node.type === 'image')
+    return within
+      ? [
+          fault(page, node, {
+            found: `a picture inside ${within}`,
+            write:
+              within === STEP
+                ? 'it below the step, after an empty line and indented by two spaces'
+                : 'it on a line of its own, with an empty line before and after',
+          }),
+        ]
+      : [];
   if (!('children' in node)) return [];
   const inside = WITHIN[node.type] ?? within;
-  return (node.children as Nodes[]).flatMap((child) => placeFaults(page, child, inside ?? (child.type === 'image' && !hasOwnLine(page, child) ? 'a sentence' : isStepWords(node, child) ? STEP : null)));
+  return (node.children as Nodes[]).flatMap((child) =>
+    placeFaults(
+      page,
+      child,
+      inside ?? (child.type === 'image' && !hasOwnLine(page, child) ? 'a sentence' : isStepWords(node, child) ? STEP : null),
+    ),
+  );
 }
 
 const STEP = 'the words of a step';
-const WITHIN: Readonly<Record<string, string>> = { link: 'a link', heading: 'a heading', table: 'a table', emphasis: 'other words', strong: 'other words', delete: 'other words' };
+const WITHIN: Readonly<Record<string, string>> = {
+  link: 'a link',
+  heading: 'a heading',
+  table: 'a table',
+  emphasis: 'other words',
+  strong: 'other words',
+  delete: 'other words',
+};
 
 /** The line of a step is its label. */
-const isStepWords = (parent: Nodes, child: Nodes): boolean => parent.type === 'listItem' && typeof parent.checked === 'boolean' && parent.children[0] === child;
+const isStepWords = (parent: Nodes, child: Nodes): boolean =>
+  parent.type === 'listItem' && typeof parent.checked === 'boolean' && parent.children[0] === child;
 
 /** Nothing but other pictures beside it, from the line's start (a list's sign apart) to its end. */
 function hasOwnLine(page: Page, image: Image): boolean {
@@ -81,7 +119,11 @@ function hasOwnLine(page: Page, image: Image): boolean {
   return isBare(before.replace(/^[\s>]*(?:[-*+]|\d+[.)])?\s*/, '')) && isBare(after);
 }
 
-const isBare = (text: string): boolean => text.replace(/!\[[^\]]*\]\([^\n]*?\)/g, '').replace(/\\$/, '').trim() === '';
+const isBare = (text: string): boolean =>
+  text
+    .replace(/!\[[^\]]*\]\([^\n]*?\)/g, '')
+    .replace(/\\$/, '')
+    .trim() === '';
 
 /** A phone's HEIC picture renamed to `.jpg` is drawn nowhere. */
 function kindFaults(directory: string, path: string): Fault[] {

@@ -18,9 +18,11 @@ export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { w
 
 export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOf(path), said);
 
-export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOfName(path), said);
+export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault =>
+  made(entry, entry.fields.placeOfName(path), said);
 
-export const atBody = (entry: Entry, said: Said): Fault => made(entry, { line: Math.min(entry.bodyLine, entry.text.split('\n').length), column: 1 }, said);
+export const atBody = (entry: Entry, said: Said): Fault =>
+  made(entry, { line: Math.min(entry.bodyLine, entry.text.split('\n').length), column: 1 }, said);
 
 export const atNode = (entry: Entry, node: Nodes | TagNode, said: Said): Fault => made(entry, placeOf(entry, node), said);
 
@@ -39,7 +41,8 @@ export function placeOf(entry: Entry, node: Nodes | TagNode): { line: number; co
 }
 
 /** The source that a node was read from. */
-export const sourceOf = (entry: Entry, node: Nodes | TagNode): string => entry.body.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);
+export const sourceOf = (entry: Entry, node: Nodes | TagNode): string =>
+  entry.body.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);
 
 /** A line of the file, without its end. */
 export const lineAt = (entry: Entry, line: number): string => entry.text.split('\n')[line - 1] ?? '';

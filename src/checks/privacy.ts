@@ -7,9 +7,23 @@ const POSITION = /-?\d{1,2}\.\d{3,}°?\s?[NS]?\s?[,;/]\s?-?\d{1,3}\.\d{3,}|\b\d{
 const MAY_BE_FOUND = new Set(['meetings', 'sources', 'figures']);
 
 export function privacyFaults({ folder }: Sound): Fault[] {
-  return folder.entries.filter(({ collection }) => !MAY_BE_FOUND.has(collection)).flatMap(({ path, text }) => text.split('\n').flatMap((line, index): Fault[] => {
-    const match = POSITION.exec(line);
-    if (!match) return [];
-    return [{ path, line: index + 1, column: match.index + 1, rule: 'privacy', field: 'the words', found: `"${match[0]}", which reads like the position of a yard`, write: 'the district, and no place finer than that' }];
-  }));
+  return folder.entries
+    .filter(({ collection }) => !MAY_BE_FOUND.has(collection))
+    .flatMap(({ path, text }) =>
+      text.split('\n').flatMap((line, index): Fault[] => {
+        const match = POSITION.exec(line);
+        if (!match) return [];
+        return [
+          {
+            path,
+            line: index + 1,
+            column: match.index + 1,
+            rule: 'privacy',
+            field: 'the words',
+            found: `"${match[0]}", which reads like the position of a yard`,
+            write: 'the district, and no place finer than that',
+          },
+        ];
+      }),
+    );
 }

@@ -25,13 +25,22 @@ export function referenceFaults(club: Sound): Fault[] {
 function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Fault {
   const near = nearest(id, known);
   return {
-    path: entry.path, ...entry.fields.placeOf(path), rule: 'reference', field: fieldName(path),
-    found: `"${id}", which is not in ${collection}/`, write: near ? `"${near}"` : `the name of a file in ${collection}/`,
+    path: entry.path,
+    ...entry.fields.placeOf(path),
+    rule: 'reference',
+    field: fieldName(path),
+    found: `"${id}", which is not in ${collection}/`,
+    write: near ? `"${near}"` : `the name of a file in ${collection}/`,
   };
 }
 
 const hidden = (entry: SoundEntry, path: PropertyKey[], id: string): Fault =>
-  atField(entry, path, { rule: 'reference', field: fieldName(path), found: `"${id}", a draft, which is not shown`, write: 'an entry that is not a draft' });
+  atField(entry, path, {
+    rule: 'reference',
+    field: fieldName(path),
+    found: `"${id}", a draft, which is not shown`,
+    write: 'an entry that is not a draft',
+  });
 
 type Pointer = { path: PropertyKey[]; collection: string; id: string };
 
@@ -40,10 +49,17 @@ function* pointers(schema: z.ZodType, value: unknown, path: PropertyKey[]): Gene
   if (value === undefined || value === null) return;
   const marked = references.get(schema);
   if (marked) yield { path, collection: marked.collection, id: String(value) };
-  const held = schema as unknown as { def: { type: string }; shape?: Record<string, z.ZodType>; element?: z.ZodType; unwrap?: () => z.ZodType };
+  const held = schema as unknown as {
+    def: { type: string };
+    shape?: Record<string, z.ZodType>;
+    element?: z.ZodType;
+    unwrap?: () => z.ZodType;
+  };
   if (held.def.type === 'optional' && held.unwrap) yield* pointers(held.unwrap(), value, path);
-  if (held.def.type === 'array' && held.element) for (const [index, item] of (value as unknown[]).entries()) yield* pointers(held.element, item, [...path, index]);
-  if (held.def.type === 'object' && held.shape) for (const [key, field] of Object.entries(held.shape)) yield* pointers(field, (value as Record<string, unknown>)[key], [...path, key]);
+  if (held.def.type === 'array' && held.element)
+    for (const [index, item] of (value as unknown[]).entries()) yield* pointers(held.element, item, [...path, index]);
+  if (held.def.type === 'object' && held.shape)
+    for (const [key, field] of Object.entries(held.shape)) yield* pointers(field, (value as Record<string, unknown>)[key], [...path, key]);
 }
 
 /** `ask:` and the law's `duty:` must name a contact of club.yaml. */
@@ -54,13 +70,20 @@ function dutyFaults(club: Sound): Fault[] {
   for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices'] as const) {
     for (const entry of club.of[name]) {
       const law = 'law' in entry.data ? (entry.data.law ?? []) : [];
-      const asked: [PropertyKey[], string][] = [[['ask'], entry.data.ask], ...law.map((item, index): [PropertyKey[], string] => [['law', index, 'duty'], item.duty])];
+      const asked: [PropertyKey[], string][] = [
+        [['ask'], entry.data.ask],
+        ...law.map((item, index): [PropertyKey[], string] => [['law', index, 'duty'], item.duty]),
+      ];
       for (const [path, duty] of asked) {
         if (known.has(duty)) continue;
         const near = nearest(duty, known);
         faults.push({
-          path: entry.path, ...entry.fields.placeOf(path), rule: 'contact', field: fieldName(path),
-          found: `"${duty}", a duty that no contact in club.yaml has`, write: near ? `"${near}"` : `one of: ${[...known].join(', ')}`,
+          path: entry.path,
+          ...entry.fields.placeOf(path),
+          rule: 'contact',
+          field: fieldName(path),
+          found: `"${duty}", a duty that no contact in club.yaml has`,
+          write: near ? `"${near}"` : `one of: ${[...known].join(', ')}`,
         });
       }
     }

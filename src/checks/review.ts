@@ -22,8 +22,22 @@ function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): F
   const last = `${Number(review.checked.slice(0, 4)) + years}${review.checked.slice(4)}`;
   const next = review['next-check'];
   const said = { rule: 'review', field: [...path, 'next-check'].join(', ') };
-  if (next <= review.checked) return [atField(entry, [...path, 'next-check'], { ...said, found: `${next}, which is not after checked, ${review.checked}`, write: 'a later day' })];
-  if (next > last) return [atField(entry, [...path, 'next-check'], { ...said, found: `${next}, more than ${years * 12} months after checked`, write: `a day up to ${last}` })];
+  if (next <= review.checked)
+    return [
+      atField(entry, [...path, 'next-check'], {
+        ...said,
+        found: `${next}, which is not after checked, ${review.checked}`,
+        write: 'a later day',
+      }),
+    ];
+  if (next > last)
+    return [
+      atField(entry, [...path, 'next-check'], {
+        ...said,
+        found: `${next}, more than ${years * 12} months after checked`,
+        write: `a day up to ${last}`,
+      }),
+    ];
   return [];
 }
 
@@ -31,8 +45,22 @@ function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): 
   return history.flatMap(({ changed }, index) => {
     const said = { rule: 'history', field: `history ${index + 1}, changed` };
     const before = history[index - 1]?.changed;
-    if (changed > checked) return [atField(entry, ['history', index, 'changed'], { ...said, found: `${changed}, later than checked, ${checked}`, write: `the day of that change as checked, or a day up to ${checked}` })];
-    if (before !== undefined && changed < before) return [atField(entry, ['history', index, 'changed'], { ...said, found: `${changed} below ${before}`, write: 'the lines in order, the newest last' })];
+    if (changed > checked)
+      return [
+        atField(entry, ['history', index, 'changed'], {
+          ...said,
+          found: `${changed}, later than checked, ${checked}`,
+          write: `the day of that change as checked, or a day up to ${checked}`,
+        }),
+      ];
+    if (before !== undefined && changed < before)
+      return [
+        atField(entry, ['history', index, 'changed'], {
+          ...said,
+          found: `${changed} below ${before}`,
+          write: 'the lines in order, the newest last',
+        }),
+      ];
     return [];
   });
 }
@@ -50,9 +78,17 @@ export function dueOn(club: Sound, on: Day, within = 60): Due[] {
 
 /** For a strict check: every day that has passed on `on`. */
 export function overdueFaults(club: Sound, on: Day): Fault[] {
-  return inReadingOrder(dueOn(club, on, -1).map(({ path, line, column, what, day }): Fault => ({
-    path, line, column, rule: 'overdue', field: what, found: `${day}, which is past on ${on}`, write: 'a new day once it has been checked again',
-  })));
+  return inReadingOrder(
+    dueOn(club, on, -1).map(({ path, line, column, what, day }): Fault => ({
+      path,
+      line,
+      column,
+      rule: 'overdue',
+      field: what,
+      found: `${day}, which is past on ${on}`,
+      write: 'a new day once it has been checked again',
+    })),
+  );
 }
 
 /** Lines for a person: a duty, then what waits for it. */
@@ -74,26 +110,40 @@ const count = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
 type Dated = Omit<Due, 'daysLeft'>;
 
 function pageDays(club: Sound): Dated[] {
-  return reviewed(club).map(({ entry, path, review }) => dated(entry, [...path, 'next-check'], 'next-check', review.by ?? 'almanac editor', review['next-check']));
+  return reviewed(club).map(({ entry, path, review }) =>
+    dated(entry, [...path, 'next-check'], 'next-check', review.by ?? 'almanac editor', review['next-check']),
+  );
 }
 
 function rowDays(club: Sound): Dated[] {
-  return club.of.treatments.flatMap((entry) => entry.data.rows.map((row, index) => dated(entry, ['rows', index, 'check-by'], `row ${row.id}, check-by`, entry.data.by, row['check-by'])));
+  return club.of.treatments.flatMap((entry) =>
+    entry.data.rows.map((row, index) =>
+      dated(entry, ['rows', index, 'check-by'], `row ${row.id}, check-by`, entry.data.by, row['check-by']),
+    ),
+  );
 }
 
 /** A consent counts until its last day, so it is due on that day. */
 function consentDays(club: Sound): Dated[] {
   const contacts = club.club?.data.contacts ?? [];
-  return contacts.flatMap(({ duty, until }, index) => (until === undefined ? [] : [dated(club.club!, ['contacts', index, 'until'], `contact ${duty}, until`, 'almanac editor', until)]));
+  return contacts.flatMap(({ duty, until }, index) =>
+    until === undefined ? [] : [dated(club.club!, ['contacts', index, 'until'], `contact ${duty}, until`, 'almanac editor', until)],
+  );
 }
 
-const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string, day: string): Dated =>
-  ({ path: entry.path, ...entry.fields.placeOf(path), what, by, day: day as Day });
+const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string, day: string): Dated => ({
+  path: entry.path,
+  ...entry.fields.placeOf(path),
+  what,
+  by,
+  day: day as Day,
+});
 
 /** Whatever carries a check and a next check; drafts have none that counts. */
 function reviewed(club: Sound): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
   const entries = Object.values(club.of).flat() as SoundEntry<Partial<Reviewed>>[];
-  const pages = entries.filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && entry.data.checked !== undefined).map((entry) => ({ entry: entry as SoundEntry, path: [], review: entry.data as Reviewed }));
+  const pages = entries
+    .filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && entry.data.checked !== undefined)
+    .map((entry) => ({ entry: entry as SoundEntry, path: [], review: entry.data as Reviewed }));
   return club.club ? [{ entry: club.club as SoundEntry, path: ['season'], review: club.club.data.season }, ...pages] : pages;
 }
-

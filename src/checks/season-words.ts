@@ -10,7 +10,8 @@ import type { Sound } from './fields.ts';
 import { atWords, isPage, type Page } from './place.ts';
 
 /** As a time, after a word of time; winter rest, fall flow and fall preparation are names. */
-const BARE = /\b(?:in|by|until|till|from|since|before|after|during|through) (?:the )?(?:(?:very )?(?:early|late|mid)[ -])?(?:spring|summer|autumn|fall|winter)\b(?! (?:rest|flow|preparation)\b)/gi;
+const BARE =
+  /\b(?:in|by|until|till|from|since|before|after|during|through) (?:the )?(?:(?:very )?(?:early|late|mid)[ -])?(?:spring|summer|autumn|fall|winter)\b(?! (?:rest|flow|preparation)\b)/gi;
 
 export const seasonWordHints = (club: Sound): Fault[] =>
   [...club.of.checklists, ...club.of.bulletins, ...club.of.articles].flatMap((entry) => (isPage(entry) ? inWords(entry, entry.tree) : []));
@@ -18,7 +19,10 @@ export const seasonWordHints = (club: Sound): Fault[] =>
 /** A quotation is another's words. */
 function inWords(page: Page, node: Nodes): Fault[] {
   if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
-  if (node.type === 'text') return [...node.value.matchAll(BARE)].map(([words]) => atWords(page, node, words, { rule: 'season-word', field: 'the words', found: `"${words}"`, write: WRITE }));
+  if (node.type === 'text')
+    return [...node.value.matchAll(BARE)].map(([words]) =>
+      atWords(page, node, words, { rule: 'season-word', field: 'the words', found: `"${words}"`, write: WRITE }),
+    );
   return 'children' in node ? (node.children as Nodes[]).flatMap((child) => inWords(page, child)) : [];
 }
 

@@ -39,14 +39,30 @@ export function seasonFaults(club: Sound): Fault[] {
   if (!entry) return [];
   const districts = districtsIn(club);
   const written = [...writtenYearFaults(entry), ...guessFaults(entry), ...bloomFaults(entry, club, districts)];
-  return [...written, ...(written.length > 0 ? [] : districts.map((district, index) => orderFaults(entry, district, index)).find((faults) => faults.length > 0) ?? [])];
+  return [
+    ...written,
+    ...(written.length > 0
+      ? []
+      : (districts.map((district, index) => orderFaults(entry, district, index)).find((faults) => faults.length > 0) ?? [])),
+  ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string, write: string): Fault => atField(entry, path, { rule: 'season', field, found, write });
+const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string, write: string): Fault =>
+  atField(entry, path, { rule: 'season', field, found, write });
 
 function guessFaults(entry: SoundEntry<Club>): Fault[] {
   return Object.entries(entry.data.season.guesses ?? {}).flatMap(([anchor, text]) =>
-    text === undefined || daysOfYear(text) ? [] : [at(entry, ['season', 'guesses', anchor], `season, guesses, ${anchor}`, `"${text}"`, 'a day, or two days such as "1 April to 20 April"')],
+    text === undefined || daysOfYear(text)
+      ? []
+      : [
+          at(
+            entry,
+            ['season', 'guesses', anchor],
+            `season, guesses, ${anchor}`,
+            `"${text}"`,
+            'a day, or two days such as "1 April to 20 April"',
+          ),
+        ],
   );
 }
 
@@ -63,7 +79,9 @@ const WHY = {
 function bloomFaults(entry: SoundEntry<Club>, club: Sound, districts: readonly District[]): Fault[] {
   return Object.entries(entry.data.season['by-bloom'] ?? {}).flatMap(([anchor, plant]) => {
     if (plant === undefined) return [];
-    const said = (found: string, write: string): Fault[] => [at(entry, ['season', 'by-bloom', anchor], `season, by-bloom, ${anchor}`, `"${plant}", ${found}`, write)];
+    const said = (found: string, write: string): Fault[] => [
+      at(entry, ['season', 'by-bloom', anchor], `season, by-bloom, ${anchor}`, `"${plant}", ${found}`, write),
+    ];
     const near = nearest(plant, club.ids.forage);
     if (!club.ids.forage.has(plant)) return said('which is not in forage/', near ? `"${near}"` : 'the name of a file in forage/');
     const bloom = districts[0]?.blooms.find((each) => each.plant === plant)?.bloom;
@@ -79,12 +97,26 @@ function orderFaults(entry: SoundEntry<Club>, district: District, index: number)
   const before = phases[(phases.indexOf(part) + phases.length - 1) % phases.length]!;
   const [from, earlier] = [startOf(part, district), startOf(before, district)];
   const where = index === 0 ? '' : ` in ${district.name}`;
-  return [at(entry, ['season'], 'season', `${phaseName(part)} from ${from}, which is not after ${phaseName(before)} from ${earlier}${where}`, `dates of the year in the order of its parts: ${phases.map(phaseName).join(', ')}`)];
+  return [
+    at(
+      entry,
+      ['season'],
+      'season',
+      `${phaseName(part)} from ${from}, which is not after ${phaseName(before)} from ${earlier}${where}`,
+      `dates of the year in the order of its parts: ${phases.map(phaseName).join(', ')}`,
+    ),
+  ];
 }
 
 function lacking(entry: SoundEntry<Club>, part: Phase): Fault {
   const { anchor } = phaseStarts[part];
-  return at(entry, ['season'], 'season', `no date for the start of ${phaseName(part)}`, `"${anchor}" of three years under observed, a guess for it under guesses, or all parts of the year under phases`);
+  return at(
+    entry,
+    ['season'],
+    'season',
+    `no date for the start of ${phaseName(part)}`,
+    `"${anchor}" of three years under observed, a guess for it under guesses, or all parts of the year under phases`,
+  );
 }
 
 function startOf(phase: Phase, { anchors }: District): string {
@@ -94,7 +126,13 @@ function startOf(phase: Phase, { anchors }: District): string {
 }
 
 const BASES = {
-  observed: 'members\' dates', published: 'a published date', 'degree-days': 'degree-days', 'bloom-seen': 'members\' dates', temperature: 'monthly normals', shifted: 'the main district\'s, moved', guess: 'a guess',
+  observed: "members' dates",
+  published: 'a published date',
+  'degree-days': 'degree-days',
+  'bloom-seen': "members' dates",
+  temperature: 'monthly normals',
+  shifted: "the main district's, moved",
+  guess: 'a guess',
 } as const;
 
 /** A day of the year that a `when` counts from and nobody can date. */
@@ -105,5 +143,8 @@ export function undated(anchors: readonly string[], districts: readonly District
   const lacks = anchors.find((anchor) => !(anchor in known));
   if (lacks === undefined) return null;
   const rule = anchorRules.find(({ id }) => id === lacks);
-  return { found: `${anchorName(lacks)}, which this club has no date for`, write: `a guess in club.yaml, "season: guesses: ${rule?.id ?? lacks}:", or another day of the year` };
+  return {
+    found: `${anchorName(lacks)}, which this club has no date for`,
+    write: `a guess in club.yaml, "season: guesses: ${rule?.id ?? lacks}:", or another day of the year`,
+  };
 }

@@ -6,13 +6,26 @@ import type { Sound, SoundEntry } from './fields.ts';
 import { atField, atFieldName, isDraft } from './place.ts';
 
 export function signFaults(club: Sound): Fault[] {
-  return [...unusedFaults(club), ...sameWords(club), ...club.of.bulletins.flatMap((entry) => [...twiceFaults(entry), ...nothingFor(entry)]), ...lawFaults(club)];
+  return [
+    ...unusedFaults(club),
+    ...sameWords(club),
+    ...club.of.bulletins.flatMap((entry) => [...twiceFaults(entry), ...nothingFor(entry)]),
+    ...lawFaults(club),
+  ];
 }
 
 function unusedFaults(club: Sound): Fault[] {
   const used = new Set(club.folder.entries.filter((entry) => entry.collection === 'bulletins' && !isDraft(entry)).flatMap(listedIn));
-  return club.of.signs.filter((entry) => !isDraft(entry) && !used.has(entry.id) && entry.data.usually === undefined).map((entry) =>
-    atField(entry, ['title'], { rule: 'sign', field: 'the sign', found: 'a sign that no bulletin lists', write: `"- sign: ${entry.id}" under "signs:" of a bulletin, or a line "usually:" here with what it mostly is` }));
+  return club.of.signs
+    .filter((entry) => !isDraft(entry) && !used.has(entry.id) && entry.data.usually === undefined)
+    .map((entry) =>
+      atField(entry, ['title'], {
+        rule: 'sign',
+        field: 'the sign',
+        found: 'a sign that no bulletin lists',
+        write: `"- sign: ${entry.id}" under "signs:" of a bulletin, or a line "usually:" here with what it mostly is`,
+      }),
+    );
 }
 
 /** Also of a bulletin with other faults, so that one slip is told once. */
@@ -28,7 +41,16 @@ function sameWords(club: Sound): Fault[] {
     const words = `${entry.data.where} ${entry.data.title.toLowerCase()}`;
     const other = seen.get(words);
     seen.set(words, entry.id);
-    return other === undefined ? [] : [atField(entry, ['title'], { rule: 'sign', field: 'title', found: `the words of signs/${other}.yaml`, write: 'words of its own, or one file for both' })];
+    return other === undefined
+      ? []
+      : [
+          atField(entry, ['title'], {
+            rule: 'sign',
+            field: 'title',
+            found: `the words of signs/${other}.yaml`,
+            write: 'words of its own, or one file for both',
+          }),
+        ];
   });
 }
 
@@ -39,22 +61,38 @@ function twiceFaults(entry: SoundEntry<Bulletin>): Fault[] {
     if (first === index) return [];
     const above = listed[first]!;
     const same = above.strength === strength && above.shows === shows;
-    return [atField(entry, ['signs', index, 'sign'], {
-      rule: 'sign', field: `signs ${index + 1}, sign`, write: 'each sign once, with one strength and one frequency',
-      found: same ? `"${sign}" again, as in line ${first + 1}` : `"${sign}" as ${strength} and ${shows}, while line ${first + 1} has it ${above.strength} and ${above.shows}`,
-    })];
+    return [
+      atField(entry, ['signs', index, 'sign'], {
+        rule: 'sign',
+        field: `signs ${index + 1}, sign`,
+        write: 'each sign once, with one strength and one frequency',
+        found: same
+          ? `"${sign}" again, as in line ${first + 1}`
+          : `"${sign}" as ${strength} and ${shows}, while line ${first + 1} has it ${above.strength} and ${above.shows}`,
+      }),
+    ];
   });
 }
 
 function nothingFor(entry: SoundEntry<Bulletin>): Fault[] {
   const listed = entry.data.signs ?? [];
   if (listed.length === 0 || listed.some(({ shows }) => shows !== 'never')) return [];
-  return [atFieldName(entry, ['signs'], { rule: 'sign', field: 'signs', found: 'only signs that never show', write: 'at least one that does' })];
+  return [
+    atFieldName(entry, ['signs'], { rule: 'sign', field: 'signs', found: 'only signs that never show', write: 'at least one that does' }),
+  ];
 }
 
 /** What the law asks to report must be met by whoever starts from the signs, where the club has that list. */
 function lawFaults(club: Sound): Fault[] {
   if (club.of.signs.length === 0) return [];
-  return club.of.bulletins.filter((entry) => !isDraft(entry) && entry.data.status === 'law' && (entry.data.signs ?? []).length === 0).map((entry) =>
-    atField(entry, ['status'], { rule: 'sign', field: 'signs', found: '"law" and no signs, so that nobody meets it who starts from them', write: 'a list "signs:" with sign, strength and shows' }));
+  return club.of.bulletins
+    .filter((entry) => !isDraft(entry) && entry.data.status === 'law' && (entry.data.signs ?? []).length === 0)
+    .map((entry) =>
+      atField(entry, ['status'], {
+        rule: 'sign',
+        field: 'signs',
+        found: '"law" and no signs, so that nobody meets it who starts from them',
+        write: 'a list "signs:" with sign, strength and shows',
+      }),
+    );
 }

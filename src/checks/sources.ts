@@ -4,7 +4,20 @@ import type { Sound, SoundEntry } from './fields.ts';
 import { atFieldName } from './place.ts';
 
 export function sourceFaults(club: Sound): Fault[] {
-  const bound: SoundEntry<{ sources: string[] }>[] = [...club.of.bulletins, ...club.of.treatments, ...club.of.cautions, ...club.of.checklists.filter(({ data }) => data.yard)];
-  return bound.filter(({ data }) => data.sources.length === 0).map((entry) =>
-    atFieldName(entry, ['sources'], { rule: 'sources', field: 'sources', found: 'an empty list', write: 'at least one file of sources/' }));
+  const bound: SoundEntry<{ sources: string[] }>[] = [
+    ...club.of.bulletins,
+    ...club.of.treatments,
+    ...club.of.cautions,
+    ...club.of.checklists.filter(({ data }) => data.yard),
+  ];
+  return bound
+    .filter(({ data }) => data.sources.length === 0)
+    .map((entry) =>
+      atFieldName(entry, ['sources'], {
+        rule: 'sources',
+        field: 'sources',
+        found: 'an empty list',
+        write: 'at least one file of sources/',
+      }),
+    );
 }

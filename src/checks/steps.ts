@@ -39,5 +39,9 @@ const isTask = (tag: TagNode): boolean => tag.name === 'Task';
 
 /** The words a reader counts: a figure or a contact is one word. */
 function shown(paragraph: Paragraph): string {
-  return [...walk(paragraph)].map((node) => ('value' in node ? node.value : isTag(node) && node.name !== 'Task' && node.children.length === 0 ? ' # ' : '')).join('').replace(/\s+/g, ' ').trim();
+  return [...walk(paragraph)]
+    .map((node) => ('value' in node ? node.value : isTag(node) && node.name !== 'Task' && node.children.length === 0 ? ' # ' : ''))
+    .join('')
+    .replace(/\s+/g, ' ')
+    .trim();
 }

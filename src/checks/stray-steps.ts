@@ -12,8 +12,27 @@ export const strayStepFaults = (club: Sound): Fault[] =>
 /** A box outside a checklist cannot be kept. */
 function strayFaults(page: Page): Fault[] {
   return [...walk(page.tree)].flatMap((node): Fault[] => {
-    if (node.type === 'listItem' && isBoxed(node)) return [atNode(page, node, { rule: 'step', field: 'a list', found: 'a line with a box outside a checklist', write: '"- " without the box', corrected: lineAt(page, placeOf(page, node).line).replace(/\[[ xX]\] /, '').replace(/ *<Task [^>]*>/, '') })];
-    if (isTag(node) && node.name === 'Task') return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task outside a checklist', write: 'nothing here; only steps of a checklist have one' })];
+    if (node.type === 'listItem' && isBoxed(node))
+      return [
+        atNode(page, node, {
+          rule: 'step',
+          field: 'a list',
+          found: 'a line with a box outside a checklist',
+          write: '"- " without the box',
+          corrected: lineAt(page, placeOf(page, node).line)
+            .replace(/\[[ xX]\] /, '')
+            .replace(/ *<Task [^>]*>/, ''),
+        }),
+      ];
+    if (isTag(node) && node.name === 'Task')
+      return [
+        atNode(page, node, {
+          rule: 'step',
+          field: 'Task',
+          found: 'a Task outside a checklist',
+          write: 'nothing here; only steps of a checklist have one',
+        }),
+      ];
     return [];
   });
 }
@@ -28,7 +47,15 @@ function oddFaults(page: Page): Fault[] {
     const wrong = node.type === 'listItem' ? wrongItem(node, right.has(node), straight.has(node)) : null;
     if (wrong ?? /^-\[/.test(plainText(node))) for (const below of walk(node)) told.add(below);
     if (wrong) return wrong.found ? [atNode(page, node, { rule: 'step', field: 'a step', ...wrong })] : [];
-    if (isTag(node) && node.name === 'Task' && !told.has(node)) return [atNode(page, node, { rule: 'step', field: 'Task', found: 'a Task that is not in the first line of a step', write: 'it at the end of the line that begins "- [ ] "' })];
+    if (isTag(node) && node.name === 'Task' && !told.has(node))
+      return [
+        atNode(page, node, {
+          rule: 'step',
+          field: 'Task',
+          found: 'a Task that is not in the first line of a step',
+          write: 'it at the end of the line that begins "- [ ] "',
+        }),
+      ];
     return [];
   });
 }
@@ -36,7 +63,8 @@ function oddFaults(page: Page): Fault[] {
 /** A line that begins with a broken box is told by another rule; here it only needs no second fault. */
 function wrongItem(item: ListItem, isStep: boolean, amongSteps: boolean): { found: string; write: string } | null {
   if (isStep) return null;
-  if (isBoxed(item)) return { found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' };
+  if (isBoxed(item))
+    return { found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' };
   if (/^\[[xX ]?\]/.test(plainText(item))) return { found: '', write: '' };
   return amongSteps ? { found: 'a line without a box among steps', write: '"- [ ] ", or a paragraph between the lists' } : null;
 }

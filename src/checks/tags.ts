@@ -11,17 +11,26 @@ type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boole
 export const FORMS: Record<Tag, Form> = {
   Figure: { must: ['id'], may: ['row'], holdsWords: false, example: '<Figure id="install-temperature-least" />' },
   Task: { must: ['id'], may: ['time', 'when', 'calendar', 'hazard', 'asks'], holdsWords: false, example: '<Task id="close-entrance" />' },
-  Example: { must: ['tool'], may: ['with'], holdsWords: true, example: '<Example tool="syrup" with="sugar-parts=2&water-parts=1">words</Example>' },
+  Example: {
+    must: ['tool'],
+    may: ['with'],
+    holdsWords: true,
+    example: '<Example tool="syrup" with="sugar-parts=2&water-parts=1">words</Example>',
+  },
   Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
   Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
 };
 
 export function tagFaults(club: Sound): Fault[] {
-  return club.folder.entries.filter(isPage).flatMap((page) => [...tagsOf(page.tree, null)].flatMap(({ tag, within }) => [
-    ...formFaults(page, tag),
-    ...placeFaults(page, tag, within),
-    ...pointFaults(page, tag, club),
-  ]));
+  return club.folder.entries
+    .filter(isPage)
+    .flatMap((page) =>
+      [...tagsOf(page.tree, null)].flatMap(({ tag, within }) => [
+        ...formFaults(page, tag),
+        ...placeFaults(page, tag, within),
+        ...pointFaults(page, tag, club),
+      ]),
+    );
 }
 
 /** Each tag, and the link, heading or example it stands in. */
@@ -33,26 +42,68 @@ function* tagsOf(node: Nodes | TagNode, within: string | null): Generator<{ tag:
 
 function formFaults(page: Page, tag: TagNode): Fault[] {
   const form = FORMS[tag.name as Tag];
-  if (!form) return [atNode(page, tag, { rule: 'tag', field: tag.name || 'a tag', found: `a tag <${tag.name}>`, write: `one of: ${TAGS.join(', ')}` })];
+  if (!form)
+    return [
+      atNode(page, tag, { rule: 'tag', field: tag.name || 'a tag', found: `a tag <${tag.name}>`, write: `one of: ${TAGS.join(', ')}` }),
+    ];
   const names = tag.attributes.map(({ name }) => name);
   const all = [...form.must, ...form.may];
   const faults = names.flatMap((name, index): Fault[] => {
-    if (names.indexOf(name) !== index) return [atNode(page, tag, { rule: 'tag', field: `${tag.name}, ${name}`, found: `"${name}" twice`, write: 'it once' })];
+    if (names.indexOf(name) !== index)
+      return [atNode(page, tag, { rule: 'tag', field: `${tag.name}, ${name}`, found: `"${name}" twice`, write: 'it once' })];
     if (all.includes(name)) return [];
-    return [atNode(page, tag, { rule: 'tag', field: tag.name, found: `"${name}", which ${tag.name} does not have`, write: nearest(name, all) ?? `one of: ${all.join(', ')}` })];
+    return [
+      atNode(page, tag, {
+        rule: 'tag',
+        field: tag.name,
+        found: `"${name}", which ${tag.name} does not have`,
+        write: nearest(name, all) ?? `one of: ${all.join(', ')}`,
+      }),
+    ];
   });
-  for (const name of form.must) if (!attribute(tag, name)?.trim()) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: names.includes(name) ? `a blank ${name}` : `no ${name}`, write: form.example }));
+  for (const name of form.must)
+    if (!attribute(tag, name)?.trim())
+      faults.push(
+        atNode(page, tag, {
+          rule: 'tag',
+          field: tag.name,
+          found: names.includes(name) ? `a blank ${name}` : `no ${name}`,
+          write: form.example,
+        }),
+      );
   const words = tag.children.some((child) => plainText(child).trim() !== '');
-  if (!form.holdsWords && tag.children.length > 0) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `words inside ${tag.name}`, write: form.example }));
-  if (form.holdsWords && words && !sourceOf(page, tag).trimEnd().endsWith(`</${tag.name}>`)) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} that crosses another mark, such as *words*`, write: 'the mark wholly inside the tag or wholly outside' }));
-  if (form.holdsWords && !words) faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} without words to press`, write: form.example }));
+  if (!form.holdsWords && tag.children.length > 0)
+    faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `words inside ${tag.name}`, write: form.example }));
+  if (form.holdsWords && words && !sourceOf(page, tag).trimEnd().endsWith(`</${tag.name}>`))
+    faults.push(
+      atNode(page, tag, {
+        rule: 'tag',
+        field: tag.name,
+        found: `${tag.name} that crosses another mark, such as *words*`,
+        write: 'the mark wholly inside the tag or wholly outside',
+      }),
+    );
+  if (form.holdsWords && !words)
+    faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} without words to press`, write: form.example }));
   return faults;
 }
 
 /** A figure, contact or example is a link itself, so it cannot stand in another, nor head a part. */
 function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
-  if (tag.name === 'Drawing') return page.tree.children.includes(tag as never) ? [] : [atNode(page, tag, { rule: 'tag', field: 'Drawing', found: 'a drawing inside a sentence, a list or a table', write: 'it on a line of its own, with an empty line before and after' })];
-  return within === null || tag.name === 'Task' ? [] : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
+  if (tag.name === 'Drawing')
+    return page.tree.children.includes(tag as never)
+      ? []
+      : [
+          atNode(page, tag, {
+            rule: 'tag',
+            field: 'Drawing',
+            found: 'a drawing inside a sentence, a list or a table',
+            write: 'it on a line of its own, with an empty line before and after',
+          }),
+        ];
+  return within === null || tag.name === 'Task'
+    ? []
+    : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
 }
 
 function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
@@ -63,13 +114,22 @@ function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   const known = club.club.data.contacts.map((contact) => contact.duty);
   if (known.includes(duty)) return [];
   const near = nearest(duty, known);
-  return [atNode(page, tag, { rule: 'contact', field: 'Contact, duty', found: `"${duty}", a duty that no contact in club.yaml has`, write: near ? `"${near}"` : `one of: ${known.join(', ')}` })];
+  return [
+    atNode(page, tag, {
+      rule: 'contact',
+      field: 'Contact, duty',
+      found: `"${duty}", a duty that no contact in club.yaml has`,
+      write: near ? `"${near}"` : `one of: ${known.join(', ')}`,
+    }),
+  ];
 }
 
 function drawnFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   const name = attribute(tag, 'name');
   if (!name) return [];
-  const at = (found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'reference', field: 'Drawing, name', found: `"${name}", ${found}`, write })];
+  const at = (found: string, write: string): Fault[] => [
+    atNode(page, tag, { rule: 'reference', field: 'Drawing, name', found: `"${name}", ${found}`, write }),
+  ];
   const near = nearest(name, club.ids.drawings);
   if (!club.ids.drawings.has(name)) return at('which is not in drawings/', near ? `"${near}"` : 'the name of a file in drawings/');
   const held = club.of.drawings.find(({ id }) => id === name);
@@ -81,13 +141,35 @@ function figureFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   if (!id) return [];
   if (!club.ids.figures.has(id)) {
     const near = nearest(id, club.ids.figures);
-    return [atNode(page, tag, { rule: 'reference', field: 'Figure, id', found: `"${id}", which is not in figures/`, write: near ? `"${near}"` : 'the name of a file in figures/' })];
+    return [
+      atNode(page, tag, {
+        rule: 'reference',
+        field: 'Figure, id',
+        found: `"${id}", which is not in figures/`,
+        write: near ? `"${near}"` : 'the name of a file in figures/',
+      }),
+    ];
   }
   const figure = club.of.figures.find((each) => each.id === id);
   if (!figure) return [];
-  if (isDraft(figure) && !isDraft(page)) return [atNode(page, tag, { rule: 'reference', field: 'Figure, id', found: `"${id}", a draft, which is not shown`, write: 'a figure that is not a draft' })];
+  if (isDraft(figure) && !isDraft(page))
+    return [
+      atNode(page, tag, {
+        rule: 'reference',
+        field: 'Figure, id',
+        found: `"${id}", a draft, which is not shown`,
+        write: 'a figure that is not a draft',
+      }),
+    ];
   const rows = new Set(figure.data.rows.map((each) => each.id));
   if (row === undefined || rows.has(row)) return [];
   const near = nearest(row, rows);
-  return [atNode(page, tag, { rule: 'reference', field: 'Figure, row', found: `"${row}", which is not a row of ${id}`, write: near ? `"${near}"` : `one of: ${[...rows].join(', ')}` })];
+  return [
+    atNode(page, tag, {
+      rule: 'reference',
+      field: 'Figure, row',
+      found: `"${row}", which is not a row of ${id}`,
+      write: near ? `"${near}"` : `one of: ${[...rows].join(', ')}`,
+    }),
+  ];
 }

@@ -28,7 +28,12 @@ function endLine(page: Page, { first }: Step): number {
 }
 
 function idFor({ words }: Step, taken: Set<string>): string {
-  const parts = words.normalize('NFD').replace(/[\u0300-\u036f'’]/g, '').toLowerCase().split(/[^a-z0-9]+/).filter(Boolean);
+  const parts = words
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f'’]/g, '')
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter(Boolean);
   let id = (parts[0] ?? 'step').slice(0, LONGEST);
   for (const part of parts.slice(1)) {
     if (`${id}-${part}`.length > LONGEST) break;

@@ -5,15 +5,22 @@ import { fieldName } from './fields.ts';
 import { lineAt } from './place.ts';
 
 export function typedFaults(folder: Folder): Fault[] {
-  return (folder.club ? [folder.club, ...folder.entries] : folder.entries).flatMap((entry) => entry.fields.cut.map((cut) => cutFault(entry, cut)));
+  return (folder.club ? [folder.club, ...folder.entries] : folder.entries).flatMap((entry) =>
+    entry.fields.cut.map((cut) => cutFault(entry, cut)),
+  );
 }
 
 function cutFault(entry: Entry, { path, comment, line, column }: Entry['fields']['cut'][number]): Fault {
   const typed = lineAt(entry, line);
   const whole = typed.slice(column - 1).trim();
   return {
-    path: entry.path, line, column, rule: 'cut-value', field: fieldName(path),
-    found: `a number sign, behind which "${comment.trim()}" would be lost`, write: 'the whole value in quotes, or the remark on a line of its own',
+    path: entry.path,
+    line,
+    column,
+    rule: 'cut-value',
+    field: fieldName(path),
+    found: `a number sign, behind which "${comment.trim()}" would be lost`,
+    write: 'the whole value in quotes, or the remark on a line of its own',
     ...(comment.startsWith(' ') ? {} : { corrected: `${typed.slice(0, column - 1)}"${unquoted(whole).replace(/(["\\])/g, '\\$1')}"` }),
   };
 }

@@ -13,10 +13,16 @@ const BOUND = new Set(['bulletins', 'treatments']);
 /** Their numbers are the figures themselves, or what was published. */
 const NOT_READ = new Set(['figures', 'sources', 'counts', 'drawings']);
 
-export const untaggedFaults = (club: Sound): Fault[] => entriesOf(club).filter(({ collection }) => BOUND.has(collection)).flatMap(measured);
+export const untaggedFaults = (club: Sound): Fault[] =>
+  entriesOf(club)
+    .filter(({ collection }) => BOUND.has(collection))
+    .flatMap(measured);
 
 /** What is no fault, and yet better tagged. */
-export const untaggedHints = (club: Sound): Fault[] => entriesOf(club).filter(({ collection }) => !BOUND.has(collection) && !NOT_READ.has(collection)).flatMap(measured);
+export const untaggedHints = (club: Sound): Fault[] =>
+  entriesOf(club)
+    .filter(({ collection }) => !BOUND.has(collection) && !NOT_READ.has(collection))
+    .flatMap(measured);
 
 const entriesOf = (club: Sound): SoundEntry[] => Object.values(club.of).flat() as SoundEntry[];
 
@@ -29,18 +35,31 @@ const HISTORY = new Set(['history', 'withdrawn']);
 function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Fault[] {
   if (typeof value === 'string') return measuresIn(value).map((measure) => atField(entry, path, said(entry, measure, fieldName(path))));
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).filter(([key]) => path.length > 0 || !HISTORY.has(key)).flatMap(([key, held]) => inFields(entry, held, [...path, Array.isArray(value) ? Number(key) : key]));
+  return Object.entries(value)
+    .filter(([key]) => path.length > 0 || !HISTORY.has(key))
+    .flatMap(([key, held]) => inFields(entry, held, [...path, Array.isArray(value) ? Number(key) : key]));
 }
 
 /** Words of a page; what a worked example says is its own arithmetic, and a quotation is another's. */
 function inWords(page: Page, node: Nodes): Fault[] {
   if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
-  if (node.type === 'image') return [node.alt, node.title].flatMap((words) => measuresIn(words ?? '')).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words of a picture')));
-  if (node.type === 'text') return measuresIn(node.value).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words')));
+  if (node.type === 'image')
+    return [node.alt, node.title]
+      .flatMap((words) => measuresIn(words ?? ''))
+      .map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words of a picture')));
+  if (node.type === 'text')
+    return measuresIn(node.value).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words')));
   return 'children' in node ? (node.children as Nodes[]).flatMap((child) => inWords(page, child)) : [];
 }
 
 const said = (entry: { collection: string }, { kind, words }: Measure, field: string) => ({
-  rule: 'untagged', field, found: `${quoted(words)}, a ${kind} without its source`,
-  write: entry.collection === 'treatments' ? 'the number in its own field, or a figure in the list "figures:"' : field === 'the words' ? '<Figure id="..." /> with a file in figures/' : 'it without the number, and the figure in the words of the page',
+  rule: 'untagged',
+  field,
+  found: `${quoted(words)}, a ${kind} without its source`,
+  write:
+    entry.collection === 'treatments'
+      ? 'the number in its own field, or a figure in the list "figures:"'
+      : field === 'the words'
+        ? '<Figure id="..." /> with a file in figures/'
+        : 'it without the number, and the figure in the words of the page',
 });

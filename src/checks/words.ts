@@ -12,22 +12,58 @@ import { FORMS } from './tags.ts';
 
 /** What to write instead of the HTML that people know by heart. */
 const HTML: Record<string, string> = {
-  br: 'an empty line between two paragraphs', hr: '--- on a line of its own, between empty lines', p: 'an empty line between two paragraphs',
-  b: '**words**', strong: '**words**', i: '*words*', em: '*words*', a: '[words](/an/address/)', img: '![what it shows](picture.jpg)',
-  h1: '## and the heading', h2: '## and the heading', h3: '### and the heading', h4: '#### and the heading', ul: 'lines that begin "- "', ol: 'lines that begin "1. "', li: '"- " at the start of the line',
-  table: 'a table with | between its cells', tr: 'a table with | between its cells', td: 'a table with | between its cells', th: 'a table with | between its cells',
-  blockquote: '"> " at the start of the line', code: 'the words between two `', pre: 'the words between lines of ```', sup: 'the words alone', sub: 'the words alone',
-  u: '*words*', s: 'the words alone', small: 'the words alone', center: 'the words alone', font: 'the words alone', span: 'the words alone', div: 'the words alone', details: 'a heading and its words',
-  summary: 'a heading and its words', script: 'nothing', style: 'nothing', iframe: 'a link: [words](https://example.org/)', video: 'a link: [words](https://example.org/)', input: 'the words alone', form: 'the words alone',
+  br: 'an empty line between two paragraphs',
+  hr: '--- on a line of its own, between empty lines',
+  p: 'an empty line between two paragraphs',
+  b: '**words**',
+  strong: '**words**',
+  i: '*words*',
+  em: '*words*',
+  a: '[words](/an/address/)',
+  img: '![what it shows](picture.jpg)',
+  h1: '## and the heading',
+  h2: '## and the heading',
+  h3: '### and the heading',
+  h4: '#### and the heading',
+  ul: 'lines that begin "- "',
+  ol: 'lines that begin "1. "',
+  li: '"- " at the start of the line',
+  table: 'a table with | between its cells',
+  tr: 'a table with | between its cells',
+  td: 'a table with | between its cells',
+  th: 'a table with | between its cells',
+  blockquote: '"> " at the start of the line',
+  code: 'the words between two `',
+  pre: 'the words between lines of ```',
+  sup: 'the words alone',
+  sub: 'the words alone',
+  u: '*words*',
+  s: 'the words alone',
+  small: 'the words alone',
+  center: 'the words alone',
+  font: 'the words alone',
+  span: 'the words alone',
+  div: 'the words alone',
+  details: 'a heading and its words',
+  summary: 'a heading and its words',
+  script: 'nothing',
+  style: 'nothing',
+  iframe: 'a link: [words](https://example.org/)',
+  video: 'a link: [words](https://example.org/)',
+  input: 'the words alone',
+  form: 'the words alone',
 };
 
-const TAG_LIKE = /<!--[\s\S]*?(?:-->|$)|<\/?([A-Za-z][A-Za-z0-9]*)((?:\s+[^<>]*|\s*\/)?)>|<\/?([A-Z][A-Za-z]+)(?=\s+[\w-]+\s*=|\s*\/?$)[^<>\n]*/g;
+const TAG_LIKE =
+  /<!--[\s\S]*?(?:-->|$)|<\/?([A-Za-z][A-Za-z0-9]*)((?:\s+[^<>]*|\s*\/)?)>|<\/?([A-Z][A-Za-z]+)(?=\s+[\w-]+\s*=|\s*\/?$)[^<>\n]*/g;
 const ADDRESS = /<(https?:\/\/[^\s<>]*|www\.[^\s<>]*|[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+)/g;
 
 export function wordFaults(club: Sound): Fault[] {
   return club.folder.entries.filter(isPage).flatMap((page) => {
     const opened = new Set<string>();
-    return [...walk(page.tree)].flatMap((node) => (node.type === 'text' ? [...tagLike(page, node, opened), ...addressLike(page, node)] : [])).concat(splitAddresses(page));
+    return [...walk(page.tree)]
+      .flatMap((node) => (node.type === 'text' ? [...tagLike(page, node, opened), ...addressLike(page, node)] : []))
+      .concat(splitAddresses(page));
   });
 }
 
@@ -38,7 +74,8 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
     const name = match[1] ?? match[3] ?? '';
     if (typed.startsWith('</') && opened.has(name)) return [];
     opened.add(name);
-    if (typed.startsWith('<!--')) return [fault(page, node, typed, 'a comment, which readers would see', 'nothing; a note for yourself has no place in a page')];
+    if (typed.startsWith('<!--'))
+      return [fault(page, node, typed, 'a comment, which readers would see', 'nothing; a note for yourself has no place in a page')];
     const known = TAGS.find((each) => each.toLowerCase() === name.toLowerCase());
     const asTag = /^[A-Z]/.test(name) || /[=/]/.test(typed.slice(1));
     if (known) return [ours(page, node, typed, known)];
@@ -46,7 +83,8 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
     if (html) return [fault(page, node, typed, `${quoted(typed)}, which is HTML`, html)];
     const meant = asTag ? (nearest(name, TAGS) as Tag | null) : null;
     if (meant) return [ours(page, node, typed, meant)];
-    if (name === 'Caution' || name === 'Warning' || name === 'Danger') return [fault(page, node, typed, `a tag ${quoted(typed)}`, 'what the hands do in the list "work:"; the caution follows from it')];
+    if (name === 'Caution' || name === 'Warning' || name === 'Danger')
+      return [fault(page, node, typed, `a tag ${quoted(typed)}`, 'what the hands do in the list "work:"; the caution follows from it')];
     return asTag ? [fault(page, node, typed, `a tag ${quoted(typed)} that the almanac does not know`, `one of: ${TAGS.join(', ')}`)] : [];
   });
 }
@@ -72,7 +110,13 @@ function mend(typed: string, name: Tag): string | null {
 function addressLike(page: Page, node: Text): Fault[] {
   return [...node.value.matchAll(ADDRESS)].map((match) => {
     const address = match[1]!;
-    return fault(page, node, match[0], `an address in angle brackets`, `[words](${address.includes('@') && !address.includes('/') ? `mailto:${address}` : address.replace(/^www/, 'https://www')})`);
+    return fault(
+      page,
+      node,
+      match[0],
+      `an address in angle brackets`,
+      `[words](${address.includes('@') && !address.includes('/') ? `mailto:${address}` : address.replace(/^www/, 'https://www')})`,
+    );
   });
 }
 

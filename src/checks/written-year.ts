@@ -1,6 +1,15 @@
 /* The parts of the year as a club writes them in club.yaml: each two days, following one another round the year once. */
 import { addMonthDays, dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
-import { daysInWindow, phaseName, phases, readWhen, resolveWhen, type SeasonDays, type When, type Window } from '../../shared/season/when.ts';
+import {
+  daysInWindow,
+  phaseName,
+  phases,
+  readWhen,
+  resolveWhen,
+  type SeasonDays,
+  type When,
+  type Window,
+} from '../../shared/season/when.ts';
 import type { Fault } from '../reader/fault.ts';
 import type { Club } from '../schemas/club.ts';
 import type { SoundEntry } from './fields.ts';
@@ -13,7 +22,15 @@ export function writtenYearFaults(entry: SoundEntry<Club>): Fault[] {
   const windows = phases.map((phase): Window | null => {
     const read = readWhen(written[phase]);
     const window = read.ok ? daysOnly(read.when) : null;
-    if (!window) faults.push(at(entry, phase, read.ok ? `"${written[phase]}", which is not two days` : read.found, read.ok ? 'two days, such as "1 October to 15 November"' : read.write));
+    if (!window)
+      faults.push(
+        at(
+          entry,
+          phase,
+          read.ok ? `"${written[phase]}", which is not two days` : read.found,
+          read.ok ? 'two days, such as "1 October to 15 November"' : read.write,
+        ),
+      );
     return window;
   });
   if (faults.length > 0) return faults;
@@ -23,7 +40,8 @@ export function writtenYearFaults(entry: SoundEntry<Club>): Fault[] {
     if (said) faults.push(at(entry, phase, said.found, said.write));
   }
   const total = windows.reduce((sum, window) => sum + daysInWindow(window!), 0);
-  if (faults.length === 0 && total !== 365) faults.push(at(entry, phases[0], `parts of the year that add up to ${total} days`, 'parts that go round the year once'));
+  if (faults.length === 0 && total !== 365)
+    faults.push(at(entry, phases[0], `parts of the year that add up to ${total} days`, 'parts that go round the year once'));
   return faults;
 }
 
@@ -40,9 +58,10 @@ function join(before: Window, next: Window, name: string): { found: string; writ
   const start = addMonthDays(before.to as MonthDay, 1);
   const apart = (dayOfCommonYear(next.from as MonthDay) - dayOfCommonYear(start) + 365) % 365;
   if (apart === 0) return null;
-  const found = apart <= 182
-    ? `${formatMonthDay(next.from as MonthDay)}, which leaves ${days(apart)} after ${name} in no part of the year`
-    : `${formatMonthDay(next.from as MonthDay)}, while ${name} lasts until ${formatMonthDay(before.to as MonthDay)}`;
+  const found =
+    apart <= 182
+      ? `${formatMonthDay(next.from as MonthDay)}, which leaves ${days(apart)} after ${name} in no part of the year`
+      : `${formatMonthDay(next.from as MonthDay)}, while ${name} lasts until ${formatMonthDay(before.to as MonthDay)}`;
   return { found, write: `"${formatMonthDay(start)} to ${formatMonthDay(next.to as MonthDay)}", or another last day for ${name}` };
 }
 

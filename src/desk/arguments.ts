@@ -12,8 +12,7 @@ type ValueOf<One> = One extends { takes: 'flag' } ? boolean : One extends { othe
 export type Values<Name extends CommandName> = { -readonly [Key in keyof OptionsOf<Name>]: ValueOf<OptionsOf<Name>[Key]> };
 
 export type Arguments<Name extends CommandName> =
-  | { ok: true; values: Values<Name>; words: string[] }
-  | { ok: false; help: boolean; sentence: string };
+  { ok: true; values: Values<Name>; words: string[] } | { ok: false; help: boolean; sentence: string };
 
 export function readArguments<Name extends CommandName>(
   name: Name,
@@ -36,11 +35,23 @@ export function readArguments<Name extends CommandName>(
     given.set(token.name, token.value ?? true);
   }
   const swallowed = Object.keys(command.options).find((key) => !given.has(key) && takenByNpm(key, environment));
-  if (swallowed) return wrong(`npm kept --${swallowed} for itself. Write two dashes before the options: ${lineFor(name)} -- --${swallowed}${exampleOf(command.options[swallowed]!)}`);
+  if (swallowed)
+    return wrong(
+      `npm kept --${swallowed} for itself. Write two dashes before the options: ${lineFor(name)} -- --${swallowed}${exampleOf(command.options[swallowed]!)}`,
+    );
   // `new article Swarm season`: the last word a command takes was meant to hold them all.
-  if (words.length > command.words.length && command.words.at(-1)?.startsWith('"')) return wrong(`Put all the words of the title in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words.slice(command.words.length - 1).join(' ').replace(/['"]/g, '')}".`);
-  if (words.length > command.words.length) return wrong(`${name} does not know what to do with "${words[command.words.length]}". ${helpFor(name, command)}`);
-  const values = Object.fromEntries(Object.entries(command.options).map(([key, option]) => [key, valueOf(option, given.get(key), environment)]));
+  if (words.length > command.words.length && command.words.at(-1)?.startsWith('"'))
+    return wrong(
+      `Put all the words of the title in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words
+        .slice(command.words.length - 1)
+        .join(' ')
+        .replace(/['"]/g, '')}".`,
+    );
+  if (words.length > command.words.length)
+    return wrong(`${name} does not know what to do with "${words[command.words.length]}". ${helpFor(name, command)}`);
+  const values = Object.fromEntries(
+    Object.entries(command.options).map(([key, option]) => [key, valueOf(option, given.get(key), environment)]),
+  );
   return { ok: true, values: values as Values<Name>, words };
 }
 
@@ -57,7 +68,9 @@ function wrong(sentence: string): { ok: false; help: boolean; sentence: string }
 }
 
 function parserOptions(command: Command): Record<string, { type: 'string' | 'boolean' }> {
-  return Object.fromEntries(Object.entries(command.options).map(([key, { takes }]) => [key, { type: takes === 'flag' ? 'boolean' : 'string' }]));
+  return Object.fromEntries(
+    Object.entries(command.options).map(([key, { takes }]) => [key, { type: takes === 'flag' ? 'boolean' : 'string' }]),
+  );
 }
 
 function valueOf(option: Option, given: string | true | undefined, environment: NodeJS.ProcessEnv): string | boolean | undefined {

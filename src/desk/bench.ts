@@ -6,6 +6,13 @@ import { projectFolder } from './places.ts';
 import { runChild } from './run-child.mjs';
 
 const { values } = argumentsOf('bench');
-const words = [...(values.quick ? ['--quick'] : []), ...(values.part ? ['--part', values.part] : []), ...(values.record ? ['--record'] : [])];
-const { code } = await runChild(process.execPath, [join(projectFolder, 'tests', 'bench', 'bench.ts'), ...words], { cwd: projectFolder, stdio: 'inherit' });
+const words = [
+  ...(values.quick ? ['--quick'] : []),
+  ...(values.part ? ['--part', values.part] : []),
+  ...(values.record ? ['--record'] : []),
+];
+const { code } = await runChild(process.execPath, [join(projectFolder, 'tests', 'bench', 'bench.ts'), ...words], {
+  cwd: projectFolder,
+  stdio: 'inherit',
+});
 process.exitCode = code;

@@ -30,7 +30,8 @@ export async function findBrowser(machine: Machine = thisMachine()): Promise<Lau
     machine.tell(`ALMANAC_BROWSER names ${named}, which does not start.`);
     return null;
   }
-  const present = async () => firstThatStarts([{ args }, { channel: 'chrome', args }, { channel: 'msedge', args }, ...onPath(machine, args)], machine);
+  const present = async () =>
+    firstThatStarts([{ args }, { channel: 'chrome', args }, { channel: 'msedge', args }, ...onPath(machine, args)], machine);
   const found = await present();
   if (found) return found;
   for (const bring of [bringFromSystem, bringFromPlaywright]) {
@@ -94,7 +95,11 @@ async function starts(options: LaunchOptions): Promise<boolean> {
 
 function runs(program: string, parts: string[]): Promise<boolean> {
   return new Promise((resolve) => {
-    const child = spawn(program, parts, { stdio: 'ignore', signal: AbortSignal.timeout(600_000), env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    const child = spawn(program, parts, {
+      stdio: 'ignore',
+      signal: AbortSignal.timeout(600_000),
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
     child.on('error', () => resolve(false)).on('close', (code) => resolve(code === 0));
   });
 }

@@ -26,7 +26,14 @@ import { readyPictures } from './ready-pictures.ts';
 import { reportLines } from './report.ts';
 import { whyStopped } from './why-stopped.ts';
 
-export type BuildOptions = { content: string; out: string; base: string; site?: string | undefined; edition?: string | undefined; quiet?: boolean | undefined };
+export type BuildOptions = {
+  content: string;
+  out: string;
+  base: string;
+  site?: string | undefined;
+  edition?: string | undefined;
+  quiet?: boolean | undefined;
+};
 
 /** Builds a club's folder into `out`; false when it could not, after saying why in sentences. One at a time into the same folder. */
 export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
@@ -50,7 +57,12 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
 }
 
 /** `out` is the true folder, where `options.out` may be a link to it; nobody else builds into it meanwhile. */
-async function buildInto(out: string, options: BuildOptions, say: (line: string) => void, waits: (holder: number) => void): Promise<{ ok: boolean }> {
+async function buildInto(
+  out: string,
+  options: BuildOptions,
+  say: (line: string) => void,
+  waits: (holder: number) => void,
+): Promise<{ ok: boolean }> {
   clearUp(out);
   const began = performance.now();
   const before = sourcePrints(projectFolder, options.content);
@@ -70,14 +82,33 @@ async function buildInto(out: string, options: BuildOptions, say: (line: string)
   const drawing = join(drawingFolder, String(process.pid));
   const progress = options.quiet ? null : watchPages(join(drawing, 'site'), pagesOf(out));
   try {
-    await inTurn(join(projectFolder, '.almanac', 'build.lock'), async () => {
-      await drawPages(options, drawing, edition);
-      moveFolder(join(drawing, 'site'), site);
-    }, waits);
+    await inTurn(
+      join(projectFolder, '.almanac', 'build.lock'),
+      async () => {
+        await drawPages(options, drawing, edition);
+        moveFolder(join(drawing, 'site'), site);
+      },
+      waits,
+    );
     progress?.end(`Pages drawn: ${count(site, '.html')}.`);
-    await publish({ site, base: options.base, address: options.site, edition, packages: join(projectFolder, 'node_modules'), pictures: picturesFolder, former: out, say });
+    await publish({
+      site,
+      base: options.base,
+      address: options.site,
+      edition,
+      packages: join(projectFolder, 'node_modules'),
+      pictures: picturesFolder,
+      former: out,
+      say,
+    });
     const club = sound(folder);
-    const report = reportLines({ site, former: out, almanac: club.club!.data.almanac, address: options.site ?? null, due: dueOn(club, edition.day as Day) });
+    const report = reportLines({
+      site,
+      former: out,
+      almanac: club.club!.data.almanac,
+      address: options.site ?? null,
+      due: dueOn(club, edition.day as Day),
+    });
     const changed = whatChanged(before, sourcePrints(projectFolder, options.content));
     if (changed) throw new Error(`${changed} while the site was built. Run it again.`);
     putInPlace(site, out, work);
@@ -110,7 +141,14 @@ async function drawPages(options: BuildOptions, drawing: string, edition: { day:
   process.chdir(projectFolder);
   const { build: astro } = await import('astro');
   await astro({
-    root: projectFolder, outDir: join(drawing, 'site'), cacheDir: join(drawing, 'cache'), base: options.base, site: options.site, logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', force: true, mode: 'production',
+    root: projectFolder,
+    outDir: join(drawing, 'site'),
+    cacheDir: join(drawing, 'cache'),
+    base: options.base,
+    site: options.site,
+    logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent',
+    force: true,
+    mode: 'production',
     vite: { logLevel: process.env.ALMANAC_TRACE ? 'error' : 'silent', cacheDir: join(drawing, 'cache', 'vite') },
   });
 }

@@ -25,9 +25,20 @@ if (values['write-ids']) writeIds(values.content);
 
 const folder = readFolder(values.content);
 const { faults: unreadable } = await readyPictures(folder, console.error);
-const faults = inReadingOrder([...checkFolder(folder), ...unreadable, ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
-console.log(values.format === 'json' ? JSON.stringify(faults, null, 2) : [...faults.map(faultLine), ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`), countLine(faults, folder.files.length)].join('\n'));
-if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') for (const line of linesOnTheChange(faults, relative(projectFolder, values.content).split(sep).join('/'))) console.log(line);
+const faults = inReadingOrder([
+  ...checkFolder(folder),
+  ...unreadable,
+  ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : []),
+]);
+console.log(
+  values.format === 'json'
+    ? JSON.stringify(faults, null, 2)
+    : [...faults.map(faultLine), ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`), countLine(faults, folder.files.length)].join(
+        '\n',
+      ),
+);
+if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text')
+  for (const line of linesOnTheChange(faults, relative(projectFolder, values.content).split(sep).join('/'))) console.log(line);
 process.exitCode = faults.length > 0 ? 1 : 0;
 
 function countLine(found: readonly Fault[], files: number): string {

@@ -28,7 +28,12 @@ async function faultsNow(): Promise<string[]> {
   const { faults } = await readyPictures(folder, console.log);
   const lines = inReadingOrder([...checkFolder(folder), ...faults]).map(faultLine);
   const text = lines.join('\n');
-  if (text !== told) console.log(lines.length === 0 ? 'No faults.' : `${text}\n${lines.length} ${lines.length === 1 ? 'fault' : 'faults'}: each stands on the pages too.`);
+  if (text !== told)
+    console.log(
+      lines.length === 0
+        ? 'No faults.'
+        : `${text}\n${lines.length} ${lines.length === 1 ? 'fault' : 'faults'}: each stands on the pages too.`,
+    );
   told = text;
   return lines;
 }
@@ -50,7 +55,11 @@ const server = await dev({
           vite.middlewares.use('/pictures', (request, response) => {
             const name = /^\/([a-z0-9-]+\.jpg)$/.exec(request.url ?? '')?.[1];
             response.setHeader('content-type', 'image/jpeg');
-            if (name) readFile(join(picturesFolder, name)).then((bytes) => response.end(bytes), () => response.writeHead(404).end());
+            if (name)
+              readFile(join(picturesFolder, name)).then(
+                (bytes) => response.end(bytes),
+                () => response.writeHead(404).end(),
+              );
             else response.writeHead(404).end();
           });
         },
@@ -58,5 +67,7 @@ const server = await dev({
     },
   ],
 });
-console.log(`The preview is at http://localhost:${server.address.port}/  (Ctrl-C stops it). Drafts are shown and marked; this is not the site to upload.`);
+console.log(
+  `The preview is at http://localhost:${server.address.port}/  (Ctrl-C stops it). Drafts are shown and marked; this is not the site to upload.`,
+);
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void server.stop().then(() => process.exit(0)));

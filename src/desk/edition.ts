@@ -8,11 +8,21 @@ export function editionDay(folder: Folder, asked?: string | undefined, epoch = p
   if (asked) return asked;
   if (epoch && /^\d+$/.test(epoch)) return new Date(Number(epoch) * 1000).toISOString().slice(0, 10);
   const entries = folder.club ? [folder.club, ...folder.entries] : folder.entries;
-  return entries.flatMap((entry) => daysIn(entry.fields.value, false)).sort().at(-1) ?? '1970-01-01';
+  return (
+    entries
+      .flatMap((entry) => daysIn(entry.fields.value, false))
+      .sort()
+      .at(-1) ?? '1970-01-01'
+  );
 }
 
 function daysIn(value: unknown, counts: boolean): string[] {
   if (typeof value === 'string') return counts && DAY.test(value) ? [value] : [];
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, held]) => daysIn(key === 'withdrawn' && typeof held === 'string' ? { changed: held.slice(0, 10) } : held, key === 'checked' || key === 'changed' || (counts && Array.isArray(value))));
+  return Object.entries(value).flatMap(([key, held]) =>
+    daysIn(
+      key === 'withdrawn' && typeof held === 'string' ? { changed: held.slice(0, 10) } : held,
+      key === 'checked' || key === 'changed' || (counts && Array.isArray(value)),
+    ),
+  );
 }

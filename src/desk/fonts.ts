@@ -5,7 +5,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import subset from 'subset-font';
 
-const range = (from: number, to: number): string => String.fromCodePoint(...Array.from({ length: to - from + 1 }, (_, index) => from + index));
+const range = (from: number, to: number): string =>
+  String.fromCodePoint(...Array.from({ length: to - from + 1 }, (_, index) => from + index));
 const LETTERS = `${range(0x20, 0x7e)}${range(0xc0, 0xff)}\u00a0£§°±²³µ·¼½¾¿–—‘’“”…•′″−≤≥≈ŒœŠšŽžıāēīōū`;
 const FACE = 'node_modules/@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin';
 

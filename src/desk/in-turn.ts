@@ -19,17 +19,22 @@ const ours = new Set<string>();
  * Runs `work` when no other process that names the same file does. `waits` is told once, after a second, for whom.
  * Throws with a sentence after ten minutes behind the same process; the turn is never taken from one that is alive.
  */
-export async function inTurn<Result>(lock: string, work: () => Promise<Result>, waits: (holder: number) => void = () => undefined): Promise<Result> {
+export async function inTurn<Result>(
+  lock: string,
+  work: () => Promise<Result>,
+  waits: (holder: number) => void = () => undefined,
+): Promise<Result> {
   mkdirSync(dirname(lock), { recursive: true });
   let last: number | null = null;
-  for (let steps = 0; !made(lock); ) {
+  for (let steps = 0; !made(lock);) {
     const holder = holderOf(lock);
     steps = Object.is(holder, last) ? steps + 1 : 0;
     last = holder;
     if (holder === null) continue;
     if (holder === 0 ? steps > EMPTY_STEPS : isGone(lock, holder)) takeAway(lock, holder, steps);
     if (steps === EMPTY_STEPS && holder !== 0) waits(holder);
-    if (steps > MOST_STEPS) throw new Error(`process ${holder} has been at work for ten minutes. Wait for it; if there is none, delete ${lock}.`);
+    if (steps > MOST_STEPS)
+      throw new Error(`process ${holder} has been at work for ten minutes. Wait for it; if there is none, delete ${lock}.`);
     await wait(STEP_MS);
   }
   ours.add(lock);

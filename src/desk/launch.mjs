@@ -28,7 +28,8 @@ if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
 process.exitCode = await launch(process.argv[2], process.argv.slice(3));
 
 async function launch(name, words) {
-  if (!Object.hasOwn(commands, name ?? '')) return stop(`There is no command ${name ?? '(none given)'}; there are: ${Object.keys(commands).join(', ')}.`);
+  if (!Object.hasOwn(commands, name ?? ''))
+    return stop(`There is no command ${name ?? '(none given)'}; there are: ${Object.keys(commands).join(', ')}.`);
   const [file, ...first] = commands[name];
   const script = fileURLToPath(new URL(file, import.meta.url));
   if (!existsSync(script)) return stop(`The command ${name} is not there: ${file} is missing from src/desk.`);

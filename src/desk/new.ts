@@ -45,7 +45,8 @@ function entry(): void {
 }
 
 function schemas(): void {
-  if (title !== undefined || values.from !== undefined || values.write) stop('schemas takes a club\'s folder alone: npm run new -- schemas --content ../our-club.', 2);
+  if (title !== undefined || values.from !== undefined || values.write)
+    stop("schemas takes a club's folder alone: npm run new -- schemas --content ../our-club.", 2);
   needsClub();
   const { written, kept } = writeEditorFiles(values.content);
   console.log(`Wrote ${written} files for your editor into ${join(shown(values.content), '.schemas')} and .vscode; none is published.`);
@@ -61,7 +62,9 @@ function club(typed: string | undefined): void {
   needsClub();
   const files = clubFiles(readFolder(values.content));
   write(directory, files);
-  console.log(`Wrote ${files.length} files into ${shown(directory)}. Begin with club.yaml; npm run check -- --content ${shown(directory)} names every blank.`);
+  console.log(
+    `Wrote ${files.length} files into ${shown(directory)}. Begin with club.yaml; npm run check -- --content ${shown(directory)} names every blank.`,
+  );
 }
 
 function draft(collection: Collection, wanted: string | undefined): void {
@@ -81,7 +84,8 @@ function draft(collection: Collection, wanted: string | undefined): void {
 function tellLeftOut(collection: Collection): void {
   const fields = readFolder(values.content).club?.fields.value as { 'leaves-out'?: unknown } | undefined;
   const without = fields?.['leaves-out'];
-  if (Array.isArray(without) && without.includes(collection)) console.log(`Take ${collection} out of the list "leaves-out:" in club.yaml as well.`);
+  if (Array.isArray(without) && without.includes(collection))
+    console.log(`Take ${collection} out of the list "leaves-out:" in club.yaml as well.`);
 }
 
 function next(isDraft: boolean): string {
@@ -90,17 +94,24 @@ function next(isDraft: boolean): string {
 }
 
 function needsClub(): void {
-  if (!existsSync(join(values.content, 'club.yaml'))) stop(`There is no club.yaml in ${shown(values.content)}. Write the club's folder after --content, or begin one: npm run new -- club DIR.`, 1);
+  if (!existsSync(join(values.content, 'club.yaml')))
+    stop(
+      `There is no club.yaml in ${shown(values.content)}. Write the club's folder after --content, or begin one: npm run new -- club DIR.`,
+      1,
+    );
 }
 
 function bring(collection: Collection, file: string): void {
   if (!(TABLED as readonly string[]).includes(collection)) stop(`A table may bring in meetings or reading, not ${collection}.`, 2);
   if (title !== undefined) stop(`With --from the titles stand in the table; leave out "${title}".`, 2);
-  if (!statSync(file, { throwIfNoEntry: false })?.isFile()) stop(`There is no file ${shown(file)}. Write the table's path after --from.`, 1);
+  if (!statSync(file, { throwIfNoEntry: false })?.isFile())
+    stop(`There is no file ${shown(file)}. Write the table's path after --from.`, 1);
   needsClub();
   const { files, faults } = bringIn(collection as Tabled, basename(file), readFileSync(file), readFolder(values.content));
   if (faults.length > 0) {
-    console.log([...faults.map(faultLine), `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was written.`].join('\n'));
+    console.log(
+      [...faults.map(faultLine), `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was written.`].join('\n'),
+    );
     process.exitCode = 1;
     return;
   }
@@ -117,7 +128,9 @@ function closing(files: readonly Brought[]): string[] {
   const lacking = [...new Set(files.flatMap((file) => file.lacking))];
   const many = `${files.length} ${files.length === 1 ? 'file' : 'files'}`;
   const blank = lacking.length === 0 ? [] : [`Blank in some or all of them: ${lacking.join(', ')}.`];
-  return values.write ? [`${many} written. ${next(true)}`, ...blank] : [`${many} would be written. Nothing is written yet: add --write.`, ...blank];
+  return values.write
+    ? [`${many} written. ${next(true)}`, ...blank]
+    : [`${many} would be written. Nothing is written yet: add --write.`, ...blank];
 }
 
 /** A folder as the person who stands elsewhere would type it. */

@@ -38,7 +38,10 @@ export async function nodeToUse() {
   if (isNewEnough(process.versions.node)) return { node: process.execPath };
   const own = `This machine's Node is ${process.versions.node}; the almanac needs 22.22 or newer`;
   const name = packageFor(process.platform, process.arch);
-  if (!name) return { sentence: `${own}, and no ready-made one exists for ${process.platform} ${process.arch}. Install Node 24 and run this again.` };
+  if (!name)
+    return {
+      sentence: `${own}, and no ready-made one exists for ${process.platform} ${process.arch}. Install Node 24 and run this again.`,
+    };
   if (whatIsStale(folder)) {
     const version = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')).optionalDependencies[name];
     console.error(`${own}: bringing Node ${version} into this folder (about 50 MB, once) ...`);
@@ -47,5 +50,7 @@ export async function nodeToUse() {
   }
   const node = join(folder, 'node_modules', name, 'bin', process.platform === 'win32' ? 'node.exe' : 'node');
   if (spawnSync(node, ['--version']).status === 0) return { node };
-  return { sentence: `${own}, and the one brought along does not run here (it needs the GNU C library 2.28 or newer). Install Node 24 and run this again.` };
+  return {
+    sentence: `${own}, and the one brought along does not run here (it needs the GNU C library 2.28 or newer). Install Node 24 and run this again.`,
+  };
 }

@@ -6,13 +6,22 @@ import { dirname, join } from 'node:path';
 import { runChild } from './run-child.mjs';
 import { whatIsStale } from './stale.mjs';
 
-const noNetwork = /\b(ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ENETDOWN|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENOTCACHED|FETCH_ERROR|EIDLETIMEOUT)\b/;
+const noNetwork =
+  /\b(ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ENETDOWN|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENOTCACHED|FETCH_ERROR|EIDLETIMEOUT)\b/;
 
-const unreachable = 'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
+const unreachable =
+  'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
 
 const flags = [
-  '--loglevel=error', '--no-audit', '--no-fund', '--include=dev', '--include=optional', '--ignore-scripts',
-  '--prefer-offline', '--fetch-retries=1', '--fetch-retry-mintimeout=1000',
+  '--loglevel=error',
+  '--no-audit',
+  '--no-fund',
+  '--include=dev',
+  '--include=optional',
+  '--ignore-scripts',
+  '--prefer-offline',
+  '--fetch-retries=1',
+  '--fetch-retry-mintimeout=1000',
 ];
 
 /** @returns {Promise<string | null>} a sentence that says why it failed, or null */
@@ -34,9 +43,14 @@ export async function installPackages(folder, node) {
 export function sentenceFor(errors) {
   if (noNetwork.test(errors)) return unreachable;
   if (/\bENOSPC\b/.test(errors)) return 'The disk is full: the packages need about 400 MB. Make room and run the same command again.';
-  if (/\b(EACCES|EPERM|EROFS)\b/.test(errors)) return 'The packages cannot be written here: this folder, or npm\'s own store, may not be changed by you. Move the project to a folder of your own and run the same command again.';
+  if (/\b(EACCES|EPERM|EROFS)\b/.test(errors))
+    return "The packages cannot be written here: this folder, or npm's own store, may not be changed by you. Move the project to a folder of your own and run the same command again.";
   if (/\bEUSAGE\b/.test(errors)) return 'package.json and package-lock.json do not agree. Run `npm install` and keep both files.';
-  const said = errors.split('\n').map((line) => line.replace(/^npm (error|ERR!) ?/, '').trim()).filter(Boolean).slice(0, 3);
+  const said = errors
+    .split('\n')
+    .map((line) => line.replace(/^npm (error|ERR!) ?/, '').trim())
+    .filter(Boolean)
+    .slice(0, 3);
   return `npm could not install the packages: ${said.join(' ') || 'it gave no reason'}`;
 }
 

@@ -8,14 +8,21 @@ export function mistakeIn(rawName: string, takes: Kind, value: string | undefine
   if (value === undefined || value === '' || (!joined && value.startsWith('-'))) return `${rawName} needs ${nounFor(takes)} after it.`;
   if (typeof takes !== 'string') return takes.includes(value) ? undefined : `${rawName} takes ${takes.join(' or ')}, not ${value}.`;
   if (takes === 'day' && !isDay(value)) return `${rawName} takes a day written as 2026-05-01, not ${value}.`;
-  if (takes === 'base' && !/^\/(?:[\w.~-]+\/)*$/.test(value)) return `${rawName} takes a path that begins and ends with a slash, as in /club/, not ${value}.`;
+  if (takes === 'base' && !/^\/(?:[\w.~-]+\/)*$/.test(value))
+    return `${rawName} takes a path that begins and ends with a slash, as in /club/, not ${value}.`;
   if (takes === 'site' && !isSite(value)) return `${rawName} takes an address without a path, as in https://club.example, not ${value}.`;
   return undefined;
 }
 
 function nounFor(takes: Exclude<Kind, 'flag'>): string {
   if (typeof takes !== 'string') return takes.join(' or ');
-  return { folder: 'a folder', file: 'a file', day: 'a day, as in 2026-05-01,', base: 'a path, as in /club/,', site: 'an address, as in https://club.example,' }[takes];
+  return {
+    folder: 'a folder',
+    file: 'a file',
+    day: 'a day, as in 2026-05-01,',
+    base: 'a path, as in /club/,',
+    site: 'an address, as in https://club.example,',
+  }[takes];
 }
 
 function isDay(text: string): boolean {

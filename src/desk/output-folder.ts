@@ -8,12 +8,15 @@ const READ = ['src', 'shared', 'public', 'tests', 'node_modules'].map((name) => 
 
 /** The sentence for a folder that must not be replaced by a site, or cannot be; null for any other. */
 export function refusal({ content, out }: { content: string; out: string }): string | null {
-  if ([content, projectFolder].some((held) => isInside(held, out))) return `--out ${out} holds the club's words or the almanac's own files. Write a folder of its own, such as dist.`;
-  if ([content, ...READ].some((reads) => isInside(out, reads))) return `--out ${out} lies among the club's words or the almanac's own files. Write a folder of its own, such as dist.`;
+  if ([content, projectFolder].some((held) => isInside(held, out)))
+    return `--out ${out} holds the club's words or the almanac's own files. Write a folder of its own, such as dist.`;
+  if ([content, ...READ].some((reads) => isInside(out, reads)))
+    return `--out ${out} lies among the club's words or the almanac's own files. Write a folder of its own, such as dist.`;
   if (!existsSync(out)) return null;
   if (!statSync(out).isDirectory()) return `--out ${out} is a file. Write the name of a folder.`;
   if (!mayBeWritten(out)) return `--out ${out} may not be read or written by you. Change its permissions, or write another folder.`;
-  if (readdirSync(out).length > 0 && !existsSync(join(out, 'edition.json'))) return `--out ${out} holds files that no build of an almanac made. Empty it, or write another folder.`;
+  if (readdirSync(out).length > 0 && !existsSync(join(out, 'edition.json')))
+    return `--out ${out} holds files that no build of an almanac made. Empty it, or write another folder.`;
   return null;
 }
 

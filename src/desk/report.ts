@@ -31,7 +31,12 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
     const changes = changesBetween(before, now);
     const none = changes.added.length + changes.changed.length + changes.gone.length === 0;
     lines.push('', `Since the edition of ${formatDay(before.day as Day)}${none ? ' no page has other words.' : ':'}`);
-    for (const [words, titles] of [['added', changes.added], ['changed', changes.changed], ['gone', changes.gone]] as const) if (titles.length > 0) lines.push(...listed(words, titles));
+    for (const [words, titles] of [
+      ['added', changes.added],
+      ['changed', changes.changed],
+      ['gone', changes.gone],
+    ] as const)
+      if (titles.length > 0) lines.push(...listed(words, titles));
     lines.push('', 'For the club’s letter:', `  ${letterParagraph(almanac, now.day, changes, address)}`);
   }
   lines.push('', ...dueLines(due, now.day), '', upload(files, before ? filesIn(former) : null));
@@ -48,7 +53,10 @@ function listed(words: string, titles: readonly string[]): string[] {
 function dueLines(due: readonly Due[], day: string): string[] {
   const past = due.filter(({ daysLeft }) => daysLeft < 0);
   if (past.length === 0) return [`Nothing was past its next check on ${formatDay(day as Day)}. npm run review says what comes next.`];
-  return [`${past.length} past their next check on ${formatDay(day as Day)}; npm run review -- --on ${day} lists all:`, ...past.slice(0, 5).map(({ path, what, day: next }) => `  ${path}: ${what}, ${next}`)];
+  return [
+    `${past.length} past their next check on ${formatDay(day as Day)}; npm run review -- --on ${day} lists all:`,
+    ...past.slice(0, 5).map(({ path, what, day: next }) => `  ${path}: ${what}, ${next}`),
+  ];
 }
 
 function upload(files: ReadonlyMap<string, Held>, before: ReadonlyMap<string, Held> | null): string {

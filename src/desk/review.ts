@@ -13,10 +13,13 @@ const { values } = argumentsOf('review');
 const folder = readFolder(values.content);
 const club = sound(folder);
 if (club.club === null && values.on === undefined) {
-  console.error('There is no club.yaml here that says in which time zone the club lives. Run npm run check, or give a day: --on 2026-05-01.');
+  console.error(
+    'There is no club.yaml here that says in which time zone the club lives. Run npm run check, or give a day: --on 2026-05-01.',
+  );
   process.exit(1);
 }
 const on = (values.on ?? todayIn(club.club!.data['time-zone'], new Date())) as Day;
 console.log(dueLines(dueOn(club, on), on).join('\n'));
 const read = Object.values(club.of).flat().length;
-if (read < folder.entries.length) console.log(`${folder.entries.length - read} of ${folder.entries.length} files could not be listed; npm run check says why.`);
+if (read < folder.entries.length)
+  console.log(`${folder.entries.length - read} of ${folder.entries.length} files could not be listed; npm run check says why.`);

@@ -100,7 +100,12 @@ interface Sending {
 
 function send(request: IncomingMessage, response: ServerResponse, { status, path, headers, gzip }: Sending): void {
   const type = contentTypeOf(path);
-  const all: Record<string, string | number> = { 'content-type': type, 'cache-control': 'no-cache', 'x-content-type-options': 'nosniff', ...headers };
+  const all: Record<string, string | number> = {
+    'content-type': type,
+    'cache-control': 'no-cache',
+    'x-content-type-options': 'nosniff',
+    ...headers,
+  };
   const may = gzip && isWorthCompressing(type);
   if (may) all.vary = 'accept-encoding';
   const body = may && /\bgzip\b/.test(String(request.headers['accept-encoding'])) ? gzipSync(readFileSync(path)) : undefined;
@@ -109,7 +114,10 @@ function send(request: IncomingMessage, response: ServerResponse, { status, path
   response.writeHead(status, all);
   if (request.method === 'HEAD') response.end();
   else if (body) response.end(body);
-  else createReadStream(path).on('error', () => response.destroy()).pipe(response);
+  else
+    createReadStream(path)
+      .on('error', () => response.destroy())
+      .pipe(response);
 }
 
 async function listen(server: Server, first: number): Promise<void> {
@@ -120,7 +128,8 @@ async function listen(server: Server, first: number): Promise<void> {
 
 function listensAt(server: Server, port: number): Promise<boolean> {
   return new Promise((resolve, reject) => {
-    const refused = (error: NodeJS.ErrnoException) => (error.code === 'EADDRINUSE' || error.code === 'EACCES' ? resolve(false) : reject(error));
+    const refused = (error: NodeJS.ErrnoException) =>
+      error.code === 'EADDRINUSE' || error.code === 'EACCES' ? resolve(false) : reject(error);
     server.once('error', refused).listen(port, '127.0.0.1', () => resolve(Boolean(server.off('error', refused))));
   });
 }

@@ -18,7 +18,11 @@ export function closingLine({ passed, failed, skipped }: Tally): string {
 }
 
 /** Passes on the events a reporter of failures needs; adds to `tally` as it goes. */
-export async function* countAndThin(events: AsyncIterable<TestEvent>, tally: Tally, nameOf: (file: string) => string): AsyncGenerator<TestEvent> {
+export async function* countAndThin(
+  events: AsyncIterable<TestEvent>,
+  tally: Tally,
+  nameOf: (file: string) => string,
+): AsyncGenerator<TestEvent> {
   for await (const event of events) {
     if (event.type === 'test:pass') {
       if (event.data.name === event.data.file) {

@@ -27,18 +27,23 @@ const READERS = [
   { name: 'types', settings: 'tsconfig.json', words: ['typescript/bin/tsc', '--noEmit', '-p', '.'], long: false },
   { name: 'linter', settings: 'eslint.config.js', words: ['eslint/bin/eslint.js', '.'], long: false },
   { name: 'types of pages', settings: 'astro.config.mjs', words: ['astro/bin/astro.mjs', 'check'], long: true },
+  { name: 'form', settings: '.prettierrc.json', words: ['prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'], long: true },
   { name: 'nothing unused', settings: 'knip.json', words: ['knip/bin/knip.js'], long: true },
 ].filter(({ settings, long }) => !words[0] && (values.long || !long) && existsSync(join(projectFolder, settings)));
 
-const runPackage = (file: string, words: string[], stdio: 'inherit' | 'ignore') => runChild(process.execPath, [join(projectFolder, 'node_modules', file), ...words], { cwd: projectFolder, stdio });
+const runPackage = (file: string, words: string[], stdio: 'inherit' | 'ignore') =>
+  runChild(process.execPath, [join(projectFolder, 'node_modules', file), ...words], { cwd: projectFolder, stdio });
 // The types of what Astro makes up are written by itself, once.
-if (READERS.length > 0 && !existsSync(join(projectFolder, '.astro', 'types.d.ts'))) await runPackage('astro/bin/astro.mjs', ['sync'], 'ignore');
+if (READERS.length > 0 && !existsSync(join(projectFolder, '.astro', 'types.d.ts')))
+  await runPackage('astro/bin/astro.mjs', ['sync'], 'ignore');
 
-const codeReads = await Promise.all(READERS.map(async ({ name, words: [file, ...rest] }) => {
-  const { code } = await runPackage(file!, rest, 'inherit');
-  console.log(`${code === 0 ? 'ok  ' : 'no  '} ${name}`);
-  return code === 0;
-}));
+const codeReads = await Promise.all(
+  READERS.map(async ({ name, words: [file, ...rest] }) => {
+    const { code } = await runPackage(file!, rest, 'inherit');
+    console.log(`${code === 0 ? 'ok  ' : 'no  '} ${name}`);
+    return code === 0;
+  }),
+);
 
 // The tests come last: their count closes the output.
 const testsPassed = await testsPass();
@@ -55,7 +60,10 @@ async function testsPass(): Promise<boolean> {
     signal: stop.signal,
   });
   const ran = tally.passed + tally.failed > 0;
-  if (notRun.length > 0) console.log(`\nNo browser was found, so these did not run (set ALMANAC_BROWSER to one, or install Chromium):\n${notRun.map((path) => `  ${path}`).join('\n')}`);
+  if (notRun.length > 0)
+    console.log(
+      `\nNo browser was found, so these did not run (set ALMANAC_BROWSER to one, or install Chromium):\n${notRun.map((path) => `  ${path}`).join('\n')}`,
+    );
   else if (!ran) console.log(words[0] ? `\nNo test file has ${words[0]} in its path.` : '\nNo test ran.');
   console.log(`\n${closingLine(tally)}`);
   return ran && tally.failed === 0 && notRun.length === 0;

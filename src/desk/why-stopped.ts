@@ -4,7 +4,11 @@
 export function whyStopped(error: unknown): string {
   const { code, path, message, hint } = (error ?? {}) as NodeJS.ErrnoException & { hint?: string };
   // The bundler's own account has colours, and its first line says only how many errors there are.
-  const lines = String(message || hint || (error ?? '')).replace(/\u001b\[[0-9;]*m/g, '').split('\n').map((line) => line.trim()).filter(Boolean);
+  const lines = String(message || hint || (error ?? ''))
+    .replace(/\u001b\[[0-9;]*m/g, '')
+    .split('\n')
+    .map((line) => line.trim())
+    .filter(Boolean);
   const first = (lines[0]?.startsWith('Build failed') ? (lines[1] ?? lines[0]) : lines[0]) ?? 'something went wrong';
   const where = path ?? /'([^']+)'/.exec(first)?.[1] ?? 'a folder';
   switch (code ?? codeIn(first)) {

@@ -54,7 +54,15 @@ export type Almanac = {
 };
 
 /** An entry that was taken down: what its notice says, and the address it had. */
-export type Withdrawn = { kind: Collection; id: string; title: string; place: string | null; day: string; why: string; ask?: string | undefined };
+export type Withdrawn = {
+  kind: Collection;
+  id: string;
+  title: string;
+  place: string | null;
+  day: string;
+  why: string;
+  ask?: string | undefined;
+};
 
 /** An address that a page had, and the one it has: `/lists/package-day/`. */
 export type Moved = { from: string; to: string; title: string };
@@ -80,7 +88,9 @@ async function readShelves(): Promise<Almanac> {
     checklists: byTitle(await shelf<Checklist>('checklists')),
     bulletins: byTitle(await shelf<Bulletin>('bulletins')),
     articles: byTitle(await shelf<Article>('articles')),
-    meetings: (await shelf<Meeting>('meetings')).sort((a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id)),
+    meetings: (await shelf<Meeting>('meetings')).sort(
+      (a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id),
+    ),
     reading: byTitle(await shelf<Reading>('reading')),
     treatments: byTitle(onSources(await shelf<Treatment>('treatments'), sources)),
     forage,
@@ -116,23 +126,38 @@ async function shelf<T>(name: string): Promise<Item<T>[]> {
 
 /** What is left of entries with rows where a source was withdrawn; without a row there is no entry. */
 const onSources = <T extends { rows: { source: string }[] }>(items: Item<T>[], sources: ReadonlyMap<string, unknown>): Item<T>[] =>
-  items.map((item) => ({ ...item, data: { ...item.data, rows: standing(item.data.rows, sources) } })).filter(({ data }) => data.rows.length > 0);
+  items
+    .map((item) => ({ ...item, data: { ...item.data, rows: standing(item.data.rows, sources) } }))
+    .filter(({ data }) => data.rows.length > 0);
 
-const withBloom = ({ data: { bloom, ...data }, ...item }: Item<Forage>, sources: ReadonlyMap<string, unknown>): Item<Forage> => ({ ...item, data: bloom && sources.has(bloom.source) ? { ...data, bloom } : data });
+const withBloom = ({ data: { bloom, ...data }, ...item }: Item<Forage>, sources: ReadonlyMap<string, unknown>): Item<Forage> => ({
+  ...item,
+  data: bloom && sources.has(bloom.source) ? { ...data, bloom } : data,
+});
 
 async function withdrawnOf(kind: Collection): Promise<Withdrawn[]> {
-  const entries = (await getCollection(kind as CollectionKey)) as unknown as Entry<{ title?: string; word?: string; heading?: string; who?: string; ask?: string }>[];
+  const entries = (await getCollection(kind as CollectionKey)) as unknown as Entry<{
+    title?: string;
+    word?: string;
+    heading?: string;
+    who?: string;
+    ask?: string;
+  }>[];
   return entries.flatMap(({ id, data }) => {
     const withdrawal = withdrawalOf(data);
     const place = collections[kind].path && `${collections[kind].path}${id}/`;
-    return withdrawal ? [{ kind, id, title: data.title ?? data.word ?? data.heading ?? data.who ?? id, place, ...withdrawal, ask: data.ask }] : [];
+    return withdrawal
+      ? [{ kind, id, title: data.title ?? data.word ?? data.heading ?? data.who ?? id, place, ...withdrawal, ask: data.ask }]
+      : [];
   });
 }
 
 async function movedOf(kind: Collection): Promise<Moved[]> {
   const { path } = collections[kind];
   if (path === null) return [];
-  return (await shelf<{ title?: string; formerly?: string[] }>(kind)).flatMap(({ id, data }) => (data.formerly ?? []).map((from) => ({ from, to: `${path}${id}/`, title: data.title ?? id })));
+  return (await shelf<{ title?: string; formerly?: string[] }>(kind)).flatMap(({ id, data }) =>
+    (data.formerly ?? []).map((from) => ({ from, to: `${path}${id}/`, title: data.title ?? id })),
+  );
 }
 
 const byTitle = <T extends { title: string }>(items: Item<T>[]): Item<T>[] =>

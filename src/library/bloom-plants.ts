@@ -56,7 +56,14 @@ export function heldNormals({ club, seasons, sources }: Almanac, notes: Note[]):
   if (!fields || !spread) return null;
   const { maxima, minima, scale, period } = fields;
   const source = sources.get(fields.source);
-  return { maxima, minima, scale, spread: spreadIn(scale, spread), words: `${seasons[0]!.name}, ${period}`, note: noteOf(notes, [source ? sourceWords(source) : fields.source, period]) };
+  return {
+    maxima,
+    minima,
+    scale,
+    spread: spreadIn(scale, spread),
+    words: `${seasons[0]!.name}, ${period}`,
+    note: noteOf(notes, [source ? sourceWords(source) : fields.source, period]),
+  };
 }
 
 /** Days by which a date from normals may be off. */

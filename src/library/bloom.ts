@@ -59,7 +59,14 @@ function windowsOfBloom(own: { season: DistrictSeason; here: BloomHere }[], main
   return own.flatMap(({ season, here: { bloom } }) => {
     if (!bloom.ok) return [];
     const { middle, earliest, latest, basis } = bloom.value;
-    return [{ district: season.id, name: season.name, window: inBloom(bloom.value), basis: `about ${formatMonthDay(middle)}, ${datedWords({ expected: middle, earliest, latest, basis }, { titles: new Map(), main })}` }];
+    return [
+      {
+        district: season.id,
+        name: season.name,
+        window: inBloom(bloom.value),
+        basis: `about ${formatMonthDay(middle)}, ${datedWords({ expected: middle, earliest, latest, basis }, { titles: new Map(), main })}`,
+      },
+    ];
   });
 }
 

@@ -23,6 +23,7 @@ function spreadSaid(spread: Spread | null, fields: ClimateFields, from: (id: str
     const { sum, base, period, source } = fields['degree-days']!;
     return `One day’s mean differs from its normal by about ${degrees}, so that the published ${sum} degree-days over ${base} ${fields.scale} are met (${period}, ${from(source)}).`;
   }
-  if (spread.from === 'region') return `One day’s mean differs from its normal by about ${degrees} in this region${fields.spread ? ` (${from(fields.spread.source)})` : ''}.`;
+  if (spread.from === 'region')
+    return `One day’s mean differs from its normal by about ${degrees} in this region${fields.spread ? ` (${from(fields.spread.source)})` : ''}.`;
   return `One day’s mean differs from its normal by about ${degrees}, so that plants bloom when members saw them.`;
 }

@@ -37,7 +37,15 @@ export function countSeasons(almanac: Almanac, day: string): Season[] {
     .filter(({ data }) => data.rows.length > 0)
     .map(({ id, data }) => {
       const rows = [...data.rows].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
-      return { id, title: data.title ?? `Counts of ${rows[0]!.date.slice(0, 4)}`, from: rows[0]!.date, to: rows.at(-1)!.date, colonies: rows.length, halves: halvesOf(rows, almanac.seasons, levels), together: apiaryRate(rows) };
+      return {
+        id,
+        title: data.title ?? `Counts of ${rows[0]!.date.slice(0, 4)}`,
+        from: rows[0]!.date,
+        to: rows.at(-1)!.date,
+        colonies: rows.length,
+        halves: halvesOf(rows, almanac.seasons, levels),
+        together: apiaryRate(rows),
+      };
     })
     .sort((a, b) => (a.from < b.from ? 1 : -1));
 }
@@ -52,7 +60,9 @@ function halvesOf(rows: readonly CountRow[], seasons: readonly DistrictSeason[],
     return {
       name: halfMonthName(monthDayOf(held[0]!.date as Day)) + (runsOver ? ` ${key.slice(0, 4)}` : ''),
       colonies: held.length,
-      districts: seasons.map(({ id, name }) => ({ name, colonies: held.filter(({ district }) => district === id).length })).filter(({ colonies }) => colonies > 0),
+      districts: seasons
+        .map(({ id, name }) => ({ name, colonies: held.filter(({ district }) => district === id).length }))
+        .filter(({ colonies }) => colonies > 0),
       rates,
       spread: spreadOf(rates),
       together: apiaryRate(held),

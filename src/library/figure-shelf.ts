@@ -13,11 +13,30 @@ import { phaseTitle, phaseWords } from './season.ts';
 type Subject = (typeof FIGURE_SUBJECTS)[number];
 
 export const SUBJECT_WORDS: Record<Subject, string> = {
-  mites: 'Mites and counting', treatments: 'Treatments', diseases: 'Diseases and pests', packages: 'Package bees', bees: 'Bees, brood and queens', feeding: 'Feeding and stores',
-  season: 'Season and weather', people: 'People, law and safety', weights: 'Checking weights', other: 'Other figures',
+  mites: 'Mites and counting',
+  treatments: 'Treatments',
+  diseases: 'Diseases and pests',
+  packages: 'Package bees',
+  bees: 'Bees, brood and queens',
+  feeding: 'Feeding and stores',
+  season: 'Season and weather',
+  people: 'People, law and safety',
+  weights: 'Checking weights',
+  other: 'Other figures',
 };
 
-export type ShelvedRow = { row: FigureRow; words: string; other: string; who: string; about: string; inForce: string; sure: string; note: string; isFollowed: boolean; holds: boolean };
+export type ShelvedRow = {
+  row: FigureRow;
+  words: string;
+  other: string;
+  who: string;
+  about: string;
+  inForce: string;
+  sure: string;
+  note: string;
+  isFollowed: boolean;
+  holds: boolean;
+};
 export type ShelvedFigure = { id: string; figure: Figure; rows: ShelvedRow[] };
 
 export const subjectOf = (figure: Figure): Subject => figure.subject ?? 'other';
@@ -27,9 +46,17 @@ export const figurePlace = (almanac: Almanac, id: string): string => `figures/${
 
 /** Subjects that have figures, each in the order of their titles. */
 export function figureShelves(almanac: Almanac, day: string): { subject: Subject; words: string; figures: ShelvedFigure[] }[] {
-  const all = [...almanac.figures].map(([id, figure]) => ({ id, figure, rows: figure.rows.map((row) => shelved(almanac, figure, row, day)) }));
+  const all = [...almanac.figures].map(([id, figure]) => ({
+    id,
+    figure,
+    rows: figure.rows.map((row) => shelved(almanac, figure, row, day)),
+  }));
   const byTitle = (a: ShelvedFigure, b: ShelvedFigure): number => (a.figure.title.toLowerCase() < b.figure.title.toLowerCase() ? -1 : 1);
-  return FIGURE_SUBJECTS.map((subject) => ({ subject, words: SUBJECT_WORDS[subject], figures: all.filter(({ figure }) => subjectOf(figure) === subject).sort(byTitle) })).filter(({ figures }) => figures.length > 0);
+  return FIGURE_SUBJECTS.map((subject) => ({
+    subject,
+    words: SUBJECT_WORDS[subject],
+    figures: all.filter(({ figure }) => subjectOf(figure) === subject).sort(byTitle),
+  })).filter(({ figures }) => figures.length > 0);
 }
 
 function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string): ShelvedRow {
@@ -40,8 +67,16 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
     words: main,
     other,
     who: source ? sourceWords(source) : row.source,
-    about: [row.at, row.place, row.method, row.phases?.map((phase) => `in ${phaseTitle(phase, almanac.club) || phaseWords(phase)}`).join(' and ')].filter(Boolean).join('; '),
-    inForce: row.until === undefined ? `from ${formatDay(row.from as Day)}` : `${formatDay(row.from as Day)} to ${formatDay(row.until as Day)}`,
+    about: [
+      row.at,
+      row.place,
+      row.method,
+      row.phases?.map((phase) => `in ${phaseTitle(phase, almanac.club) || phaseWords(phase)}`).join(' and '),
+    ]
+      .filter(Boolean)
+      .join('; '),
+    inForce:
+      row.until === undefined ? `from ${formatDay(row.from as Day)}` : `${formatDay(row.from as Day)} to ${formatDay(row.until as Day)}`,
     sure: sureness(row.certainty),
     note: row.note ?? '',
     isFollowed: row.id === figure.follows,

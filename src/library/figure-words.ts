@@ -27,12 +27,29 @@ const PAIRS: readonly Pair[] = [
 ];
 
 const ALONE: Partial<Record<Unit, [one: string, many: string]>> = {
-  days: ['day', 'days'], weeks: ['week', 'weeks'], months: ['month', 'months'], years: ['year', 'years'], hours: ['hour', 'hours'],
-  minutes: ['minute', 'minutes'], 'per-day': ['a day', 'a day'], percent: ['%', '%'], 'per-100-bees': ['per 100 bees', 'per 100 bees'],
-  'mites-per-day': ['mite a day', 'mites a day'], bees: ['bee', 'bees'], 'bees-per-lb': ['bees a pound', 'bees a pound'], mites: ['mite', 'mites'],
-  'degree-days-F': ['degree-days (°F)', 'degree-days (°F)'], 'degree-days-C': ['degree-days (°C)', 'degree-days (°C)'], 'mg-per-m3': ['mg per m³', 'mg per m³'],
-  ppm: ['ppm', 'ppm'], parts: ['part', 'parts'], 'g-per-cup': ['g a cup', 'g a cup'], 'lb-per-us-gal': ['lb a US gallon', 'lb a US gallon'],
-  'mL-per-kg': ['mL to 1 kg', 'mL to 1 kg'], ratio: ['', ''], count: ['', ''],
+  days: ['day', 'days'],
+  weeks: ['week', 'weeks'],
+  months: ['month', 'months'],
+  years: ['year', 'years'],
+  hours: ['hour', 'hours'],
+  minutes: ['minute', 'minutes'],
+  'per-day': ['a day', 'a day'],
+  percent: ['%', '%'],
+  'per-100-bees': ['per 100 bees', 'per 100 bees'],
+  'mites-per-day': ['mite a day', 'mites a day'],
+  bees: ['bee', 'bees'],
+  'bees-per-lb': ['bees a pound', 'bees a pound'],
+  mites: ['mite', 'mites'],
+  'degree-days-F': ['degree-days (°F)', 'degree-days (°F)'],
+  'degree-days-C': ['degree-days (°C)', 'degree-days (°C)'],
+  'mg-per-m3': ['mg per m³', 'mg per m³'],
+  ppm: ['ppm', 'ppm'],
+  parts: ['part', 'parts'],
+  'g-per-cup': ['g a cup', 'g a cup'],
+  'lb-per-us-gal': ['lb a US gallon', 'lb a US gallon'],
+  'mL-per-kg': ['mL to 1 kg', 'mL to 1 kg'],
+  ratio: ['', ''],
+  count: ['', ''],
 };
 
 /** "57 °F (14 °C)", "55 to 64 %", "3 per 100 bees". */
@@ -41,7 +58,10 @@ export function figureWords(row: Pick<FigureRow, 'value' | 'least' | 'most'>, un
   const pair = PAIRS.find((each) => each.us[0] === unit || each.metric[0] === unit);
   if (!pair) return { main: withWord(ends, ALONE[unit] ?? [unit, unit]), other: '' };
   const given: System = pair.us[0] === unit ? 'us' : 'metric';
-  const shown = { [given]: ends.map(plain), [given === 'us' ? 'metric' : 'us']: ends.map((end) => converted(end, pair, given)) } as Record<System, string[]>;
+  const shown = { [given]: ends.map(plain), [given === 'us' ? 'metric' : 'us']: ends.map((end) => converted(end, pair, given)) } as Record<
+    System,
+    string[]
+  >;
   const words = (system: System): string => `${shown[system].join(' to ')}\u00a0${pair[system][1]}`;
   return { main: words(first), other: words(first === 'us' ? 'metric' : 'us') };
 }
@@ -53,7 +73,11 @@ function converted(value: number, pair: Pair, given: System): string {
 }
 
 const plain = (value: number): string => HALVES.get(value) ?? trimmed(formatNumber(value, { digits: 6 }));
-const HALVES = new Map([[0.25, '¼'], [0.5, '½'], [0.75, '¾']]);
+const HALVES = new Map([
+  [0.25, '¼'],
+  [0.5, '½'],
+  [0.75, '¾'],
+]);
 
 /** Without noughts after the point that say nothing. */
 const trimmed = (text: string): string => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);

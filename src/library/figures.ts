@@ -30,7 +30,10 @@ const SURENESS: Record<FigureRow['certainty'], string> = {
 /** "University of Delaware 2012, extension leaflet. Mid-Atlantic. Likely." */
 export function sourceWords(source: Source): string {
   if (source.kind === 'habit') return source.who;
-  return [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.where].filter(Boolean).join(', ') + (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '');
+  return (
+    [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.where].filter(Boolean).join(', ') +
+    (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '')
+  );
 }
 
 /** The note under a figure: who, where, how, since when, how sure, and until when it was checked. */
@@ -42,7 +45,10 @@ export function figureNote(figure: Figure, row: FigureRow, source: Source | unde
     source?.kind === 'habit' ? '' : sentenceCase(SURENESS[row.certainty]),
     `Checked ${formatDay(figure.checked as Day)}`,
   ];
-  return parts.filter((part): part is string => Boolean(part)).map((part) => (/[.!?]$/.test(part) ? part : `${part}.`)).join(' ');
+  return parts
+    .filter((part): part is string => Boolean(part))
+    .map((part) => (/[.!?]$/.test(part) ? part : `${part}.`))
+    .join(' ');
 }
 
 export const sureness = (certainty: FigureRow['certainty']): string => SURENESS[certainty];

@@ -5,7 +5,9 @@ import type { Meeting } from '../schemas/meetings.ts';
 
 /** "Saturday 16 May 2026, 10:00 to 12:30". */
 export function meetingTime(meeting: Meeting): string {
-  const days = meeting['last-day'] ? formatDayRange(meeting.day as Day, meeting['last-day'] as Day) : formatDayWithWeekday(meeting.day as Day);
+  const days = meeting['last-day']
+    ? formatDayRange(meeting.day as Day, meeting['last-day'] as Day)
+    : formatDayWithWeekday(meeting.day as Day);
   if (!meeting.start) return days;
   return `${days}, ${meeting.start}${meeting.finish ? ` to ${meeting.finish}` : ''}`;
 }

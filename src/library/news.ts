@@ -12,10 +12,28 @@ export function newsOf(almanac: Almanac): News[] {
   const placeOf = (kind: Collection, id: string): string => `${collections[kind].path!.slice(1)}${id}/`;
   const changes = (['checklists', 'bulletins', 'articles', 'meetings', 'treatments'] as const).flatMap((kind) =>
     (almanac[kind] as { id: string; data: Dated }[]).flatMap(({ id, data }) =>
-      (data.history ?? []).map(({ changed, what }, number) => ({ key: `change/${kind}/${id}/${number + 1}`, title: `Changed: ${data.title}`, words: what, place: placeOf(kind, id), day: changed })),
+      (data.history ?? []).map(({ changed, what }, number) => ({
+        key: `change/${kind}/${id}/${number + 1}`,
+        title: `Changed: ${data.title}`,
+        words: what,
+        place: placeOf(kind, id),
+        day: changed,
+      })),
     ),
   );
-  const bulletins = almanac.bulletins.map(({ id, data }) => ({ key: `bulletin/${id}`, title: data.title, words: data.summary, place: placeOf('bulletins', id), day: data.history?.at(-1)?.changed ?? data.checked }));
-  const notices = almanac.notices.map(({ id, data }) => ({ key: `notice/${id}`, title: `Notice: ${data.title}`, words: data.says.join(' '), place: 'notices/', day: data.from }));
+  const bulletins = almanac.bulletins.map(({ id, data }) => ({
+    key: `bulletin/${id}`,
+    title: data.title,
+    words: data.summary,
+    place: placeOf('bulletins', id),
+    day: data.history?.at(-1)?.changed ?? data.checked,
+  }));
+  const notices = almanac.notices.map(({ id, data }) => ({
+    key: `notice/${id}`,
+    title: `Notice: ${data.title}`,
+    words: data.says.join(' '),
+    place: 'notices/',
+    day: data.from,
+  }));
   return [...changes, ...bulletins, ...notices].sort((a, b) => (a.day === b.day ? (a.key < b.key ? -1 : 1) : a.day < b.day ? 1 : -1));
 }

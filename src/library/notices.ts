@@ -9,9 +9,28 @@ import type { Almanac } from './almanac.ts';
 import { askOf, type Asked } from './page.ts';
 import { sourceWords } from './figures.ts';
 
-export type Told = { id: string; from: string; until: string; kind: string; title: string; says: string[]; where: string; days: string; by: string; ask: Asked; source: string; pages: string[] };
+export type Told = {
+  id: string;
+  from: string;
+  until: string;
+  kind: string;
+  title: string;
+  says: string[];
+  where: string;
+  days: string;
+  by: string;
+  ask: Asked;
+  source: string;
+  pages: string[];
+};
 
-const KINDS: Record<Notice['kind'], string> = { disease: 'Disease near by', recall: 'Recall', 'called off': 'Called off', law: 'New rule', other: 'Notice' };
+const KINDS: Record<Notice['kind'], string> = {
+  disease: 'Disease near by',
+  recall: 'Recall',
+  'called off': 'Called off',
+  law: 'New rule',
+  other: 'Notice',
+};
 
 /** All that may still hold on some day from `day` on, the first to begin first. */
 export function noticesFrom(almanac: Almanac, day: string): Told[] {
@@ -34,4 +53,5 @@ export function noticesFrom(almanac: Almanac, day: string): Told[] {
 }
 
 /** Those of the page at `place`, such as `/pests/varroa/`. */
-export const noticesAt = (almanac: Almanac, place: string, day: string): Told[] => noticesFrom(almanac, day).filter(({ pages }) => pages.includes(EVERY_PAGE) || pages.includes(place));
+export const noticesAt = (almanac: Almanac, place: string, day: string): Told[] =>
+  noticesFrom(almanac, day).filter(({ pages }) => pages.includes(EVERY_PAGE) || pages.includes(place));

@@ -12,9 +12,27 @@ export type Dated = { href: string; title: string; why: string; windows: Windows
 export function datedPages(almanac: Almanac, base: string): Dated[] {
   const { checklists, bulletins, articles, seasons } = almanac;
   const all = [
-    ...checklists.map(({ id, data }) => ({ kind: 'list' as const, href: `${base}lists/${id}/`, title: data.title, when: data.when, why: data.why })),
-    ...bulletins.map(({ id, data }) => ({ kind: 'pest' as const, href: `${base}pests/${id}/`, title: data.title, when: data.when, why: data.why })),
-    ...articles.map(({ id, data }) => ({ kind: 'know-how' as const, href: `${base}know-how/${id}/`, title: data.title, when: data.when, why: data.why ?? data.summary })),
+    ...checklists.map(({ id, data }) => ({
+      kind: 'list' as const,
+      href: `${base}lists/${id}/`,
+      title: data.title,
+      when: data.when,
+      why: data.why,
+    })),
+    ...bulletins.map(({ id, data }) => ({
+      kind: 'pest' as const,
+      href: `${base}pests/${id}/`,
+      title: data.title,
+      when: data.when,
+      why: data.why,
+    })),
+    ...articles.map(({ id, data }) => ({
+      kind: 'know-how' as const,
+      href: `${base}know-how/${id}/`,
+      title: data.title,
+      when: data.when,
+      why: data.why ?? data.summary,
+    })),
   ];
   return all
     .flatMap(({ when, ...page }) => {
@@ -39,8 +57,10 @@ const SEASONAL: Record<Phase, Hazard> = {
 
 /** One line for each part of the year whose caution this club holds. */
 export function seasonalCautions({ cautions }: Almanac): Map<Phase, string> {
-  return new Map(phases.flatMap((phase) => {
-    const line = cautions.get(SEASONAL[phase])?.line;
-    return line === undefined ? [] : [[phase, line] as const];
-  }));
+  return new Map(
+    phases.flatMap((phase) => {
+      const line = cautions.get(SEASONAL[phase])?.line;
+      return line === undefined ? [] : [[phase, line] as const];
+    }),
+  );
 }

@@ -9,18 +9,27 @@ import { figurePlace, figureShelves, type ShelvedRow } from './figure-shelf.ts';
 type Edition = { day: string; fingerprint: string };
 
 export const aboutOpen = ({ club }: Almanac, { day, fingerprint }: Edition): OpenAbout => ({
-  club: club.name, place: club.place, demonstration: club.demonstration, edition: day, fingerprint,
+  club: club.name,
+  place: club.place,
+  demonstration: club.demonstration,
+  edition: day,
+  fingerprint,
   reads: 'The label, the inspector, the extension service and a doctor decide. Give the source and the edition with every number.',
 });
 
 /** Fields as written, without what only the shelf needs. */
-function bare<T extends { draft?: unknown; formerly?: unknown; withdrawn?: unknown }>(data: T): Omit<T, 'draft' | 'formerly' | 'withdrawn'> {
+function bare<T extends { draft?: unknown; formerly?: unknown; withdrawn?: unknown }>(
+  data: T,
+): Omit<T, 'draft' | 'formerly' | 'withdrawn'> {
   const { draft: _draft, formerly: _formerly, withdrawn: _withdrawn, ...fields } = data;
   return fields;
 }
 
 /** `partsOf` draws the words of a bulletin, a heading at a time. */
-export const openBulletins = (almanac: Almanac, partsOf: (item: Item<Almanac['bulletins'][number]['data']>) => { heading: string; words: string }[]): OpenEntry<'bulletins'>[] =>
+export const openBulletins = (
+  almanac: Almanac,
+  partsOf: (item: Item<Almanac['bulletins'][number]['data']>) => { heading: string; words: string }[],
+): OpenEntry<'bulletins'>[] =>
   almanac.bulletins.map((item) => {
     const { signs, 'looks-like': alike, sources, ...fields } = bare(item.data);
     return {
@@ -53,32 +62,92 @@ export const openSigns = (almanac: Almanac): OpenEntry<'signs'>[] =>
     id,
     address: `/signs/#${id}`,
     ...bare(data),
-    in: almanac.bulletins.flatMap((item) => (item.data.signs ?? []).filter(({ sign }) => sign === id).map(({ strength, shows }) => ({ bulletin: item.id, strength, shows }))),
+    in: almanac.bulletins.flatMap((item) =>
+      (item.data.signs ?? []).filter(({ sign }) => sign === id).map(({ strength, shows }) => ({ bulletin: item.id, strength, shows })),
+    ),
   }));
 
-export const openTreatments = (almanac: Almanac): OpenEntry<'treatments'>[] => almanac.treatments.map(({ id, data }) => {
-  const { figures, sources, ...fields } = bare(data);
-  return { id, address: `/treatments/${id}/`, ...fields, ...(figures && { figures: figures.filter((figure) => almanac.figures.has(figure)) }), sources: sources.filter((source) => almanac.sources.has(source)) };
-});
+export const openTreatments = (almanac: Almanac): OpenEntry<'treatments'>[] =>
+  almanac.treatments.map(({ id, data }) => {
+    const { figures, sources, ...fields } = bare(data);
+    return {
+      id,
+      address: `/treatments/${id}/`,
+      ...fields,
+      ...(figures && { figures: figures.filter((figure) => almanac.figures.has(figure)) }),
+      sources: sources.filter((source) => almanac.sources.has(source)),
+    };
+  });
 export const openForage = (almanac: Almanac): OpenEntry<'forage'>[] => almanac.forage.map(({ id, data }) => ({ id, ...bare(data) }));
 
 export const FIGURE_COLUMNS = [
-  'figure', 'title', 'subject', 'row', 'followed', 'value', 'least', 'most', 'unit', 'place', 'method', 'phases', 'from', 'until', 'certainty', 'note',
-  'source', 'source_who', 'source_title', 'source_year', 'source_where', 'source_kind', 'source_seen', 'checked', 'next_check', 'edition',
+  'figure',
+  'title',
+  'subject',
+  'row',
+  'followed',
+  'value',
+  'least',
+  'most',
+  'unit',
+  'place',
+  'method',
+  'phases',
+  'from',
+  'until',
+  'certainty',
+  'note',
+  'source',
+  'source_who',
+  'source_title',
+  'source_year',
+  'source_where',
+  'source_kind',
+  'source_seen',
+  'checked',
+  'next_check',
+  'edition',
 ] as const;
 
 /** A line a row of a figure, its unit and source in columns of their own (RFC 4180). */
 export function figuresTable(almanac: Almanac, { day }: Edition): string {
-  const lines = figureShelves(almanac, day).flatMap(({ subject, figures }) => figures.flatMap(({ id, figure, rows }) => rows.map((shown) => {
-    const { row } = shown;
-    const source = almanac.sources.get(row.source)!;
-    const cells: Record<(typeof FIGURE_COLUMNS)[number], unknown> = {
-      figure: id, title: figure.title, subject, row: row.id, followed: followed(shown), value: row.value, least: row.least, most: row.most, unit: figure.unit, place: row.place, method: row.method,
-      phases: row.phases?.join(' '), from: row.from, until: row.until, certainty: row.certainty, note: row.note, source: row.source, source_who: source.who, source_title: source.title,
-      source_year: source.year, source_where: source.where, source_kind: source.kind, source_seen: source.seen, checked: figure.checked, next_check: figure['next-check'], edition: day,
-    };
-    return FIGURE_COLUMNS.map((name) => cell(cells[name])).join(',');
-  })));
+  const lines = figureShelves(almanac, day).flatMap(({ subject, figures }) =>
+    figures.flatMap(({ id, figure, rows }) =>
+      rows.map((shown) => {
+        const { row } = shown;
+        const source = almanac.sources.get(row.source)!;
+        const cells: Record<(typeof FIGURE_COLUMNS)[number], unknown> = {
+          figure: id,
+          title: figure.title,
+          subject,
+          row: row.id,
+          followed: followed(shown),
+          value: row.value,
+          least: row.least,
+          most: row.most,
+          unit: figure.unit,
+          place: row.place,
+          method: row.method,
+          phases: row.phases?.join(' '),
+          from: row.from,
+          until: row.until,
+          certainty: row.certainty,
+          note: row.note,
+          source: row.source,
+          source_who: source.who,
+          source_title: source.title,
+          source_year: source.year,
+          source_where: source.where,
+          source_kind: source.kind,
+          source_seen: source.seen,
+          checked: figure.checked,
+          next_check: figure['next-check'],
+          edition: day,
+        };
+        return FIGURE_COLUMNS.map((name) => cell(cells[name])).join(',');
+      }),
+    ),
+  );
   return [FIGURE_COLUMNS.join(','), ...lines, ''].join('\r\n');
 }
 

@@ -21,16 +21,27 @@ export function heldHabits(almanac: Almanac, day: string): Partial<PackageHabits
   });
 }
 
-const HABITS = ['candyReleaseDays', 'queenLookDays', 'firstEggDays', 'foundationDays', 'eggLookDays', 'lookAgainDays', 'requeenDays', 'firstMiteCountDays'] as const;
+const HABITS = [
+  'candyReleaseDays',
+  'queenLookDays',
+  'firstEggDays',
+  'foundationDays',
+  'eggLookDays',
+  'lookAgainDays',
+  'requeenDays',
+  'firstMiteCountDays',
+] as const;
 
 /** A date of the calendar as days from the install, a way of starting each; null where the club lacks a figure. */
 export function packageDays(almanac: Almanac, day: string, name: string): string | null {
   const habits = heldHabits(almanac, day);
   if (!calendarNames.includes(name as CalendarName) || HABITS.some((habit) => habits[habit] === undefined)) return null;
-  return waysOfStarting.flatMap((way) => {
-    const days = calendarDays(name as CalendarName, way, habits as PackageHabits);
-    return days ? [`${way.queen} ${way.comb} ${days.least} ${days.most}`] : [];
-  }).join(';');
+  return waysOfStarting
+    .flatMap((way) => {
+      const days = calendarDays(name as CalendarName, way, habits as PackageHabits);
+      return days ? [`${way.queen} ${way.comb} ${days.least} ${days.most}`] : [];
+    })
+    .join(';');
 }
 
 /** Null where one of the figures is lacking: the curve needs them all. */
@@ -41,7 +52,13 @@ export function heldColony(almanac: Almanac, day: string): ColonyFigures | null 
   const drawnCells = heldNumber(almanac, 'package-brood-cells', day);
   const cellsBuiltPerDay = heldRange(almanac, 'package-cells-built-per-day', day);
   if (!survival || !eggsPerDay || !halfLayingAtBees || !drawnCells || !cellsBuiltPerDay) return null;
-  return { survival: { days: 22, leastShare: survival.least / 100, mostShare: survival.most / 100 }, eggsPerDay, halfLayingAtBees, drawnCells, cellsBuiltPerDay };
+  return {
+    survival: { days: 22, leastShare: survival.least / 100, mostShare: survival.most / 100 },
+    eggsPerDay,
+    halfLayingAtBees,
+    drawnCells,
+    cellsBuiltPerDay,
+  };
 }
 
 function withoutGaps<Held extends object>(held: { [Name in keyof Held]: Held[Name] | undefined }): Partial<Held> {

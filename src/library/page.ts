@@ -15,8 +15,22 @@ import { packageDays } from './package-figures.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
 
 export type Note = { number: number; words: string; figure?: string };
-export type Review = { checked: string; checkedDay: string; next: string; nextDay: string; by: string; history: { day: string; what: string }[] };
-export type Asked = { duty: string; name: string; ask: string; phone?: string | undefined; email?: string | undefined; hours?: string | undefined };
+export type Review = {
+  checked: string;
+  checkedDay: string;
+  next: string;
+  nextDay: string;
+  by: string;
+  history: { day: string; what: string }[];
+};
+export type Asked = {
+  duty: string;
+  name: string;
+  ask: string;
+  phone?: string | undefined;
+  email?: string | undefined;
+  hours?: string | undefined;
+};
 
 export type Sheet = {
   notes: Note[];

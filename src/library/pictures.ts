@@ -4,4 +4,6 @@ import type { Surroundings } from '../vocabulary/tags.ts';
 import type { Almanac } from './almanac.ts';
 
 /** For a page of `collection`: its pictures by their addresses as written. */
-export const picturesBeside = ({ pictures }: Almanac, collection: Collection): Pick<Surroundings, 'picture'> => ({ picture: (url) => pictures.get(`${collection}/${url}`) ?? null });
+export const picturesBeside = ({ pictures }: Almanac, collection: Collection): Pick<Surroundings, 'picture'> => ({
+  picture: (url) => pictures.get(`${collection}/${url}`) ?? null,
+});

@@ -9,7 +9,8 @@ export type Withdrawal = { day: string; why: string };
 type Fields = { draft?: boolean | undefined; withdrawn?: string | undefined };
 
 /** Drafts appear nowhere in a built site; the preview shows them, marked. The withdrawn appear in neither. */
-export const isPublished = (fields: Fields): boolean => fields.withdrawn === undefined && (fields.draft !== true || import.meta.env?.DEV === true);
+export const isPublished = (fields: Fields): boolean =>
+  fields.withdrawn === undefined && (fields.draft !== true || import.meta.env?.DEV === true);
 
 /** `2026-05-14, the test on this page can mislead` as its two parts; a draft that is withdrawn was never seen. */
 export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
@@ -18,6 +19,7 @@ export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
 }
 
 /** The rows whose source still stands. */
-export const standing = <Row extends { source: string }>(rows: readonly Row[], sources: ReadonlyMap<string, unknown>): Row[] => rows.filter(({ source }) => sources.has(source));
+export const standing = <Row extends { source: string }>(rows: readonly Row[], sources: ReadonlyMap<string, unknown>): Row[] =>
+  rows.filter(({ source }) => sources.has(source));
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;

@@ -4,7 +4,15 @@ import type { Almanac } from './almanac.ts';
 type Due = { title: string; next: string; by: string };
 
 export function pastReview(almanac: Almanac, day: string): Due[] {
-  const pages = [...almanac.checklists, ...almanac.bulletins, ...almanac.articles, ...almanac.meetings, ...almanac.reading, ...almanac.treatments, ...almanac.forage];
+  const pages = [
+    ...almanac.checklists,
+    ...almanac.bulletins,
+    ...almanac.articles,
+    ...almanac.meetings,
+    ...almanac.reading,
+    ...almanac.treatments,
+    ...almanac.forage,
+  ];
   const figures = [...almanac.figures.values()];
   return [...pages.map(({ data }) => data), ...figures]
     .filter((data) => data['next-check'] < day)

@@ -19,18 +19,25 @@ const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** Radians with the clock from the top, for a day of the year counted from 0. */
 const angle = (day: number): number => (day / 365) * 2 * Math.PI;
-const point = (radius: number, at: number): string => `${round(RING.size / 2 + radius * Math.sin(at))} ${round(RING.size / 2 - radius * Math.cos(at))}`;
+const point = (radius: number, at: number): string =>
+  `${round(RING.size / 2 + radius * Math.sin(at))} ${round(RING.size / 2 - radius * Math.cos(at))}`;
 
 /** The first and last day of each half-month, and its wedge. */
 export const halfMonths = (): Wedge[] => halves.map(({ from, to }) => wedge(from, to));
 
-const wedge = (from: MonthDay, to: MonthDay): Wedge => ({ from, to, path: sector(dayOfCommonYear(from) - 1, dayOfCommonYear(to), RING.months, RING.outer) });
+const wedge = (from: MonthDay, to: MonthDay): Wedge => ({
+  from,
+  to,
+  path: sector(dayOfCommonYear(from) - 1, dayOfCommonYear(to), RING.months, RING.outer),
+});
 
 /** The name of each month in the middle of its two wedges. */
 export const monthMarks = (): MonthMark[] =>
   SHORT.map((words, index) => {
     const start = dayOfCommonYear(`${two(index + 1)}-01` as MonthDay) - 1;
-    const [x, y] = point((RING.months + RING.outer) / 2, angle(start + 15.2)).split(' ').map(Number) as [number, number];
+    const [x, y] = point((RING.months + RING.outer) / 2, angle(start + 15.2))
+      .split(' ')
+      .map(Number) as [number, number];
     return { words, x, y };
   });
 
@@ -41,7 +48,12 @@ export function bands(days: SeasonDays): Band[] {
     const start = dayOfCommonYear(from as MonthDay) - 1;
     const end = dayOfCommonYear(to as MonthDay) + (to < from ? 365 : 0);
     const radius = (RING.inner + RING.months) / 2;
-    return { phase, path: sector(start, end, RING.inner, RING.months), arc: labelArc(start, end, radius), length: round(radius * (angle(end) - angle(start))) };
+    return {
+      phase,
+      path: sector(start, end, RING.inner, RING.months),
+      arc: labelArc(start, end, radius),
+      length: round(radius * (angle(end) - angle(start))),
+    };
   });
 }
 
@@ -61,7 +73,8 @@ function labelArc(start: number, end: number, radius: number): string {
 }
 
 /** A month from rim to centre, to press. */
-export const monthSector = (month: number): string => sector(dayOfCommonYear(halves[2 * month]!.from) - 1, dayOfCommonYear(halves[2 * month + 1]!.to), CORE, RING.outer);
+export const monthSector = (month: number): string =>
+  sector(dayOfCommonYear(halves[2 * month]!.from) - 1, dayOfCommonYear(halves[2 * month + 1]!.to), CORE, RING.outer);
 
 const CORE = 34;
 const TRACKS = [88, 74, 60, 46];

@@ -30,12 +30,16 @@ const STEP_DAYS = 5;
 
 export function seasonCurve(climate: Climate, scale: Scale, blooms: readonly MonthDay[]): SeasonCurve {
   const shown = (degreesC: number) => (scale === 'F' ? celsiusToFahrenheit(degreesC) : degreesC);
-  const [lows, highs] = [climate.normalsC.minByMonth, climate.normalsC.maxByMonth].map((means) => dailyFromMonthly(means).map(shown)) as [number[], number[]];
+  const [lows, highs] = [climate.normalsC.minByMonth, climate.normalsC.maxByMonth].map((means) => dailyFromMonthly(means).map(shown)) as [
+    number[],
+    number[],
+  ];
   const tens = scale === 'F' ? 20 : 10;
   const [least, most] = [Math.floor(Math.min(...lows) / tens) * tens, Math.ceil(Math.max(...highs) / tens) * tens];
   const height = (degrees: number) => round(CURVE.bottom - ((degrees - least) / (most - least)) * (CURVE.bottom - CURVE.top));
   const [low, high] = [lineOf(lows, height), lineOf(highs, height)];
-  const sums = climate.spread && seasonSums(climate.normalsC, { method: 'simple', base: BASE_C }, climate.spread.degreesC, '01-01' as MonthDay);
+  const sums =
+    climate.spread && seasonSums(climate.normalsC, { method: 'simple', base: BASE_C }, climate.spread.degreesC, '01-01' as MonthDay);
   const total = sums ? totalOf(sums) : 0;
   const means = lows.map((value, day) => (value + highs[day]!) / 2);
   return {
@@ -43,7 +47,10 @@ export function seasonCurve(climate: Climate, scale: Scale, blooms: readonly Mon
     high: `M${high}`,
     low: `M${low}`,
     sum: sums && `M${lineOf([...sums.sums], (value) => round(CURVE.bottom - (value / total) * (CURVE.bottom - CURVE.top)))}`,
-    lines: Array.from({ length: (most - least) / tens + 1 }, (_, index) => ({ y: height(least + index * tens), words: String(least + index * tens) })),
+    lines: Array.from({ length: (most - least) / tens + 1 }, (_, index) => ({
+      y: height(least + index * tens),
+      words: String(least + index * tens),
+    })),
     months: [...'JFMAMJJASOND'].map((words, month) => ({ x: across(month * 30.4 + 15), words })),
     blooms: blooms.map((day) => ({ x: across(dayOfCommonYear(day) - 0.5), y: height(means[dayOfCommonYear(day) - 1]!) })),
     total: scale === 'F' ? celsiusDifferenceToFahrenheit(total) : total,

@@ -10,7 +10,16 @@ export function seasonTasks({ checklists, seasons, club }: Almanac) {
     tasks: checklists.flatMap(({ id, data }) => {
       const window = windowsOf(data.when, [season])?.[0];
       if (!window) return [];
-      return [{ list: id, title: data.title, why: data.why, ...window.window, basis: window.basis, changes: (data.history?.length ?? 0) + (club.season.history?.length ?? 0) }];
+      return [
+        {
+          list: id,
+          title: data.title,
+          why: data.why,
+          ...window.window,
+          basis: window.basis,
+          changes: (data.history?.length ?? 0) + (club.season.history?.length ?? 0),
+        },
+      ];
     }),
   }));
 }

@@ -13,7 +13,12 @@ export type DistrictSeason = Omit<District, 'days'> & { days: SeasonDays; basisO
 export type { Phase } from '../../shared/season/when.ts';
 
 /** Windows of one entry, a district each, main district first; null where the entry is bound to no date. */
-export type Windows = { district: string; name: string; window: Window; /** Where the days come from and how far off they may be; null for days as written. */ basis: string | null }[];
+export type Windows = {
+  district: string;
+  name: string;
+  window: Window;
+  /** Where the days come from and how far off they may be; null for days as written. */ basis: string | null;
+}[];
 
 export function seasonsOf(fields: SeasonFields): DistrictSeason[] {
   const districts = districtsOf(fields);
@@ -21,7 +26,11 @@ export function seasonsOf(fields: SeasonFields): DistrictSeason[] {
   return districts.map((district) => {
     if (!district.days.ok) throw new Error(`seasonsOf: ${district.name} has no whole year, which checks refuse to be without`);
     const days = district.days.value;
-    return { ...district, days, basisOf: (when) => basisOfAnchors(anchorsBehind(when), district.anchors, { titles, main: districts[0]!.name }) };
+    return {
+      ...district,
+      days,
+      basisOf: (when) => basisOfAnchors(anchorsBehind(when), district.anchors, { titles, main: districts[0]!.name }),
+    };
   });
 }
 
@@ -43,22 +52,32 @@ export function windowsOf(when: string | undefined, seasons: readonly DistrictSe
 export const windowWords = ({ from, to }: Window): string => formatMonthDays(from, to);
 
 /** How windows travel to the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
-export const windowsText = (windows: readonly { district: string; window: Window }[]): string => windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
+export const windowsText = (windows: readonly { district: string; window: Window }[]): string =>
+  windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
 
 /** How words that differ by district travel: `valley=from 6 years|hill=9 days later`; undefined where one says it for all. */
 export function byDistrict(said: readonly { district: string; words: string }[]): string | undefined {
-  return new Set(said.map(({ words }) => words)).size < 2 ? undefined : said.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
+  return new Set(said.map(({ words }) => words)).size < 2
+    ? undefined
+    : said.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
 }
 
 /** The parts of the year to choose among, each with its days, as a form shows them: name, words, and the words by district. */
-export function partChoices(seasons: readonly DistrictSeason[], club: Pick<Club, 'words'>): (readonly [phase: Phase, words: string, byDistrict: string | undefined])[] {
+export function partChoices(
+  seasons: readonly DistrictSeason[],
+  club: Pick<Club, 'words'>,
+): (readonly [phase: Phase, words: string, byDistrict: string | undefined])[] {
   return phases.map((phase) => {
-    const said = seasons.map(({ id, days }) => ({ district: id, words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase] as Window)}` }));
+    const said = seasons.map(({ id, days }) => ({
+      district: id,
+      words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase] as Window)}`,
+    }));
     return [phase, said[0]!.words, byDistrict(said)] as const;
   });
 }
 
 /** What this club calls a part of the year or an anchor. Authors write the one name everywhere; readers of `words: uk` see autumn and frost. */
-export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string => (club.words === 'uk' ? phaseName(phase).replace('fall', 'autumn') : phaseName(phase));
+export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string =>
+  club.words === 'uk' ? phaseName(phase).replace('fall', 'autumn') : phaseName(phase);
 
 export { phaseName as phaseWords } from '../../shared/season/when.ts';

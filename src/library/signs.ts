@@ -14,7 +14,12 @@ export type PointsTo = { id: string; title: string; strength: ShownSign['strengt
 export type SignHere = { id: string; sign: Sign; pointsTo: PointsTo[] };
 
 const PLACE_WORDS: Record<(typeof SIGN_PLACES)[number], string> = {
-  entrance: 'At the entrance', smell: 'Smell', brood: 'In the brood', adults: 'On the bees', comb: 'On combs, in stores and boxes', season: 'When, and in how many hives',
+  entrance: 'At the entrance',
+  smell: 'Smell',
+  brood: 'In the brood',
+  adults: 'On the bees',
+  comb: 'On combs, in stores and boxes',
+  season: 'When, and in how many hives',
 };
 
 /** The signs of each place: first what points at a trouble to report, then what points strongly; last what mostly means nothing. */
@@ -22,16 +27,30 @@ export function signsByPlace(almanac: Almanac): { place: string; words: string; 
   return SIGN_PLACES.map((place) => ({
     place,
     words: PLACE_WORDS[place],
-    signs: almanac.signs.filter(({ data }) => data.where === place).map((item) => ({ id: item.id, sign: item.data, pointsTo: pointsTo(almanac, item.id) })).sort((a, b) => tells(b) - tells(a)),
+    signs: almanac.signs
+      .filter(({ data }) => data.where === place)
+      .map((item) => ({ id: item.id, sign: item.data, pointsTo: pointsTo(almanac, item.id) }))
+      .sort((a, b) => tells(b) - tells(a)),
   })).filter(({ signs }) => signs.length > 0);
 }
 
-const tells = ({ pointsTo }: SignHere): number => (pointsTo.some(({ law, strength }) => law && strength !== 'weak') ? 3 : pointsTo[0]?.strength === 'strong' ? 2 : pointsTo.length > 0 ? 1 : 0);
+const tells = ({ pointsTo }: SignHere): number =>
+  pointsTo.some(({ law, strength }) => law && strength !== 'weak')
+    ? 3
+    : pointsTo[0]?.strength === 'strong'
+      ? 2
+      : pointsTo.length > 0
+        ? 1
+        : 0;
 
 /** Bulletins in which a sign shows, the most telling first. */
 const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
   troublesOf(almanac)
-    .flatMap(({ item, shown }) => shown.filter((one) => one.sign === sign && one.shows !== 'never').map(({ strength, shows }) => ({ id: item.id, title: item.data.title, strength, shows, law: item.data.status === 'law' })))
+    .flatMap(({ item, shown }) =>
+      shown
+        .filter((one) => one.sign === sign && one.shows !== 'never')
+        .map(({ strength, shows }) => ({ id: item.id, title: item.data.title, strength, shows, law: item.data.status === 'law' })),
+    )
     .sort((a, b) => STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength) || SHOWS.indexOf(a.shows) - SHOWS.indexOf(b.shows));
 
 export type TroubleHere = Trouble & { item: Item<Bulletin> };
@@ -42,7 +61,18 @@ export function troublesOf(almanac: Almanac): TroubleHere[] {
   return almanac.bulletins.flatMap((item): TroubleHere[] => {
     const shown = (item.data.signs ?? []).filter(({ sign }) => there.has(sign));
     const phases = phasesOf(almanac, item.data.when);
-    return shown.length === 0 ? [] : [{ item, id: item.id, mustReport: item.data.status === 'law', harmless: item.data.status === 'settled', shown, ...(phases ? { phases } : {}) }];
+    return shown.length === 0
+      ? []
+      : [
+          {
+            item,
+            id: item.id,
+            mustReport: item.data.status === 'law',
+            harmless: item.data.status === 'settled',
+            shown,
+            ...(phases ? { phases } : {}),
+          },
+        ];
   });
 }
 
@@ -50,7 +80,8 @@ export function troublesOf(almanac: Almanac): TroubleHere[] {
 function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
   const window = windowsOf(when, seasons)?.[0]?.window;
   if (!window) return undefined;
-  const meets = (a: { from: string; to: string }, day: string): boolean => (a.from <= a.to ? a.from <= day && day <= a.to : day >= a.from || day <= a.to);
+  const meets = (a: { from: string; to: string }, day: string): boolean =>
+    a.from <= a.to ? a.from <= day && day <= a.to : day >= a.from || day <= a.to;
   return PHASES.filter((phase) => {
     const own = seasons[0]!.days.phases[phase]!;
     // A window that ends on the first day of a part has nothing of it.
@@ -61,7 +92,11 @@ function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
 /** The first paragraph of words, or line, under a bulletin's heading "The field test", as its author wrote it. */
 export function fieldTestOf(body: string): string {
   const part = /^## The field test[ \t]*\n([\s\S]*?)(?=^## |(?![\s\S]))/m.exec(body)?.[1] ?? '';
-  const first = part.trim().split(/\n[ \t]*\n/).find((block) => !block.startsWith('![')) ?? '';
+  const first =
+    part
+      .trim()
+      .split(/\n[ \t]*\n/)
+      .find((block) => !block.startsWith('![')) ?? '';
   return /^(?:[-*+]|\d+\.)[ \t]/.test(first) ? first.split('\n')[0]!.replace(/^\S+[ \t]+/, '') : first;
 }
 

@@ -15,7 +15,11 @@ export const TOOLS: readonly Tool[] = [
   { slug: 'package-order', title: 'Package order', lede: 'What an order of packages weighs and needs, and a sheet for pick-up.' },
   { slug: 'weight-check', title: 'Weight check', lede: 'A spot check of net weights you bought, by a published rule.' },
   { slug: 'brood-dates', title: 'Brood dates', lede: 'From what you saw in a cell: when it was laid, is sealed, emerges, and lays.' },
-  { slug: 'treatment-window', title: 'What the label rows rule out', lede: 'Your weather, boxes and brood against dated rows of labels. Your label decides.' },
+  {
+    slug: 'treatment-window',
+    title: 'What the label rows rule out',
+    lede: 'Your weather, boxes and brood against dated rows of labels. Your label decides.',
+  },
   { slug: 'degree-days', title: 'Degree-days', lede: 'Warmth added up day by day, by a method that is named.' },
 ];
 

@@ -40,7 +40,12 @@ export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
       reachesBrood: row['kills-under-cappings'],
       ...(row.resistance === undefined ? {} : { resistance: row.resistance }),
       fromMemory: row.certainty === 'memory',
-      note: noteOf(notes, [almanac.sources.has(row.source) ? sourceWords(almanac.sources.get(row.source)!) : row.source, `${row.place}, ${row.year}`, row.note, sentenceCase(sureness(row.certainty))]),
+      note: noteOf(notes, [
+        almanac.sources.has(row.source) ? sourceWords(almanac.sources.get(row.source)!) : row.source,
+        `${row.place}, ${row.year}`,
+        row.note,
+        sentenceCase(sureness(row.certainty)),
+      ]),
     })),
   );
 }

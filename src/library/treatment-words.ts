@@ -17,7 +17,11 @@ export function needsWords(row: LabelRowFields): string[] {
 }
 
 export function forbidsWords(row: LabelRowFields): string[] {
-  const boxes = { off: 'Boxes for harvest on the hive.', label: 'Boxes for harvest, unless the label lets them stay.', on: 'Nothing about boxes for harvest in this row; read the label.' }[row.supers];
+  const boxes = {
+    off: 'Boxes for harvest on the hive.',
+    label: 'Boxes for harvest, unless the label lets them stay.',
+    on: 'Nothing about boxes for harvest in this row; read the label.',
+  }[row.supers];
   return [boxes, 'Another amount, another time or another mix than the label says.'];
 }
 
@@ -30,7 +34,9 @@ const PROTECTS: Record<LabelRowFields['hazards'][number], string> = {
 };
 
 export const protectsWords = ({ hazards }: LabelRowFields): string[] =>
-  (Object.keys(PROTECTS) as (keyof typeof PROTECTS)[]).filter((hazard) => hazards.includes(hazard) && !(hazard === 'skin' && hazards.includes('acid'))).map((hazard) => PROTECTS[hazard]);
+  (Object.keys(PROTECTS) as (keyof typeof PROTECTS)[])
+    .filter((hazard) => hazards.includes(hazard) && !(hazard === 'skin' && hazards.includes('acid')))
+    .map((hazard) => PROTECTS[hazard]);
 
 /** What to write down, whatever was given. */
 export const RECORD = [

@@ -27,13 +27,19 @@ export function heldWeightRules(almanac: Almanac, day: string): Record<'eu' | 'c
     return figure ? rowsOn(figure, day) : [];
   };
   const rows: Rows = {
-    spans: (id) => rowsOf(id).flatMap((row) => heldSpan(row) ?? []).sort((a, b) => a.from - b.from),
+    spans: (id) =>
+      rowsOf(id)
+        .flatMap((row) => heldSpan(row) ?? [])
+        .sort((a, b) => a.from - b.from),
     value: (id, row) => rowsOf(id).find((each) => row === undefined || each.id === row)?.value,
   };
   const held = (rule: WeightRule | null, sampleFigure: string, sources: readonly string[]): HeldRule | null =>
     rule && {
       rule,
-      from: sources.flatMap((id) => almanac.sources.get(id) ?? []).map(sourceWords).join('; '),
+      from: sources
+        .flatMap((id) => almanac.sources.get(id) ?? [])
+        .map(sourceWords)
+        .join('; '),
       sampleFromMemory: rows.spans(sampleFigure).some(({ fromMemory }) => fromMemory),
     };
   return {
@@ -56,8 +62,20 @@ function euRule({ spans, value }: Rows): WeightRule | null {
     return mean && accept ? { from, to, weigh: mean.value, mean: 'with-chance', shortTest: { weigh, mostShort: accept.value } } : null;
   });
   if (counts.length === 0 || larger.includes(null) || !share || !certainty || !failing || !step || tolerances.length === 0) return null;
-  const small: LotPlan = { from: 1, to: counts[0]!.from - 1, weigh: 'all', mean: 'plain', shortTest: { weigh: 'all', mostShort: { shareOfLot: share / 100 } } };
-  return { lots: [small, ...(larger as LotPlan[])], tolerances, tolerancesRoundUpToG: step, certainty: certainty / 100, mostShortTwice: failing - 1 };
+  const small: LotPlan = {
+    from: 1,
+    to: counts[0]!.from - 1,
+    weigh: 'all',
+    mean: 'plain',
+    shortTest: { weigh: 'all', mostShort: { shareOfLot: share / 100 } },
+  };
+  return {
+    lots: [small, ...(larger as LotPlan[])],
+    tolerances,
+    tolerancesRoundUpToG: step,
+    certainty: certainty / 100,
+    mostShortTwice: failing - 1,
+  };
 }
 
 function caRule({ spans, value }: Rows): WeightRule | null {
@@ -77,8 +95,16 @@ function usRule({ spans, value }: Rows): WeightRule | null {
   const samples = spans('net-sample-us');
   const certainty = value('net-mean-certainty', 'us');
   if (samples.length === 0 || !certainty) return null;
-  const tolerances = spans('net-tolerance-us').map(({ from, to, value: pounds, fromMemory }) => ({ ...between({ from, to }), grams: toGrams(pounds), fromMemory }));
-  return { lots: [wholeUnder(samples[0]!), ...samples.map(({ from, to, value: weigh }): LotPlan => ({ from, to, weigh, mean: 'with-chance' }))], tolerances, certainty: certainty / 100 };
+  const tolerances = spans('net-tolerance-us').map(({ from, to, value: pounds, fromMemory }) => ({
+    ...between({ from, to }),
+    grams: toGrams(pounds),
+    fromMemory,
+  }));
+  return {
+    lots: [wholeUnder(samples[0]!), ...samples.map(({ from, to, value: weigh }): LotPlan => ({ from, to, weigh, mean: 'with-chance' }))],
+    tolerances,
+    certainty: certainty / 100,
+  };
 }
 
 /** Of fewer packages than the first row holds, all are weighed; one alone has no spread. */

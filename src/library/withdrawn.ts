@@ -9,6 +9,19 @@ export function askWithdrawn(almanac: Almanac, duty: string | undefined): Asked 
 
 /** What a reader calls the kinds of entry. */
 export const KIND_WORDS = {
-  checklists: 'list', bulletins: 'bulletin', articles: 'know-how', meetings: 'meeting', reading: 'reading', treatments: 'treatment', forage: 'forage plant',
-  words: 'word', figures: 'figure', sources: 'source', cautions: 'box', signs: 'sign', notices: 'notice', counts: 'counts', drawings: 'drawing',
+  checklists: 'list',
+  bulletins: 'bulletin',
+  articles: 'know-how',
+  meetings: 'meeting',
+  reading: 'reading',
+  treatments: 'treatment',
+  forage: 'forage plant',
+  words: 'word',
+  figures: 'figure',
+  sources: 'source',
+  cautions: 'box',
+  signs: 'sign',
+  notices: 'notice',
+  counts: 'counts',
+  drawings: 'drawing',
 } as const;

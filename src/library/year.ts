@@ -11,7 +11,14 @@ import { datedPages } from './now.ts';
 import type { Windows } from './season.ts';
 
 export type YearKind = 'list' | 'pest' | 'know-how' | 'bloom' | 'meeting';
-export type YearItem = { kind: YearKind; href: string; title: string; /** Null for a meeting, which is of one year. */ windows: Windows | null; day: MonthDay; time?: string };
+export type YearItem = {
+  kind: YearKind;
+  href: string;
+  title: string;
+  /** Null for a meeting, which is of one year. */ windows: Windows | null;
+  day: MonthDay;
+  time?: string;
+};
 export type HalfMonth = { id: string; name: string; from: MonthDay; to: MonthDay; items: YearItem[] };
 
 export const YEAR_KINDS: readonly YearKind[] = ['list', 'pest', 'bloom', 'meeting', 'know-how'];
@@ -25,7 +32,13 @@ export const halves: readonly { from: MonthDay; to: MonthDay }[] = Array.from({ 
 
 export function yearOf(almanac: Almanac, base: string): HalfMonth[] {
   const items = yearItems(almanac, base);
-  return halves.map(({ from, to }, index) => ({ id: halfId(index), name: halfMonthName(from), from, to, items: items.filter(({ day }) => halfOf(day) === index) }));
+  return halves.map(({ from, to }, index) => ({
+    id: halfId(index),
+    name: halfMonthName(from),
+    from,
+    to,
+    items: items.filter(({ day }) => halfOf(day) === index),
+  }));
 }
 
 /** From 0, the first half of January. */
@@ -37,15 +50,28 @@ export const halfId = (index: number): string => `half-${Math.floor(index / 2) +
 function yearItems(almanac: Almanac, base: string): YearItem[] {
   const pages = datedPages(almanac, base).map((page): YearItem => ({ ...page, day: page.windows[0]!.window.from }));
   const plants = plantsHere(almanac).flatMap(({ id, title, stage, windows }): YearItem[] =>
-    windows ? [{ kind: 'bloom', href: `${base}year/bloom/#${id}`, title: `${title}: ${stage}`, windows, day: windows[0]!.window.from }] : [],
+    windows
+      ? [{ kind: 'bloom', href: `${base}year/bloom/#${id}`, title: `${title}: ${stage}`, windows, day: windows[0]!.window.from }]
+      : [],
   );
-  const meetings = almanac.meetings.map(({ id, data }): YearItem => ({ kind: 'meeting', href: `${base}meetings/${id}/`, title: data.title, windows: null, day: monthDayOf(data.day as Day), time: meetingTime(data) }));
-  return [...pages, ...plants, ...meetings].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : YEAR_KINDS.indexOf(a.kind) - YEAR_KINDS.indexOf(b.kind) || (a.title < b.title ? -1 : 1)));
+  const meetings = almanac.meetings.map(({ id, data }): YearItem => ({
+    kind: 'meeting',
+    href: `${base}meetings/${id}/`,
+    title: data.title,
+    windows: null,
+    day: monthDayOf(data.day as Day),
+    time: meetingTime(data),
+  }));
+  return [...pages, ...plants, ...meetings].sort((a, b) =>
+    a.day < b.day ? -1 : a.day > b.day ? 1 : YEAR_KINDS.indexOf(a.kind) - YEAR_KINDS.indexOf(b.kind) || (a.title < b.title ? -1 : 1),
+  );
 }
 
 /** How many of a kind begin in each half-month of a district. */
 export function countsOf(items: readonly YearItem[], kind: YearKind, district: string): number[] {
-  const starts = items.filter((item) => item.kind === kind).map(({ windows, day }) => (windows ? (windows.find((each) => each.district === district) ?? windows[0]!).window.from : day));
+  const starts = items
+    .filter((item) => item.kind === kind)
+    .map(({ windows, day }) => (windows ? (windows.find((each) => each.district === district) ?? windows[0]!).window.from : day));
   return halves.map((_, index) => starts.filter((start) => halfOf(start) === index).length);
 }
 

@@ -11,7 +11,15 @@ export const GET: APIRoute = async () => {
   const { club, meetings, words } = almanac;
   return new Response(
     JSON.stringify({
-      club: { id: club.id, name: club.name, almanac: club.almanac, place: club.place, language: club.language, zone: club['time-zone'], demonstration: club.demonstration },
+      club: {
+        id: club.id,
+        name: club.name,
+        almanac: club.almanac,
+        place: club.place,
+        language: club.language,
+        zone: club['time-zone'],
+        demonstration: club.demonstration,
+      },
       meetings: meetings.map(({ id, data }) => ({
         id,
         title: data.title,
@@ -44,11 +52,19 @@ function namesOf({ word, uk, also = [] }: Almanac['words'][number]['data'], says
 
 /** Pages that are bound to days of the year, each with its days in each district. */
 function datedPages({ articles, bulletins, checklists, meetings, seasons }: Almanac): (readonly [place: string, windows: string])[] {
-  const rooms = [['know-how', articles], ['pests', bulletins], ['lists', checklists]] as const;
-  const dated = rooms.flatMap(([room, entries]) => entries.flatMap(({ id, data }) => {
-    const windows = windowsOf(data.when, seasons);
-    return windows ? [[`${room}/${id}/`, windowsText(windows)] as const] : [];
-  }));
-  const days = meetings.map(({ id, data }) => [`meetings/${id}/`, `all ${data.day.slice(5)} ${(data['last-day'] ?? data.day).slice(5)}`] as const);
+  const rooms = [
+    ['know-how', articles],
+    ['pests', bulletins],
+    ['lists', checklists],
+  ] as const;
+  const dated = rooms.flatMap(([room, entries]) =>
+    entries.flatMap(({ id, data }) => {
+      const windows = windowsOf(data.when, seasons);
+      return windows ? [[`${room}/${id}/`, windowsText(windows)] as const] : [];
+    }),
+  );
+  const days = meetings.map(
+    ({ id, data }) => [`meetings/${id}/`, `all ${data.day.slice(5)} ${(data['last-day'] ?? data.day).slice(5)}`] as const,
+  );
   return [...dated, ...days];
 }

@@ -6,7 +6,10 @@
 import sharp from 'sharp';
 
 /** A width in pixels, and the most bytes that a picture of it may have. A text block is 342 px on a phone, 696 px on a desk. */
-export const WIDTHS = [{ width: 960, bytes: 120_000 }, { width: 480, bytes: 40_000 }] as const;
+export const WIDTHS = [
+  { width: 960, bytes: 120_000 },
+  { width: 480, bytes: 40_000 },
+] as const;
 /** A picture is at most so many times as high as wide. */
 export const TALLEST = 1.5;
 /** Tried in turn until the bytes fit; below the last a photograph shows its blocks, and it is made smaller instead. */
@@ -30,7 +33,11 @@ export async function cutDown(original: Buffer): Promise<CutDown> {
   try {
     return (await refusalOf(original)) ?? { ok: true, cuts: await cutsOf(await dotsOf(original)) };
   } catch {
-    return { ok: false, found: 'a picture that breaks off or is damaged', write: 'the picture copied once more from where it was taken, or exported again as JPEG' };
+    return {
+      ok: false,
+      found: 'a picture that breaks off or is damaged',
+      write: 'the picture copied once more from where it was taken, or exported again as JPEG',
+    };
   }
 }
 
@@ -38,10 +45,26 @@ async function refusalOf(original: Buffer): Promise<CutDown | null> {
   const { autoOrient, pages = 1, format } = await sharp(original, { limitInputPixels: false }).metadata();
   const { width, height } = autoOrient;
   const size = `${width} × ${height} pixels`;
-  if (pages > 1) return { ok: false, found: format === 'tiff' ? `a file of ${pages} pages` : `a moving picture of ${pages} frames`, write: 'one still picture, exported as JPEG' };
-  if (width < LEAST.width || height < LEAST.height) return { ok: false, found: `${size}, too small to be read`, write: `the picture itself and not its preview: ${LEAST.width} × ${LEAST.height} or more` };
-  if (Math.max(width, height) > MOST_TIMES * Math.min(width, height)) return { ok: false, found: `${size}, a strip too narrow to be read on a phone`, write: `the part that matters, at most ${MOST_TIMES} times as long one way as the other` };
-  if (width * height > MOST_DOTS) return { ok: false, found: `${size}, more than can be read`, write: 'the picture made about 4000 pixels wide' };
+  if (pages > 1)
+    return {
+      ok: false,
+      found: format === 'tiff' ? `a file of ${pages} pages` : `a moving picture of ${pages} frames`,
+      write: 'one still picture, exported as JPEG',
+    };
+  if (width < LEAST.width || height < LEAST.height)
+    return {
+      ok: false,
+      found: `${size}, too small to be read`,
+      write: `the picture itself and not its preview: ${LEAST.width} × ${LEAST.height} or more`,
+    };
+  if (Math.max(width, height) > MOST_TIMES * Math.min(width, height))
+    return {
+      ok: false,
+      found: `${size}, a strip too narrow to be read on a phone`,
+      write: `the part that matters, at most ${MOST_TIMES} times as long one way as the other`,
+    };
+  if (width * height > MOST_DOTS)
+    return { ok: false, found: `${size}, more than can be read`, write: 'the picture made about 4000 pixels wide' };
   return null;
 }
 

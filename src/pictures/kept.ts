@@ -19,7 +19,8 @@ type Record = Published & { digests: string[] };
 
 const SETTINGS = JSON.stringify([1, WIDTHS, TALLEST, QUALITIES, sharp.versions]);
 
-const digestOf = (...parts: (string | Buffer)[]): string => parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
+const digestOf = (...parts: (string | Buffer)[]): string =>
+  parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
 
 /** The published sizes of the picture at `path`, from the folder `kept` or made now and put there; `making` is told before that. */
 export async function published(path: string, kept: string, making: () => void = () => undefined): Promise<Outcome> {
@@ -62,4 +63,11 @@ function whole(path: string, content: string | Buffer): void {
 
 /** The file's own name in letters that every host serves. */
 export const plainStem = (path: string): string =>
-  basename(path).replace(/\.[^.]*$/, '').normalize('NFD').replace(/[\u0300-\u036f]/g, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').slice(0, 40).replace(/^-|-$/g, '') || 'picture';
+  basename(path)
+    .replace(/\.[^.]*$/, '')
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 40)
+    .replace(/^-|-$/g, '') || 'picture';

@@ -16,7 +16,10 @@ export function picturesOf(directory: string, kept: string): Loader {
         for (const { page, image, path } of picturesShown(folder)) {
           const published = path === null ? undefined : pictures.get(path);
           // A build has read each of them once; the preview goes on without one that cannot be read.
-          if (!published && !watcher) throw new Error(`the picture ${path ?? image.url} of ${page.path} was changed or taken away while the site was built. Build again.`);
+          if (!published && !watcher)
+            throw new Error(
+              `the picture ${path ?? image.url} of ${page.path} was changed or taken away while the site was built. Build again.`,
+            );
           if (published) store.set({ id: `${page.collection}/${image.url}`, data: published, digest: JSON.stringify(published) });
         }
       };

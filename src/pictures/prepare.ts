@@ -16,7 +16,9 @@ const known = new Map<string, Outcome>();
 
 /** `kept` is the folder that builds share; `making` is told before each picture that is not there. A file that checks refuse by its first bytes is passed over. */
 export async function preparePictures(folder: Folder, kept: string, making: () => void = () => undefined): Promise<Prepared> {
-  const paths = [...new Set(picturesShown(folder).flatMap(({ path }) => path ?? []))].filter((path) => !refusalOf(folder.directory, path)).sort();
+  const paths = [...new Set(picturesShown(folder).flatMap(({ path }) => path ?? []))]
+    .filter((path) => !refusalOf(folder.directory, path))
+    .sort();
   const outcomes = await inHands(paths, (path) => outcomeOf(join(folder.directory, path), kept, making));
   const prepared: Prepared = { pictures: new Map(), faults: [], made: 0 };
   for (const [index, path] of paths.entries()) {

@@ -11,15 +11,27 @@ export function changesBetween(before: EditionRecord, now: EditionRecord): Chang
   const titles = (places: string[], record: EditionRecord): string[] => places.map((place) => record.pages[place]!.title);
   const places = Object.keys(now.pages);
   return {
-    added: titles(places.filter((place) => !held.has(place)), now),
-    changed: titles(places.filter((place) => held.has(place) && held.get(place)!.sha256 !== now.pages[place]!.sha256), now),
-    gone: titles([...held.keys()].filter((place) => !(place in now.pages)), before),
+    added: titles(
+      places.filter((place) => !held.has(place)),
+      now,
+    ),
+    changed: titles(
+      places.filter((place) => held.has(place) && held.get(place)!.sha256 !== now.pages[place]!.sha256),
+      now,
+    ),
+    gone: titles(
+      [...held.keys()].filter((place) => !(place in now.pages)),
+      before,
+    ),
   };
 }
 
 /** Ready to paste; at most as many titles as a letter bears. */
 export function letterParagraph(almanac: string, day: string, { added, changed, gone }: Changes, address: string | null): string {
-  const listed = (words: string, titles: string[]): string => (titles.length === 0 ? '' : ` ${words}: ${titles.slice(0, 12).join('; ')}${titles.length > 12 ? ` and ${titles.length - 12} more` : ''}.`);
+  const listed = (words: string, titles: string[]): string =>
+    titles.length === 0
+      ? ''
+      : ` ${words}: ${titles.slice(0, 12).join('; ')}${titles.length > 12 ? ` and ${titles.length - 12} more` : ''}.`;
   const nothing = added.length + changed.length + gone.length === 0 ? ' Its pages say what they said before.' : '';
   return `${almanac}, edition of ${formatDay(day as Day)}.${listed('New', added)}${listed('Changed', changed)}${listed('Taken down', gone)}${nothing}${address ? ` ${address}` : ''}`;
 }

@@ -25,7 +25,11 @@ export function clubCalendar(club: Club, meetings: readonly Meeting[], editionDa
   return `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
 }
 
-function addMeeting(calendar: ICalCalendar, meeting: Meeting, { club, editionDay, root }: { club: Club; editionDay: string; root: string | null }): void {
+function addMeeting(
+  calendar: ICalCalendar,
+  meeting: Meeting,
+  { club, editionDay, root }: { club: Club; editionDay: string; root: string | null },
+): void {
   const { start, end, allDay } = span(meeting);
   calendar.createEvent({
     id: `${meeting.id}@${club.id}`,
@@ -37,7 +41,13 @@ function addMeeting(calendar: ICalCalendar, meeting: Meeting, { club, editionDay
     timezone: allDay ? null : club.zone,
     summary: meeting.title,
     location: meeting.place,
-    description: [meeting.summary, meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`, meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`].filter(Boolean).join('\n'),
+    description: [
+      meeting.summary,
+      meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`,
+      meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`,
+    ]
+      .filter(Boolean)
+      .join('\n'),
     categories: [{ name: meeting.kind }],
     ...(root ? { url: new URL(`meetings/${meeting.id}/`, root).href } : {}),
   });
@@ -45,7 +55,8 @@ function addMeeting(calendar: ICalCalendar, meeting: Meeting, { club, editionDay
 
 /** Whole days where no hour is known, or where several days have no last hour. */
 function span({ day, lastDay, start, finish }: Meeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
-  if (!start || (lastDay && !finish)) return { start: new WallClock(day, '00:00'), end: new WallClock(addDays((lastDay ?? day) as Day, 1), '00:00'), allDay: true };
+  if (!start || (lastDay && !finish))
+    return { start: new WallClock(day, '00:00'), end: new WallClock(addDays((lastDay ?? day) as Day, 1), '00:00'), allDay: true };
   return { start: new WallClock(day, start), end: finish ? new WallClock(lastDay ?? day, finish) : null, allDay: false };
 }
 

@@ -16,7 +16,9 @@ export function editionRecord({ day, fingerprint }: Edition, pages: readonly Bui
   const record: EditionRecord = {
     day,
     fingerprint,
-    pages: Object.fromEntries(pages.map((page) => [page.place, { title: titleOf(page), sha256: createHash('sha256').update(mainWords(page)).digest('hex') }])),
+    pages: Object.fromEntries(
+      pages.map((page) => [page.place, { title: titleOf(page), sha256: createHash('sha256').update(mainWords(page)).digest('hex') }]),
+    ),
   };
   return `${JSON.stringify(record, null, 2)}\n`;
 }

@@ -26,7 +26,14 @@ export function changesFeed(club: Club, news: readonly News[], edition: Edition,
   for (const { key, title, words, place, day } of news.slice(0, MOST)) {
     // What is told ahead of its day was known on the day of the edition.
     const date = noon(day < edition.day ? day : edition.day);
-    feed.addItem({ id: idOf(club, key), title: escaped(title), link: new URL(place, root).href, date, published: date, description: escaped(words) });
+    feed.addItem({
+      id: idOf(club, key),
+      title: escaped(title),
+      link: new URL(place, root).href,
+      date,
+      published: date,
+      description: escaped(words),
+    });
   }
   return `${feed.atom1()}\n`;
 }

@@ -2,7 +2,15 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
-export type Club = { id: string; name: string; /** What the book of pages is called. */ almanac: string; /** Where it is, in words. */ place: string; language: string; /** The zone of the hall's clock. */ zone: string; demonstration: boolean };
+export type Club = {
+  id: string;
+  name: string;
+  /** What the book of pages is called. */ almanac: string;
+  /** Where it is, in words. */ place: string;
+  language: string;
+  /** The zone of the hall's clock. */ zone: string;
+  demonstration: boolean;
+};
 
 export type Meeting = {
   id: string;
@@ -23,7 +31,15 @@ export type Meeting = {
 };
 
 /** What a district's members are to do, and from when to when; days as 05-03, which come back every year. */
-export type Task = { list: string; title: string; why: string; from: string; to: string; /** Where the days come from. */ basis: string | null; changes: number };
+export type Task = {
+  list: string;
+  title: string;
+  why: string;
+  from: string;
+  to: string;
+  /** Where the days come from. */ basis: string | null;
+  changes: number;
+};
 export type SeasonTasks = { district: string; name: string; tasks: Task[] };
 
 /** A word of the word list: its names and the ways people type it, and the page that says more. */

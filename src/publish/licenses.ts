@@ -16,7 +16,11 @@ export function takeModules(site: string): string[] {
   return modules;
 }
 
-const FACE = { name: 'Atkinson Hyperlegible Next', what: 'the text face, cut down to the letters that are used', terms: new URL('../styles/fonts/OFL.txt', import.meta.url) };
+const FACE = {
+  name: 'Atkinson Hyperlegible Next',
+  what: 'the text face, cut down to the letters that are used',
+  terms: new URL('../styles/fonts/OFL.txt', import.meta.url),
+};
 /** Its zone blocks stand in the calendars. */
 const ZONES = 'timezones-ical-library';
 
@@ -26,12 +30,17 @@ export function licensesFile(modules: readonly string[], packages: string): stri
   const parts = [...folders].map(termsIn).sort((one, other) => (one.name < other.name ? -1 : 1));
   const list = parts.map(({ name, version, license }) => `${name} ${version}, ${license}`);
   return [
-    'What others made of that which stands in these pages, and on what terms. All else is the almanac\'s own.',
+    "What others made of that which stands in these pages, and on what terms. All else is the almanac's own.",
     '',
     `${FACE.name}, ${FACE.what}, SIL Open Font License 1.1`,
     ...list,
     '',
-    ...[{ name: FACE.name, text: readFileSync(FACE.terms, 'utf8') }, ...parts].flatMap(({ name, text }) => [`---------- ${name} ----------`, '', text.replace(/\r\n/g, '\n').trim(), '']),
+    ...[{ name: FACE.name, text: readFileSync(FACE.terms, 'utf8') }, ...parts].flatMap(({ name, text }) => [
+      `---------- ${name} ----------`,
+      '',
+      text.replace(/\r\n/g, '\n').trim(),
+      '',
+    ]),
   ].join('\n');
 }
 
@@ -39,7 +48,11 @@ export function licensesFile(modules: readonly string[], packages: string): stri
 const packageFolder = (path: string): string | null => /^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/@]+)[\\/]/.exec(path)?.[1] ?? null;
 
 function termsIn(folder: string): { name: string; version: string; license: string; text: string } {
-  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as { name: string; version: string; license?: string };
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as {
+    name: string;
+    version: string;
+    license?: string;
+  };
   const file = existsSync(folder) ? readdirSync(folder).find((each) => /^licen[cs]e(\.(md|txt))?$/i.test(each)) : undefined;
   if (!license || !file) throw new Error(`the package ${name} brings no terms under which its code may be published`);
   return { name, version, license, text: readFileSync(join(folder, file), 'utf8') };

@@ -10,15 +10,29 @@ export function movedUnsaid(before: string, now: string): string[] {
   return [...eventsIn(now)].flatMap(([uid, { title, when, sequence }]) => {
     const old = held.get(uid);
     if (!old || old.when === when || sequence > old.sequence) return [];
-    return [`Calendar: "${title}" (${uid}) lies on other days than in the last site, and no dated line under history: says so; calendars of members may keep the old ones.`];
+    return [
+      `Calendar: "${title}" (${uid}) lies on other days than in the last site, and no dated line under history: says so; calendars of members may keep the old ones.`,
+    ];
   });
 }
 
 /** By UID, from the lines as this almanac writes them. */
 function eventsIn(calendar: string): Map<string, Event> {
-  const blocks = calendar.replace(/\r?\n[ \t]/g, '').split('BEGIN:VEVENT').slice(1);
-  return new Map(blocks.map((block) => {
-    const valueOf = (name: string): string => new RegExp(`^${name}(?:;[^:\\r\\n]*)?:(.*?)\\r?$`, 'm').exec(block)?.[1] ?? '';
-    return [valueOf('UID'), { title: valueOf('SUMMARY').replace(/\\(.)/g, '$1'), when: `${valueOf('DTSTART')} ${valueOf('DTEND')}`, sequence: Number(valueOf('SEQUENCE')) }];
-  }));
+  const blocks = calendar
+    .replace(/\r?\n[ \t]/g, '')
+    .split('BEGIN:VEVENT')
+    .slice(1);
+  return new Map(
+    blocks.map((block) => {
+      const valueOf = (name: string): string => new RegExp(`^${name}(?:;[^:\\r\\n]*)?:(.*?)\\r?$`, 'm').exec(block)?.[1] ?? '';
+      return [
+        valueOf('UID'),
+        {
+          title: valueOf('SUMMARY').replace(/\\(.)/g, '$1'),
+          when: `${valueOf('DTSTART')} ${valueOf('DTEND')}`,
+          sequence: Number(valueOf('SEQUENCE')),
+        },
+      ];
+    }),
+  );
 }

@@ -15,7 +15,8 @@ import type { Edition } from './edition-record.ts';
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
 
 /** Below the site: not needed to read, search, work out, tick or print. */
-const LEFT_OUT = /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|licenses\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|changes\.xml$)/;
+const LEFT_OUT =
+  /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|licenses\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|changes\.xml$)/;
 const PICTURES = /^pictures\//;
 /** A file of this size would be half of what the whole copy may weigh. */
 const LARGE = 1_000_000;
@@ -46,14 +47,24 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
   const [worker, off] = [await script('worker.ts'), await script('worker-off.ts')];
   writeFileSync(join(site, 'worker.js'), `const offlineCopy=${JSON.stringify(copy)};\n${worker.code}`);
   writeFileSync(join(site, 'worker-off.js'), off.code);
-  const large = read.filter((file) => statSync(join(site, file)).size > LARGE).map((file) => `${file} is ${(statSync(join(site, file)).size / 1e6).toFixed(1)} MB: every reader's copy for use without signal grows by it.`);
+  const large = read
+    .filter((file) => statSync(join(site, file)).size > LARGE)
+    .map(
+      (file) =>
+        `${file} is ${(statSync(join(site, file)).size / 1e6).toFixed(1)} MB: every reader's copy for use without signal grows by it.`,
+    );
   return { lines: [`Offline copy: ${files.length} files, ${size}.`, ...large], modules: [...worker.modules, ...off.modules] };
 }
 
 const filesIn = (site: string): string[] =>
   readdirSync(site, { recursive: true, encoding: 'utf8', withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(site.length + 1).split(sep).join('/'))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(site.length + 1)
+        .split(sep)
+        .join('/'),
+    )
     .sort();
 
 const placeOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1');
@@ -61,7 +72,9 @@ const placeOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1
 /** The page for what is not there, with the styles, letters and script that every page names. */
 function leastOf(site: string, base: string): string[] {
   const html = readFileSync(join(site, '404.html'), 'utf8');
-  const named = [...html.matchAll(/(?:src|href)="([^"]+\/assets\/[^"]+|\/assets\/[^"]+)"/g)].map(([, address]) => address!.slice(base.length));
+  const named = [...html.matchAll(/(?:src|href)="([^"]+\/assets\/[^"]+|\/assets\/[^"]+)"/g)].map(([, address]) =>
+    address!.slice(base.length),
+  );
   return ['404.html', ...new Set(named)];
 }
 
@@ -71,7 +84,12 @@ function leastFirst(site: string, base: string, files: readonly string[]): strin
 }
 
 async function script(name: string): Promise<{ code: string; modules: string[] }> {
-  const bundle = await rolldown({ input: fileURLToPath(new URL(`../worker/${name}`, import.meta.url)), platform: 'browser', transform: { define: { 'process.env.NODE_ENV': '"production"' } }, logLevel: 'warn' });
+  const bundle = await rolldown({
+    input: fileURLToPath(new URL(`../worker/${name}`, import.meta.url)),
+    platform: 'browser',
+    transform: { define: { 'process.env.NODE_ENV': '"production"' } },
+    logLevel: 'warn',
+  });
   const { output } = await bundle.generate({ format: 'iife', minify: true });
   await bundle.close();
   return { code: output[0].code, modules: Object.keys(output[0].modules) };

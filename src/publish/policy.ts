@@ -24,7 +24,10 @@ export function policyOf(html: readonly string[], styles: readonly string[] = []
   };
 }
 
-export const written = (policy: Policy): string => Object.entries(policy).map(([name, from]) => `${name} ${from}`).join('; ');
+export const written = (policy: Policy): string =>
+  Object.entries(policy)
+    .map(([name, from]) => `${name} ${from}`)
+    .join('; ');
 
 /** The page with its own policy in it, before anything that it rules. */
 export function withPolicy({ html, place }: BuiltPage): string {
@@ -35,7 +38,9 @@ export function withPolicy({ html, place }: BuiltPage): string {
 }
 
 function inlineScripts(html: readonly string[]): string[] {
-  const scripts = html.flatMap((page) => [...page.matchAll(/<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(([, script]) => script!));
+  const scripts = html.flatMap((page) =>
+    [...page.matchAll(/<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(([, script]) => script!),
+  );
   return [...new Set(scripts)].map(hashOf).sort();
 }
 

@@ -58,11 +58,27 @@ export async function publish({ site, base, address, edition, packages, pictures
     const old = join(former, name);
     if (existsSync(old)) for (const sentence of movedUnsaid(readFileSync(old, 'utf8'), text)) say(sentence);
   };
-  writeCalendar('club.ics', clubCalendar(club, meetings.filter(({ id }) => places.has(`meetings/${id}/`)), edition.day, root));
+  writeCalendar(
+    'club.ics',
+    clubCalendar(
+      club,
+      meetings.filter(({ id }) => places.has(`meetings/${id}/`)),
+      edition.day,
+      root,
+    ),
+  );
   say(`Calendar: ${meetings.length} meetings.`);
   for (const district of season) writeCalendar(`season-${district.district}.ics`, seasonCalendar(club, district, edition.day, root));
 
-  const book = makeBook({ pages, base, root, club, districts: season.map(({ district, name }) => ({ id: district, name })), publications, edition });
+  const book = makeBook({
+    pages,
+    base,
+    root,
+    club,
+    districts: season.map(({ district, name }) => ({ id: district, name })),
+    publications,
+    edition,
+  });
   write('handbook.html', book.html);
   write('handbook.epub', book.epub);
   for (const line of nameSizes(site, pages, book)) say(line);

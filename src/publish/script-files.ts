@@ -17,7 +17,9 @@ export function nameScriptFiles(site: string): number {
   }
   for (const path of readdirSync(site, { recursive: true, encoding: 'utf8' }).filter((each) => each.endsWith('.html'))) {
     const html = readFileSync(join(site, path), 'utf8');
-    const named = html.replace(/(src="[^"]*\/assets\/)([\w.-]+\.js)"/g, (whole, before: string, name: string) => (instead.has(name) ? `${before}${instead.get(name)}"` : whole));
+    const named = html.replace(/(src="[^"]*\/assets\/)([\w.-]+\.js)"/g, (whole, before: string, name: string) =>
+      instead.has(name) ? `${before}${instead.get(name)}"` : whole,
+    );
     if (named !== html) writeFileSync(join(site, path), named);
   }
   for (const name of instead.keys()) rmSync(join(assets, name));

@@ -24,14 +24,23 @@ export function searchIndex(pages: readonly BuiltPage[], words: readonly Word[],
   const first = {
     kinds,
     pages: found.map(({ place, title, kind, when }) => [place, title, kinds.indexOf(kind), windows[place] ?? '', ...(when ? [when] : [])]),
-    names: Object.fromEntries(words.map(({ id, names: [first, ...others] }) => [id, [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';')])),
+    names: Object.fromEntries(
+      words.map(({ id, names: [first, ...others] }) => [
+        id,
+        [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';'),
+      ]),
+    ),
     leads: words.map(({ more }) => found.findIndex(({ place }) => place === pageOf(more))),
     words: writeWords(terms.filter(({ typed }) => !typed).map(({ word }) => word)),
     typed: writeWords(terms.filter(({ typed }) => typed).map(({ word }) => word)),
     starts,
   };
   const files = [['index', first] as const, ...parts.map((part, at) => [`pages-${at + 1}`, part] as const), ...textsOf(found)];
-  return { files: new Map(files.map(([name, holds]) => [`search/${name}.json`, JSON.stringify(holds)])), pages: found.length, words: terms.length };
+  return {
+    files: new Map(files.map(([name, holds]) => [`search/${name}.json`, JSON.stringify(holds)])),
+    pages: found.length,
+    words: terms.length,
+  };
 }
 
 /** Puts the files below the site. */

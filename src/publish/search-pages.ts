@@ -31,7 +31,35 @@ const LARGE_UNREAD = /<svg\b[\s\S]*?<\/svg>|<aside class="margin"[\s\S]*<\/aside
 const NOT_READ_CLASSES = ['mark', 'only-paper', 'only-heard'];
 const NAMES_OTHERS = new Set(['pest or disease', 'meeting']);
 
-const BLOCKS = new Set(['p', 'li', 'h1', 'h2', 'h3', 'h4', 'tr', 'dt', 'dd', 'section', 'div', 'table', 'caption', 'ul', 'ol', 'dl', 'blockquote', 'figcaption', 'summary', 'details', 'legend', 'label', 'header', 'footer', 'nav', 'thead', 'tbody']);
+const BLOCKS = new Set([
+  'p',
+  'li',
+  'h1',
+  'h2',
+  'h3',
+  'h4',
+  'tr',
+  'dt',
+  'dd',
+  'section',
+  'div',
+  'table',
+  'caption',
+  'ul',
+  'ol',
+  'dl',
+  'blockquote',
+  'figcaption',
+  'summary',
+  'details',
+  'legend',
+  'label',
+  'header',
+  'footer',
+  'nav',
+  'thead',
+  'tbody',
+]);
 const CELLS = new Set(['td', 'th']);
 
 /** Everything on the page that can be found, the page itself first; nothing for a page that is to stay out. */
@@ -39,13 +67,21 @@ export function foundOn({ html, place }: BuiltPage): Found[] {
   const main = /<main [^>]*data-found-as=[\s\S]*<\/main>/.exec(html)?.[0];
   if (!main) return [];
   const all: Found[] = [];
-  for (const child of fromHtml(main.replace(LARGE_UNREAD, ''), { fragment: true }).children) if (child.type === 'element') take(child, place, all);
+  for (const child of fromHtml(main.replace(LARGE_UNREAD, ''), { fragment: true }).children)
+    if (child.type === 'element') take(child, place, all);
   return all;
 }
 
 function take(element: Element, place: string, all: Found[]): void {
   const id = element.properties.id;
-  const found: Found = { place: element.tagName === 'main' ? place : `${place}#${String(id)}`, kind: String(element.properties.dataFoundAs), title: '', lede: '', headings: '', text: '' };
+  const found: Found = {
+    place: element.tagName === 'main' ? place : `${place}#${String(id)}`,
+    kind: String(element.properties.dataFoundAs),
+    title: '',
+    lede: '',
+    headings: '',
+    text: '',
+  };
   all.push(found);
   const text: string[] = [];
   const walk = (node: Nodes): void => {
@@ -71,11 +107,16 @@ function take(element: Element, place: string, all: Found[]): void {
     else if (BLOCKS.has(node.tagName)) closeBlock(text);
   };
   walk(element);
-  found.text = text.join('').replace(SPACES, ' ').replace(/^[\s,;.]+/, '').trim();
+  found.text = text
+    .join('')
+    .replace(SPACES, ' ')
+    .replace(/^[\s,;.]+/, '')
+    .trim();
 }
 
 /** The heading of a page; the first bold or cited words of an entry. */
-const isTitle = (element: Element, { place, title }: Found): boolean => element.tagName === 'h1' || (place.includes('#') && !title && /^(?:b|cite)$/.test(element.tagName));
+const isTitle = (element: Element, { place, title }: Found): boolean =>
+  element.tagName === 'h1' || (place.includes('#') && !title && /^(?:b|cite)$/.test(element.tagName));
 
 /** Ends what was said as a sentence, so that two lines of a page do not run into one. */
 function closeBlock(text: string[]): void {

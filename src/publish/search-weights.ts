@@ -34,7 +34,10 @@ type Weighed = Map<string, number>;
 /** Every word of the pages in the order of the alphabet, then those that people only type for them. Pages are numbered as they come. */
 export function termsOf(found: readonly Found[], words: readonly Word[]): Term[] {
   const forms: Forms = new Map();
-  const lists = postingsOf(found.map((each) => weigh(each, words, forms)), found.map(({ text }) => text.length));
+  const lists = postingsOf(
+    found.map((each) => weigh(each, words, forms)),
+    found.map(({ text }) => text.length),
+  );
   return [...lists]
     .map(([term, postings]) => ({ word: usual(forms.get(term)!), postings, typed: !forms.get(term)!.has(SPELLED) }))
     .sort((a, b) => Number(a.typed) - Number(b.typed) || (a.word < b.word ? -1 : 1));
@@ -57,7 +60,9 @@ const usual = (forms: ReadonlyMap<string, number>): string =>
 
 function weigh(found: Found, words: readonly Word[], forms: Forms): Weighed {
   const gathers = GATHERS[found.place];
-  const names = words.filter(({ id, more }) => found.place === `words/#${id}` || pageOf(more) === found.place).flatMap((word) => word.names);
+  const names = words
+    .filter(({ id, more }) => found.place === `words/#${id}` || pageOf(more) === found.place)
+    .flatMap((word) => word.names);
   const weighed: Weighed = new Map();
   const add = (texts: readonly string[], counts: number, isName = false): void => {
     for (const word of texts) {

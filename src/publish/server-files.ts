@@ -29,7 +29,13 @@ const TYPES: Record<string, string> = {
 
 /** `styles` are those that stand in a file itself. */
 export function serverRules(pages: readonly BuiltPage[], styles: readonly string[] = []): ServerRules {
-  const policy = written({ ...policyOf(pages.map(({ html }) => html), styles), 'frame-ancestors': "'none'" });
+  const policy = written({
+    ...policyOf(
+      pages.map(({ html }) => html),
+      styles,
+    ),
+    'frame-ancestors': "'none'",
+  });
   const folders = new Set(pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/')));
   return {
     folders: [...folders].sort(),
@@ -45,7 +51,8 @@ export function serverRules(pages: readonly BuiltPage[], styles: readonly string
 
 /** `_headers`, which several hosts of static sites read. */
 export function headersFile(base: string, { everywhere, folders }: ServerRules): string {
-  const rule = (path: string, headers: Record<string, string>): string => [path, ...Object.entries(headers).map(([name, value]) => `  ${name}: ${value}`), ''].join('\n');
+  const rule = (path: string, headers: Record<string, string>): string =>
+    [path, ...Object.entries(headers).map(([name, value]) => `  ${name}: ${value}`), ''].join('\n');
   return [
     rule(`${base}*`, everywhere),
     // Some hosts join two rules that name one header, so each address is in one of these only.
@@ -53,7 +60,9 @@ export function headersFile(base: string, { everywhere, folders }: ServerRules):
     rule(base, { 'Cache-Control': ASK_AGAIN }),
     rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
     ...folders.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': ASK_AGAIN })),
-    ...Object.entries(TYPES).filter(([ending]) => ending !== 'woff2').map(([ending, type]) => rule(`${base}*.${ending}`, { 'Content-Type': type })),
+    ...Object.entries(TYPES)
+      .filter(([ending]) => ending !== 'woff2')
+      .map(([ending, type]) => rule(`${base}*.${ending}`, { 'Content-Type': type })),
   ].join('\n');
 }
 

@@ -4,7 +4,13 @@ import type { BuiltPage } from './built-pages.ts';
 /** Every published page by its whole address. `root` is the address of the first page. */
 export function sitemap(root: string, pages: readonly BuiltPage[]): string {
   const lines = pages.map(({ place }) => `  <url><loc>${escaped(new URL(place, root).href)}</loc></url>`);
-  return ['<?xml version="1.0" encoding="UTF-8"?>', '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">', ...lines, '</urlset>', ''].join('\n');
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
+    ...lines,
+    '</urlset>',
+    '',
+  ].join('\n');
 }
 
 /** A demonstration is nobody's to find. Robots look for this file only at the root of a host. */
@@ -13,4 +19,5 @@ export function robots(root: string | null, demonstration: boolean): string {
   return `User-agent: *\nDisallow:\n${root ? `\nSitemap: ${new URL('sitemap.xml', root).href}\n` : ''}`;
 }
 
-const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;').replaceAll("'", '&apos;');
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;').replaceAll("'", '&apos;');

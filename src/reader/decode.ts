@@ -23,7 +23,13 @@ export function decode(path: string, bytes: Uint8Array): Decoded {
   }
 }
 
-function refuse(path: string, line: number, column: number, found: string, write = 'the file again from your editor with the encoding UTF-8'): Decoded {
+function refuse(
+  path: string,
+  line: number,
+  column: number,
+  found: string,
+  write = 'the file again from your editor with the encoding UTF-8',
+): Decoded {
   return { ok: false, fault: { path, line, column, rule: 'encoding', field: 'the file', found, write } };
 }
 

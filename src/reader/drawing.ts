@@ -48,7 +48,9 @@ const ELEMENTS: Readonly<Record<string, readonly string[]>> = {
   text: ['x', 'y', 'dx', 'dy', 'font-size', 'font-weight', 'text-anchor'],
 };
 const HOLDS = new Set(['svg', 'g']);
-const SHAPES = Object.keys(ELEMENTS).filter((name) => name !== 'svg' && name !== 'title').join(', ');
+const SHAPES = Object.keys(ELEMENTS)
+  .filter((name) => name !== 'svg' && name !== 'title')
+  .join(', ');
 
 /** What to write instead of a value that is refused. */
 const HINTS: Readonly<Record<string, string>> = {
@@ -70,7 +72,8 @@ export function readDrawing(text: string): ReadDrawing {
   const open: { name: string; children: Shape['children']; at: number }[] = [];
   // What stands inside an element that is refused needs no fault of its own.
   const isLost = (): boolean => open.some(({ name }) => !ELEMENTS[name]);
-  const wrong = (at: number, found: string, write: string): void => (isLost() ? undefined : void read.faults.push({ ...place(text, at), found, write }));
+  const wrong = (at: number, found: string, write: string): void =>
+    isLost() ? undefined : void read.faults.push({ ...place(text, at), found, write });
   if (!/<svg[\s>]/.test(text)) {
     wrong(0, 'no <svg> at its head', START);
     return read;
@@ -81,7 +84,11 @@ export function readDrawing(text: string): ReadDrawing {
     const parent = open.at(-1);
     if (typed.startsWith('<!--') || typed.startsWith('<?')) continue;
     if (typed === '<') {
-      wrong(at, `"${text.slice(at, at + 20).split('\n')[0]}", which is no element of a drawing`, `one of: ${SHAPES}, each attribute in quotes`);
+      wrong(
+        at,
+        `"${text.slice(at, at + 20).split('\n')[0]}", which is no element of a drawing`,
+        `one of: ${SHAPES}, each attribute in quotes`,
+      );
       return read;
     }
     if (name === undefined) {
@@ -94,7 +101,11 @@ export function readDrawing(text: string): ReadDrawing {
       }
     } else if (closes) {
       if (parent?.name !== name) {
-        wrong(at, `</${name}>, ${parent ? `while <${parent.name}> is open` : 'which nothing opened'}`, parent ? `</${parent.name}> before it` : 'nothing');
+        wrong(
+          at,
+          `</${name}>, ${parent ? `while <${parent.name}> is open` : 'which nothing opened'}`,
+          parent ? `</${parent.name}> before it` : 'nothing',
+        );
         return read;
       }
       open.pop();
@@ -121,7 +132,10 @@ function elementOf(name: string, attributes: string, wrong: (found: string, writ
   const own = ELEMENTS[name];
   const element: Shape = { name, attributes: {}, children: [] };
   if (!own || (name === 'svg') !== isRoot) {
-    wrong(`<${name}>${own ? ' inside a drawing' : ''}`, name === 'image' || name === 'use' ? 'the shape itself, drawn' : `nothing, or one of: ${SHAPES}`);
+    wrong(
+      `<${name}>${own ? ' inside a drawing' : ''}`,
+      name === 'image' || name === 'use' ? 'the shape itself, drawn' : `nothing, or one of: ${SHAPES}`,
+    );
     return element;
   }
   for (const [, key, double, single] of attributes.matchAll(ATTRIBUTE)) {
@@ -132,10 +146,12 @@ function elementOf(name: string, attributes: string, wrong: (found: string, writ
     else if (/^on/i.test(key!)) wrong(`"${key}", which runs a script`, 'nothing');
     else if (key === 'style') wrong('"style"', 'its parts as attributes, such as stroke-width="2"');
     else if (![...own, ...PAINT].includes(key!)) wrong(`"${key}", which <${name}> may not have`, `only: ${[...own, ...PAINT].join(', ')}`);
-    else if (!MAY[key!]!.test(value)) wrong(`${key}="${value.slice(0, 40)}"`, HINTS[key!] ?? `nothing, or one of the values that a plain ${key} has`);
+    else if (!MAY[key!]!.test(value))
+      wrong(`${key}="${value.slice(0, 40)}"`, HINTS[key!] ?? `nothing, or one of the values that a plain ${key} has`);
     else element.attributes[key!] = key === 'fill' || key === 'stroke' ? plainColour(value) : value;
   }
-  if (isRoot && element.attributes.viewBox === undefined && !/\bviewBox\s*=/.test(attributes)) wrong('no viewBox', 'viewBox="0 0 342 200", its width and height');
+  if (isRoot && element.attributes.viewBox === undefined && !/\bviewBox\s*=/.test(attributes))
+    wrong('no viewBox', 'viewBox="0 0 342 200", its width and height');
   return element;
 }
 

@@ -17,7 +17,9 @@ export type Fault = {
 };
 
 export function faultLine(fault: Fault): string {
-  const head = visible(`${fault.path}:${fault.line}:${fault.column} ${fault.rule}: ${fault.field}: found ${fault.found}; write ${fault.write}`);
+  const head = visible(
+    `${fault.path}:${fault.line}:${fault.column} ${fault.rule}: ${fault.field}: found ${fault.found}; write ${fault.write}`,
+  );
   return fault.corrected === undefined ? head : `${head}\n    ${fault.corrected}`;
 }
 
@@ -41,6 +43,7 @@ export function quoted(value: unknown): string {
 /** Signs that a terminal obeys, that turn a line around, or that nobody sees: a file's name may hold any of them. */
 const UNSEEN = /[\p{Cc}\p{Cs}\u00AD\u061C\u180E\u200B\u200C\u200E\u200F\u2028-\u202E\u2060-\u2069\uFEFF\u{E0000}-\u{E007F}]/gu;
 
-const visible = (text: string): string => text.replace(UNSEEN, (sign) => `<U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}>`);
+const visible = (text: string): string =>
+  text.replace(UNSEEN, (sign) => `<U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}>`);
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -25,15 +25,29 @@ export function splitPage(text: string): { fields: string; fieldsLine: number; b
   const match = BLOCK.exec(text.startsWith('---\n---') ? text.replace('---\n', '---\n\n') : text);
   if (!match) return null;
   const whole = match[0];
-  return { fields: match[2]!, fieldsLine: match[1]!.split('\n').length + 1, body: text.slice(whole.length), bodyLine: whole.split('\n').length };
+  return {
+    fields: match[2]!,
+    fieldsLine: match[1]!.split('\n').length + 1,
+    body: text.slice(whole.length),
+    bodyLine: whole.split('\n').length,
+  };
 }
 
 /** Why a page could not be split. */
 export function unsplit(path: string, text: string): Fault {
-  const said = (line: number, found: string, write: string): Fault => ({ path, line, column: 1, rule: 'fields', field: 'the file', found, write });
+  const said = (line: number, found: string, write: string): Fault => ({
+    path,
+    line,
+    column: 1,
+    rule: 'fields',
+    field: 'the file',
+    found,
+    write,
+  });
   const lines = text.split('\n');
   const first = lines.findIndex((line) => line.trim() !== '');
-  if (!LIKE_A_LINE.test(lines[first] ?? '')) return said(1, 'no fields at its head', '"---" on the first line, then the fields, then "---" on a line of its own');
+  if (!LIKE_A_LINE.test(lines[first] ?? ''))
+    return said(1, 'no fields at its head', '"---" on the first line, then the fields, then "---" on a line of its own');
   if (lines[first]!.trim() !== '---') return said(first + 1, `"${lines[first]!.trim()}" above the fields`, '"---"');
   const second = lines.findIndex((line, index) => index > first && LIKE_A_LINE.test(line));
   if (second >= 0) return said(second + 1, `"${lines[second]!.trim()}" below the fields`, '"---"');
@@ -51,11 +65,24 @@ export function readFields(path: string, text: string, firstLine: number): { fie
   };
   const errors: readonly YAMLError[] = [...document.errors, ...document.warnings];
   const open = errors.length > 0 ? (oddIndent(text) ?? unclosed(text, errors[0]!.pos[0])) : null;
-  const faults = open ? [{ path, ...place(open.offset), rule: 'fields', field: 'the line', ...open.said }] : errors.map((error): Fault => {
-    const at = place(error.pos[0]);
-    return { path, ...at, rule: 'fields', field: 'the line', ...explain(error.code, lineAt(text, error.pos[0])) };
-  }).filter(({ line }, index, all) => all.findIndex((other) => other.line === line) === index);
-  if (errors.length === 0) faults.push(...pointerFaults(document, text).map(({ offset, said }): Fault => ({ path, ...place(offset), rule: 'fields', field: 'the line', ...said })));
+  const faults = open
+    ? [{ path, ...place(open.offset), rule: 'fields', field: 'the line', ...open.said }]
+    : errors
+        .map((error): Fault => {
+          const at = place(error.pos[0]);
+          return { path, ...at, rule: 'fields', field: 'the line', ...explain(error.code, lineAt(text, error.pos[0])) };
+        })
+        .filter(({ line }, index, all) => all.findIndex((other) => other.line === line) === index);
+  if (errors.length === 0)
+    faults.push(
+      ...pointerFaults(document, text).map(({ offset, said }): Fault => ({
+        path,
+        ...place(offset),
+        rule: 'fields',
+        field: 'the line',
+        ...said,
+      })),
+    );
   return {
     fields: {
       value: faults.length === 0 ? valueOf(document, faults, path, firstLine) : undefined,
@@ -72,9 +99,26 @@ type Said = Pick<Fault, 'found' | 'write' | 'corrected'>;
 /** Spaces that a browser or a word processor put in, which look like plain ones and indent nothing; or a first field that stands further in than the others. */
 function oddIndent(text: string): { offset: number; said: Said } | null {
   const first = /^(?:[ ]*(?:#.*)?\n)*([ ]+)([\w-]+:.*)$/m.exec(text);
-  if (first && first.index === 0 && /^[\w-]+:/m.test(text)) return { offset: first[0].length - first[2]!.length, said: { found: `${first[1]!.length === 1 ? 'a space' : 'spaces'} before the first field`, write: 'every field at the start of its line', corrected: first[2]! } };
+  if (first && first.index === 0 && /^[\w-]+:/m.test(text))
+    return {
+      offset: first[0].length - first[2]!.length,
+      said: {
+        found: `${first[1]!.length === 1 ? 'a space' : 'spaces'} before the first field`,
+        write: 'every field at the start of its line',
+        corrected: first[2]!,
+      },
+    };
   const match = /^[ ]*[\u00A0\u2000-\u200A\u202F\u3000][\s]*(?=\S)/m.exec(text);
-  return match && { offset: match.index, said: { found: 'a space of another kind at the start of the line', write: 'plain spaces', corrected: `${match[0].replace(/\s/g, ' ')}${lineAt(text, match.index + match[0].length).trimStart()}` } };
+  return (
+    match && {
+      offset: match.index,
+      said: {
+        found: 'a space of another kind at the start of the line',
+        write: 'plain spaces',
+        corrected: `${match[0].replace(/\s/g, ' ')}${lineAt(text, match.index + match[0].length).trimStart()}`,
+      },
+    }
+  );
 }
 
 /** The first value before `end` that opens a quote or a bracket and never closes it: what follows is not to blame. */
@@ -87,7 +131,11 @@ function unclosed(text: string, end: number): { offset: number; said: Said } | n
     const isQuote = sign === close;
     return {
       offset: match.index + before.length,
-      said: { found: `${sign} that is not closed`, write: isQuote ? `another ${sign} at the end` : `${close} at the end, or the value in quotes`, corrected: isQuote ? `${before}${sign}${rest.trimEnd()}${sign}` : `${before}"${sign}${rest.trimEnd()}"` },
+      said: {
+        found: `${sign} that is not closed`,
+        write: isQuote ? `another ${sign} at the end` : `${close} at the end, or the value in quotes`,
+        corrected: isQuote ? `${before}${sign}${rest.trimEnd()}${sign}` : `${before}"${sign}${rest.trimEnd()}"`,
+      },
     };
   }
   return null;
@@ -98,17 +146,28 @@ function pointerFaults(document: Document, text: string): { offset: number; said
   const faults: { offset: number; said: Said }[] = [];
   visit(document, {
     Pair(_, { key }) {
-      if (isNode(key) && key.range && !isScalar(key) && !isAlias(key)) faults.push({ offset: key.range[0], said: { found: 'brackets where the name of a field should be', write: '"name: value"' } });
+      if (isNode(key) && key.range && !isScalar(key) && !isAlias(key))
+        faults.push({ offset: key.range[0], said: { found: 'brackets where the name of a field should be', write: '"name: value"' } });
     },
     Node(_, node) {
       if (isScalar(node) && typeof node.value === 'number' && Number.isFinite(node.value) && /[xoe]/i.test(node.source ?? '')) {
-        faults.push({ offset: node.range![0], said: { found: `${node.source}, which is read as ${node.value}`, write: 'the number in plain digits' } });
+        faults.push({
+          offset: node.range![0],
+          said: { found: `${node.source}, which is read as ${node.value}`, write: 'the number in plain digits' },
+        });
       }
       const anchor = 'anchor' in node ? node.anchor : undefined;
       if (!node.range || (anchor === undefined && !isAlias(node))) return;
       const line = lineAt(text, node.range[0]);
       const typed = /^(\s*(?:- )?(?:[\w-]+:\s+)?)(.*)$/.exec(line)!;
-      faults.push({ offset: node.range[0], said: { found: `${typed[2]!.charAt(0)} at the start of a value, which means something else there`, write: 'the value in quotes', corrected: `${typed[1]}"${typed[2]!.replace(/"/g, '\\"')}"` } });
+      faults.push({
+        offset: node.range[0],
+        said: {
+          found: `${typed[2]!.charAt(0)} at the start of a value, which means something else there`,
+          write: 'the value in quotes',
+          corrected: `${typed[1]}"${typed[2]!.replace(/"/g, '\\"')}"`,
+        },
+      });
     },
   });
   return faults;
@@ -119,7 +178,15 @@ function valueOf(document: Document, faults: Fault[], path: string, line: number
   try {
     return document.toJS({ maxAliasCount: 20 }) as unknown;
   } catch {
-    faults.push({ path, line, column: 1, rule: 'fields', field: 'the fields', found: 'values that cannot be read', write: 'each as "name: value"' });
+    faults.push({
+      path,
+      line,
+      column: 1,
+      rule: 'fields',
+      field: 'the fields',
+      found: 'values that cannot be read',
+      write: 'each as "name: value"',
+    });
     return undefined;
   }
 }
@@ -161,16 +228,32 @@ function explain(code: string, line: string): { found: string; write: string; co
   const clear = line.trim();
   const indent = line.slice(0, line.length - line.trimStart().length);
   if (code === 'DUPLICATE_KEY') return { found: `the field "${clear.split(':')[0]}" twice`, write: 'it once' };
-  if (code === 'MULTIPLE_DOCS') return { found: '"---" among the fields', write: 'nothing; --- stands only above and below the fields of a page' };
-  if (clear.startsWith('//')) return { found: 'a remark behind //', write: '"# " before a remark', corrected: `${indent}# ${clear.slice(2).trim()}` };
+  if (code === 'MULTIPLE_DOCS')
+    return { found: '"---" among the fields', write: 'nothing; --- stands only above and below the fields of a page' };
+  if (clear.startsWith('//'))
+    return { found: 'a remark behind //', write: '"# " before a remark', corrected: `${indent}# ${clear.slice(2).trim()}` };
   const glued = /^((?:- )?[a-z][\w-]*)(?::(?=\S)|\s*[：=]\s*)(.*)$/.exec(clear);
-  if (glued) return { found: `"${clear}", without ": " behind the name`, write: '"name: value"', corrected: `${indent}${glued[1]}: ${glued[2]}` };
+  if (glued)
+    return { found: `"${clear}", without ": " behind the name`, write: '"name: value"', corrected: `${indent}${glued[1]}: ${glued[2]}` };
   if (code === 'TAB_AS_INDENT') return { found: 'a tab at the start of the line', write: 'spaces' };
   const name = /^((?:- )?[\w-]+):\s+(.*: .*)$/.exec(clear);
-  if (name) return { found: `a colon inside the words "${clear}"`, write: 'the words in quotes', corrected: `${indent}${name[1]}: "${name[2]!.replace(/"/g, '\\"')}"` };
+  if (name)
+    return {
+      found: `a colon inside the words "${clear}"`,
+      write: 'the words in quotes',
+      corrected: `${indent}${name[1]}: "${name[2]!.replace(/"/g, '\\"')}"`,
+    };
   const odd = /^((?:- )?[\w-]+): +((?:["'*&!%@`{}[\]|>]|[-?,](?=\s)).*)$/.exec(clear);
-  if (odd) return { found: `"${clear}", whose value begins with a sign that means something else`, write: 'the value in quotes', corrected: `${indent}${odd[1]}: "${odd[2]!.replace(/"/g, '\\"')}"` };
-  return { found: `"${clear}", which does not fit the lines around it`, write: '"name: value", indented like its neighbours, with the value in quotes if it holds ": ", "#" or a quote' };
+  if (odd)
+    return {
+      found: `"${clear}", whose value begins with a sign that means something else`,
+      write: 'the value in quotes',
+      corrected: `${indent}${odd[1]}: "${odd[2]!.replace(/"/g, '\\"')}"`,
+    };
+  return {
+    found: `"${clear}", which does not fit the lines around it`,
+    write: '"name: value", indented like its neighbours, with the value in quotes if it holds ": ", "#" or a quote',
+  };
 }
 
 function lineAt(text: string, offset: number): string {

@@ -42,7 +42,7 @@ export type Folder = {
 export function readFolder(directory: string): Folder {
   const folder: Folder = { directory, club: null, entries: [], files: [], faults: [] };
   if (!statSync(directory, { throwIfNoEntry: false })?.isDirectory()) {
-    folder.faults.push(folderFault('.', 'no such folder', 'the path of a club\'s content folder after --content'));
+    folder.faults.push(folderFault('.', 'no such folder', "the path of a club's content folder after --content"));
     return folder;
   }
   folder.files = list(directory, '', folder.faults, [realpathSync(directory)]);
@@ -130,7 +130,13 @@ function bytesOf(folder: Folder, path: string): Uint8Array | null {
     if (!statSync(join(folder.directory, path)).isFile()) throw Object.assign(new Error(), { code: 'not a file' });
     return readFileSync(join(folder.directory, path));
   } catch (error) {
-    folder.faults.push(folderFault(path, `a file that cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})`, 'its permissions so that you may read it'));
+    folder.faults.push(
+      folderFault(
+        path,
+        `a file that cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})`,
+        'its permissions so that you may read it',
+      ),
+    );
     return null;
   }
 }
@@ -150,7 +156,13 @@ function list(directory: string, below: string, faults: Fault[], above: readonly
       })
       .sort();
   } catch (error) {
-    faults.push(folderFault(below || '.', `a folder that cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})`, 'its permissions so that you may read it'));
+    faults.push(
+      folderFault(
+        below || '.',
+        `a folder that cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})`,
+        'its permissions so that you may read it',
+      ),
+    );
     return [];
   }
 }
@@ -158,4 +170,12 @@ function list(directory: string, below: string, faults: Fault[], above: readonly
 const isFolder = (directory: string, path: string, item: { isDirectory(): boolean; isSymbolicLink(): boolean }): boolean =>
   item.isDirectory() || (item.isSymbolicLink() && Boolean(statSync(join(directory, path), { throwIfNoEntry: false })?.isDirectory()));
 
-const folderFault = (path: string, found: string, write: string): Fault => ({ path, line: 1, column: 1, rule: 'folder', field: 'the content folder', found, write });
+const folderFault = (path: string, found: string, write: string): Fault => ({
+  path,
+  line: 1,
+  column: 1,
+  rule: 'folder',
+  field: 'the content folder',
+  found,
+  write,
+});

@@ -27,7 +27,10 @@ export function entriesOf(directory: string, collection: string): Loader {
       const root = fileURLToPath(config.root);
       const fill = async (fresh: boolean): Promise<void> => {
         const folder = openFolder(directory, fresh);
-        const entries = collection === 'club' ? [folder.club].filter((club) => club !== null) : folder.entries.filter((entry) => entry.collection === collection);
+        const entries =
+          collection === 'club'
+            ? [folder.club].filter((club) => club !== null)
+            : folder.entries.filter((entry) => entry.collection === collection);
         store.clear();
         for (const entry of entries.filter(isWhole)) {
           const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> }).catch((error: unknown) => {

@@ -39,17 +39,31 @@ function refusalOfBytes(path: string, head: Buffer, size: number): Refusal | nul
   const ending = path.slice(path.lastIndexOf('.'));
   const text = head.toString('latin1');
   if (size === 0) return { found: 'an empty file', write: AS_JPEG };
-  if (size > MOST_BYTES) return { found: `${Math.ceil(size / 1e6)} MB, more than the ${MOST_BYTES / 1e6} that are read`, write: `${AS_JPEG}, made about 4000 pixels wide` };
-  if (/^(?:\u00EF\u00BB\u00BF)?\s*<(?:\?xml[^>]*>\s*<)?(?:svg|!DOCTYPE svg)/i.test(text) || /\.svgz?$/i.test(path)) return { found: 'a drawing of lines', write: 'it in drawings/ with a file of words, and <Drawing name="..." /> in the page' };
+  if (size > MOST_BYTES)
+    return {
+      found: `${Math.ceil(size / 1e6)} MB, more than the ${MOST_BYTES / 1e6} that are read`,
+      write: `${AS_JPEG}, made about 4000 pixels wide`,
+    };
+  if (/^(?:\u00EF\u00BB\u00BF)?\s*<(?:\?xml[^>]*>\s*<)?(?:svg|!DOCTYPE svg)/i.test(text) || /\.svgz?$/i.test(path))
+    return { found: 'a drawing of lines', write: 'it in drawings/ with a file of words, and <Drawing name="..." /> in the page' };
   if (isHeic(text)) return { found: /\.hei[cf]$/i.test(path) ? 'a HEIC picture' : `a HEIC picture called ${ending}`, write: AS_JPEG };
-  if (/^\s*<(?:!doctype html|html|head)/i.test(text)) return { found: `a web page called ${ending}`, write: 'the picture itself, saved from that page with the leave of who made it' };
+  if (/^\s*<(?:!doctype html|html|head)/i.test(text))
+    return { found: `a web page called ${ending}`, write: 'the picture itself, saved from that page with the leave of who made it' };
   if (text.startsWith('%PDF')) return { found: `a PDF called ${ending}`, write: AS_JPEG };
-  return isUnreadName(path) || !isReadable(text) ? { found: 'a file that is no picture of a kind that is read here', write: AS_JPEG } : null;
+  return isUnreadName(path) || !isReadable(text)
+    ? { found: 'a file that is no picture of a kind that is read here', write: AS_JPEG }
+    : null;
 }
 
 /** The brand of the file (ISO/IEC 14496-12); where it is one for all kinds of stills, the brands named beside it tell. */
-const isHeic = (text: string): boolean => text.slice(4, 8) === 'ftyp' && (/^(?:hei|hev)/.test(text.slice(8, 12)) || (/^(?:mif|msf)/.test(text.slice(8, 12)) && !isAvif(text)));
+const isHeic = (text: string): boolean =>
+  text.slice(4, 8) === 'ftyp' && (/^(?:hei|hev)/.test(text.slice(8, 12)) || (/^(?:mif|msf)/.test(text.slice(8, 12)) && !isAvif(text)));
 const isAvif = (text: string): boolean => text.slice(4, 8) === 'ftyp' && /avi[fs]/.test(text.slice(8));
 
 const isReadable = (text: string): boolean =>
-  text.startsWith('\u00FF\u00D8\u00FF') || text.startsWith('\u0089PNG\r\n\u001A\n') || /^RIFF[\s\S]{4}WEBP/.test(text) || /^GIF8[79]a/.test(text) || /^(?:II\*\0|MM\0\*)/.test(text) || isAvif(text);
+  text.startsWith('\u00FF\u00D8\u00FF') ||
+  text.startsWith('\u0089PNG\r\n\u001A\n') ||
+  /^RIFF[\s\S]{4}WEBP/.test(text) ||
+  /^GIF8[79]a/.test(text) ||
+  /^(?:II\*\0|MM\0\*)/.test(text) ||
+  isAvif(text);

@@ -16,11 +16,19 @@ export type PictureShown = {
 
 /** Every picture of every page that could be read, in the order of the pages. */
 export const picturesShown = (folder: Folder): PictureShown[] =>
-  folder.entries.flatMap((page) => (page.tree ? [...walk(page.tree)].filter((node) => node.type === 'image').map((image) => ({ page, image, path: pathMeant(image.url, page.collection, folder.files) })) : []));
+  folder.entries.flatMap((page) =>
+    page.tree
+      ? [...walk(page.tree)]
+          .filter((node) => node.type === 'image')
+          .map((image) => ({ page, image, path: pathMeant(image.url, page.collection, folder.files) }))
+      : [],
+  );
 
 /** Files straight in a collection's folder that are no pages, by their bare names. */
 export const filesBeside = (collection: string, files: readonly string[]): string[] =>
-  files.filter((path) => path.startsWith(`${collection}/`) && path.split('/').length === 2 && !/\.(?:mdx|yaml|csv)$/.test(path)).map((path) => path.slice(collection.length + 1));
+  files
+    .filter((path) => path.startsWith(`${collection}/`) && path.split('/').length === 2 && !/\.(?:mdx|yaml|csv)$/.test(path))
+    .map((path) => path.slice(collection.length + 1));
 
 /** The names that a written address may mean: as typed, and with its signs of per cent read as an address has them. */
 export function namesMeant(url: string): string[] {

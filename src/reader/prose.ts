@@ -89,7 +89,12 @@ export function headingIds(tree: Root): Map<Heading, string> {
   const times = new Map<string, number>();
   for (const node of walk(tree)) {
     if (node.type !== 'heading') continue;
-    const id = plainText(node).toLowerCase().replace(/[^\p{L}\p{N}\s-]/gu, '').trim().replace(/\s+/g, '-') || 'part';
+    const id =
+      plainText(node)
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N}\s-]/gu, '')
+        .trim()
+        .replace(/\s+/g, '-') || 'part';
     const before = times.get(id) ?? 0;
     times.set(id, before + 1);
     ids.set(node, before === 0 ? id : `${id}-${before}`);

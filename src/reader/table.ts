@@ -34,7 +34,15 @@ export function readCells(path: string, text: string): { head: Head; names: Cell
   const [names = [], ...lines] = cellsOf(path, body, firstLine, faults);
   const rows = lines.filter((cells) => {
     if (cells.length === names.length) return true;
-    faults.push({ path, line: cells[0]!.line, column: 1, rule: 'table', field: 'the row', found: `${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} under ${names.length} columns`, write: 'a cell for each column, empty where there is none' });
+    faults.push({
+      path,
+      line: cells[0]!.line,
+      column: 1,
+      rule: 'table',
+      field: 'the row',
+      found: `${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} under ${names.length} columns`,
+      write: 'a cell for each column, empty where there is none',
+    });
     return false;
   });
   return { head, names, rows, faults };
@@ -74,7 +82,15 @@ function cellsOf(path: string, body: string, firstLine: number, faults: Fault[])
   };
   try {
     const delimiter = ['\t', ';', ','].find((sign) => first.includes(sign)) ?? ',';
-    parse(bytes, { delimiter, record_delimiter: '\n', trim: true, relax_quotes: true, relax_column_count: true, cast: cell, on_record: row });
+    parse(bytes, {
+      delimiter,
+      record_delimiter: '\n',
+      trim: true,
+      relax_quotes: true,
+      relax_column_count: true,
+      cast: cell,
+      on_record: row,
+    });
   } catch (error) {
     faults.push({ path, ...place(), rule: 'table', field: 'a cell', ...explain(error) });
   }
@@ -89,8 +105,16 @@ function explain(error: unknown): Pick<Fault, 'found' | 'write'> {
 
 const valueOf = (text: string): string | number => (/^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : text);
 
-function placeIn([key, index, name]: readonly PropertyKey[], { head, names, columns, whole }: { head: Head; names: Cell[]; columns: string[]; whole: Cell[][] }): { line: number; column: number } {
-  const cell = key === 'columns' ? names[Number(index ?? 0)] : key === 'rows' && index !== undefined ? whole[Number(index)]?.[Math.max(0, columns.indexOf(String(name)))] : undefined;
+function placeIn(
+  [key, index, name]: readonly PropertyKey[],
+  { head, names, columns, whole }: { head: Head; names: Cell[]; columns: string[]; whole: Cell[][] },
+): { line: number; column: number } {
+  const cell =
+    key === 'columns'
+      ? names[Number(index ?? 0)]
+      : key === 'rows' && index !== undefined
+        ? whole[Number(index)]?.[Math.max(0, columns.indexOf(String(name)))]
+        : undefined;
   if (cell) return { line: cell.line, column: cell.column };
   return { line: head.find((each) => each.name === key)?.line ?? names[0]?.line ?? 1, column: 1 };
 }

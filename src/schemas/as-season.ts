@@ -83,7 +83,10 @@ export function plantOf({ id, data: { bloom, observed = [] } }: SeasonFields['fo
   return {
     id,
     sum: bloom ? (sumOf(bloom) ?? 'no-method') : null,
-    seen: observed.map(({ first, last }) => ({ first: monthDayOf(first as Day), lastedDays: last === undefined ? null : daysBetween(first as Day, last as Day) })),
+    seen: observed.map(({ first, last }) => ({
+      first: monthDayOf(first as Day),
+      lastedDays: last === undefined ? null : daysBetween(first as Day, last as Day),
+    })),
   };
 }
 
@@ -100,7 +103,10 @@ export function climateGiven(fields: ClimateFields, seen: ClimateGiven['seen'] =
   return {
     scale: fields.scale,
     normals: { minByMonth: fields.minima, maxByMonth: fields.maxima },
-    publishedSum: published && { sum: published.sum, rule: { method: published.method, base: published.base, ...(published.cap === undefined ? {} : { cap: published.cap }) } },
+    publishedSum: published && {
+      sum: published.sum,
+      rule: { method: published.method, base: published.base, ...(published.cap === undefined ? {} : { cap: published.cap }) },
+    },
     regionSpread: fields.spread?.sigma,
     seen,
     freezes: last && first ? { last, first } : undefined,
@@ -127,7 +133,9 @@ function regionSpread(scale: ClimateFields['scale'], figureOf: FigureOf): number
 
 function guessesOf({ season }: Club): PlaceGiven['guesses'] {
   const starts = phases.map((phase) => season.phases && daysOfYear(season.phases[phase])?.from);
-  const fromPhases = starts.includes(undefined) ? {} : guessesFrom(Object.fromEntries(phases.map((phase, index) => [phase, starts[index]])) as Parameters<typeof guessesFrom>[0]);
+  const fromPhases = starts.includes(undefined)
+    ? {}
+    : guessesFrom(Object.fromEntries(phases.map((phase, index) => [phase, starts[index]])) as Parameters<typeof guessesFrom>[0]);
   const own = Object.entries(season.guesses ?? {}).flatMap(([anchor, text]) => {
     const days = text === undefined ? null : daysOfYear(text);
     return days ? [[anchor, middleOf(days)] as const] : [];

@@ -14,18 +14,22 @@ const shown = section({
 
 export const bulletins = section({
   title: words('the plain name', 'Chalkbrood'),
-  'also-called': list(words('another name', 'Ascosphaera apis')).optional().describe('The trade\'s or scientific name.'),
+  'also-called': list(words('another name', 'Ascosphaera apis')).optional().describe("The trade's or scientific name."),
   summary: words('the answer first, in one or two sentences', 'A fungus that dries larvae to chalk. Strong colonies get over it.'),
   kind: oneOf(['brood disease', 'adult disease', 'mite', 'insect', 'animal', 'poisoning', 'behaviour', 'want']),
   status: oneOf(['settled', 'watch', 'act', 'law']).describe('How grave: what word the page shows.'),
   when: when(),
   why: words('why then, in a few words', 'Cool, wet weeks bring it out.'),
-  law: list(section({
-    place: words('the land or state', 'Ohio'),
-    duty: duty(),
-    says: words('what the law asks, in one sentence', 'Report it to the state inspector at once.'),
-    source: idOf('sources'),
-  })).optional().describe('Where the law asks that it be reported: place, whom, and the source.'),
+  law: list(
+    section({
+      place: words('the land or state', 'Ohio'),
+      duty: duty(),
+      says: words('what the law asks, in one sentence', 'Report it to the state inspector at once.'),
+      source: idOf('sources'),
+    }),
+  )
+    .optional()
+    .describe('Where the law asks that it be reported: place, whom, and the source.'),
   yard: yesNo().describe('Looking for it means opening a hive.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   signs: list(shown).optional().describe('The signs it shows, and those that speak against it.'),

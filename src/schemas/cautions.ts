@@ -3,7 +3,19 @@ import { z } from 'astro/zod';
 import { duty, list, number, oneOf, review, section, sources, words, withdrawn } from './fields.ts';
 
 export const HAZARDS = [
-  'stings', 'allergy', 'smoke', 'lifting', 'acids', 'fumes', 'alcohol-fire', 'carbon-dioxide', 'driving', 'climbing', 'disease-spread', 'infants-honey', 'fire',
+  'stings',
+  'allergy',
+  'smoke',
+  'lifting',
+  'acids',
+  'fumes',
+  'alcohol-fire',
+  'carbon-dioxide',
+  'driving',
+  'climbing',
+  'disease-spread',
+  'infants-honey',
+  'fire',
   'honey-as-feed',
 ] as const;
 
@@ -11,9 +23,13 @@ export const cautions = section({
   heading: words('a heading that begins Stop, Take care or Ask first', 'Take care when you lift'),
   calls: oneOf(['Stop', 'Take care', 'Ask first']),
   line: words('one line, under 16 words', 'Lift a full box with two people, or frame by frame.'),
-  says: list(words('one short sentence', 'Bend your knees and keep the box close.')).describe('What to do, for the first box: two to five short sentences.'),
+  says: list(words('one short sentence', 'Bend your knees and keep the box close.')).describe(
+    'What to do, for the first box: two to five short sentences.',
+  ),
   defers: list(oneOf(['label', 'extension', 'regulator', 'doctor'])).describe('Who decides in the end.'),
-  gravity: number('a whole number, 1 for the gravest', 5).int({ error: 'a whole number, 1 for the gravest' }).describe('The gravest caution of a page takes its first box.'),
+  gravity: number('a whole number, 1 for the gravest', 5)
+    .int({ error: 'a whole number, 1 for the gravest' })
+    .describe('The gravest caution of a page takes its first box.'),
   more: words('an address such as /know-how/stings/').optional().describe('The page that says more.'),
   ask: duty().optional(),
   sources: sources(),

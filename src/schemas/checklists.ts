@@ -6,15 +6,23 @@ export const checklists = section({
   title: words('the title of the list', 'The evening the package comes'),
   summary: words('what it is for, in one sentence', 'Get the bees into the hive before dark, and feed them.').describe('Under 20 words.'),
   when: when(),
-  why: words('why then, in a few words', 'Bees in a box live on their can only.').describe('For the ledger on the first page, under 16 words.'),
-  mode: oneOf(['read-do', 'do-confirm']).describe('`read-do`: read each step, then do it. `do-confirm`: work from memory, then tick what was done.'),
-  'starts-from': oneOf(['installing', 'caging', 'treating', 'hiving']).optional().describe('The reader\'s own day that the list counts from, where it has one.'),
+  why: words('why then, in a few words', 'Bees in a box live on their can only.').describe(
+    'For the ledger on the first page, under 16 words.',
+  ),
+  mode: oneOf(['read-do', 'do-confirm']).describe(
+    '`read-do`: read each step, then do it. `do-confirm`: work from memory, then tick what was done.',
+  ),
+  'starts-from': oneOf(['installing', 'caging', 'treating', 'hiving'])
+    .optional()
+    .describe("The reader's own day that the list counts from, where it has one."),
   yard: yesNo().describe('Done in the yard: carries the emergency number and the hive cautions.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   sources: sources(),
   ask: duty().describe('Whom to ask next.'),
   figures: list(idOf('figures')).optional().describe('Figures that the head of the page shows.'),
-  exception: words('why the list departs from the rules of length', 'The law asks for these steps in one go.').optional().describe('Why the list has more steps to a pause or words to a step than is good.'),
+  exception: words('why the list departs from the rules of length', 'The law asks for these steps in one go.')
+    .optional()
+    .describe('Why the list has more steps to a pause or words to a step than is good.'),
   ...review,
   ...shelf,
 });

@@ -12,14 +12,16 @@ const phone = () =>
   });
 
 const contact = section({
-  duty: id('one word for what they do, such as inspector').describe('Pages point at the contact by this word: inspector, extension, swarm-line, mentor ...'),
+  duty: id('one word for what they do, such as inspector').describe(
+    'Pages point at the contact by this word: inspector, extension, swarm-line, mentor ...',
+  ),
   name: words('an office or duty, such as "County extension office"').describe('The office or duty as members read it. Never a person.'),
   ask: words('what members may ask them, in a few words', 'Suspected foulbrood, moving bees, registering hives'),
   phone: phone().optional().describe('It is shown to everyone who reads the almanac.'),
   email: z.email({ error: 'an address such as help@example.org' }).optional(),
   web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
   hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
-  languages: list(words('a language, such as Spanish')).optional().describe('Languages they speak besides the club\'s own.'),
+  languages: list(words('a language, such as Spanish')).optional().describe("Languages they speak besides the club's own."),
   district: id('the id of a district, such as valley').optional().describe('Only for this district; leave out for all.'),
   'public-office': yesNo().optional().describe('A public office needs no consent.'),
   agreed: day().optional().describe('The day a person behind the duty agreed in writing.'),
@@ -29,8 +31,19 @@ const contact = section({
 const district = section({
   id: id('one short lower-case word, such as valley').describe('Used in addresses and references.'),
   name: words('as in "in ...", such as "the valley"'),
-  'later-by-days': number('a whole number of days', 9).int({ error: 'a whole number of days' }).min(-60, { error: 'at most 60 days earlier' }).max(60, { error: 'at most 60 days later' }).describe('How many days later than the main district; 0 for the main one. Of a district with normals or observed dates of its own, for the days that these do not give.'),
-  'fall-later-by-days': number('a whole number of days', 9).int({ error: 'a whole number of days' }).min(-60, { error: 'at most 60 days earlier' }).max(60, { error: 'at most 60 days later' }).optional().describe('The same for the days of fall: a cold place is later in spring and earlier in fall. As in spring where it is left out.'),
+  'later-by-days': number('a whole number of days', 9)
+    .int({ error: 'a whole number of days' })
+    .min(-60, { error: 'at most 60 days earlier' })
+    .max(60, { error: 'at most 60 days later' })
+    .describe(
+      'How many days later than the main district; 0 for the main one. Of a district with normals or observed dates of its own, for the days that these do not give.',
+    ),
+  'fall-later-by-days': number('a whole number of days', 9)
+    .int({ error: 'a whole number of days' })
+    .min(-60, { error: 'at most 60 days earlier' })
+    .max(60, { error: 'at most 60 days later' })
+    .optional()
+    .describe('The same for the days of fall: a cold place is later in spring and earlier in fall. As in spring where it is left out.'),
   basis: words('where the number of days comes from', 'Bloom notes of members on the hill, 2019 to 2025'),
   climate: climate.optional().describe('Its own normals, and what its own members saw.'),
   observed: list(observedYear).optional(),
@@ -51,20 +64,28 @@ export const club = section({
   language: oneOf(['en-US', 'en-GB', 'en-AU', 'en-NZ', 'en-CA', 'en-IE', 'en-ZA']),
   words: oneOf(['us', 'uk']).describe('Fall or autumn, sticky board or varroa board.'),
   hemisphere: oneOf(['north', 'south']),
-  'time-zone': words('a zone such as America/New_York').refine(zoneExists, { error: 'a time zone of the IANA list, such as America/New_York' }).describe('The zone that the hall\'s clock is in.'),
+  'time-zone': words('a zone such as America/New_York')
+    .refine(zoneExists, { error: 'a time zone of the IANA list, such as America/New_York' })
+    .describe("The zone that the hall's clock is in."),
   units: oneOf(['us', 'metric']).describe('Which units come first; the other ones follow in brackets.'),
   emergency: number24.describe('The line for someone who is unwell, and its published source.'),
   poison: number24.optional().describe('The poison line, and its published source.'),
   mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
-  districts: list(district).min(1, { error: 'at least one district' }).describe('The first is the main one: it shows where a reader chose none.'),
+  districts: list(district)
+    .min(1, { error: 'at least one district' })
+    .describe('The first is the main one: it shows where a reader chose none.'),
   season: season.describe('The dates of the year here, and where they come from.'),
   climate: climate.optional().describe('Monthly normals of the main district, and what is published about it.'),
   observed: list(observedYear).optional().describe('What members of the main district saw, a section a year.'),
   contacts: list(contact).min(1, { error: 'at least one contact' }).describe('Whom members may ask, a duty each.'),
-  review: words('how pages are reviewed', 'Each page is compared with its sources once a year by the duty named on it.').describe('Two or three sentences, printed on the About page.'),
+  review: words('how pages are reviewed', 'Each page is compared with its sources once a year by the duty named on it.').describe(
+    'Two or three sentences, printed on the About page.',
+  ),
   'meeting-place': words('where the club usually meets', 'Alder Grange Hall').optional(),
   'meeting-time': clock().optional(),
-  'leaves-out': list(oneOf(KINDS)).optional().describe('Folders this club does without, such as forage; any other that is missing is taken for a mistake.'),
+  'leaves-out': list(oneOf(KINDS))
+    .optional()
+    .describe('Folders this club does without, such as forage; any other that is missing is taken for a mistake.'),
 });
 
 function zoneExists(zone: string): boolean {

@@ -17,26 +17,40 @@ function dayExists(text: string): boolean {
 }
 
 /** What a hint itself shows behind "such as". */
-const shownIn = (hint: string): string | undefined => /\bsuch as (?:"([^"]+)"|(.+?)(?:, (?:or|in) .*)?$)/.exec(hint)?.slice(1).find(Boolean);
+const shownIn = (hint: string): string | undefined =>
+  /\bsuch as (?:"([^"]+)"|(.+?)(?:, (?:or|in) .*)?$)/.exec(hint)?.slice(1).find(Boolean);
 
 /** Examples travel with the field, into the templates of new entries and into editors. */
-const shows = <T extends z.ZodType>(field: T, example: unknown): T => (example === undefined ? field : (field.meta({ examples: [example] }) as T));
+const shows = <T extends z.ZodType>(field: T, example: unknown): T =>
+  example === undefined ? field : (field.meta({ examples: [example] }) as T);
 
 /** Words on one line: never blank, no space at either end. */
 export const words = (hint: string, example = shownIn(hint)) =>
-  shows(z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: hint }), example);
+  shows(
+    z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: hint }),
+    example,
+  );
 
 /** A day as `2026-04-18`: it must exist in the calendar. */
 export const day = (hint = 'a day such as 2026-04-18') =>
-  shows(z.string({ error: hint }).regex(DAY, { error: hint }).refine((text) => !DAY.test(text) || dayExists(text), {
-    error: 'a day that exists, such as 2026-02-28',
-  }), '2026-04-18');
+  shows(
+    z
+      .string({ error: hint })
+      .regex(DAY, { error: hint })
+      .refine((text) => !DAY.test(text) || dayExists(text), {
+        error: 'a day that exists, such as 2026-02-28',
+      }),
+    '2026-04-18',
+  );
 
 /** A time of day in the club's hall, `18:30`. */
 export const clock = () =>
-  shows(z
-    .string({ error: 'a time in quotes or plain, such as 18:30' })
-    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: 'a time of 24 hours such as 18:30' }), '18:30');
+  shows(
+    z
+      .string({ error: 'a time in quotes or plain, such as 18:30' })
+      .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: 'a time of 24 hours such as 18:30' }),
+    '18:30',
+  );
 
 /** Lower-case words joined by single hyphens: the name of a thing in addresses and references. */
 export const id = (hint = 'lower-case words joined by hyphens, such as mite-count-day', example = shownIn(hint)) =>
@@ -56,19 +70,32 @@ export const oneOf = <const T extends readonly [string, ...string[]]>(choices: T
   z.enum(choices, { error: `one of: ${choices.join(', ')}` });
 
 /** A section of named fields; anything else in it is refused. */
-export const section = <T extends z.ZodRawShape>(shape: T) =>
-  z.strictObject(shape, { error: 'indented lines, each "name: value"' });
+export const section = <T extends z.ZodRawShape>(shape: T) => z.strictObject(shape, { error: 'indented lines, each "name: value"' });
 
 export const CERTAINTIES = ['settled', 'likely', 'contested', 'habit', 'memory'] as const;
 
 /** What a page asks of the reader's hands; the rule in library/ says which hazards each brings. */
 export const WORK = [
-  'open-hive', 'smoke', 'lift', 'acid', 'vapour', 'alcohol', 'carbon-dioxide', 'fire', 'drive-bees', 'climb', 'diseased-comb', 'honey-as-food', 'feed-honey',
+  'open-hive',
+  'smoke',
+  'lift',
+  'acid',
+  'vapour',
+  'alcohol',
+  'carbon-dioxide',
+  'fire',
+  'drive-bees',
+  'climb',
+  'diseased-comb',
+  'honey-as-food',
+  'feed-honey',
 ] as const;
 
 /** When an entry applies, as people say it; shared/season reads it. */
 export const when = () =>
-  words('when it applies, such as "1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"');
+  words(
+    'when it applies, such as "1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"',
+  );
 
 /** One line of an entry's own history, shown to members. */
 const change = section({
@@ -80,7 +107,7 @@ const change = section({
 export const review = {
   checked: day('the day on which you compared this with its sources, such as 2026-04-18'),
   'next-check': day().describe('The day by which it is to be compared again.'),
-  by: words('the reviewer\'s duty, such as "disease officer"').describe('Never a person\'s name.'),
+  by: words('the reviewer\'s duty, such as "disease officer"').describe("Never a person's name."),
   history: list(change).optional().describe('What changed and when, newest last.'),
 };
 
@@ -88,7 +115,13 @@ const WITHDRAWN = /^\S{10}, *\S/;
 
 /** `2026-05-14, the test on this page can mislead`: the day and the reason, on one line. */
 export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') =>
-  shows(z.string({ error: hint }).regex(WITHDRAWN, { error: hint }).refine((text) => !WITHDRAWN.test(text) || (DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10))), { error: hint }), shownIn(hint));
+  shows(
+    z
+      .string({ error: hint })
+      .regex(WITHDRAWN, { error: hint })
+      .refine((text) => !WITHDRAWN.test(text) || (DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10))), { error: hint }),
+    shownIn(hint),
+  );
 
 /** Fields that any entry may have. */
 export const shelf = {

@@ -11,19 +11,29 @@ export const forage = section({
     'degree-days': number(undefined, 450),
     scale: oneOf(['F', 'C']),
     base: number(undefined, 50),
-    from: z.string({ error: 'a month and day such as "01-01", in quotes' }).regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a month and day such as "01-01", in quotes' }).describe('The day the sum starts.').meta({ examples: ['01-01'] }),
+    from: z
+      .string({ error: 'a month and day such as "01-01", in quotes' })
+      .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a month and day such as "01-01", in quotes' })
+      .describe('The day the sum starts.')
+      .meta({ examples: ['01-01'] }),
     cap: number(undefined, 86).optional().describe('The temperature above which a degree counts no more: for modified, allowed for sine.'),
     method: oneOf(['simple', 'floored', 'sine', 'modified', 'maximum', 'not stated']),
     stage: oneOf(['first bloom', 'full bloom']),
     place: words('where it was observed', 'Wooster, Ohio'),
     source: idOf('sources'),
     certainty: oneOf(['settled', 'likely', 'contested', 'habit', 'memory']),
-  }).optional().describe('Degree-days at first bloom, with all that makes the number mean something.'),
-  observed: list(section({
-    year: number('a year such as 2024', 2024).int({ error: 'a year such as 2024' }),
-    first: day().describe('The first day in bloom.'),
-    last: day().optional().describe('The last day in bloom.'),
-  })).optional().describe('What members of the main district saw, a line a year.'),
+  })
+    .optional()
+    .describe('Degree-days at first bloom, with all that makes the number mean something.'),
+  observed: list(
+    section({
+      year: number('a year such as 2024', 2024).int({ error: 'a year such as 2024' }),
+      first: day().describe('The first day in bloom.'),
+      last: day().optional().describe('The last day in bloom.'),
+    }),
+  )
+    .optional()
+    .describe('What members of the main district saw, a line a year.'),
   ...review,
   ...shelf,
 });

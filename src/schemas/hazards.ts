@@ -25,4 +25,10 @@ export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
 export const OWN_WORK = ['open-hive', 'alcohol', 'carbon-dioxide'] as const satisfies readonly Work[];
 
 /** What handling a treatment brings, by the hazards that its rows list; gloves and eye cover stand on the page itself. */
-export const TREATMENT_WORK: Record<'acid' | 'vapour' | 'skin' | 'eyes' | 'dust', readonly Work[]> = { acid: ['acid'], vapour: ['vapour'], skin: [], eyes: [], dust: [] };
+export const TREATMENT_WORK: Record<'acid' | 'vapour' | 'skin' | 'eyes' | 'dust', readonly Work[]> = {
+  acid: ['acid'],
+  vapour: ['vapour'],
+  skin: [],
+  eyes: [],
+  dust: [],
+};

@@ -9,13 +9,17 @@ export const meetings = section({
   'last-day': day().optional().describe('The last day, when it runs over several.'),
   start: clock().optional().describe('By the clock of the hall; leave start and finish out for a whole day.'),
   finish: clock().optional().describe('When it ends.'),
-  weekday: oneOf(['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday']).optional().describe('The day of the week, if you like to write it: it is compared with the date.'),
+  weekday: oneOf(['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'])
+    .optional()
+    .describe('The day of the week, if you like to write it: it is compared with the date.'),
   place: words('the hall or yard, by name', 'Alder Grange Hall'),
   district: id('a district of club.yaml, such as valley').optional(),
   kind: oneOf(['meeting', 'yard day', 'course', 'annual meeting', 'show']),
   bring: list(words('one thing to bring', 'A veil')).optional().describe('What members should bring.'),
   ask: duty().describe('Whom to ring if the weather is doubtful.'),
-  'called-off-by': words('the hour and how, such as "08:00 on the day; ring the meetings line"').optional().describe('When a yard day is called off at the latest.'),
+  'called-off-by': words('the hour and how, such as "08:00 on the day; ring the meetings line"')
+    .optional()
+    .describe('When a yard day is called off at the latest.'),
   yard: yesNo().describe('Hives are opened there.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   reads: list(idOf('articles')).optional().describe('What members may read before.'),

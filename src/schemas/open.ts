@@ -30,7 +30,9 @@ const row = figures.shape.rows.element;
 
 export const openShapes = {
   bulletins: bulletins.omit(shelf).extend({ ...page, parts: z.array(z.strictObject({ heading: text, words: text })) }),
-  figures: figures.omit({ ...shelf, rows: true }).extend({ ...page, rows: z.array(row.omit({ source: true }).extend({ source, followed: z.boolean() })) }),
+  figures: figures
+    .omit({ ...shelf, rows: true })
+    .extend({ ...page, rows: z.array(row.omit({ source: true }).extend({ source, followed: z.boolean() })) }),
   signs: signs.omit(shelf).extend({ ...page, in: z.array(z.strictObject({ bulletin: text, strength: text, shows: text })) }),
   treatments: treatments.omit(shelf).extend(page),
   forage: forage.omit(shelf).extend({ id: text }),

@@ -9,9 +9,23 @@ export const reading = section({
   edition: words('which edition', 'second').optional(),
   kind: oneOf(['reference', 'starter', 'next step', 'periodical', 'free leaflet']),
   level: oneOf(['first year', 'some seasons', 'any']),
-  worth: words('what it is good for, in one or two sentences', 'The first season month by month; its advice on mites is out of date.').describe('Say as well what is out of date in it.'),
-  'mite-advice-of': number('a year such as 2012', 2012).int({ error: 'a year such as 2012' }).optional().describe('The year its advice on mites was written, if it gives any.'),
-  isbn: z.string({ error: 'an ISBN in quotes' }).regex(/^97[89][0-9-]{10,14}$/, { error: 'an ISBN of 13 digits in quotes' }).refine((text) => !/^97[89][0-9-]{10,14}$/.test(text) || lastDigitFits(text), { error: 'the ISBN as it is printed: 13 digits, of which one here is wrong' }).optional().describe('13 digits, the last of which is tested.').meta({ examples: ['978-0-00-000000-2'] }),
+  worth: words(
+    'what it is good for, in one or two sentences',
+    'The first season month by month; its advice on mites is out of date.',
+  ).describe('Say as well what is out of date in it.'),
+  'mite-advice-of': number('a year such as 2012', 2012)
+    .int({ error: 'a year such as 2012' })
+    .optional()
+    .describe('The year its advice on mites was written, if it gives any.'),
+  isbn: z
+    .string({ error: 'an ISBN in quotes' })
+    .regex(/^97[89][0-9-]{10,14}$/, { error: 'an ISBN of 13 digits in quotes' })
+    .refine((text) => !/^97[89][0-9-]{10,14}$/.test(text) || lastDigitFits(text), {
+      error: 'the ISBN as it is printed: 13 digits, of which one here is wrong',
+    })
+    .optional()
+    .describe('13 digits, the last of which is tested.')
+    .meta({ examples: ['978-0-00-000000-2'] }),
   lends: words('which library lends it', 'County library').optional(),
   subjects: list(words('a subject', 'queens')).optional(),
   invented: yesNo().optional().describe('Made up for a demonstration.'),

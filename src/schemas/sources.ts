@@ -5,7 +5,11 @@ import { day, number, oneOf, section, words, withdrawn } from './fields.ts';
 export const sources = section({
   who: words('who wrote or published it', 'Ohio State University Extension'),
   title: words('its title', 'Buckeye yard and garden notes').optional().describe('Leave out where only the body and the year are known.'),
-  year: number('a year such as 2013', 2013).int({ error: 'a year such as 2013' }).min(1800, { error: 'a year such as 2013' }).max(2199, { error: 'a year such as 2013' }).optional(),
+  year: number('a year such as 2013', 2013)
+    .int({ error: 'a year such as 2013' })
+    .min(1800, { error: 'a year such as 2013' })
+    .max(2199, { error: 'a year such as 2013' })
+    .optional(),
   where: words('journal and page, report number or address', 'Bulletin 1054, page 12').optional(),
   place: words('the land or region it speaks of', 'Ohio').optional(),
   kind: oneOf(['paper', 'book', 'extension', 'agency', 'law', 'standard', 'club', 'habit', 'label', 'handbook']),

@@ -15,11 +15,20 @@ export function drawing(shown: DrawingShown | null): Element | undefined {
   const lines = s('svg', { ...inInk(root.attributes), role: 'img' }, [s('title', shown.title), ...root.children.map(drawn)]);
   return h('figure', { class: 'drawing' }, [
     lines,
-    h('figcaption', [h('p', [h('b', `${shown.title}.`), ` ${shown.words}`]), shown.parts.length > 0 ? h('ol', shown.parts.map((part) => h('li', part))) : '']),
+    h('figcaption', [
+      h('p', [h('b', `${shown.title}.`), ` ${shown.words}`]),
+      shown.parts.length > 0
+        ? h(
+            'ol',
+            shown.parts.map((part) => h('li', part)),
+          )
+        : '',
+    ]),
   ]);
 }
 
-const drawn = (shape: Shape | string): Element | string => (typeof shape === 'string' ? shape : s(shape.name, inInk(shape.attributes), shape.children.map(drawn)));
+const drawn = (shape: Shape | string): Element | string =>
+  typeof shape === 'string' ? shape : s(shape.name, inInk(shape.attributes), shape.children.map(drawn));
 
 function inInk({ fill, stroke, ...others }: Record<string, string>): Record<string, string | undefined> {
   const ink = (colour: string | undefined): string | undefined => (colour === 'black' ? 'currentcolor' : colour);

@@ -25,7 +25,15 @@ export function picture(image: Image, around: Surroundings, early: boolean): Ele
   return h('figure', { class: tall ? 'picture tall' : 'picture' }, [
     h('img', {
       src: address(widest.name),
-      ...(others.length > 0 ? { srcset: [...files].reverse().map(({ name, width }) => `${address(name)} ${width}w`).join(', '), sizes: tall ? TALL : WIDE } : {}),
+      ...(others.length > 0
+        ? {
+            srcset: [...files]
+              .reverse()
+              .map(({ name, width }) => `${address(name)} ${width}w`)
+              .join(', '),
+            sizes: tall ? TALL : WIDE,
+          }
+        : {}),
       width: widest.width,
       height: widest.height,
       alt: image.alt ?? '',
@@ -37,7 +45,12 @@ export function picture(image: Image, around: Surroundings, early: boolean): Ele
 }
 
 /** A paragraph with pictures: each picture a figure, and what stands before and behind it paragraphs of their own. */
-export function parted(state: State, node: Paragraph, draw: (image: Image) => Element | null, words: (content: ElementContent[]) => Element): Element[] {
+export function parted(
+  state: State,
+  node: Paragraph,
+  draw: (image: Image) => Element | null,
+  words: (content: ElementContent[]) => Element,
+): Element[] {
   const parts: (Element | PhrasingContent[])[] = [[]];
   for (const child of node.children) {
     const drawn = child.type === 'image' ? draw(child) : null;
@@ -49,12 +62,16 @@ export function parted(state: State, node: Paragraph, draw: (image: Image) => El
 
 /** Nothing where only ends of lines are left. */
 function wordsOf(state: State, node: Paragraph, children: PhrasingContent[]): ElementContent[][] {
-  const isSpace = (child: PhrasingContent | undefined): boolean => child !== undefined && (child.type === 'break' || (child.type === 'text' && child.value.trim() === ''));
+  const isSpace = (child: PhrasingContent | undefined): boolean =>
+    child !== undefined && (child.type === 'break' || (child.type === 'text' && child.value.trim() === ''));
   const left = [...children];
   while (isSpace(left[0])) left.shift();
   while (isSpace(left.at(-1))) left.pop();
-  const trimmed = left.map((child, index) => (child.type !== 'text' ? child : { ...child, value: ends(child.value, index === 0, index === left.length - 1) }));
+  const trimmed = left.map((child, index) =>
+    child.type !== 'text' ? child : { ...child, value: ends(child.value, index === 0, index === left.length - 1) },
+  );
   return trimmed.length === 0 ? [] : [state.all({ ...node, children: trimmed })];
 }
 
-const ends = (text: string, first: boolean, last: boolean): string => (last ? (first ? text.trim() : text.trimEnd()) : first ? text.trimStart() : text);
+const ends = (text: string, first: boolean, last: boolean): string =>
+  last ? (first ? text.trim() : text.trimEnd()) : first ? text.trimStart() : text;

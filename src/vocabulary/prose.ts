@@ -28,7 +28,11 @@ export function drawProse(body: string, around: Surroundings): Drawn {
   const hast = toHast(tree as Root, { handlers: handlers(tree, around) as never }) as HastNodes;
   const html = toHtml(hast);
   const [opening, ...sections] = html.startsWith('<h2') ? ['', ...html.split(BEFORE_HEADING)] : html.split(BEFORE_HEADING);
-  return { opening: opening!, rest: sections.map((section) => `<section class="part-of-page">${section}</section>`).join(''), parts: partsOf(tree) };
+  return {
+    opening: opening!,
+    rest: sections.map((section) => `<section class="part-of-page">${section}</section>`).join(''),
+    parts: partsOf(tree),
+  };
 }
 
 function handlers(tree: Root, around: Surroundings) {
@@ -38,10 +42,15 @@ function handlers(tree: Root, around: Surroundings) {
   const tag = (_: State, node: TagNode) => TAGS_DRAWN[node.name as keyof typeof TAGS_DRAWN]?.(node, around);
   return {
     mdxJsxTextElement: tag,
-    mdxJsxFlowElement: (state: State, node: TagNode) => (node.name === 'Drawing' ? tag(state, node) : h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined)))),
+    mdxJsxFlowElement: (state: State, node: TagNode) =>
+      node.name === 'Drawing' ? tag(state, node) : h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined))),
     heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
-    link: (state: State, node: Link) => (around.leads(node.url) ? link(node.url, state.all(node), around.base) : h('span', state.all(node))),
-    paragraph: (state: State, node: Paragraph) => (node.children.some(({ type }) => type === 'image') ? parted(state, node, drawPicture, (words) => h('p', alone(words))) : h('p', alone(state.all(node)))),
+    link: (state: State, node: Link) =>
+      around.leads(node.url) ? link(node.url, state.all(node), around.base) : h('span', state.all(node)),
+    paragraph: (state: State, node: Paragraph) =>
+      node.children.some(({ type }) => type === 'image')
+        ? parted(state, node, drawPicture, (words) => h('p', alone(words)))
+        : h('p', alone(state.all(node))),
     image: (_: State, node: Image) => drawPicture(node) ?? undefined,
     list: (state: State, node: List) => (isSteps(node) ? steps(state, node, around) : plainList(state, node)),
     table: (state: State, node: Table) => table(state, node),
@@ -63,7 +72,8 @@ export function link(url: string, words: ElementContent[], base: string): Elemen
 /** A link that stands by itself (a mark of punctuation apart) says so, and is drawn large enough to press. */
 function alone(content: ElementContent[]): ElementContent[] {
   const [only, ...others] = content.filter((child) => child.type !== 'text' || /\p{L}/u.test(child.value));
-  if (only?.type === 'element' && only.tagName === 'a' && others.length === 0) only.properties.className = [only.properties.className ?? [], 'alone'].flat() as string[];
+  if (only?.type === 'element' && only.tagName === 'a' && others.length === 0)
+    only.properties.className = [only.properties.className ?? [], 'alone'].flat() as string[];
   return content;
 }
 
@@ -82,14 +92,23 @@ function table(state: State, node: Table): Element {
   // The empty corner above a column of names is no heading.
   const kind = (cell: 'th' | 'td', words: ElementContent[]): 'th' | 'td' => (words.length === 0 ? 'td' : cell);
   const row = (index: number, cell: 'th' | 'td') =>
-    h('tr', node.children[index]!.children.map((each, column) => {
-      const words = alone(state.all(each));
-      return h(kind(cell, words), { class: align(column), scope: kind(cell, words) === 'th' ? 'col' : undefined }, words);
-    }));
+    h(
+      'tr',
+      node.children[index]!.children.map((each, column) => {
+        const words = alone(state.all(each));
+        return h(kind(cell, words), { class: align(column), scope: kind(cell, words) === 'th' ? 'col' : undefined }, words);
+      }),
+    );
   const head = node.children[0]!.children.map((cell) => state.all(cell));
-  const name = head.flat().map((child) => (child.type === 'text' ? child.value : '')).filter(Boolean).join(', ');
+  const name = head
+    .flat()
+    .map((child) => (child.type === 'text' ? child.value : ''))
+    .filter(Boolean)
+    .join(', ');
   const body = node.children.slice(1).map((_, index) => row(index + 1, 'td'));
-  return h('div', { class: 'sideways', role: 'region', tabindex: 0, ariaLabel: `Table: ${name}` }, [h('table', { class: 'ledger' }, [h('thead', [row(0, 'th')]), h('tbody', body)])]);
+  return h('div', { class: 'sideways', role: 'region', tabindex: 0, ariaLabel: `Table: ${name}` }, [
+    h('table', { class: 'ledger' }, [h('thead', [row(0, 'th')]), h('tbody', body)]),
+  ]);
 }
 
 function partsOf(tree: Root): Part[] {

@@ -14,14 +14,19 @@ export const isSteps = (node: Nodes): node is List =>
   node.type === 'list' && node.children.some((item) => item.checked !== null && item.checked !== undefined);
 
 export const steps = (state: State, list: List, around: Surroundings): Element =>
-  h('ul', { class: 'steps' }, list.children.map((item) => step(state, item, around)));
+  h(
+    'ul',
+    { class: 'steps' },
+    list.children.map((item) => step(state, item, around)),
+  );
 
 function step(state: State, item: ListItem, around: Surroundings): Element {
   const [first, ...rest] = item.children;
   const task = taskOf(item);
   const said = (name: string): string | undefined => task && attribute(task, name);
   const id = said('id') ?? '';
-  const words = first?.type === 'paragraph' ? verbFirst(state.all(withoutTask(first))) : first ? [state.one(first, item) as ElementContent] : [];
+  const words =
+    first?.type === 'paragraph' ? verbFirst(state.all(withoutTask(first))) : first ? [state.one(first, item) as ElementContent] : [];
   const below: ElementContent[] = rest.flatMap((child) => (state.one(child as never, item) as ElementContent) ?? []);
   const caution = said('hazard') ? around.caution(said('hazard')!) : null;
   if (caution) below.unshift(h('p', [h('strong', 'Take care: '), caution]));

@@ -76,6 +76,9 @@ export const noteMark = (note: number): Element =>
 /** A duty in the middle of a sentence: "the county extension office, 330-555-0102". */
 function contact(shown: ContactShown | null): Element {
   if (!shown) return h('span', 'the club');
-  const name = `the ${/^[A-Z][a-z]/.test(shown.name) ? shown.name.charAt(0).toLowerCase() + shown.name.slice(1) : shown.name}`.replace(/^the (the|your) /, '$1 ');
+  const name = `the ${/^[A-Z][a-z]/.test(shown.name) ? shown.name.charAt(0).toLowerCase() + shown.name.slice(1) : shown.name}`.replace(
+    /^the (the|your) /,
+    '$1 ',
+  );
   return h('span', shown.phone ? [`${name}, `, h('a', { href: `tel:${shown.phone.replace(/[^+\d]/g, '')}` }, shown.phone)] : [name]);
 }

@@ -19,7 +19,8 @@ export const fromCopy = new Set<string>();
 export async function page(event: FetchEvent): Promise<Response> {
   const { request, resultingClientId } = event;
   const place = placeOf(request.url);
-  const inCopy = async (): Promise<Response | undefined> => (place === undefined ? undefined : ((await kept(place)) ?? (await read(copy.base + place))));
+  const inCopy = async (): Promise<Response | undefined> =>
+    place === undefined ? undefined : ((await kept(place)) ?? (await read(copy.base + place)));
   const asked = fetch(request);
   // It may fail after we stopped waiting for it.
   asked.catch(() => undefined);
@@ -28,7 +29,8 @@ export async function page(event: FetchEvent): Promise<Response> {
     if (isLight && answer.ok && place !== undefined) event.waitUntil(keepRead(copy.base + place, answer.clone()));
     return answer;
   }
-  if (place !== undefined && copy.base + place !== new URL(request.url).pathname) return Response.redirect(copy.base + place + new URL(request.url).search);
+  if (place !== undefined && copy.base + place !== new URL(request.url).pathname)
+    return Response.redirect(copy.base + place + new URL(request.url).search);
   const held = answer?.status === 404 ? undefined : await inCopy();
   if (held) {
     if (!answer) fromCopy.add(resultingClientId);
@@ -63,7 +65,8 @@ export async function file({ request }: FetchEvent): Promise<Response> {
   if (other && other !== copy.print) return fetch(request);
   if (isPicture(url)) return picture(request);
   if (place !== undefined && !isCalendar(place)) return (await held()) ?? (await read(url.pathname)) ?? fetch(request);
-  if (isHashed(url.pathname.slice(copy.base.length))) return (await (await caches.open(FORMER)).match(request)) ?? (await read(url.pathname)) ?? fetch(request);
+  if (isHashed(url.pathname.slice(copy.base.length)))
+    return (await (await caches.open(FORMER)).match(request)) ?? (await read(url.pathname)) ?? fetch(request);
   return fetch(request).catch(async () => (await held()) ?? Response.error());
 }
 

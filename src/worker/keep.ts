@@ -20,7 +20,11 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
   const hand = async (): Promise<void> => {
     for (let next = left.shift(); next; next = left.shift()) {
       const [url, cacheKey] = next;
-      const request = new Request(url, { integrity: controller.getIntegrityForCacheKey(cacheKey)!, cache: 'no-cache', credentials: 'same-origin' });
+      const request = new Request(url, {
+        integrity: controller.getIntegrityForCacheKey(cacheKey)!,
+        cache: 'no-cache',
+        credentials: 'same-origin',
+      });
       await Promise.all(controller.strategy.handleAll({ params: { cacheKey }, request, event }));
       done += 1;
       if (first && done % 20 === 0) void tell(saving(done, all));

@@ -21,4 +21,5 @@ export async function keepPictures(): Promise<number> {
   return picturesLeft();
 }
 
-export const picturesLeft = async (): Promise<number> => (copy.pictures.length === 0 ? 0 : copy.pictures.length - (await (await caches.open(PICTURES)).keys()).length);
+export const picturesLeft = async (): Promise<number> =>
+  copy.pictures.length === 0 ? 0 : copy.pictures.length - (await (await caches.open(PICTURES)).keys()).length;

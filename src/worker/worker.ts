@@ -22,11 +22,18 @@ self.addEventListener('install', (event) => {
   if (nothingWasKept() || isLight) void self.skipWaiting();
   event.waitUntil(keepAll(event));
 });
-self.addEventListener('activate', (event) => event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies Told))));
+self.addEventListener('activate', (event) =>
+  event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies Told))),
+);
 
 const router = new Router();
 router.registerRoute(new NavigationRoute(({ event }) => page(event as FetchEvent)));
-router.registerRoute(new Route(({ sameOrigin, request }) => sameOrigin && request.method === 'GET' && new URL(request.url).pathname.startsWith(copy.base), ({ event }) => file(event as FetchEvent)));
+router.registerRoute(
+  new Route(
+    ({ sameOrigin, request }) => sameOrigin && request.method === 'GET' && new URL(request.url).pathname.startsWith(copy.base),
+    ({ event }) => file(event as FetchEvent),
+  ),
+);
 router.addFetchListener();
 
 /** A page asks how it stands and says the day of its edition, or asks for this edition in place of the one that serves. */

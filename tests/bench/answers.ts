@@ -47,8 +47,13 @@ const keyRows = (): Promise<Row[]> =>
       await page.waitForFunction(() => document.querySelector('[data-part="said"]')?.textContent !== '');
       await slow(context, page);
       const times = await keyTimes(page, box, typed);
-      for (const [words, of, more] of [['to its result', times.map(({ result }) => result), {}], ['to the frame that shows it', times.map(({ frame }) => frame), { most: 50 }]] as const) {
-        rows.push(row(`a key in ${slug} ${words}`, median(of), { ...more, note: `median of ${of.length}; worst ${Math.max(...of).toFixed(0)} ms` }));
+      for (const [words, of, more] of [
+        ['to its result', times.map(({ result }) => result), {}],
+        ['to the frame that shows it', times.map(({ frame }) => frame), { most: 50 }],
+      ] as const) {
+        rows.push(
+          row(`a key in ${slug} ${words}`, median(of), { ...more, note: `median of ${of.length}; worst ${Math.max(...of).toFixed(0)} ms` }),
+        );
       }
       await context.close();
     }
@@ -88,9 +93,17 @@ const searchRows = (): Promise<Row[]> =>
     const page = await context.newPage();
     await page.goto(`${site.address}search/`);
     await slow(context, page);
-    const [first, ...others] = [await searchTime(page, 'mites'), await searchTime(page, 'syrup'), await searchTime(page, 'swarm in a tree'), await searchTime(page, 'verroa')];
+    const [first, ...others] = [
+      await searchTime(page, 'mites'),
+      await searchTime(page, 'syrup'),
+      await searchTime(page, 'swarm in a tree'),
+      await searchTime(page, 'verroa'),
+    ];
     await context.close();
-    return [row('search: the first query', first!, { note: 'its engine is fetched with it' }), row('search: the next queries', median(others), { note: `${others.map((each) => each.toFixed(0)).join(', ')} ms` })];
+    return [
+      row('search: the first query', first!, { note: 'its engine is fetched with it' }),
+      row('search: the next queries', median(others), { note: `${others.map((each) => each.toFixed(0)).join(', ')} ms` }),
+    ];
   });
 
 /** From sending the form to the count of what was found. */
@@ -100,7 +113,13 @@ const searchTime = (page: Page, words: string): Promise<number> =>
     status.textContent = '';
     field.value = typed;
     const began = performance.now();
-    const found = new Promise<number>((resolve) => new MutationObserver(() => status.textContent !== '' && resolve(performance.now() - began)).observe(status, { childList: true, characterData: true, subtree: true }));
+    const found = new Promise<number>((resolve) =>
+      new MutationObserver(() => status.textContent !== '' && resolve(performance.now() - began)).observe(status, {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      }),
+    );
     field.form!.requestSubmit();
     return found;
   }, words);
@@ -115,12 +134,20 @@ async function textRows(): Promise<Row[]> {
     await told(/^Saved on/);
     host.stop();
     const rows: Row[] = [];
-    for (const [name, slower] of [['', false], [', slowed', true]] as const) {
+    for (const [name, slower] of [
+      ['', false],
+      [', slowed', true],
+    ] as const) {
       if (slower) await slow(context, page);
       const times: { place: string; time: number }[] = [];
-      for (const place of oneOfEachKind(site).filter((each) => !each.endsWith('404.html'))) times.push({ place, time: await firstText(page, host.origin + place) });
+      for (const place of oneOfEachKind(site).filter((each) => !each.endsWith('404.html')))
+        times.push({ place, time: await firstText(page, host.origin + place) });
       const worst = times.toSorted((a, b) => b.time - a.time)[0]!;
-      rows.push(row(`text without signal${name}`, median(times.map(({ time }) => time)), { note: `first paint with text, median of ${times.length} kinds; worst ${worst.time.toFixed(0)} ms, ${worst.place}` }));
+      rows.push(
+        row(`text without signal${name}`, median(times.map(({ time }) => time)), {
+          note: `first paint with text, median of ${times.length} kinds; worst ${worst.time.toFixed(0)} ms, ${worst.place}`,
+        }),
+      );
     }
     await context.close();
     return rows;

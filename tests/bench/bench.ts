@@ -16,7 +16,9 @@ import { table, verdictOf, type Row } from './table.ts';
 
 const PARTS: Readonly<Record<string, (quick: boolean) => Promise<Row[]>>> = { builds, check: checks, pages, answers, lighthouse };
 
-const { values } = parseArgs({ options: { quick: { type: 'boolean', default: false }, part: { type: 'string' }, record: { type: 'boolean', default: false } } });
+const { values } = parseArgs({
+  options: { quick: { type: 'boolean', default: false }, part: { type: 'string' }, record: { type: 'boolean', default: false } },
+});
 if (values.record && (values.quick || values.part)) {
   console.error('--record keeps a whole run: leave out --quick and --part.');
   process.exit(1);
@@ -31,7 +33,12 @@ for (const [name, part] of Object.entries(PARTS).filter(([each]) => values.part 
   console.log(`\n${table(measured)}\n`);
   rows.push(...measured);
 }
-const record = { machine: machine(), quick: values.quick, part: values.part ?? 'all', rows: rows.map((row) => ({ ...row, verdict: verdictOf(row) })) };
+const record = {
+  machine: machine(),
+  quick: values.quick,
+  part: values.part ?? 'all',
+  rows: rows.map((row) => ({ ...row, verdict: verdictOf(row) })),
+};
 const file = join(projectFolder, '.almanac', 'bench.json');
 mkdirSync(join(projectFolder, '.almanac'), { recursive: true });
 writeFileSync(file, `${JSON.stringify(record, null, 2)}\n`);
@@ -41,7 +48,11 @@ const over = bound.filter((row) => verdictOf(row) === 'over');
 const kept = `${bound.length - over.length} of ${bound.length} budgets kept${over.length > 0 ? `; over: ${over.map(({ name }) => name).join('; ')}` : ''}.`;
 console.log(`On ${record.machine}.`);
 console.log(`${kept} All rows are in ${file}.`);
-if (values.record) writeFileSync(join(projectFolder, 'tests', 'bench', 'RESULTS.md'), `# What was measured\n\n${day}, by \`npm run bench -- --record\`, on ${record.machine}.\nTimes are of this machine in that hour; what counts are ratios, bytes and verdicts. ${kept}\n\n${tables.join('\n')}`);
+if (values.record)
+  writeFileSync(
+    join(projectFolder, 'tests', 'bench', 'RESULTS.md'),
+    `# What was measured\n\n${day}, by \`npm run bench -- --record\`, on ${record.machine}.\nTimes are of this machine in that hour; what counts are ratios, bytes and verdicts. ${kept}\n\n${tables.join('\n')}`,
+  );
 process.exitCode = over.length === 0 ? 0 : 1;
 
 function machine(): string {

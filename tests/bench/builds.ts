@@ -32,7 +32,13 @@ export async function builds(quick: boolean): Promise<Row[]> {
 function rowsOf(pages: number, { ours, mdx, md }: Side): Row[] {
   const name = (words: string): string => `${pages} pages: ${words}`;
   const apart = ours.seconds - ours.book;
-  const row = (words: string, value: number, unit: Row['unit'], more: Partial<Row> = {}): Row => ({ part: 'builds', name: name(words), measured: value, unit, ...more });
+  const row = (words: string, value: number, unit: Row['unit'], more: Partial<Row> = {}): Row => ({
+    part: 'builds',
+    name: name(words),
+    measured: value,
+    unit,
+    ...more,
+  });
   return [
     row('ours, the book apart', apart, 's'),
     row('the book', ours.book, 's'),
@@ -40,8 +46,13 @@ function rowsOf(pages: number, { ours, mdx, md }: Side): Row[] {
     row('bare, Markdown', md.seconds, 's'),
     row('ours / bare MDX', apart / mdx.seconds, 'times', pages === 1000 ? { most: 1.25 } : {}),
     row('ours / bare Markdown', apart / md.seconds, 'times'),
-    row('processor, ours with the book', ours.processorSeconds, 's', { note: `bare MDX ${mdx.processorSeconds.toFixed(2)} s, bare Markdown ${md.processorSeconds.toFixed(2)} s` }),
-    row('most memory, ours', ours.peakMB, 'MB', { ...(pages === 5000 ? { most: 2500 } : {}), note: `bare MDX ${mdx.peakMB.toFixed(0)} MB, bare Markdown ${md.peakMB.toFixed(0)} MB` }),
+    row('processor, ours with the book', ours.processorSeconds, 's', {
+      note: `bare MDX ${mdx.processorSeconds.toFixed(2)} s, bare Markdown ${md.processorSeconds.toFixed(2)} s`,
+    }),
+    row('most memory, ours', ours.peakMB, 'MB', {
+      ...(pages === 5000 ? { most: 2500 } : {}),
+      note: `bare MDX ${mdx.peakMB.toFixed(0)} MB, bare Markdown ${md.peakMB.toFixed(0)} MB`,
+    }),
   ];
 }
 
@@ -52,13 +63,39 @@ function growth(sides: ReadonlyMap<number, Side>): Row[] {
   const grows = (of: (side: Side) => number): number => of(many) / 5000 / (of(few) / 1000);
   // Without what every build costs before its first page.
   const further = (of: (side: Side) => number): number => (of(many) - of(few)) / 4000 / ((of(few) - of(least)) / 900);
-  const row = (name: string, value: number, more: Partial<Row> = {}): Row => ({ part: 'builds', name: `a page at 5000 / at 1000: ${name}`, measured: value, unit: 'times', ...more });
+  const row = (name: string, value: number, more: Partial<Row> = {}): Row => ({
+    part: 'builds',
+    name: `a page at 5000 / at 1000: ${name}`,
+    measured: value,
+    unit: 'times',
+    ...more,
+  });
   return [
-    row('ours, the book apart', grows(({ ours }) => ours.seconds - ours.book), { most: 1.1 }),
-    { ...row('', further(({ ours }) => ours.seconds - ours.book), { most: 1.1 }), name: 'a further page from 1000 to 5000 / from 100 to 1000: ours, the book apart' },
-    row('ours, processor, with the book', grows(({ ours }) => ours.processorSeconds)),
-    row('the book', grows(({ ours }) => ours.book)),
-    row('bare MDX', grows(({ mdx }) => mdx.seconds)),
+    row(
+      'ours, the book apart',
+      grows(({ ours }) => ours.seconds - ours.book),
+      { most: 1.1 },
+    ),
+    {
+      ...row(
+        '',
+        further(({ ours }) => ours.seconds - ours.book),
+        { most: 1.1 },
+      ),
+      name: 'a further page from 1000 to 5000 / from 100 to 1000: ours, the book apart',
+    },
+    row(
+      'ours, processor, with the book',
+      grows(({ ours }) => ours.processorSeconds),
+    ),
+    row(
+      'the book',
+      grows(({ ours }) => ours.book),
+    ),
+    row(
+      'bare MDX',
+      grows(({ mdx }) => mdx.seconds),
+    ),
   ];
 }
 
@@ -85,14 +122,21 @@ async function sideBySide(pages: number, rounds: number): Promise<Side> {
 async function buildOurs(folder: string): Promise<Run> {
   const out = join(folder, 'site');
   rmSync(out, { recursive: true, force: true });
-  return measured(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', join(folder, 'club'), '--out', out, '--site', 'https://club.example'], projectFolder);
+  return measured(
+    process.execPath,
+    [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', join(folder, 'club'), '--out', out, '--site', 'https://club.example'],
+    projectFolder,
+  );
 }
 
 async function buildBare(folder: string, written: Written): Promise<Run> {
   const project = join(folder, written);
   for (const left of ['dist', '.kept', '.astro']) rmSync(join(project, left), { recursive: true, force: true });
   const drawn = await measured(process.execPath, [join(packages, 'astro', 'bin', 'astro.mjs'), 'build'], project);
-  return together([drawn, await measured(process.execPath, [join(packages, 'pagefind', 'lib', 'runner', 'bin.cjs'), '--site', 'dist'], project)]);
+  return together([
+    drawn,
+    await measured(process.execPath, [join(packages, 'pagefind', 'lib', 'runner', 'bin.cjs'), '--site', 'dist'], project),
+  ]);
 }
 
 /** From the line before to the line that names the book. */

@@ -13,7 +13,10 @@ const ROUNDS = 3;
 
 export async function checks(quick: boolean): Promise<Row[]> {
   const rows: Row[] = [];
-  for (const [files, most] of [[200, 1], [5000, 8]] as const) {
+  for (const [files, most] of [
+    [200, 1],
+    [5000, 8],
+  ] as const) {
     if (quick && files > 1000) continue;
     rows.push({ part: 'check', name: `check, ${files} files`, measured: await checkSeconds(files), unit: 's', most });
   }
@@ -26,7 +29,10 @@ async function checkSeconds(files: number): Promise<number> {
     const before = readdirSync(goodClub, { recursive: true, withFileTypes: true }).filter((each) => each.isFile()).length;
     writeClub(folder, files - before);
     const seconds: number[] = [];
-    for (let round = 0; round < ROUNDS; round += 1) seconds.push((await measured(process.execPath, [join(projectFolder, 'src', 'desk', 'check.ts'), '--content', folder], projectFolder)).seconds);
+    for (let round = 0; round < ROUNDS; round += 1)
+      seconds.push(
+        (await measured(process.execPath, [join(projectFolder, 'src', 'desk', 'check.ts'), '--content', folder], projectFolder)).seconds,
+      );
     return median(seconds);
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -36,7 +42,11 @@ async function checkSeconds(files: number): Promise<number> {
 async function demoBook(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   try {
-    const run = await measured(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--out', join(folder, 'site')], projectFolder);
+    const run = await measured(
+      process.execPath,
+      [join(projectFolder, 'src', 'desk', 'build.ts'), '--out', join(folder, 'site')],
+      projectFolder,
+    );
     const pages = run.lines.flatMap(({ text }) => /^Edition recorded: (\d+) pages/.exec(text)?.[1] ?? [])[0];
     return [
       { part: 'check', name: 'the demo club, whole build', measured: run.seconds, unit: 's', note: `${pages} pages` },

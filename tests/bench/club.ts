@@ -6,8 +6,11 @@ import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { goodClub } from '../faulty/cases.ts';
 
-const WORDS = `hive comb queen brood frame box feeder syrup honey swarm yard smoke veil tool cluster entrance wax cell egg larva worker drone pollen nectar
-bloom dearth winter frost weight count sample mite board sugar water strip label season week morning evening shade wind wall stand lid floor cloth cage`.split(/\s+/);
+const WORDS =
+  `hive comb queen brood frame box feeder syrup honey swarm yard smoke veil tool cluster entrance wax cell egg larva worker drone pollen nectar
+bloom dearth winter frost weight count sample mite board sugar water strip label season week morning evening shade wind wall stand lid floor cloth cage`.split(
+    /\s+/,
+  );
 
 /** A small generator of whole numbers below `most`, the same each time (Park and Miller 1988). */
 function numbers(seed: number): (most: number) => number {
@@ -29,8 +32,22 @@ const paragraph = (next: (most: number) => number): string => Array.from({ lengt
 /** The words of page `number`, with nothing that only our own generator knows. */
 function plainBody(number: number): string {
   const next = numbers(number);
-  const table = ['| what | when | why |', '| --- | --- | --- |', ...Array.from({ length: 5 }, () => `| ${WORDS[next(WORDS.length)]} | ${sentence(next)} | ${WORDS[next(WORDS.length)]} |`)].join('\n');
-  return [paragraph(next), '## What to do', paragraph(next), table, '## What to look for', paragraph(next), paragraph(next), '## Afterwards', paragraph(next)].join('\n\n');
+  const table = [
+    '| what | when | why |',
+    '| --- | --- | --- |',
+    ...Array.from({ length: 5 }, () => `| ${WORDS[next(WORDS.length)]} | ${sentence(next)} | ${WORDS[next(WORDS.length)]} |`),
+  ].join('\n');
+  return [
+    paragraph(next),
+    '## What to do',
+    paragraph(next),
+    table,
+    '## What to look for',
+    paragraph(next),
+    paragraph(next),
+    '## Afterwards',
+    paragraph(next),
+  ].join('\n\n');
 }
 
 /** The same with a figure and a link to the next page, in the way that the project writes them. */
@@ -46,7 +63,20 @@ const nameOf = (number: number): string => `page-${number}`;
 export function writeClub(folder: string, pages: number): void {
   cpSync(goodClub, folder, { recursive: true });
   for (let number = 1; number <= pages; number += 1) {
-    const front = ['---', `title: ${titleOf(number)}`, 'summary: A page for measuring.', 'subject: people', 'yard: false', 'sources: [leaflet]', 'certainty: likely', 'ask: mentor', 'checked: 2026-03-01', 'next-check: 2027-02-01', 'by: education officer', '---'];
+    const front = [
+      '---',
+      `title: ${titleOf(number)}`,
+      'summary: A page for measuring.',
+      'subject: people',
+      'yard: false',
+      'sources: [leaflet]',
+      'certainty: likely',
+      'ask: mentor',
+      'checked: 2026-03-01',
+      'next-check: 2027-02-01',
+      'by: education officer',
+      '---',
+    ];
     writeFileSync(join(folder, 'articles', `${nameOf(number)}.mdx`), `${front.join('\n')}\n${wholeBody(number, pages, COOLING.mdx)}\n`);
   }
 }
@@ -64,19 +94,24 @@ export function writeBareProject(folder: string, pages: number, written: Written
   };
   write('package.json', '{ "type": "module", "private": true }\n');
   write('astro.config.mjs', bareConfig(written));
-  write('src/content.config.ts', `import { defineCollection } from 'astro:content';
+  write(
+    'src/content.config.ts',
+    `import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 export const collections = { pages: defineCollection({ loader: glob({ pattern: '*.${written}', base: './pages' }), schema: z.object({ title: z.string() }) }) };
-`);
+`,
+  );
   write('src/components/Figure.astro', '---\nconst { id } = Astro.props;\n---\n<span class="figure" data-figure={id}>10 minutes</span>\n');
   write('src/pages/index.astro', BARE_LIST);
   write('src/pages/know-how/[id].astro', BARE_PAGE);
-  for (let number = 1; number <= pages; number += 1) write(`pages/${nameOf(number)}.${written}`, `---\ntitle: ${titleOf(number)}\n---\n${wholeBody(number, pages, COOLING[written])}\n`);
+  for (let number = 1; number <= pages; number += 1)
+    write(`pages/${nameOf(number)}.${written}`, `---\ntitle: ${titleOf(number)}\n---\n${wholeBody(number, pages, COOLING[written])}\n`);
 }
 
 // Its caches lie in the project, so that a cold build is cold.
-const bareConfig = (written: Written): string => `${written === 'mdx' ? "import mdx from '@astrojs/mdx';\n" : ''}export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };\n`;
+const bareConfig = (written: Written): string =>
+  `${written === 'mdx' ? "import mdx from '@astrojs/mdx';\n" : ''}export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };\n`;
 
 const BARE_LIST = `---
 import { getCollection } from 'astro:content';

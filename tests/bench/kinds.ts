@@ -8,4 +8,5 @@ export function kindOf(site: Built, page: string): string {
 }
 
 /** Pages by kind, kinds in the order of the alphabet. */
-export const byKind = (site: Built): Map<string, string[]> => new Map([...Map.groupBy(site.pages, (page) => kindOf(site, page))].sort(([a], [b]) => (a < b ? -1 : 1)));
+export const byKind = (site: Built): Map<string, string[]> =>
+  new Map([...Map.groupBy(site.pages, (page) => kindOf(site, page))].sort(([a], [b]) => (a < b ? -1 : 1)));

@@ -20,7 +20,14 @@ import type { Row } from './table.ts';
 
 const folder = fileURLToPath(new URL('lighthouse', import.meta.url));
 
-type View = { url: string; scores: Record<'performance' | 'accessibility' | 'best-practices' | 'seo', number>; largestPaint: number; blocked: number; shift: number; missed: string[] };
+type View = {
+  url: string;
+  scores: Record<'performance' | 'accessibility' | 'best-practices' | 'seo', number>;
+  largestPaint: number;
+  blocked: number;
+  shift: number;
+  missed: string[];
+};
 
 export async function lighthouse(quick: boolean): Promise<Row[]> {
   await install();
@@ -28,7 +35,10 @@ export async function lighthouse(quick: boolean): Promise<Row[]> {
   const pages = oneOfEachKind(site).filter((page) => !movesOn(site, page));
   const { address, close } = await serve({ folder: site.folder, base: site.base, port: 0, gzip: true, headers: headersOf(site) });
   try {
-    const views = await viewsOf(pages.map((page) => new URL(page, address).href), quick ? 3 : 5);
+    const views = await viewsOf(
+      pages.map((page) => new URL(page, address).href),
+      quick ? 3 : 5,
+    );
     const rows = [...Map.groupBy(views, ({ url }) => kindOf(site, new URL(url).pathname))].flatMap(([kind, of]) => rowsOf(kind, of));
     return [...worstOf(rows), ...rows];
   } finally {
@@ -42,12 +52,17 @@ function openClub(): string {
   rmSync(club, { recursive: true, force: true });
   cpSync(fixtureFolder('southern'), club, { recursive: true });
   const fields = join(club, 'club.yaml');
-  const text = readFileSync(fields, 'utf8').replace('demonstration: true', 'demonstration: false').replace(/^ +email: .*\n/gm, '').replace(/330-555-01\d\d/g, '1-800-222-1222').replaceAll('example.org', 'club.invalid');
+  const text = readFileSync(fields, 'utf8')
+    .replace('demonstration: true', 'demonstration: false')
+    .replace(/^ +email: .*\n/gm, '')
+    .replace(/330-555-01\d\d/g, '1-800-222-1222')
+    .replaceAll('example.org', 'club.invalid');
   writeFileSync(fields, text);
   return club;
 }
 
-const movesOn = (site: Built, page: string): boolean => page.endsWith('/') && site.read(`${page.slice(site.base.length)}index.html`).includes('http-equiv="refresh"');
+const movesOn = (site: Built, page: string): boolean =>
+  page.endsWith('/') && site.read(`${page.slice(site.base.length)}index.html`).includes('http-equiv="refresh"');
 
 async function install(): Promise<void> {
   if (!whatIsStale(folder)) return;
@@ -60,7 +75,9 @@ async function viewsOf(urls: readonly string[], rounds: number): Promise<View[]>
   const found = await findBrowser();
   if (!found) throw new Error('no browser was found; set ALMANAC_BROWSER to one');
   const browser = found.executablePath ?? (found.channel ? null : chromium.executablePath());
-  const child = spawn(process.execPath, [join(folder, 'run.mjs'), JSON.stringify({ urls, rounds, browser, flags: found.args })], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, [join(folder, 'run.mjs'), JSON.stringify({ urls, rounds, browser, flags: found.args })], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   let output = '';
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     output += text;
@@ -68,23 +85,56 @@ async function viewsOf(urls: readonly string[], rounds: number): Promise<View[]>
     if (done % rounds === 0) console.log(`  ${done / rounds} of ${urls.length} pages`);
   });
   const code = await new Promise<number | null>((resolve, reject) => child.on('error', reject).on('close', resolve));
-  const views = output.split('\n').filter(Boolean).map((line) => JSON.parse(line) as View);
-  if (code !== 0 || views.length !== urls.length * rounds) throw new Error(`Lighthouse ended with ${code} after ${views.length} of ${urls.length * rounds} views`);
+  const views = output
+    .split('\n')
+    .filter(Boolean)
+    .map((line) => JSON.parse(line) as View);
+  if (code !== 0 || views.length !== urls.length * rounds)
+    throw new Error(`Lighthouse ended with ${code} after ${views.length} of ${urls.length * rounds} views`);
   return views;
 }
 
-const NAMES = { performance: ['performance', 98], accessibility: ['accessibility', 100], 'best-practices': ['best practice', 100], seo: ['findability', 100] } as const;
+const NAMES = {
+  performance: ['performance', 98],
+  accessibility: ['accessibility', 100],
+  'best-practices': ['best practice', 100],
+  seo: ['findability', 100],
+} as const;
 
 /** Of all views of a kind the worst; what is within its budget is told in one line for all kinds. */
 function rowsOf(kind: string, views: readonly View[]): Row[] {
-  const row = (name: string, measured: number, more: Partial<Row>): Row => ({ part: 'lighthouse', name: `${name}, ${kind}`, measured, unit: 'points', inDetail: true, ...more });
+  const row = (name: string, measured: number, more: Partial<Row>): Row => ({
+    part: 'lighthouse',
+    name: `${name}, ${kind}`,
+    measured,
+    unit: 'points',
+    inDetail: true,
+    ...more,
+  });
   const worst = (of: (view: View) => number): number => Math.max(...views.map(of));
   const missed = [...new Set(views.flatMap((view) => view.missed))].join(', ');
   return [
-    ...Object.entries(NAMES).map(([id, [name, least]]) => row(name, Math.min(...views.map(({ scores }) => scores[id as keyof View['scores']])), { least, note: missed && `not full: ${missed}` })),
-    row('largest paint', worst(({ largestPaint }) => largestPaint), { unit: 'ms' }),
-    row('blocked', worst(({ blocked }) => blocked), { unit: 'ms' }),
-    row('layout shift', worst(({ shift }) => shift), { unit: '' }),
+    ...Object.entries(NAMES).map(([id, [name, least]]) =>
+      row(name, Math.min(...views.map(({ scores }) => scores[id as keyof View['scores']])), {
+        least,
+        note: missed && `not full: ${missed}`,
+      }),
+    ),
+    row(
+      'largest paint',
+      worst(({ largestPaint }) => largestPaint),
+      { unit: 'ms' },
+    ),
+    row(
+      'blocked',
+      worst(({ blocked }) => blocked),
+      { unit: 'ms' },
+    ),
+    row(
+      'layout shift',
+      worst(({ shift }) => shift),
+      { unit: '' },
+    ),
   ];
 }
 

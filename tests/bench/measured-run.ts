@@ -21,7 +21,14 @@ export async function measured(command: string, words: readonly string[], cwd: s
   const lines: Run['lines'] = [];
   const since = (): number => (performance.now() - began) / 1000;
   for (const stream of [child.stdout, child.stderr]) {
-    stream.setEncoding('utf8').on('data', (said: string) => lines.push(...said.split('\n').filter(Boolean).map((text) => ({ second: since(), text }))));
+    stream.setEncoding('utf8').on('data', (said: string) =>
+      lines.push(
+        ...said
+          .split('\n')
+          .filter(Boolean)
+          .map((text) => ({ second: since(), text })),
+      ),
+    );
   }
   let peak = 0;
   const timer = setInterval(() => (peak = Math.max(peak, memoryOf(child.pid!))), LOOK_MS);
@@ -44,7 +51,9 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) =
 /** Seconds that ended children used, and theirs: the fields cutime and cstime of proc(5), in hundredths. */
 function childProcessor(): number {
   if (!existsSync('/proc/self/stat')) return Number.NaN;
-  const fields = readFileSync('/proc/self/stat', 'utf8').replace(/^.*\) /, '').split(' ');
+  const fields = readFileSync('/proc/self/stat', 'utf8')
+    .replace(/^.*\) /, '')
+    .split(' ');
   return (Number(fields[13]) + Number(fields[14])) / 100;
 }
 

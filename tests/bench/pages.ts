@@ -1,7 +1,18 @@
 /* The bytes of the demo club: pages and first views by kind, script, styles, letters, and the whole copy for use without signal. */
 import type { Browser } from 'playwright-core';
 import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
-import { bytesOf, fileOf, firstView, formOf, keptFiles, kindOf as kindOfFile, most, mostScript, scriptBytes, zipped } from '../site/weights.ts';
+import {
+  bytesOf,
+  fileOf,
+  firstView,
+  formOf,
+  keptFiles,
+  kindOf as kindOfFile,
+  most,
+  mostScript,
+  scriptBytes,
+  zipped,
+} from '../site/weights.ts';
 import { byKind } from './kinds.ts';
 import { median, type Row } from './table.ts';
 
@@ -24,25 +35,41 @@ function pageRows(site: Site): Row[] {
   const kinds = [...byKind(site)].map(([kind, of]) => {
     const [worst, ...others] = of.toSorted((a, b) => sizes.get(b)! - sizes.get(a)!);
     const middle = median(of.map((page) => sizes.get(page)!));
-    return row(`HTML, ${kind}`, sizes.get(worst!)!, { most: most.html, note: others.length > 0 ? `${worst}; median of ${of.length} is ${middle.toFixed(0)} B` : '' });
+    return row(`HTML, ${kind}`, sizes.get(worst!)!, {
+      most: most.html,
+      note: others.length > 0 ? `${worst}; median of ${of.length} is ${middle.toFixed(0)} B` : '',
+    });
   });
-  return [...kinds, row('HTML, 95 of 100 pages', sorted[Math.ceil(sorted.length * 0.95) - 1]!, { most: most.mostHtml, note: `${sorted.length} pages, median ${median(sorted).toFixed(0)} B` })];
+  return [
+    ...kinds,
+    row('HTML, 95 of 100 pages', sorted[Math.ceil(sorted.length * 0.95) - 1]!, {
+      most: most.mostHtml,
+      note: `${sorted.length} pages, median ${median(sorted).toFixed(0)} B`,
+    }),
+  ];
 }
 
 /** The page with most script of those that may have as much; the style sheets and the letters. */
 function scriptRows(site: Site): Row[] {
-  const scripts = [...Map.groupBy(site.pages, (page) => mostScript(site, page))].sort(([a], [b]) => a - b).map(([least, of]) => {
-    const [worst] = of.map((page) => ({ page, size: scriptBytes(site, page) })).sort((a, b) => b.size - a.size);
-    return row(`script, most of ${of.length} pages`, worst!.size, { most: least, note: worst!.page });
-  });
-  return [...scripts, row('style sheets', bytesOf(site, '.css'), { most: most.styles }), row('letters', bytesOf(site, '.woff2'), { most: most.fonts })];
+  const scripts = [...Map.groupBy(site.pages, (page) => mostScript(site, page))]
+    .sort(([a], [b]) => a - b)
+    .map(([least, of]) => {
+      const [worst] = of.map((page) => ({ page, size: scriptBytes(site, page) })).sort((a, b) => b.size - a.size);
+      return row(`script, most of ${of.length} pages`, worst!.size, { most: least, note: worst!.page });
+    });
+  return [
+    ...scripts,
+    row('style sheets', bytesOf(site, '.css'), { most: most.styles }),
+    row('letters', bytesOf(site, '.woff2'), { most: most.fonts }),
+  ];
 }
 
 /** The heaviest page of each kind, and every calculator. */
 async function viewRows(browser: Browser, site: Site): Promise<Row[]> {
   const rows: Row[] = [];
   for (const [kind, of] of byKind(site)) {
-    const heaviest = kind === 'work-it-out/*' ? of : [of.toSorted((a, b) => site.read(fileOf(site, b)).length - site.read(fileOf(site, a)).length)[0]!];
+    const heaviest =
+      kind === 'work-it-out/*' ? of : [of.toSorted((a, b) => site.read(fileOf(site, b)).length - site.read(fileOf(site, a)).length)[0]!];
     for (const page of heaviest) {
       const { size, names } = await firstView(browser, site, page);
       const form = formOf(site, page);
@@ -57,5 +84,11 @@ function keptRows(site: Site): Row[] {
   const files = keptFiles(site);
   const sum = (of: readonly { size: number }[]): number => of.reduce((all, { size }) => all + size, 0);
   const kinds = [...Map.groupBy(files, kindOfFile)].map(([kind, of]) => `${kind} ${(sum(of) / 1e6).toFixed(2)}`);
-  return [row('the whole copy for use without signal', sum(files) / 1e6, { unit: 'MB', most: most.kept / 1e6, note: `${files.length} files; MB: ${kinds.join(', ')}` })];
+  return [
+    row('the whole copy for use without signal', sum(files) / 1e6, {
+      unit: 'MB',
+      most: most.kept / 1e6,
+      note: `${files.length} files; MB: ${kinds.join(', ')}`,
+    }),
+  ];
 }

@@ -24,9 +24,20 @@ const HEADS = ['what', 'measured', 'budget', 'verdict', ''];
 
 /** Columns of equal width; the last, of notes, is left as it is. */
 export function table(rows: readonly Row[]): string {
-  const cells = [HEADS, ...rows.filter((row) => !row.inDetail || verdictOf(row) === 'over').map((row) => [row.name, shown(row.measured, row.unit), budget(row), verdictOf(row), row.note ?? ''])];
+  const cells = [
+    HEADS,
+    ...rows
+      .filter((row) => !row.inDetail || verdictOf(row) === 'over')
+      .map((row) => [row.name, shown(row.measured, row.unit), budget(row), verdictOf(row), row.note ?? '']),
+  ];
   const widths = HEADS.map((_, column) => Math.max(...cells.map((row) => row[column]!.length)));
-  const line = (row: readonly string[]): string => row.map((cell, column) => (column === 1 || column === 2 ? cell.padStart(widths[column]!) : column === 4 ? cell : cell.padEnd(widths[column]!))).join('  ').trimEnd();
+  const line = (row: readonly string[]): string =>
+    row
+      .map((cell, column) =>
+        column === 1 || column === 2 ? cell.padStart(widths[column]!) : column === 4 ? cell : cell.padEnd(widths[column]!),
+      )
+      .join('  ')
+      .trimEnd();
   return cells.map(line).join('\n');
 }
 
@@ -38,7 +49,8 @@ function budget({ most, least, unit }: Row): string {
 /** Seconds, megabytes and ratios with two places; what is counted without. */
 function shown(value: number, unit: Row['unit']): string {
   if (Number.isNaN(value)) return 'not known';
-  const places = unit === 's' || unit === 'times' || (unit === 'MB' && value < 100) ? 2 : unit === '' ? 3 : unit === 'ms' && value < 100 ? 1 : 0;
+  const places =
+    unit === 's' || unit === 'times' || (unit === 'MB' && value < 100) ? 2 : unit === '' ? 3 : unit === 'ms' && value < 100 ? 1 : 0;
   const number = value.toFixed(places).replace(/\B(?<!\.\d*)(?=(\d{3})+(?!\d))/g, ',');
   return [number, unit].filter(Boolean).join(' ');
 }

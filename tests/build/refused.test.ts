@@ -26,7 +26,10 @@ async function refused(content: string, sentence: RegExp, typed: string[] = [], 
 test('a broken date, with its place and what to write', async () => {
   const club = copy('southern');
   change(join(club, 'meetings', '2026-10-03-yard-day.mdx'), 'day: 2026-10-03', 'day: 2026-09-31');
-  await refused(club, /^meetings\/2026-10-03-yard-day\.mdx:4:6 field: day: found "2026-09-31"; write a day that exists, such as 2026-02-28$/m);
+  await refused(
+    club,
+    /^meetings\/2026-10-03-yard-day\.mdx:4:6 field: day: found "2026-09-31"; write a day that exists, such as 2026-02-28$/m,
+  );
 });
 
 test('all faults of all files at once, and how many', async () => {
@@ -34,8 +37,14 @@ test('all faults of all files at once, and how many', async () => {
   change(join(club, 'articles', 'stings.mdx'), 'subject: people', 'subject: poeple');
   change(join(club, 'articles', 'stings.mdx'), 'Seconds count', 'See [it](/pests/nothing/). Seconds count');
   change(join(club, 'bulletins', 'wasps.mdx'), '## The field test', '## A field test');
-  const lines = (await build(club, out)).output.trim().split('\n').filter((line) => !line.startsWith('    '));
-  assert.deepEqual(lines.map((line) => line.replace(/ .*/, '')), ['articles/stings.mdx:4:10', 'articles/stings.mdx:13:5', 'bulletins/wasps.mdx:25:1', '3']);
+  const lines = (await build(club, out)).output
+    .trim()
+    .split('\n')
+    .filter((line) => !line.startsWith('    '));
+  assert.deepEqual(
+    lines.map((line) => line.replace(/ .*/, '')),
+    ['articles/stings.mdx:4:10', 'articles/stings.mdx:13:5', 'bulletins/wasps.mdx:25:1', '3'],
+  );
   await refused(club, /^3 faults\. Nothing was built; the last good site stands as it was\.$/m);
 });
 
@@ -61,8 +70,14 @@ test('two files that differ by letter case alone', async () => {
 
 test('a file saved in another alphabet', async () => {
   const club = copy('southern');
-  writeFileSync(join(club, 'words', 'degree.yaml'), Buffer.from('word: degree\nmeaning: 20 \xb0C.\nchecked: 2026-03-02\nnext-check: 2028-02-01\nby: librarian\n', 'latin1'));
-  await refused(club, /^words\/degree\.yaml:2:13 encoding: the file: found a letter that is not UTF-8 .*; write the file again from your editor with the encoding UTF-8$/m);
+  writeFileSync(
+    join(club, 'words', 'degree.yaml'),
+    Buffer.from('word: degree\nmeaning: 20 \xb0C.\nchecked: 2026-03-02\nnext-check: 2028-02-01\nby: librarian\n', 'latin1'),
+  );
+  await refused(
+    club,
+    /^words\/degree\.yaml:2:13 encoding: the file: found a letter that is not UTF-8 .*; write the file again from your editor with the encoding UTF-8$/m,
+  );
 });
 
 test('a file that cannot be read', async (t) => {
@@ -79,7 +94,10 @@ test('a file that cannot be read', async (t) => {
 test('an empty folder', async () => {
   const club = join(folder, 'empty');
   mkdirSync(club);
-  await refused(club, /^club\.yaml:1:1 missing-file: the content folder: found an empty folder; write a file club\.yaml with the club's name, place, districts and contacts$/m);
+  await refused(
+    club,
+    /^club\.yaml:1:1 missing-file: the content folder: found an empty folder; write a file club\.yaml with the club's name, place, districts and contacts$/m,
+  );
 });
 
 test('a folder that is not there', async () => {
@@ -95,13 +113,19 @@ test('no club.yaml', async () => {
 test('a collection that is gone', async () => {
   const club = copy('southern');
   rmSync(join(club, 'bulletins'), { recursive: true });
-  await refused(club, /^bulletins\/:1:1 missing-folder: the folder: found no file in it; write pages in bulletins\/, or "- bulletins" in the list "leaves-out:" of club\.yaml$/m);
+  await refused(
+    club,
+    /^bulletins\/:1:1 missing-folder: the folder: found no file in it; write pages in bulletins\/, or "- bulletins" in the list "leaves-out:" of club\.yaml$/m,
+  );
 });
 
-test('a caution that the almanac\'s own pages call for is gone', async () => {
+test("a caution that the almanac's own pages call for is gone", async () => {
   const club = copy('southern');
   rmSync(join(club, 'cautions', 'alcohol-fire.yaml'));
-  await refused(club, /^cautions\/alcohol-fire\.yaml:1:1 caution: the content folder: found no such file, or a withdrawn one, and a page that every almanac has calls for it; write the file, as in the demo club$/m);
+  await refused(
+    club,
+    /^cautions\/alcohol-fire\.yaml:1:1 caution: the content folder: found no such file, or a withdrawn one, and a page that every almanac has calls for it; write the file, as in the demo club$/m,
+  );
 });
 
 test('a mistyped option', async () => {
@@ -109,7 +133,12 @@ test('a mistyped option', async () => {
   await refused(club, /^There is no option --baes; did you mean --base\?$/m, ['--baes', '/club/'], 2);
   await refused(club, /^--base takes a path that begins and ends with a slash, as in \/club\/, not club\.$/m, ['--base', 'club'], 2);
   await refused(club, /^--edition takes a day written as 2026-05-01, not 1\.5\.26\.$/m, ['--edition', '1.5.26'], 2);
-  await refused(club, /^--site takes an address without a path, as in https:\/\/club\.example, not club\.example\.$/m, ['--site', 'club.example'], 2);
+  await refused(
+    club,
+    /^--site takes an address without a path, as in https:\/\/club\.example, not club\.example\.$/m,
+    ['--site', 'club.example'],
+    2,
+  );
 });
 
 test('an output folder that holds what no build made is left as it is', async () => {
@@ -118,7 +147,10 @@ test('an output folder that holds what no build made is left as it is', async ()
   mkdirSync(other);
   writeFileSync(join(other, 'hive.jpg'), 'a picture');
   const ran = await build(club, other);
-  assert.deepEqual([ran.code, ran.output], [1, `--out ${other} holds files that no build of an almanac made. Empty it, or write another folder.\n`]);
+  assert.deepEqual(
+    [ran.code, ran.output],
+    [1, `--out ${other} holds files that no build of an almanac made. Empty it, or write another folder.\n`],
+  );
   assert.deepEqual(readdirSync(other), ['hive.jpg']);
 });
 
@@ -133,7 +165,10 @@ test('an output folder that would take the place of the club or of the almanac',
   for (const where of [join(club, 'site'), join(projectFolder, 'src', 'site'), join(projectFolder, 'public')]) {
     const ran = await build(club, where);
     assert.equal(ran.code, 1, where);
-    assert.match(ran.output, /^--out .* lies among the club's words or the almanac's own files\. Write a folder of its own, such as dist\.$/m);
+    assert.match(
+      ran.output,
+      /^--out .* lies among the club's words or the almanac's own files\. Write a folder of its own, such as dist\.$/m,
+    );
   }
   const file = join(folder, 'a-file');
   writeFileSync(file, 'x');
@@ -141,7 +176,10 @@ test('an output folder that would take the place of the club or of the almanac',
   assert.deepEqual([ran.code, ran.output], [1, `--out ${file} is a file. Write the name of a folder.\n`]);
   const below = await build(club, join(file, 'out'));
   assert.equal(below.code, 1);
-  assert.match(below.output, /^The build stopped: .*a-file.* is a file, or lies in one, where a folder must be\. Write another folder\. The last good site stands as it was\.\n$/);
+  assert.match(
+    below.output,
+    /^The build stopped: .*a-file.* is a file, or lies in one, where a folder must be\. Write another folder\. The last good site stands as it was\.\n$/,
+  );
   assert.equal(fingerprint({ club }), before);
   assert.ok(existsSync(join(projectFolder, 'package.json')));
 });

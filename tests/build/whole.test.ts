@@ -15,7 +15,10 @@ test('the new site takes the place of the old one; a page that is gone is gone',
   assert.equal(ran.code, 0, ran.output);
   assert.match(ran.output, /^Edition of 2026-03-02, ready in .*out after \d+\.\d s\.$/m);
   assert.ok(existsSync(join(out, 'lists', 'autumn-feed', 'index.html')));
-  writeFileSync(join(club, 'checklists', 'autumn-feed.mdx'), readFileSync(join(club, 'checklists', 'autumn-feed.mdx'), 'utf8').replace('yard: false', 'yard: false\ndraft: true'));
+  writeFileSync(
+    join(club, 'checklists', 'autumn-feed.mdx'),
+    readFileSync(join(club, 'checklists', 'autumn-feed.mdx'), 'utf8').replace('yard: false', 'yard: false\ndraft: true'),
+  );
   assert.equal((await build(club, out)).code, 0);
   assert.ok(!existsSync(join(out, 'lists', 'autumn-feed')));
   assert.deepEqual(readdirSync(dirname(out)), ['out']);
@@ -25,7 +28,9 @@ test('nothing is asked of any network while a site is built', async () => {
   const watch = join(folder, 'watch.cjs');
   const record = join(folder, 'asked.txt');
   writeFileSync(record, '');
-  writeFileSync(watch, `
+  writeFileSync(
+    watch,
+    `
     const { appendFileSync } = require('node:fs');
     const note = (what) => appendFileSync(${JSON.stringify(record)}, what + '\\n');
     const net = require('node:net'), dns = require('node:dns'), dgram = require('node:dgram');
@@ -39,12 +44,21 @@ test('nothing is asked of any network while a site is built', async () => {
     const send = dgram.Socket.prototype.send;
     dgram.Socket.prototype.send = function (...given) { note('send'); return send.apply(this, given); };
     process.on('exit', () => note('watched ' + process.argv[1]));
-  `);
-  const ran = await build(copy('southern'), join(folder, 'quiet', 'out'), [], { NODE_OPTIONS: `--require "${watch.replaceAll('\\', '/')}"` });
+  `,
+  );
+  const ran = await build(copy('southern'), join(folder, 'quiet', 'out'), [], {
+    NODE_OPTIONS: `--require "${watch.replaceAll('\\', '/')}"`,
+  });
   assert.equal(ran.code, 0, ran.output);
   const lines = readFileSync(record, 'utf8').trim().split('\n');
-  assert.ok(lines.some((line) => /^watched .*build\.ts$/.test(line)), 'the build was watched');
-  assert.deepEqual(lines.filter((line) => !line.startsWith('watched ')), []);
+  assert.ok(
+    lines.some((line) => /^watched .*build\.ts$/.test(line)),
+    'the build was watched',
+  );
+  assert.deepEqual(
+    lines.filter((line) => !line.startsWith('watched ')),
+    [],
+  );
 });
 
 test('under /club/ every address of every file begins there', async () => {
@@ -71,7 +85,8 @@ test('names with & and < are escaped in every file that is read by a program', a
     assert.ok(text.includes('Bees &amp; Blossom &lt; Ridge'), path);
     assert.doesNotMatch(text.replace(/<script[\s\S]*?<\/script>/g, ''), /&(?![a-z]+;|#x?[0-9a-f]+;)|>[^<>"]*<(?![a-z/!])/i, path);
   }
-  for (const [path, text] of files) if (/\.(json|webmanifest)$/.test(path)) assert.doesNotThrow(() => JSON.parse(Buffer.from(text, 'latin1').toString('utf8')), path);
+  for (const [path, text] of files)
+    if (/\.(json|webmanifest)$/.test(path)) assert.doesNotThrow(() => JSON.parse(Buffer.from(text, 'latin1').toString('utf8')), path);
   for (const [path, text] of files) if (path.endsWith('.xml')) assert.doesNotMatch(text, /&(?![a-z]+;|#x?[0-9a-f]+;)/i, path);
 });
 
@@ -80,7 +95,9 @@ test('a folder of output can be put on a plain host: no name that some host refu
   const names = filesIn(site);
   assert.ok(names.includes('404.html') && names.includes('index.html'));
   // The two files for hosts that read them are the only ones that begin so.
-  const odd = names.filter((name) => !/^(_headers|_redirects|\.htaccess)$/.test(name) && name.split('/').some((part) => /^[._]|[^\w.-]/.test(part)));
+  const odd = names.filter(
+    (name) => !/^(_headers|_redirects|\.htaccess)$/.test(name) && name.split('/').some((part) => /^[._]|[^\w.-]/.test(part)),
+  );
   assert.deepEqual(odd, []);
   assert.equal(new Set(names.map((name) => name.toLowerCase())).size, names.length);
 });
@@ -98,5 +115,8 @@ test('an empty output folder is taken; a link to it stays a link, and the site l
   assert.equal(ran.code, 0, ran.output);
   assert.ok(lstatSync(out).isDirectory() && existsSync(join(out, 'edition.json')));
   if (existsSync(link)) assert.ok(lstatSync(link).isSymbolicLink());
-  assert.deepEqual(readdirSync(folder).filter((name) => /^(taken|link)./.test(name)), []);
+  assert.deepEqual(
+    readdirSync(folder).filter((name) => /^(taken|link)./.test(name)),
+    [],
+  );
 });

@@ -33,7 +33,12 @@ export function openWorkshop(): Workshop {
 export const filesIn = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/'))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .split(sep)
+        .join('/'),
+    )
     .sort();
 
 /** Every file's bytes as text, by path. Those that are packed are unpacked. */

@@ -12,7 +12,58 @@ import { readFolder } from '../../src/reader/folder.ts';
 import { goodClub, withChanges } from '../faulty/cases.ts';
 
 const FILES = readFolder(goodClub).files.filter((file) => !file.endsWith('.png'));
-const SIGNS = ['"', '\'', ':', ': ', ' #', '#', '-', '- ', '[', ']', '(', ')', '{', '}', '<', '>', '/>', '<!--', '*', '**', '&a ', '*a', '|', '>', '\t', '\n', '\r\n', '\0', '---\n', '```', '~', '!', '\uFEFF', '\uE001', '🐝', '\\', '%', '@', '`', '=', '  ', '? ', '<<: ', '[^1]', '- [ ] ', '<Task id="a" />', '<Figure id="', '![](', '](', '&#x41;'];
+const SIGNS = [
+  '"',
+  "'",
+  ':',
+  ': ',
+  ' #',
+  '#',
+  '-',
+  '- ',
+  '[',
+  ']',
+  '(',
+  ')',
+  '{',
+  '}',
+  '<',
+  '>',
+  '/>',
+  '<!--',
+  '*',
+  '**',
+  '&a ',
+  '*a',
+  '|',
+  '>',
+  '\t',
+  '\n',
+  '\r\n',
+  '\0',
+  '---\n',
+  '```',
+  '~',
+  '!',
+  '\uFEFF',
+  '\uE001',
+  '🐝',
+  '\\',
+  '%',
+  '@',
+  '`',
+  '=',
+  '  ',
+  '? ',
+  '<<: ',
+  '[^1]',
+  '- [ ] ',
+  '<Task id="a" />',
+  '<Figure id="',
+  '![](',
+  '](',
+  '&#x41;',
+];
 
 const at = fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true });
 const mutation = fc.oneof(
@@ -34,19 +85,26 @@ function mutated(bytes: Buffer, { how, at: place, to, sign }: Mutation): Buffer 
   if (how === 'swap') [lines[line], lines[other]] = [lines[other]!, lines[line]!];
   if (how === 'insert') return Buffer.from(text.slice(0, here) + sign + text.slice(here));
   if (how === 'replace') return Buffer.from(text.slice(0, Math.min(here, there)) + sign + text.slice(Math.min(here, there) + 3));
-  if (how === 'byte') return Buffer.from(bytes.map((byte, index) => (index === Math.floor(place * bytes.length) ? Math.floor(to * 256) : byte)));
+  if (how === 'byte')
+    return Buffer.from(bytes.map((byte, index) => (index === Math.floor(place * bytes.length) ? Math.floor(to * 256) : byte)));
   return Buffer.from(lines.join('\n'));
 }
 
 test('a broken file is clean or named, never an exception', () => {
-  fc.assert(fc.property(fc.constantFrom(...FILES), fc.array(mutation, { minLength: 1, maxLength: 3 }), (file, mutations) => {
-    withChanges([{ file, savedAs: 'UTF-8 with a mark' }], (directory) => {
-      const good = readFileSync(join(goodClub, file));
-      writeFileSync(join(directory, file), mutations.reduce(mutated, good));
-      for (const fault of check(directory)) {
-        assert.ok(fault.line >= 1 && fault.column >= 1 && fault.path !== '', JSON.stringify(fault));
-        assert.ok(fault.found !== '' && fault.write !== '' && !/undefined|\[object|NaN/.test(fault.found + fault.write + (fault.corrected ?? '')), JSON.stringify(fault));
-      }
-    });
-  }), { numRuns: 250, interruptAfterTimeLimit: 12_000, markInterruptAsFailure: false });
+  fc.assert(
+    fc.property(fc.constantFrom(...FILES), fc.array(mutation, { minLength: 1, maxLength: 3 }), (file, mutations) => {
+      withChanges([{ file, savedAs: 'UTF-8 with a mark' }], (directory) => {
+        const good = readFileSync(join(goodClub, file));
+        writeFileSync(join(directory, file), mutations.reduce(mutated, good));
+        for (const fault of check(directory)) {
+          assert.ok(fault.line >= 1 && fault.column >= 1 && fault.path !== '', JSON.stringify(fault));
+          assert.ok(
+            fault.found !== '' && fault.write !== '' && !/undefined|\[object|NaN/.test(fault.found + fault.write + (fault.corrected ?? '')),
+            JSON.stringify(fault),
+          );
+        }
+      });
+    }),
+    { numRuns: 250, interruptAfterTimeLimit: 12_000, markInterruptAsFailure: false },
+  );
 });

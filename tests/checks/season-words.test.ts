@@ -12,7 +12,10 @@ const hints = (words: string): string[] =>
   );
 
 const cases: [string, string[]][] = [
-  ['Count in early spring and again by late summer.', ['bulletins/varroa.mdx:32:7 "in early spring"', 'bulletins/varroa.mdx:32:33 "by late summer"']],
+  [
+    'Count in early spring and again by late summer.',
+    ['bulletins/varroa.mdx:32:7 "in early spring"', 'bulletins/varroa.mdx:32:33 "by late summer"'],
+  ],
   ['Wait until the fall.', ['bulletins/varroa.mdx:32:6 "until the fall"']],
   ['Count in winter rest, before fall flow and after fall preparation.', []],
   ['Winter bees live longer; spring is near. They fall in.', []],

@@ -17,9 +17,15 @@ function written(body: string, ends = '\n'): string {
 }
 
 test('a few of the first words, at most 24 letters', () => {
-  assert.equal(written('- [ ] Close the entrance to two fingers, then walk away\n'), '- [ ] Close the entrance to two fingers, then walk away <Task id="close-the-entrance-to" />\n');
+  assert.equal(
+    written('- [ ] Close the entrance to two fingers, then walk away\n'),
+    '- [ ] Close the entrance to two fingers, then walk away <Task id="close-the-entrance-to" />\n',
+  );
   assert.equal(written('- [ ] Überprüfe 2 l of "syrup"\n'), '- [ ] Überprüfe 2 l of "syrup" <Task id="uberprufe-2-l-of-syrup" />\n');
-  assert.equal(written('- [ ] Antidisestablishmentarianism first\n'), '- [ ] Antidisestablishmentarianism first <Task id="antidisestablishmentaria" />\n');
+  assert.equal(
+    written('- [ ] Antidisestablishmentarianism first\n'),
+    '- [ ] Antidisestablishmentarianism first <Task id="antidisestablishmentaria" />\n',
+  );
 });
 
 test('unlike every id of the file, old or new', () => {
@@ -30,7 +36,10 @@ test('unlike every id of the file, old or new', () => {
 });
 
 test('nothing else is touched: reasons, spaces, line ends', () => {
-  assert.equal(written('- [ ] Wait\n  for it  \n\n  A reason.\n\n- plain\n'), '- [ ] Wait\n  for it <Task id="wait-for-it" />\n\n  A reason.\n\n- plain\n');
+  assert.equal(
+    written('- [ ] Wait\n  for it  \n\n  A reason.\n\n- plain\n'),
+    '- [ ] Wait\n  for it <Task id="wait-for-it" />\n\n  A reason.\n\n- plain\n',
+  );
   assert.equal(written('- [ ] Wait\n\nEnd.\n', '\r\n'), '- [ ] Wait <Task id="wait" />\r\n\r\nEnd.\r\n');
   const whole = '- [ ] Wait <Task id="wait" />\n';
   assert.equal(written(whole), whole);

@@ -29,7 +29,10 @@ test('folders are meant from where the person stands', () => {
 test('flags, choices and words', () => {
   const check = readArguments('check', ['--format', 'json', '--strict', '--on', '2026-05-01'], environment);
   assert.ok(check.ok);
-  assert.deepEqual([check.values.format, check.values.strict, check.values['write-ids'], check.values.on], ['json', true, false, '2026-05-01']);
+  assert.deepEqual(
+    [check.values.format, check.values.strict, check.values['write-ids'], check.values.on],
+    ['json', true, false, '2026-05-01'],
+  );
   const fresh = readArguments('new', ['article', 'Swarms in May', '--content', 'club'], environment);
   assert.ok(fresh.ok);
   assert.deepEqual(fresh.words, ['article', 'Swarms in May']);
@@ -38,21 +41,47 @@ test('flags, choices and words', () => {
 const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
   { case: 'build', given: ['--contnt', 'x'], expect: 'There is no option --contnt; did you mean --content?' },
   { case: 'build', given: ['--abse=/x/'], expect: 'There is no option --abse; did you mean --base?' },
-  { case: 'review', given: ['--verbose'], expect: "There is no option --verbose. review takes --content my-club (the club's folder), --on 2026-05-01 (the day to take for today)." },
-  { case: 'bench', given: ['-q'], expect: 'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).' },
+  {
+    case: 'review',
+    given: ['--verbose'],
+    expect:
+      "There is no option --verbose. review takes --content my-club (the club's folder), --on 2026-05-01 (the day to take for today).",
+  },
+  {
+    case: 'bench',
+    given: ['-q'],
+    expect:
+      'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).',
+  },
   { case: 'build', given: ['--content'], expect: '--content needs a folder after it.' },
   { case: 'build', given: ['--content', '--out', 'x'], expect: '--content needs a folder after it.' },
   { case: 'build', given: ['--out='], expect: '--out needs a folder after it.' },
   { case: 'build', given: ['--out', 'a', '--out', 'b'], expect: '--out is given twice.' },
   { case: 'build', given: ['--base', 'club'], expect: '--base takes a path that begins and ends with a slash, as in /club/, not club.' },
-  { case: 'build', given: ['--base', '/a//b/'], expect: '--base takes a path that begins and ends with a slash, as in /club/, not /a//b/.' },
-  { case: 'build', given: ['--site', 'club.example'], expect: '--site takes an address without a path, as in https://club.example, not club.example.' },
-  { case: 'build', given: ['--site', 'https://club.example/sub/'], expect: '--site takes an address without a path, as in https://club.example, not https://club.example/sub/.' },
+  {
+    case: 'build',
+    given: ['--base', '/a//b/'],
+    expect: '--base takes a path that begins and ends with a slash, as in /club/, not /a//b/.',
+  },
+  {
+    case: 'build',
+    given: ['--site', 'club.example'],
+    expect: '--site takes an address without a path, as in https://club.example, not club.example.',
+  },
+  {
+    case: 'build',
+    given: ['--site', 'https://club.example/sub/'],
+    expect: '--site takes an address without a path, as in https://club.example, not https://club.example/sub/.',
+  },
   { case: 'build', given: ['--edition', '2026-02-30'], expect: '--edition takes a day written as 2026-05-01, not 2026-02-30.' },
   { case: 'build', given: ['--edition', '1 May 2026'], expect: '--edition takes a day written as 2026-05-01, not 1 May 2026.' },
   { case: 'check', given: ['--format', 'xml'], expect: '--format takes text or json, not xml.' },
   { case: 'check', given: ['--strict=yes'], expect: '--strict takes no value; write --strict alone.' },
-  { case: 'start', given: ['my-club'], expect: 'start does not know what to do with "my-club". start takes --content my-club (the club\'s folder).' },
+  {
+    case: 'start',
+    given: ['my-club'],
+    expect: 'start does not know what to do with "my-club". start takes --content my-club (the club\'s folder).',
+  },
 ];
 
 for (const { case: name, given, expect } of mistakes) {

@@ -22,7 +22,9 @@ function worker(lock: string, record: string, slow = false): Promise<number | nu
     }; syncBuiltinESMExports();`;
   const code = `${slow ? hesitate : ''} const { inTurn } = await import(${module}); import { appendFileSync } from 'node:fs'; import { setTimeout as wait } from 'node:timers/promises';
     await inTurn(${JSON.stringify(lock)}, async () => { appendFileSync(${JSON.stringify(record)}, 'in '); await wait(60); appendFileSync(${JSON.stringify(record)}, 'out '); });`;
-  return new Promise((resolve) => spawn(process.execPath, ['--input-type=module', '--eval', code], { stdio: 'inherit' }).on('close', resolve));
+  return new Promise((resolve) =>
+    spawn(process.execPath, ['--input-type=module', '--eval', code], { stdio: 'inherit' }).on('close', resolve),
+  );
 }
 
 test('processes that name one file work one after the other', async () => {
@@ -51,7 +53,12 @@ test('a turn that was left is taken by one alone, however many wait', async () =
 });
 
 test('what no living process can have written is taken: our own number, other words, and nothing at all', async () => {
-  for (const [name, left] of [['own', String(process.pid)], ['words', 'who?'], ['below', '-1'], ['empty', '']] as const) {
+  for (const [name, left] of [
+    ['own', String(process.pid)],
+    ['words', 'who?'],
+    ['below', '-1'],
+    ['empty', ''],
+  ] as const) {
     const lock = join(folder, `${name}.lock`);
     writeFileSync(lock, left);
     assert.equal(await inTurn(lock, async () => readFileSync(lock, 'utf8')), String(process.pid), name);

@@ -13,7 +13,10 @@ import { deskFile, smallProject } from './small-project.ts';
 const withStart = (text: string) => smallProject({ 'src/desk/start.ts': text });
 
 function launch(folder: string, words: string[], npm = '') {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [deskFile(folder, 'launch.mjs'), ...words], { encoding: 'utf8', env: { ...process.env, npm_execpath: npm } });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [deskFile(folder, 'launch.mjs'), ...words], {
+    encoding: 'utf8',
+    env: { ...process.env, npm_execpath: npm },
+  });
   return { status, stdout, stderr };
 }
 
@@ -24,23 +27,43 @@ test('Node versions', () => {
 });
 
 test('every package of the newer Node is in its lock file', () => {
-  const kinds: [string, string][] = [['linux', 'x64'], ['linux', 'arm64'], ['darwin', 'x64'], ['darwin', 'arm64'], ['win32', 'x64'], ['win32', 'arm64']];
+  const kinds: [string, string][] = [
+    ['linux', 'x64'],
+    ['linux', 'arm64'],
+    ['darwin', 'x64'],
+    ['darwin', 'arm64'],
+    ['win32', 'x64'],
+    ['win32', 'arm64'],
+  ];
   const lock = JSON.parse(readFileSync(join(projectFolder, 'src', 'desk', 'newer-node', 'package-lock.json'), 'utf8')).packages;
   const versions = kinds.map(([platform, arch]) => lock[`node_modules/${packageFor(platform, arch)}`]?.version);
-  assert.deepEqual(versions, kinds.map(() => '22.23.2'));
+  assert.deepEqual(
+    versions,
+    kinds.map(() => '22.23.2'),
+  );
   assert.equal(packageFor('sunos', 'x64'), undefined);
 });
 
 test('words, exit code and output of the command pass through', () => {
-  const folder = withStart("const words: string[] = process.argv.slice(2);\nconsole.log(words.join('|'), process.env.ASTRO_TELEMETRY_DISABLED);\nprocess.exitCode = 7;\n");
+  const folder = withStart(
+    "const words: string[] = process.argv.slice(2);\nconsole.log(words.join('|'), process.env.ASTRO_TELEMETRY_DISABLED);\nprocess.exitCode = 7;\n",
+  );
   assert.deepEqual(launch(folder, ['start', '--content', 'a b']), { status: 7, stdout: '--content|a b 1\n', stderr: '' });
 });
 
 test('a command that does not exist is a sentence', () => {
   const folder = withStart('');
-  assert.deepEqual(launch(folder, ['strat']), { status: 1, stdout: '', stderr: 'There is no command strat; there are: start, dev, build, check, review, new, bench, test, test:long.\n' });
+  assert.deepEqual(launch(folder, ['strat']), {
+    status: 1,
+    stdout: '',
+    stderr: 'There is no command strat; there are: start, dev, build, check, review, new, bench, test, test:long.\n',
+  });
   rmSync(deskFile(folder, 'bench.ts'), { force: true });
-  assert.deepEqual(launch(folder, ['bench']), { status: 1, stdout: '', stderr: 'The command bench is not there: bench.ts is missing from src/desk.\n' });
+  assert.deepEqual(launch(folder, ['bench']), {
+    status: 1,
+    stdout: '',
+    stderr: 'The command bench is not there: bench.ts is missing from src/desk.\n',
+  });
 });
 
 // In place of npm: a program that is called as npm is, and does what the test says.
@@ -62,13 +85,25 @@ test('what is missing is installed first, by `npm ci`, in the project', () => {
 });
 
 test('without a network the command does not run, and one sentence says why', () => {
-  const sentence = 'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
-  assert.deepEqual(afterNpm("console.error('npm error code EAI_AGAIN');\nprocess.exitCode = 1;"), { status: 1, stdout: '', stderr: `${installing}${sentence}\n` });
-  assert.deepEqual(afterNpm(''), { status: 1, stdout: '', stderr: `${installing}${sentence} (npm ended well, but node_modules/one is not installed.)\n` });
+  const sentence =
+    'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.';
+  assert.deepEqual(afterNpm("console.error('npm error code EAI_AGAIN');\nprocess.exitCode = 1;"), {
+    status: 1,
+    stdout: '',
+    stderr: `${installing}${sentence}\n`,
+  });
+  assert.deepEqual(afterNpm(''), {
+    status: 1,
+    stdout: '',
+    stderr: `${installing}${sentence} (npm ended well, but node_modules/one is not installed.)\n`,
+  });
 });
 
 const failures: [string, string][] = [
-  ['npm error code ENOTFOUND\nnpm error network request failed', 'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.'],
+  [
+    'npm error code ENOTFOUND\nnpm error network request failed',
+    'The package registry cannot be reached: the first run, and the first after an update, needs a network connection. Connect and run the same command again.',
+  ],
   ['npm ERR! code EUSAGE\nnpm ERR!', 'package.json and package-lock.json do not agree. Run `npm install` and keep both files.'],
   ['npm error code ENOSPC', 'The disk is full: the packages need about 400 MB. Make room and run the same command again.'],
   ['npm error code E404\nnpm error 404 no such package\n', 'npm could not install the packages: code E404 404 no such package'],

@@ -64,7 +64,10 @@ test('killed at every moment while a site is replaced', () => {
   }
   assert.ok(seen.length > 8, `${seen.length} moments`);
   // Between its two renames there is no site under its name for a moment: the old one lies beside it, and comes back.
-  assert.deepEqual(seen.filter((each, index) => each !== seen[index - 1]), ['old old', 'none old', 'new new']);
+  assert.deepEqual(
+    seen.filter((each, index) => each !== seen[index - 1]),
+    ['old old', 'none old', 'new new'],
+  );
 });
 
 test('a site that cannot be moved leaves the old one where it was', () => {

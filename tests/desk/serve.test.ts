@@ -22,7 +22,8 @@ before(async () => {
   writeFileSync(join(folder, 'index.html'), page);
   writeFileSync(join(folder, '404.html'), 'not here');
   writeFileSync(join(folder, 'year', 'index.html'), 'the year');
-  for (const name of ['a.css', 'a.js', 'a.mjs', 'a.svg', 'a.woff2', 'a.json', 'a.ics', 'a.webmanifest', 'a.wasm', 'en.pf_meta', 'é b.txt']) writeFileSync(join(folder, name), 'x');
+  for (const name of ['a.css', 'a.js', 'a.mjs', 'a.svg', 'a.woff2', 'a.json', 'a.ics', 'a.webmanifest', 'a.wasm', 'en.pf_meta', 'é b.txt'])
+    writeFileSync(join(folder, name), 'x');
   root = await serve({ folder, port: 0, gzip: true });
   sub = await serve({ folder, base: '/club/', port: 0, headers: () => ({ 'x-own': 'yes' }) });
 });
@@ -38,8 +39,12 @@ function ask(address: string, options: { method?: string; headers?: Record<strin
   return new Promise((resolve, reject) => {
     request(address, options, (response) => {
       const parts: Buffer[] = [];
-      response.on('data', (part) => parts.push(part)).on('end', () => resolve({ status: response.statusCode!, headers: response.headers, body: Buffer.concat(parts) }));
-    }).on('error', reject).end();
+      response
+        .on('data', (part) => parts.push(part))
+        .on('end', () => resolve({ status: response.statusCode!, headers: response.headers, body: Buffer.concat(parts) }));
+    })
+      .on('error', reject)
+      .end();
   });
 }
 
@@ -70,7 +75,19 @@ test('a folder without its last slash is redirected to it, with its question', a
   assert.equal((await ask(`${sub.address}year/`)).body.toString(), 'the year');
 });
 
-for (const path of ['absent', 'year/may/', 'empty/', 'a.css/', '%', '%00', 'x'.repeat(5000), '..%2fsecret.txt', '..%2fsite', '%2e%2e/secret.txt', '..%5csecret.txt']) {
+for (const path of [
+  'absent',
+  'year/may/',
+  'empty/',
+  'a.css/',
+  '%',
+  '%00',
+  'x'.repeat(5000),
+  '..%2fsecret.txt',
+  '..%2fsite',
+  '%2e%2e/secret.txt',
+  '..%5csecret.txt',
+]) {
   test(`/${path.slice(0, 30)} is the site's own 404 page`, async () => {
     const { status, headers, body } = await ask(root.address + path);
     assert.deepEqual([status, headers['content-type'], body.toString()], [404, 'text/html; charset=utf-8', 'not here']);
@@ -80,9 +97,14 @@ for (const path of ['absent', 'year/may/', 'empty/', 'a.css/', '%', '%00', 'x'.r
 test('dots in the raw request do not lead out of the folder', async () => {
   const { port } = new URL(root.address);
   const reply = await new Promise<string>((resolve, reject) => {
-    const socket = connect(Number(port), '127.0.0.1', () => socket.write('GET /../secret.txt HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n'));
+    const socket = connect(Number(port), '127.0.0.1', () =>
+      socket.write('GET /../secret.txt HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n'),
+    );
     let text = '';
-    socket.on('data', (part) => (text += part)).on('end', () => resolve(text)).on('error', reject);
+    socket
+      .on('data', (part) => (text += part))
+      .on('end', () => resolve(text))
+      .on('error', reject);
   });
   assert.match(reply, /^HTTP\/1\.1 404 /);
   assert.doesNotMatch(reply, /secret/);

@@ -45,10 +45,22 @@ test('nothing installed, or an install broken off, is stale', () => {
 });
 
 const changes: { case: string; change: (installed: Record<string, object>) => void; expect: string }[] = [
-  { case: 'another version', change: (all) => (all['node_modules/one'] = { version: '1.0.1', integrity: 'sha512-a' }), expect: 'node_modules/one is another version' },
-  { case: 'other bytes', change: (all) => (all['node_modules/two'] = { version: '2.0.0', integrity: 'sha512-c' }), expect: 'node_modules/two is another version' },
+  {
+    case: 'another version',
+    change: (all) => (all['node_modules/one'] = { version: '1.0.1', integrity: 'sha512-a' }),
+    expect: 'node_modules/one is another version',
+  },
+  {
+    case: 'other bytes',
+    change: (all) => (all['node_modules/two'] = { version: '2.0.0', integrity: 'sha512-c' }),
+    expect: 'node_modules/two is another version',
+  },
   { case: 'a package missing', change: (all) => delete all['node_modules/two'], expect: 'node_modules/two is not installed' },
-  { case: "this machine's native package missing", change: (all) => delete all['node_modules/native-linux'], expect: 'node_modules/native-linux is not installed' },
+  {
+    case: "this machine's native package missing",
+    change: (all) => delete all['node_modules/native-linux'],
+    expect: 'node_modules/native-linux is not installed',
+  },
   { case: 'a package too many', change: (all) => (all['node_modules/three'] = {}), expect: 'node_modules/three is not in the lock file' },
 ];
 for (const { case: name, change, expect } of changes) {
@@ -67,5 +79,8 @@ test('a package whose folder was deleted is stale', () => {
 });
 
 test('packages copied over from another kind of machine are stale', () => {
-  assert.equal(whatIsStale(project().folder, { platform: 'darwin', arch: 'arm64', libc: undefined }), 'node_modules/native-mac is not installed');
+  assert.equal(
+    whatIsStale(project().folder, { platform: 'darwin', arch: 'arm64', libc: undefined }),
+    'node_modules/native-mac is not installed',
+  );
 });

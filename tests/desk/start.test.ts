@@ -28,7 +28,13 @@ function standIn(ok = true) {
     return { ok };
   };
   const open = async (folder: string) => {
-    const served = await openAlmanac({ project: folder, content: join(folder, 'content'), loadBuild: async () => build, tell: (line) => told.push(line), port: 0 });
+    const served = await openAlmanac({
+      project: folder,
+      content: join(folder, 'content'),
+      loadBuild: async () => build,
+      tell: (line) => told.push(line),
+      port: 0,
+    });
     const text = served && (await (await fetch(served.address)).text());
     await served?.close();
     return text;
@@ -84,19 +90,23 @@ export async function build({ out }: { out: string }) {
 `;
 const fails = "export async function build() {\n  console.error('one fault');\n  return { ok: false };\n}\n";
 
-test('npm start prints one line on its output, answers there, and ends well on Ctrl-C', { skip: process.platform === 'win32' && 'Windows has no such signal' }, async () => {
-  const folder = smallProject({ 'src/desk/build.ts': builds, 'content/club.yaml': '' });
-  const started = spawn(process.execPath, [deskFile(folder, 'start.ts')], { stdio: ['ignore', 'pipe', 'ignore'] });
-  let said = '';
-  started.stdout.setEncoding('utf8').on('data', (text) => (said += text));
-  await once(started.stdout, 'data');
-  const address = /^The almanac is at (http:\/\/127\.0\.0\.1:\d+\/)  \(Ctrl-C stops it\)\n$/.exec(said)?.[1];
-  assert.ok(address, said);
-  assert.equal(await (await fetch(address)).text(), 'built');
-  started.kill('SIGINT');
-  assert.deepEqual(await once(started, 'close'), [0, null]);
-  assert.equal(said.split('\n').length, 2);
-});
+test(
+  'npm start prints one line on its output, answers there, and ends well on Ctrl-C',
+  { skip: process.platform === 'win32' && 'Windows has no such signal' },
+  async () => {
+    const folder = smallProject({ 'src/desk/build.ts': builds, 'content/club.yaml': '' });
+    const started = spawn(process.execPath, [deskFile(folder, 'start.ts')], { stdio: ['ignore', 'pipe', 'ignore'] });
+    let said = '';
+    started.stdout.setEncoding('utf8').on('data', (text) => (said += text));
+    await once(started.stdout, 'data');
+    const address = /^The almanac is at (http:\/\/127\.0\.0\.1:\d+\/)  \(Ctrl-C stops it\)\n$/.exec(said)?.[1];
+    assert.ok(address, said);
+    assert.equal(await (await fetch(address)).text(), 'built');
+    started.kill('SIGINT');
+    assert.deepEqual(await once(started, 'close'), [0, null]);
+    assert.equal(said.split('\n').length, 2);
+  },
+);
 
 test('npm start ends with 1 where the build found faults', () => {
   const folder = smallProject({ 'src/desk/build.ts': fails });

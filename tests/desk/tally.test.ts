@@ -27,7 +27,7 @@ const files = {
   'tests/site/open.ts': "import { openBrowser } from '../../src/desk/test-browser.ts';",
   // In two parts, so that this file is not itself taken for one that loads it.
   'tests/site/later.test.ts': `test('x', async () => {\n  const { chromium } = await ${"import('playwright-core')"};\n});`,
-  'tests/desk/text.test.ts': "const text = \"import { openBrowser } from '../../src/desk/test-browser.ts';\";",
+  'tests/desk/text.test.ts': 'const text = "import { openBrowser } from \'../../src/desk/test-browser.ts\';";',
   'tests/site/sizes.test.ts': "import type { Page } from 'playwright-core';",
   'tests/long/all.test.ts': '',
   'tests/rows.ts': '',

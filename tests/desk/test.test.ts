@@ -10,7 +10,10 @@ const mixed = `${good}test('bad', () => { throw new Error('the reason'); });\nte
 function testCommand(files: Record<string, string>, words: string[] = [], own: NodeJS.ProcessEnv = {}) {
   const folder = smallProject(files, { withPackages: true });
   const { NODE_TEST_CONTEXT: _, ...environment } = process.env;
-  const { status, stdout } = spawnSync(process.execPath, [deskFile(folder, 'test.ts'), ...words], { encoding: 'utf8', env: { ...environment, ...own } });
+  const { status, stdout } = spawnSync(process.execPath, [deskFile(folder, 'test.ts'), ...words], {
+    encoding: 'utf8',
+    env: { ...environment, ...own },
+  });
   const lines = stdout.trimEnd().split('\n');
   return { status, stdout, last: lines.at(-1) };
 }
@@ -33,7 +36,12 @@ test('the long tests run when asked for', () => {
 });
 
 test('a file without a test, one that does not load and one that breaks off have failed', () => {
-  const { status, last } = testCommand({ 'tests/a.test.ts': 'export {};\n', 'tests/b.test.ts': 'const = 1;\n', 'tests/c.test.ts': `${good}process.exit(0);\n`, 'tests/d.test.ts': good });
+  const { status, last } = testCommand({
+    'tests/a.test.ts': 'export {};\n',
+    'tests/b.test.ts': 'const = 1;\n',
+    'tests/c.test.ts': `${good}process.exit(0);\n`,
+    'tests/d.test.ts': good,
+  });
   assert.deepEqual([status, last], [1, '1 passed, 3 failed']);
 });
 
@@ -44,7 +52,8 @@ test('where no test runs that is said, and is not a good end', () => {
 });
 
 test('without a browser the rest runs, and what did not is named', () => {
-  const page = "import { openBrowser } from '../src/desk/test-browser.ts';\nimport { test } from 'node:test';\ntest('page', () => openBrowser());\n";
+  const page =
+    "import { openBrowser } from '../src/desk/test-browser.ts';\nimport { test } from 'node:test';\ntest('page', () => openBrowser());\n";
   const { status, stdout, last } = testCommand({ 'tests/a.test.ts': good, 'tests/page.test.ts': page }, [], { ALMANAC_BROWSER: '/absent' });
   assert.deepEqual([status, last], [1, '1 passed, 0 failed']);
   assert.match(stdout, /No browser was found, so these did not run .*:\n {2}tests\/page\.test\.ts\n/);

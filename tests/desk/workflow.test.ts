@@ -16,7 +16,10 @@ const { jobs } = parse(readFileSync(join(projectFolder, '.github', 'workflows', 
 test('every command it runs is one of ours, with options that are read', () => {
   const { scripts } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
   const runs = Object.values(jobs).flatMap(({ steps }) => steps.flatMap(({ run }) => (run ? [run] : [])));
-  assert.deepEqual(runs.map((run) => /^npm run (\w+)/.exec(run)?.[1]), ['check', 'build']);
+  assert.deepEqual(
+    runs.map((run) => /^npm run (\w+)/.exec(run)?.[1]),
+    ['check', 'build'],
+  );
   for (const run of runs) assert.ok(/^npm run (\w+)/.exec(run)![1]! in scripts, run);
   // As the host fills it in: a repository's own folder, and a site of one's own.
   for (const base of ['/bees', '']) {
@@ -34,8 +37,24 @@ test('nothing is published that did not pass, and no proposal is', () => {
 
 test('a mistake is a sentence beside its line', () => {
   assert.deepEqual(
-    linesOnTheChange([{ path: 'meetings/june.mdx', line: 7, column: 8, rule: 'field', field: 'day', found: '"2/3/26"', write: 'a day such as 2026-04-18, 100 % sure' }], 'content'),
+    linesOnTheChange(
+      [
+        {
+          path: 'meetings/june.mdx',
+          line: 7,
+          column: 8,
+          rule: 'field',
+          field: 'day',
+          found: '"2/3/26"',
+          write: 'a day such as 2026-04-18, 100 % sure',
+        },
+      ],
+      'content',
+    ),
     ['::error file=content/meetings/june.mdx,line=7,col=8,title=field::day: found "2/3/26"; write a day such as 2026-04-18, 100 %25 sure'],
   );
-  assert.match(linesOnTheChange([{ path: 'a,b:c.mdx', line: 1, column: 1, rule: 'names', field: 'x', found: 'two\nlines', write: 'one' }], '')[0]!, /file=a%2Cb%3Ac\.mdx,.*found two%0Alines/);
+  assert.match(
+    linesOnTheChange([{ path: 'a,b:c.mdx', line: 1, column: 1, rule: 'names', field: 'x', found: 'two\nlines', write: 'one' }], '')[0]!,
+    /file=a%2Cb%3Ac\.mdx,.*found two%0Alines/,
+  );
 });

@@ -25,10 +25,21 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   islands: { values: ['islands/parts', 'shared'], packages: /^ical-generator$/ },
   components: { values: ['library', 'shared'], types: ['schemas', 'vocabulary', 'islands/parts'] },
   layouts: { values: ['components', 'library', 'shared', 'styles', 'islands/leaf'], types: ['schemas'] },
-  pages: { values: ['layouts', 'components', 'vocabulary', 'islands', 'islands/parts', 'library', 'schemas', 'shared'], types: [], packages: /^astro$/ },
+  pages: {
+    values: ['layouts', 'components', 'vocabulary', 'islands', 'islands/parts', 'library', 'schemas', 'shared'],
+    types: [],
+    packages: /^astro$/,
+  },
   worker: { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
-  publish: { values: ['shared'], packages: /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/ },
-  desk: { values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'], packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/ },
+  publish: {
+    values: ['shared'],
+    packages:
+      /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/,
+  },
+  desk: {
+    values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'],
+    packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/,
+  },
   'content.config.ts': { values: ['library', 'pictures', 'reader', 'schemas'], packages: /^astro:content$/ },
 };
 
@@ -52,17 +63,27 @@ test('every import runs down the house', () => {
   assert.ok(ours.length > 100, `${ours.length} files`);
   const all = ours.map((path) => ({ path, imports: importsOf(path) }));
   assert.ok(all.reduce((sum, { imports }) => sum + imports.length, 0) > 200);
-  assert.deepEqual(all.flatMap(({ path, imports }) => faultsIn(path, imports)), []);
+  assert.deepEqual(
+    all.flatMap(({ path, imports }) => faultsIn(path, imports)),
+    [],
+  );
 });
 
 test('what is imported is there', () => {
   const there = new Set(files());
-  const lost = [...ours, ...files('tests').filter(isCode)].flatMap((path) => importsOf(path).filter(({ from, to }) => from.startsWith('.') && !there.has(to)).map(({ to }) => `${path} imports ${to}`));
+  const lost = [...ours, ...files('tests').filter(isCode)].flatMap((path) =>
+    importsOf(path)
+      .filter(({ from, to }) => from.startsWith('.') && !there.has(to))
+      .map(({ to }) => `${path} imports ${to}`),
+  );
   assert.deepEqual(lost, []);
 });
 
 test('only one file of the library asks Astro for entries', () => {
-  assert.deepEqual(ours.filter((path) => importsOf(path).some(({ from }) => from === 'astro:content')), ['src/content.config.ts', 'src/library/almanac.ts']);
+  assert.deepEqual(
+    ours.filter((path) => importsOf(path).some(({ from }) => from === 'astro:content')),
+    ['src/content.config.ts', 'src/library/almanac.ts'],
+  );
 });
 
 test('a package that is imported is listed in package.json, and one that is listed is used', () => {
@@ -71,31 +92,82 @@ test('a package that is imported is listed in package.json, and one that is list
     return { ...dependencies, ...devDependencies };
   };
   const listed = listedIn('package.json');
-  const nameOf = (from: string): string => from.split('/').slice(0, from.startsWith('@') ? 2 : 1).join('/');
+  const nameOf = (from: string): string =>
+    from
+      .split('/')
+      .slice(0, from.startsWith('@') ? 2 : 1)
+      .join('/');
   // What only the bench installs has a list of its own.
   const apart = 'tests/bench/lighthouse/';
-  const usedApart = files().filter((path) => isCode(path) && path.startsWith(apart)).flatMap((path) => importsOf(path).map(({ from }) => nameOf(from)));
+  const usedApart = files()
+    .filter((path) => isCode(path) && path.startsWith(apart))
+    .flatMap((path) => importsOf(path).map(({ from }) => nameOf(from)));
   assert.deepEqual(usedApart.sort(), Object.keys(listedIn(`${apart}package.json`)));
   const code = files().filter((path) => isCode(path) && !path.startsWith(apart));
   const used = new Map<string, string>();
-  for (const path of code) for (const { from } of importsOf(path)) if (!/^(\.|node:|astro:|virtual:)/.test(from)) used.set(nameOf(from), path);
+  for (const path of code)
+    for (const { from } of importsOf(path)) if (!/^(\.|node:|astro:|virtual:)/.test(from)) used.set(nameOf(from), path);
   // Packages older than modules are asked for by name.
-  for (const path of code) for (const [, name] of read(path).matchAll(/(?:[rR]equire\b|import\.meta\.resolve)[^\n]*?\('([a-z@][\w@/-]*)'\)/g)) used.set(nameOf(name!), path);
+  for (const path of code)
+    for (const [, name] of read(path).matchAll(/(?:[rR]equire\b|import\.meta\.resolve)[^\n]*?\('([a-z@][\w@/-]*)'\)/g))
+      used.set(nameOf(name!), path);
   const asTypes = (name: string): boolean => `@types/${name}` in listed;
-  assert.deepEqual([...used].filter(([name]) => !(name in listed) && !asTypes(name)).map(([name, path]) => `${path} imports ${name}`), []);
+  assert.deepEqual(
+    [...used].filter(([name]) => !(name in listed) && !asTypes(name)).map(([name, path]) => `${path} imports ${name}`),
+    [],
+  );
   // Named in a setting, asked for by a command, or what another package here cannot do without.
-  const otherwise = ['@types/node', '@astrojs/check', 'prettier', 'prettier-plugin-astro', 'zod', '@fontsource/atkinson-hyperlegible-next', '@astrojs/mdx', 'eslint', 'eslint-plugin-astro', 'typescript-eslint', 'knip'];
-  assert.deepEqual(Object.keys(listed).filter((name) => !used.has(name) && !otherwise.includes(name) && !used.has(name.replace('@types/', ''))), []);
+  const otherwise = [
+    '@types/node',
+    '@astrojs/check',
+    'prettier',
+    'prettier-plugin-astro',
+    'zod',
+    '@fontsource/atkinson-hyperlegible-next',
+    '@astrojs/mdx',
+    'eslint',
+    'eslint-plugin-astro',
+    'typescript-eslint',
+    'knip',
+  ];
+  assert.deepEqual(
+    Object.keys(listed).filter((name) => !used.has(name) && !otherwise.includes(name) && !used.has(name.replace('@types/', ''))),
+    [],
+  );
 });
 
 for (const [path, code, fault] of [
-  ['shared/mites/rate.ts', "import { a } from '../../src/library/page.ts';", 'shared/mites/rate.ts imports src/library/page.ts: shared may not use library'],
+  [
+    'shared/mites/rate.ts',
+    "import { a } from '../../src/library/page.ts';",
+    'shared/mites/rate.ts imports src/library/page.ts: shared may not use library',
+  ],
   ['shared/mites/rate.ts', "import { readFileSync } from 'node:fs';", 'shared/mites/rate.ts imports node:fs'],
-  ['src/islands/syrup/syrup.ts', "export * from '../mite-count/words.ts';", 'src/islands/syrup/syrup.ts imports src/islands/mite-count/words.ts: islands/syrup may not use islands/mite-count'],
-  ['src/islands/syrup/syrup.ts', "const later = import('../../schemas/fields.ts');", 'src/islands/syrup/syrup.ts imports src/schemas/fields.ts: islands/syrup may not use schemas'],
-  ['src/components/Foot.astro', "---\nimport type { Club } from '../schemas/club.ts';\nimport { club } from '../schemas/club.ts';\n---\n", 'src/components/Foot.astro imports src/schemas/club.ts: components may not use schemas'],
-  ['src/pages/year.astro', "<p></p><script>\n  import '../checks/check.ts';\n</script>", 'src/pages/year.astro imports src/checks/check.ts: pages may not use checks'],
-  ['src/checks/check.ts', "import { publish } from '../publish/publish.ts';", 'src/checks/check.ts imports src/publish/publish.ts: checks may not use publish'],
+  [
+    'src/islands/syrup/syrup.ts',
+    "export * from '../mite-count/words.ts';",
+    'src/islands/syrup/syrup.ts imports src/islands/mite-count/words.ts: islands/syrup may not use islands/mite-count',
+  ],
+  [
+    'src/islands/syrup/syrup.ts',
+    "const later = import('../../schemas/fields.ts');",
+    'src/islands/syrup/syrup.ts imports src/schemas/fields.ts: islands/syrup may not use schemas',
+  ],
+  [
+    'src/components/Foot.astro',
+    "---\nimport type { Club } from '../schemas/club.ts';\nimport { club } from '../schemas/club.ts';\n---\n",
+    'src/components/Foot.astro imports src/schemas/club.ts: components may not use schemas',
+  ],
+  [
+    'src/pages/year.astro',
+    "<p></p><script>\n  import '../checks/check.ts';\n</script>",
+    'src/pages/year.astro imports src/checks/check.ts: pages may not use checks',
+  ],
+  [
+    'src/checks/check.ts',
+    "import { publish } from '../publish/publish.ts';",
+    'src/checks/check.ts imports src/publish/publish.ts: checks may not use publish',
+  ],
   ['src/publish/publish.ts', "import { getCollection } from 'astro:content';", 'src/publish/publish.ts imports astro:content'],
 ] as const) {
   test(`seen: ${fault}`, () => assert.deepEqual(faultsIn(path, importsOf(path, code)), [fault]));

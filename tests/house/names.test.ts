@@ -5,7 +5,8 @@ import { basename } from 'node:path';
 import { files, isCode, isText, read } from './tree.ts';
 
 const all = files();
-const collections = 'checklists bulletins articles reading meetings treatments forage words figures sources cautions signs notices counts drawings';
+const collections =
+  'checklists bulletins articles reading meetings treatments forage words figures sources cautions signs notices counts drawings';
 
 /** Every file lies in one of these rooms. */
 const rooms: RegExp[] = [
@@ -30,25 +31,52 @@ const rooms: RegExp[] = [
 
 test('every file lies in a room of the house', () => {
   assert.ok(all.length > 300, `${all.length} files`);
-  assert.deepEqual(all.filter((path) => !rooms.some((room) => room.test(path))), []);
+  assert.deepEqual(
+    all.filter((path) => !rooms.some((room) => room.test(path))),
+    [],
+  );
 });
 
 const banned = 'util helper common misc manager handler data info service base'.split(' ');
 
-const bannedName = (path: string): boolean => path.split('/').some((part) => part.replace(/\.[a-z.]+$/i, '').split(/[-_.]|(?<=[a-z])(?=[A-Z])/).some((word) => banned.includes(word.toLowerCase().replace(/s$/, '')) || banned.includes(word.toLowerCase())));
+const bannedName = (path: string): boolean =>
+  path.split('/').some((part) =>
+    part
+      .replace(/\.[a-z.]+$/i, '')
+      .split(/[-_.]|(?<=[a-z])(?=[A-Z])/)
+      .some((word) => banned.includes(word.toLowerCase().replace(/s$/, '')) || banned.includes(word.toLowerCase())),
+  );
 
 test('no file or folder has a name that says nothing', () => {
-  const code = all.filter((path) => /^(src|shared|tests)\//.test(path) && !path.startsWith('tests/fixtures/') && !path.startsWith('tests/faulty/'));
+  const code = all.filter(
+    (path) => /^(src|shared|tests)\//.test(path) && !path.startsWith('tests/fixtures/') && !path.startsWith('tests/faulty/'),
+  );
   assert.deepEqual(code.filter(bannedName), []);
-  for (const path of ['src/library/utils.ts', 'src/islands/helper/a.ts', 'src/library/FormHandler.ts', 'shared/data.ts', 'shared/mites/base-info.ts']) assert.ok(bannedName(path), path);
+  for (const path of [
+    'src/library/utils.ts',
+    'src/islands/helper/a.ts',
+    'src/library/FormHandler.ts',
+    'shared/data.ts',
+    'shared/mites/base-info.ts',
+  ])
+    assert.ok(bannedName(path), path);
 });
 
 test('nothing exported has such a name', () => {
-  const exported = (path: string): string[] => [...read(path).matchAll(/^export (?:async )?(?:function|const|class|interface|type) (\w+)/gm)].map((match) => match[1]!);
+  const exported = (path: string): string[] =>
+    [...read(path).matchAll(/^export (?:async )?(?:function|const|class|interface|type) (\w+)/gm)].map((match) => match[1]!);
   const code = all.filter((path) => isCode(path) && /^(src|shared)\//.test(path));
   const words = (name: string): string[] => name.split(/_|(?<=[a-z])(?=[A-Z])/).map((word) => word.toLowerCase());
-  const wrong = (name: string): boolean => words(name).some((word) => ['util', 'utils', 'helper', 'helpers', 'misc', 'manager', 'handler', 'service'].includes(word));
-  assert.deepEqual(code.flatMap((path) => exported(path).filter(wrong).map((name) => `${path}: ${name}`)), []);
+  const wrong = (name: string): boolean =>
+    words(name).some((word) => ['util', 'utils', 'helper', 'helpers', 'misc', 'manager', 'handler', 'service'].includes(word));
+  assert.deepEqual(
+    code.flatMap((path) =>
+      exported(path)
+        .filter(wrong)
+        .map((name) => `${path}: ${name}`),
+    ),
+    [],
+  );
   assert.ok(wrong('formHelper') && wrong('ClickHandler') && !wrong('handled'));
 });
 
@@ -56,10 +84,15 @@ test('nothing exported has such a name', () => {
 const mentions: RegExp[] = [
   new RegExp(['(^|[\\s"\'`(])/', '(work|root|tmp)', '/[a-z]'].join('')),
   new RegExp(['\\.\\./\\.?\\.?/?', 'shared/', '(design|cases|reference|hooks)'].join('')),
-  new RegExp(`\\b(${['HOUSE', 'BUDGETS', 'LOOK', 'STACK', 'CALCULATORS', 'PUBLISHED-VALUES', 'SEASON-VALUES', 'CASES', 'COURSE', 'QUESTIONS', 'STYLE-ANCHORS'].join('|')})\\.md\\b`),
+  new RegExp(
+    `\\b(${['HOUSE', 'BUDGETS', 'LOOK', 'STACK', 'CALCULATORS', 'PUBLISHED-VALUES', 'SEASON-VALUES', 'CASES', 'COURSE', 'QUESTIONS', 'STYLE-ANCHORS'].join('|')})\\.md\\b`,
+  ),
   new RegExp(['\\b', 'issue', ' #?\\d'].join('')),
   new RegExp(`\\b(${['sub-?ag(?:ent)', 'language mod(?:el)', 'chat ?b(?:ot)', 'as an a(?:i)', 'l(?:lm)'].join('|')})\\b`, 'i'),
-  new RegExp(`\\b(${['this', 'my', 'another', 'a later', 'the next', 'an earlier'].join('|')}) (${['session', 'helper'].join('|')})\\b`, 'i'),
+  new RegExp(
+    `\\b(${['this', 'my', 'another', 'a later', 'the next', 'an earlier'].join('|')}) (${['session', 'helper'].join('|')})\\b`,
+    'i',
+  ),
 ];
 
 function mentionIn(line: string): boolean {
@@ -67,16 +100,39 @@ function mentionIn(line: string): boolean {
 }
 
 test('no file mentions how, where or by whom it was made', () => {
-  const found = all.filter((path) => isText(path) && !path.endsWith('package-lock.json')).flatMap((path) =>
-    read(path).split('\n').flatMap((line, index) => (mentionIn(line) ? [`${path}:${index + 1}: ${line.trim().slice(0, 120)}`] : [])),
-  );
+  const found = all
+    .filter((path) => isText(path) && !path.endsWith('package-lock.json'))
+    .flatMap((path) =>
+      read(path)
+        .split('\n')
+        .flatMap((line, index) => (mentionIn(line) ? [`${path}:${index + 1}: ${line.trim().slice(0, 120)}`] : [])),
+    );
   assert.deepEqual(found, []);
-  for (const line of [['see /wo', 'rk/main'], ['as HOU', 'SE.md says'], ['../sha', 'red/design/x'], ['iss', 'ue 12'], ['in this ses', 'sion'], ['a sub', 'agent did it']]) assert.ok(mentionIn(line.join('')), line.join(''));
+  for (const line of [
+    ['see /wo', 'rk/main'],
+    ['as HOU', 'SE.md says'],
+    ['../sha', 'red/design/x'],
+    ['iss', 'ue 12'],
+    ['in this ses', 'sion'],
+    ['a sub', 'agent did it'],
+  ])
+    assert.ok(mentionIn(line.join('')), line.join(''));
 });
 
 test('sizes, longest first, to be looked at and never failed on', (t) => {
-  const limits: [RegExp, number][] = [[/^shared\//, 60], [/^src\/schemas\//, 60], [/^src\/pages\//, 40], [/^src\/components\//, 60], [/^src\/islands\//, 100], [/^src\/checks\//, 60], [/^tests\/.*\.test\.ts$/, 80]];
-  const sizes = all.filter(isCode).map((path) => ({ path, lines: read(path).split('\n').length })).sort((a, b) => b.lines - a.lines);
+  const limits: [RegExp, number][] = [
+    [/^shared\//, 60],
+    [/^src\/schemas\//, 60],
+    [/^src\/pages\//, 40],
+    [/^src\/components\//, 60],
+    [/^src\/islands\//, 100],
+    [/^src\/checks\//, 60],
+    [/^tests\/.*\.test\.ts$/, 80],
+  ];
+  const sizes = all
+    .filter(isCode)
+    .map((path) => ({ path, lines: read(path).split('\n').length }))
+    .sort((a, b) => b.lines - a.lines);
   assert.ok(sizes.length > 0);
   for (const { path, lines } of sizes.slice(0, 20)) {
     const aim = limits.find(([room]) => room.test(path))?.[1];

@@ -42,8 +42,16 @@ export function importsOf(path: string, content?: string): Import[] {
     found.push({ from, to: from.startsWith('.') ? posix.normalize(posix.join(posix.dirname(path), from.split('?')[0]!)) : from, typeOnly });
   };
   const walk = (node: ts.Node): void => {
-    if (ts.isImportDeclaration(node)) take(node.moduleSpecifier, node.importClause?.isTypeOnly === true || onlyTypes(node.importClause?.namedBindings));
-    if (ts.isExportDeclaration(node)) take(node.moduleSpecifier, node.isTypeOnly || (node.exportClause !== undefined && ts.isNamedExports(node.exportClause) && node.exportClause.elements.every((each) => each.isTypeOnly)));
+    if (ts.isImportDeclaration(node))
+      take(node.moduleSpecifier, node.importClause?.isTypeOnly === true || onlyTypes(node.importClause?.namedBindings));
+    if (ts.isExportDeclaration(node))
+      take(
+        node.moduleSpecifier,
+        node.isTypeOnly ||
+          (node.exportClause !== undefined &&
+            ts.isNamedExports(node.exportClause) &&
+            node.exportClause.elements.every((each) => each.isTypeOnly)),
+      );
     if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) take(node.arguments[0], false);
     if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)) take(node.argument.literal, true);
     ts.forEachChild(node, walk);
@@ -53,4 +61,7 @@ export function importsOf(path: string, content?: string): Import[] {
 }
 
 const onlyTypes = (bindings: ts.NamedImportBindings | undefined): boolean =>
-  bindings !== undefined && ts.isNamedImports(bindings) && bindings.elements.length > 0 && bindings.elements.every((each) => each.isTypeOnly);
+  bindings !== undefined &&
+  ts.isNamedImports(bindings) &&
+  bindings.elements.length > 0 &&
+  bindings.elements.every((each) => each.isTypeOnly);

@@ -4,7 +4,10 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { excerptOf } from '../../src/islands/search/excerpt.ts';
 
-const told = (text: string, sought: string[]): string => excerptOf(text, sought).map(({ text: piece, marked }) => (marked ? `[${piece}]` : piece)).join('');
+const told = (text: string, sought: string[]): string =>
+  excerptOf(text, sought)
+    .map(({ text: piece, marked }) => (marked ? `[${piece}]` : piece))
+    .join('');
 const filler = (words: number): string => Array.from({ length: words }, (_, at) => `word${at}`).join(' ');
 
 test('words are marked in any form, without the signs around them', () => {
@@ -28,9 +31,19 @@ test('where none of them stands it is the beginning; a short text is whole', () 
 
 test('it is a piece of the page, letter by letter, whatever is sought', () => {
   fc.assert(
-    fc.property(fc.array(fc.constantFrom('mite', 'mites.', '<b>', '&amp;', '2:1', '55', 'to', '64\u00a0%', '½', 'end.', '…', '"', 'é'), { maxLength: 80 }), fc.array(fc.constantFrom('mite', '2:1', '64', 'b', '1/2'), { maxLength: 3 }), (words, sought) => {
-      const shown = excerptOf(words.join(' '), sought).map(({ text }) => text).join('').replace(/^… /, '').replace(/\s…$/, '');
-      assert.ok(`${words.join(' ')}`.includes(shown), shown);
-    }),
+    fc.property(
+      fc.array(fc.constantFrom('mite', 'mites.', '<b>', '&amp;', '2:1', '55', 'to', '64\u00a0%', '½', 'end.', '…', '"', 'é'), {
+        maxLength: 80,
+      }),
+      fc.array(fc.constantFrom('mite', '2:1', '64', 'b', '1/2'), { maxLength: 3 }),
+      (words, sought) => {
+        const shown = excerptOf(words.join(' '), sought)
+          .map(({ text }) => text)
+          .join('')
+          .replace(/^… /, '')
+          .replace(/\s…$/, '');
+        assert.ok(`${words.join(' ')}`.includes(shown), shown);
+      },
+    ),
   );
 });

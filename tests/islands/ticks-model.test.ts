@@ -66,7 +66,8 @@ test('what the reader ticked is what is ticked, whatever happens between', () =>
           store.change((kept) => merge(kept, opened.kept).kept);
         }
         // An older edition wrote the same with a lower version.
-        if (each.does === 'older' && storage.held.has(KEY)) storage.held.set(KEY, storage.held.get(KEY)!.replace(`"version":${VERSION}`, '"version":1'));
+        if (each.does === 'older' && storage.held.has(KEY))
+          storage.held.set(KEY, storage.held.get(KEY)!.replace(`"version":${VERSION}`, '"version":1'));
         for (const tab of tabs) assert.deepEqual(new Set(Object.keys(openRun(tab.read(), LIST).ticks)), model);
       }
     }),
@@ -76,19 +77,23 @@ test('what the reader ticked is what is ticked, whatever happens between', () =>
 
 test('a store that fills up, is blocked or damaged costs no tick while the page is open', () => {
   fc.assert(
-    fc.property(fc.array(fc.record({ step: steps, then: fc.constantFrom('nothing', 'full', 'room', 'blocked') }), { maxLength: 15 }), fc.boolean(), (actions, damaged) => {
-      const storage = shelf();
-      if (damaged) storage.held.set(KEY, '{"version":2,"lists":');
-      const store = openStore(() => storage, KEY);
-      const model = new Set<string>();
-      for (const { step, then } of actions) {
-        store.change((kept) => inOpenRun(kept, LIST, (run) => withTick(run, step, { on: '2026-04-18', of: '' })));
-        model.add(step);
-        assert.deepEqual(new Set(Object.keys(openRun(store.read(), LIST).ticks)), model);
-        if (then !== 'nothing') Object.assign(storage.state, { full: then === 'full', blocked: then === 'blocked' });
-      }
-      if (damaged) assert.equal(storage.held.get(KEY), '{"version":2,"lists":', 'what cannot be read is left as it is');
-    }),
+    fc.property(
+      fc.array(fc.record({ step: steps, then: fc.constantFrom('nothing', 'full', 'room', 'blocked') }), { maxLength: 15 }),
+      fc.boolean(),
+      (actions, damaged) => {
+        const storage = shelf();
+        if (damaged) storage.held.set(KEY, '{"version":2,"lists":');
+        const store = openStore(() => storage, KEY);
+        const model = new Set<string>();
+        for (const { step, then } of actions) {
+          store.change((kept) => inOpenRun(kept, LIST, (run) => withTick(run, step, { on: '2026-04-18', of: '' })));
+          model.add(step);
+          assert.deepEqual(new Set(Object.keys(openRun(store.read(), LIST).ticks)), model);
+          if (then !== 'nothing') Object.assign(storage.state, { full: then === 'full', blocked: then === 'blocked' });
+        }
+        if (damaged) assert.equal(storage.held.get(KEY), '{"version":2,"lists":', 'what cannot be read is left as it is');
+      },
+    ),
     { numRuns: 2_000 },
   );
 });
@@ -138,20 +143,49 @@ test('a tick knows the words it was made on', () => {
   assert.equal(tickOf(run, 'can', 'abc'), null);
 });
 
-const someKept: fc.Arbitrary<Kept> = fc.array(fc.record({ run: fc.constantFrom('the first', 'run 2', 'run 3'), name: fc.constantFrom('', 'green hive', 'blue hive'), step: steps, note: fc.string({ maxLength: 8 }) }), { maxLength: 8 }).map((all) =>
-  all.reduce<Kept>((kept, { run, name, step, note }) => {
-    const held = kept.lists[LIST] ?? { open: run, runs: {} };
-    const before = held.runs[run] ?? { name, ticks: {} };
-    return { ...kept, lists: { [LIST]: { ...held, runs: { ...held.runs, [run]: { ...before, ticks: { ...before.ticks, [step]: { on: '2026-04-18', of: '' } }, notes: { ...before.notes, [step]: note } } } } } };
-  }, nothingKept()),
-);
-const ticksIn = (kept: Kept): string[] => Object.values(kept.lists[LIST]?.runs ?? {}).flatMap((run) => Object.keys(run.ticks)).sort();
+const someKept: fc.Arbitrary<Kept> = fc
+  .array(
+    fc.record({
+      run: fc.constantFrom('the first', 'run 2', 'run 3'),
+      name: fc.constantFrom('', 'green hive', 'blue hive'),
+      step: steps,
+      note: fc.string({ maxLength: 8 }),
+    }),
+    { maxLength: 8 },
+  )
+  .map((all) =>
+    all.reduce<Kept>((kept, { run, name, step, note }) => {
+      const held = kept.lists[LIST] ?? { open: run, runs: {} };
+      const before = held.runs[run] ?? { name, ticks: {} };
+      return {
+        ...kept,
+        lists: {
+          [LIST]: {
+            ...held,
+            runs: {
+              ...held.runs,
+              [run]: {
+                ...before,
+                ticks: { ...before.ticks, [step]: { on: '2026-04-18', of: '' } },
+                notes: { ...before.notes, [step]: note },
+              },
+            },
+          },
+        },
+      };
+    }, nothingKept()),
+  );
+const ticksIn = (kept: Kept): string[] =>
+  Object.values(kept.lists[LIST]?.runs ?? {})
+    .flatMap((run) => Object.keys(run.ticks))
+    .sort();
 
 test('two records made one hold every tick of both, and making them one again changes nothing', () => {
   fc.assert(
     fc.property(someKept, someKept, (ours, theirs) => {
       const { kept } = merge(ours, theirs);
-      for (const [id, run] of Object.entries(ours.lists[LIST]?.runs ?? {})) for (const [step, tick] of Object.entries(run.ticks)) assert.deepEqual(kept.lists[LIST]!.runs[id]!.ticks[step], tick);
+      for (const [id, run] of Object.entries(ours.lists[LIST]?.runs ?? {}))
+        for (const [step, tick] of Object.entries(run.ticks)) assert.deepEqual(kept.lists[LIST]!.runs[id]!.ticks[step], tick);
       const all = ticksIn(kept);
       for (const step of ticksIn(theirs)) assert.ok(all.includes(step));
       const again = merge(kept, ours);
@@ -176,7 +210,10 @@ test('runs: begun, opened, filed, started again, each touches only itself', () =
 });
 
 test('text that is no record is named so, never an exception', () => {
-  fc.assert(fc.property(fc.oneof(fc.string(), fc.json()), (text) => ['damaged', 'newer', null].includes(readKept(text).trouble)), { numRuns: 2_000 });
+  fc.assert(
+    fc.property(fc.oneof(fc.string(), fc.json()), (text) => ['damaged', 'newer', null].includes(readKept(text).trouble)),
+    { numRuns: 2_000 },
+  );
   assert.equal(readKept('[]').trouble, 'damaged');
   assert.equal(readKept('{"version":2,"lists":{"a":{"runs":{"b":{"ticks":[]}}}}}').trouble, 'damaged');
 });

@@ -24,7 +24,10 @@ test('three clubs into three folders', { timeout: 300_000 }, async () => {
   const outs = clubs.map((_, index) => join(folder, 'several', `out-${index}`));
   const ran = await Promise.all(clubs.map((club, index) => build(club, outs[index]!)));
   for (const [index, { code, output }] of ran.entries()) assert.equal(code, 0, `${index}: ${output}`);
-  assert.deepEqual(outs.map((out) => fingerprint({ out })), expected);
+  assert.deepEqual(
+    outs.map((out) => fingerprint({ out })),
+    expected,
+  );
   assert.deepEqual(readdirSync(join(folder, 'several')).sort(), ['out-0', 'out-1', 'out-2']);
 });
 
@@ -32,7 +35,10 @@ test('one club into two folders', { timeout: 300_000 }, async () => {
   const [expected] = await prints;
   const outs = ['a', 'b'].map((name) => join(folder, 'same', name));
   for (const { code, output } of await Promise.all(outs.map((out) => build(clubs[0]!, out)))) assert.equal(code, 0, output);
-  assert.deepEqual(outs.map((out) => fingerprint({ out })), [expected, expected]);
+  assert.deepEqual(
+    outs.map((out) => fingerprint({ out })),
+    [expected, expected],
+  );
 });
 
 test('three times into one folder: the editions follow each other, and the last one stays whole', { timeout: 300_000 }, async () => {
@@ -40,13 +46,18 @@ test('three times into one folder: the editions follow each other, and the last 
   const out = join(folder, 'shared', 'out');
   for (let round = 0; round < 3; round += 1) {
     const ended: number[] = [];
-    const ran = await Promise.all([0, 1, 0].map(async (club) => {
-      const done = await build(clubs[club]!, out);
-      ended.push(club);
-      return done;
-    }));
+    const ran = await Promise.all(
+      [0, 1, 0].map(async (club) => {
+        const done = await build(clubs[club]!, out);
+        ended.push(club);
+        return done;
+      }),
+    );
     for (const { code, output } of ran) assert.equal(code, 0, output);
-    assert.ok(ran.some(({ output }) => /^Another build \(process \d+\) is at work; this one waits for it\.$/m.test(output)), 'who waits is told');
+    assert.ok(
+      ran.some(({ output }) => /^Another build \(process \d+\) is at work; this one waits for it\.$/m.test(output)),
+      'who waits is told',
+    );
     assert.equal(fingerprint({ out }), expected[ended.at(-1)!], `round ${round}`);
     assert.deepEqual(readdirSync(dirname(out)), ['out']);
   }

@@ -30,34 +30,40 @@ const changed = new Set<string>();
 /** A line of a field or a paragraph with at least two words, what stands before its words, and the words. */
 const FIELD = /^(\s*(?:- )?(?:[a-z][a-z-]*: ))?((?:- )?[A-Za-z“][^"'\n{}[\]&*#|>%@`!:]* [^"'\n{}[\]&*#|>%@`!:]*)$/;
 
-before(async () => {
-  for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content'), copy, { recursive: true });
-  const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
-  const marks = fc.sample(harmful, 4000).map((mark) => mark.replace(/[\r\n\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF\uFFFE\uFFFF]/gu, ''));
-  // In a paragraph these are Markdown, and right to become elements.
-  const unmarked = marks.filter((mark) => !/[`_*~[\]]/.test(mark));
-  // Alike words stay alike, so that notes that were one stay one.
-  const pick = (from: readonly string[], words: string): string => from[[...words].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) % 1_000_003, 7) % from.length]!;
-  for (const file of files) {
-    const lines = readFileSync(join(attacked, file), 'utf8').split('\n');
-    const head = file.endsWith('.yaml') ? lines.length : lines.indexOf('---', 1);
-    const [harmed, other] = [[...lines], [...lines]];
-    for (const [at, line] of lines.entries()) {
-      const [, before = '', words] = FIELD.exec(line) ?? [];
-      if (!words || (at < head && before === '')) continue;
-      const mark = pick(at < head ? marks : unmarked, words);
-      // In a field it stands in quotes, as JSON, which YAML reads alike.
-      const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
-      [harmed[at], other[at]] = [written(mark), written('plainword')];
-      changed.add(`${file}:${at}`);
+before(
+  async () => {
+    for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content'), copy, { recursive: true });
+    const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
+    const marks = fc
+      .sample(harmful, 4000)
+      .map((mark) => mark.replace(/[\r\n\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF\uFFFE\uFFFF]/gu, ''));
+    // In a paragraph these are Markdown, and right to become elements.
+    const unmarked = marks.filter((mark) => !/[`_*~[\]]/.test(mark));
+    // Alike words stay alike, so that notes that were one stay one.
+    const pick = (from: readonly string[], words: string): string =>
+      from[[...words].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) % 1_000_003, 7) % from.length]!;
+    for (const file of files) {
+      const lines = readFileSync(join(attacked, file), 'utf8').split('\n');
+      const head = file.endsWith('.yaml') ? lines.length : lines.indexOf('---', 1);
+      const [harmed, other] = [[...lines], [...lines]];
+      for (const [at, line] of lines.entries()) {
+        const [, before = '', words] = FIELD.exec(line) ?? [];
+        if (!words || (at < head && before === '')) continue;
+        const mark = pick(at < head ? marks : unmarked, words);
+        // In a field it stands in quotes, as JSON, which YAML reads alike.
+        const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
+        [harmed[at], other[at]] = [written(mark), written('plainword')];
+        changed.add(`${file}:${at}`);
+      }
+      writeFileSync(join(attacked, file), harmed.join('\n'));
+      writeFileSync(join(twin, file), other.join('\n'));
     }
-    writeFileSync(join(attacked, file), harmed.join('\n'));
-    writeFileSync(join(twin, file), other.join('\n'));
-  }
-  for (let round = 0; takeBack(files); round += 1) assert.ok(round < 20, 'check never comes to rest');
-  made = await builtFolder(attacked, 'attacked', { site: 'https://club.example' });
-  plain = await builtFolder(twin, 'twin', { site: 'https://club.example' });
-}, { timeout: 300_000 });
+    for (let round = 0; takeBack(files); round += 1) assert.ok(round < 20, 'check never comes to rest');
+    made = await builtFolder(attacked, 'attacked', { site: 'https://club.example' });
+    plain = await builtFolder(twin, 'twin', { site: 'https://club.example' });
+  },
+  { timeout: 300_000 },
+);
 after(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Gives every line that check finds a fault in, in either copy, its old words again; false when there is none. */
@@ -81,7 +87,9 @@ function takeBack(files: readonly string[]): boolean {
 function bones(html: string): string[] {
   const found: string[] = [];
   walk(fromHtml(html), 'element', ({ tagName, properties }) => {
-    const attributes = Object.entries(properties).map(([name, value]) => (/^(href|src|action)$/.test(name) ? `${name}=${/^[a-z]*:?\/?/.exec(String(value))![0]}` : name));
+    const attributes = Object.entries(properties).map(([name, value]) =>
+      /^(href|src|action)$/.test(name) ? `${name}=${/^[a-z]*:?\/?/.exec(String(value))![0]}` : name,
+    );
     found.push(`${tagName} ${attributes.join(' ')}`);
   });
   return found;
@@ -92,7 +100,22 @@ test('harm was written into every kind of file', (t) => {
   for (const place of changed) kinds.set(place.split(/[/:]/)[0]!, (kinds.get(place.split(/[/:]/)[0]!) ?? 0) + 1);
   t.diagnostic([...kinds].map(([kind, count]) => `${kind} ${count}`).join(', '));
   assert.ok(changed.size > 1000, `${changed.size} lines`);
-  for (const kind of ['articles', 'bulletins', 'checklists', 'figures', 'forage', 'meetings', 'reading', 'signs', 'sources', 'treatments', 'words', 'cautions', 'drawings']) assert.ok((kinds.get(kind) ?? 0) > 3, kind);
+  for (const kind of [
+    'articles',
+    'bulletins',
+    'checklists',
+    'figures',
+    'forage',
+    'meetings',
+    'reading',
+    'signs',
+    'sources',
+    'treatments',
+    'words',
+    'cautions',
+    'drawings',
+  ])
+    assert.ok((kinds.get(kind) ?? 0) > 3, kind);
 });
 
 test('its pages and its book have the elements of the twin, and no other', () => {
@@ -113,10 +136,12 @@ test('files for other programs are whole', () => {
   for (const file of filesIn(made.folder)) {
     if (/\.(json|webmanifest)$/.test(file)) assert.doesNotThrow(() => JSON.parse(made.read(file)), file);
     if (file.endsWith('.ics')) {
-      const events = (built: Built): number => new ICAL.Component(ICAL.parse(built.read(file)) as never).getAllSubcomponents('vevent').length;
+      const events = (built: Built): number =>
+        new ICAL.Component(ICAL.parse(built.read(file)) as never).getAllSubcomponents('vevent').length;
       assert.equal(events(made), events(plain), file);
     }
-    if (file.endsWith('.csv')) assert.equal((parseTable(made.read(file)) as unknown[]).length, (parseTable(plain.read(file)) as unknown[]).length, file);
+    if (file.endsWith('.csv'))
+      assert.equal((parseTable(made.read(file)) as unknown[]).length, (parseTable(plain.read(file)) as unknown[]).length, file);
     if (file.endsWith('.xml')) assert.deepEqual(tagsOf(made.read(file)), tagsOf(plain.read(file)), file);
   }
 });

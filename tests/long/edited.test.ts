@@ -18,9 +18,22 @@ const { folder, copy, build } = openWorkshop();
 
 /** Each brings a sound club into another sound state. */
 const EDITS: readonly { what: RegExp; edit: (club: string) => void }[] = [
-  { what: /content\/words\/autumn\.yaml changed/, edit: (club) => change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.') },
-  { what: /content\/words\/mild\.yaml was added/, edit: (club) => writeFileSync(join(club, 'words', 'mild.yaml'), 'word: mild\nmeaning: Neither hot nor cold.\nchecked: 2026-03-02\nnext-check: 2028-02-01\nby: librarian\n') },
-  { what: /content\/meetings\/2026-10-03-yard-day\.mdx was taken away/, edit: (club) => rmSync(join(club, 'meetings', '2026-10-03-yard-day.mdx')) },
+  {
+    what: /content\/words\/autumn\.yaml changed/,
+    edit: (club) => change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.'),
+  },
+  {
+    what: /content\/words\/mild\.yaml was added/,
+    edit: (club) =>
+      writeFileSync(
+        join(club, 'words', 'mild.yaml'),
+        'word: mild\nmeaning: Neither hot nor cold.\nchecked: 2026-03-02\nnext-check: 2028-02-01\nby: librarian\n',
+      ),
+  },
+  {
+    what: /content\/meetings\/2026-10-03-yard-day\.mdx was taken away/,
+    edit: (club) => rmSync(join(club, 'meetings', '2026-10-03-yard-day.mdx')),
+  },
 ];
 
 type Ran = { code: number | null; output: string };
@@ -61,7 +74,13 @@ async function alone(content: string): Promise<{ print: string; took: number }> 
 
 function stopped({ code, output }: Ran, what: RegExp): void {
   assert.equal(code, 1, output);
-  assert.match(output, new RegExp(`^The build stopped: (?:${what.source}) while the site was built\\. Run it again\\. The last good site stands as it was\\.$`, 'm'));
+  assert.match(
+    output,
+    new RegExp(
+      `^The build stopped: (?:${what.source}) while the site was built\\. Run it again\\. The last good site stands as it was\\.$`,
+      'm',
+    ),
+  );
   assert.doesNotMatch(output, /^\s+at /m);
 }
 
@@ -95,7 +114,10 @@ test('a picture is changed or taken away while the site is built', { timeout: 12
   await put(500);
   const ran = await edited(club, out, /^Checked: /m, () => rmSync(picture));
   assert.equal(ran.code, 1, ran.output);
-  assert.match(ran.output, /^The build stopped: .*comb\.png.* was (?:taken away|changed or taken away) while the site was built\. .*The last good site stands as it was\.$/m);
+  assert.match(
+    ran.output,
+    /^The build stopped: .*comb\.png.* was (?:taken away|changed or taken away) while the site was built\. .*The last good site stands as it was\.$/m,
+  );
   assert.equal(fingerprint({ out }), before);
 });
 

@@ -21,7 +21,10 @@ before(async () => {
   const content = join(work, 'later');
   cpSync(fixtureFolder('southern'), content, { recursive: true });
   const figure = join(content, 'figures', 'look-in-temperature.yaml');
-  writeFileSync(figure, readFileSync(figure, 'utf8').replace('value: 15', 'value: 17').replace('checked: 2026-03-02', 'checked: 2026-09-01'));
+  writeFileSync(
+    figure,
+    readFileSync(figure, 'utf8').replace('value: 15', 'value: 17').replace('checked: 2026-03-02', 'checked: 2026-09-01'),
+  );
   second = await builtFolder(content, 'southern-later');
   browser = await openBrowser({ workers: true });
 });
@@ -51,7 +54,13 @@ async function changedOver(page: Page): Promise<void> {
     await settled(page);
     await page.goto(at('about/'));
     const said = page.locator('[data-offline]').filter({ hasText: /edition of 1 September 2026\.\s*$/ });
-    if (await said.waitFor({ state: 'attached', timeout: 2000 }).then(() => true, () => false)) return;
+    if (
+      await said.waitFor({ state: 'attached', timeout: 2000 }).then(
+        () => true,
+        () => false,
+      )
+    )
+      return;
   }
   assert.fail('the second edition did not take over');
 }
@@ -159,7 +168,10 @@ test('a host that is half updated gives no mixed edition: the old one stays', as
 });
 
 test('a first visit to a host that lacks a file says so, and goes on at the next', async () => {
-  await host.put('/', changed(first, 'lacking', (folder) => rmSync(join(folder, 'words', 'index.html'))));
+  await host.put(
+    '/',
+    changed(first, 'lacking', (folder) => rmSync(join(folder, 'words', 'index.html'))),
+  );
   const { page, told } = await read('about/');
   await told(/is not complete: a file did not come/);
   await host.put('/', first.folder);
@@ -168,8 +180,13 @@ test('a first visit to a host that lacks a file says so, and goes on at the next
 });
 
 test('on a metered connection the page that is read is kept, the rest is offered with its size', async () => {
-  const { page, told } = await read(LIST, { script: "Object.defineProperty(Navigator.prototype, 'connection', { get: () => ({ saveData: true }) })" });
-  assert.match(await told(/metered/), /^This connection is metered: pages that you read here are kept for use without signal\. The whole almanac is \d\.\d MB\./);
+  const { page, told } = await read(LIST, {
+    script: "Object.defineProperty(Navigator.prototype, 'connection', { get: () => ({ saveData: true }) })",
+  });
+  assert.match(
+    await told(/metered/),
+    /^This connection is metered: pages that you read here are kept for use without signal\. The whole almanac is \d\.\d MB\./,
+  );
   assert.ok(!host.asked().includes('/about/'), 'nothing else was fetched');
   await page.goto(at('meetings/'));
   host.stop();
@@ -205,10 +222,17 @@ test('worker-off.js in the place of worker.js ends it on the next visit; ticks s
   const { page, told } = await read(LIST);
   await told(/^Saved on/);
   await page.locator('input[data-tick]').first().check();
-  await host.put('/', changed(first, 'off', (folder) => cpSync(join(folder, 'worker-off.js'), join(folder, 'worker.js'))));
+  await host.put(
+    '/',
+    changed(first, 'off', (folder) => cpSync(join(folder, 'worker-off.js'), join(folder, 'worker.js'))),
+  );
   await page.goto(at('about/'));
   await page.waitForFunction(async () => (await caches.keys()).length === 0);
-  await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistrations()).every(({ active }) => !active || active.state !== 'activated') || (await navigator.serviceWorker.getRegistrations()).length === 0);
+  await page.waitForFunction(
+    async () =>
+      (await navigator.serviceWorker.getRegistrations()).every(({ active }) => !active || active.state !== 'activated') ||
+      (await navigator.serviceWorker.getRegistrations()).length === 0,
+  );
   await page.goto(at(LIST));
   assert.ok(await page.locator('input[data-tick]').first().isChecked());
   host.stop();
@@ -234,7 +258,10 @@ for (const [how, script] of [
 test('a place that is withdrawn in the new edition is not served from the copy of the old one', async () => {
   const { page, told } = await read('about/');
   await told(/^Saved on/);
-  await host.put('/', changed(first, 'withdrawn', (folder) => rmSync(join(folder, 'lists', 'first-look'), { recursive: true })));
+  await host.put(
+    '/',
+    changed(first, 'withdrawn', (folder) => rmSync(join(folder, 'lists', 'first-look'), { recursive: true })),
+  );
   const answer = await page.goto(at(LIST));
   assert.equal(answer?.status(), 404);
   assert.equal(await page.locator('h1').innerText(), 'No page at this address');

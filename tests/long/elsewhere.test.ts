@@ -14,10 +14,28 @@ test('a copy of the project builds the same site', async () => {
   const here = await builtDemo();
   const copy = join(folder, 'another place', 'almanac');
   mkdirSync(copy, { recursive: true });
-  for (const name of ['src', 'shared', 'public', 'content', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json', 'node_modules']) cpSync(join(projectFolder, name), join(copy, name), { recursive: true });
-  const child = spawn(process.execPath, [join(copy, 'src', 'desk', 'build.ts')], { cwd: folder, stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'C', LC_ALL: 'C', INIT_CWD: undefined, NODE_TEST_CONTEXT: undefined } });
+  for (const name of [
+    'src',
+    'shared',
+    'public',
+    'content',
+    'astro.config.mjs',
+    'tsconfig.json',
+    'package.json',
+    'package-lock.json',
+    'node_modules',
+  ])
+    cpSync(join(projectFolder, name), join(copy, name), { recursive: true });
+  const child = spawn(process.execPath, [join(copy, 'src', 'desk', 'build.ts')], {
+    cwd: folder,
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'C', LC_ALL: 'C', INIT_CWD: undefined, NODE_TEST_CONTEXT: undefined },
+  });
   assert.equal(await new Promise((resolve) => child.on('close', resolve)), 0);
   const [one, other] = [contentsOf(here.folder), contentsOf(join(copy, 'dist'))];
   assert.ok(one.size > 200);
-  assert.deepEqual([...new Set([...one.keys(), ...other.keys()])].filter((path) => one.get(path) !== other.get(path)), []);
+  assert.deepEqual(
+    [...new Set([...one.keys(), ...other.keys()])].filter((path) => one.get(path) !== other.get(path)),
+    [],
+  );
 });

@@ -31,7 +31,10 @@ const alone = (async () => {
 
 /** Starts a build and kills it after so many milliseconds, or at a step of its own; true where it did not end by itself. */
 async function killed(content: string, out: string, after: number | null, environment: NodeJS.ProcessEnv = {}): Promise<boolean> {
-  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', content, '--out', out], { stdio: 'ignore', env: { ...process.env, ...environment } });
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', content, '--out', out], {
+    stdio: 'ignore',
+    env: { ...process.env, ...environment },
+  });
   const ended = new Promise((resolve) => child.on('exit', resolve));
   if (after !== null) await Promise.race([wait(after), ended]);
   if (after !== null) child.kill('SIGKILL');
@@ -62,7 +65,10 @@ test(`killed at ${MOMENTS} moments from its start to its end`, { timeout: 900_00
     // The golden section spreads the moments evenly without falling into a step of their own.
     const after = whole * 1.05 * ((moment * 0.6180339887 + 0.03) % 1);
     if (await killed(club, out, after)) killedRuns += 1;
-    assert.ok(prints.includes(siteOf(out)), `after ${after.toFixed(0)} of ${whole.toFixed(0)} ms: neither the former edition nor the new one`);
+    assert.ok(
+      prints.includes(siteOf(out)),
+      `after ${after.toFixed(0)} of ${whole.toFixed(0)} ms: neither the former edition nor the new one`,
+    );
     if (moment % 4 !== 3) continue;
     const next = await build(club, out);
     assert.equal(next.code, 0, next.output);
@@ -78,19 +84,26 @@ test('killed before and after each step of putting the site in place', { timeout
   const out = join(folder, 'in-place', 'out');
   const kill = join(folder, 'kill.cjs');
   // Counts the calls that move the site or what it replaces, and dies at the one asked for.
-  writeFileSync(kill, `
+  writeFileSync(
+    kill,
+    `
     const fs = require('node:fs'), { syncBuiltinESMExports } = require('node:module');
     let left = Number(process.env.DIE_AT);
     const die = () => { if (left-- === 0) process.kill(process.pid, 'SIGKILL'); };
     const own = fs.renameSync;
     fs.renameSync = (from, to) => { const ours = [from, to].some((path) => String(path).startsWith(process.env.DIE_OVER)); if (ours) die(); own(from, to); if (ours) die(); };
     syncBuiltinESMExports();
-  `);
+  `,
+  );
   assert.equal((await build(clubs[0], out)).code, 0);
   const seen: string[] = [];
   for (let step = 0; step < 20; step += 1) {
     const club = step % 2 === 0 ? 1 : 0;
-    const died = await killed(clubs[club], out, null, { NODE_OPTIONS: `--require "${kill.replaceAll('\\', '/')}"`, DIE_AT: String(step), DIE_OVER: out });
+    const died = await killed(clubs[club], out, null, {
+      NODE_OPTIONS: `--require "${kill.replaceAll('\\', '/')}"`,
+      DIE_AT: String(step),
+      DIE_OVER: out,
+    });
     const found = prints.indexOf(siteOf(out));
     assert.notEqual(found, -1, `step ${step}`);
     seen.push(`${existsSync(out) ? '' : 'aside '}${found === club ? 'new' : 'former'}`);
@@ -104,5 +117,8 @@ test('killed before and after each step of putting the site in place', { timeout
   }
   t.diagnostic(seen.join(', '));
   assert.ok(seen.length >= 7, `${seen.length} steps`);
-  assert.deepEqual(seen.filter((each, index) => each !== seen[index - 1]), ['former', 'aside former', 'new']);
+  assert.deepEqual(
+    seen.filter((each, index) => each !== seen[index - 1]),
+    ['former', 'aside former', 'new'],
+  );
 });

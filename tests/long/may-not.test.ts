@@ -15,8 +15,18 @@ import { change } from '../build/workshop.ts';
 import { NOBODY, runAt } from './run-at.ts';
 
 const root = process.getuid?.() === 0;
-const reaches = !root || spawnSync(process.execPath, ['--eval', `require('node:fs').readdirSync(${JSON.stringify(join(projectFolder, 'node_modules'))})`], { uid: NOBODY, gid: NOBODY }).status === 0;
-const skip = process.platform === 'win32' ? 'this system has no such permissions' : reaches ? false : 'the installed packages lie where another user may not read them';
+const reaches =
+  !root ||
+  spawnSync(process.execPath, ['--eval', `require('node:fs').readdirSync(${JSON.stringify(join(projectFolder, 'node_modules'))})`], {
+    uid: NOBODY,
+    gid: NOBODY,
+  }).status === 0;
+const skip =
+  process.platform === 'win32'
+    ? 'this system has no such permissions'
+    : reaches
+      ? false
+      : 'the installed packages lie where another user may not read them';
 const folder = realpathSync(mkdtempSync(join(tmpdir(), 'may-not-')));
 const project = join(folder, 'project');
 const club = join(folder, 'club');
@@ -26,14 +36,16 @@ const out = join(folder, 'sites', 'out');
 function hand(path: string): void {
   if (!root) return;
   chownSync(path, NOBODY, NOBODY);
-  for (const item of readdirSync(path, { recursive: true, withFileTypes: true })) if (!item.isSymbolicLink()) chownSync(join(item.parentPath, item.name), NOBODY, NOBODY);
+  for (const item of readdirSync(path, { recursive: true, withFileTypes: true }))
+    if (!item.isSymbolicLink()) chownSync(join(item.parentPath, item.name), NOBODY, NOBODY);
 }
 
 const build = (to = out): Promise<Ran> => runAt(project, 'build', ['--content', club, '--out', to], root ? NOBODY : undefined);
 
 before(async () => {
   if (skip) return;
-  for (const name of ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json']) cpSync(join(projectFolder, name), join(project, name), { recursive: true });
+  for (const name of ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'])
+    cpSync(join(projectFolder, name), join(project, name), { recursive: true });
   symlinkSync(join(projectFolder, 'node_modules'), join(project, 'node_modules'));
   cpSync(fixtureFolder('southern'), club, { recursive: true });
   mkdirSync(join(folder, 'sites'));
@@ -60,19 +72,32 @@ async function refused(path: string, mode: number, sentence: RegExp, to = out): 
 }
 
 const STANDS = 'may not be read or written by you\\. Change its permissions, or write another folder\\.';
-const stops = (path: string): RegExp => new RegExp(`^The build stopped: .*${path}\\S* ${STANDS} The last good site stands as it was\\.$`, 'm');
+const stops = (path: string): RegExp =>
+  new RegExp(`^The build stopped: .*${path}\\S* ${STANDS} The last good site stands as it was\\.$`, 'm');
 
 test('an output folder that is only read', { skip }, () => refused(out, 0o555, new RegExp(`^--out .*out ${STANDS}$`, 'm')));
 test('an output folder that is closed', { skip }, () => refused(out, 0o000, new RegExp(`^--out .*out ${STANDS}$`, 'm')));
 test('the folder above it is only read', { skip }, () => refused(join(folder, 'sites'), 0o555, stops('sites/')));
-test('a folder that cannot be made', { skip }, () => refused(join(folder, 'sites'), 0o555, stops('sites/'), join(folder, 'sites', 'new', 'out')));
+test('a folder that cannot be made', { skip }, () =>
+  refused(join(folder, 'sites'), 0o555, stops('sites/'), join(folder, 'sites', 'new', 'out')),
+);
 test('a project that is only read', { skip }, async () => {
   await refused(join(project, '.almanac'), 0o555, stops('\\.almanac'));
 });
 test('a file of the club that may not be read', { skip }, () =>
-  refused(join(club, 'words', 'autumn.yaml'), 0o000, /^words\/autumn\.yaml:1:1 folder: the content folder: found a file that cannot be read \(EACCES\); write its permissions so that you may read it$/m));
+  refused(
+    join(club, 'words', 'autumn.yaml'),
+    0o000,
+    /^words\/autumn\.yaml:1:1 folder: the content folder: found a file that cannot be read \(EACCES\); write its permissions so that you may read it$/m,
+  ),
+);
 test('a folder of the club that may not be read', { skip }, () =>
-  refused(join(club, 'words'), 0o000, /^words:1:1 folder: the content folder: found a folder that cannot be read \(EACCES\); write its permissions so that you may read it$/m));
+  refused(
+    join(club, 'words'),
+    0o000,
+    /^words:1:1 folder: the content folder: found a folder that cannot be read \(EACCES\); write its permissions so that you may read it$/m,
+  ),
+);
 
 test('a page of the old site that may not be deleted: the new one is in place, and the rest goes later', { skip }, async () => {
   const inner = join(out, 'words');
@@ -81,7 +106,10 @@ test('a page of the old site that may not be deleted: the new one is in place, a
   assert.equal(ran.code, 0, ran.output);
   assert.doesNotMatch(ran.output, /^\s+at |Error:/m);
   const left = readdirSync(join(folder, 'sites')).filter((name) => name !== 'out');
-  assert.ok(left.every((name) => /^out\.building-\d+$/.test(name)), left.join(', '));
+  assert.ok(
+    left.every((name) => /^out\.building-\d+$/.test(name)),
+    left.join(', '),
+  );
   for (const name of left) chmodSync(join(folder, 'sites', name, 'former', 'words'), 0o755);
   assert.equal((await build()).code, 0);
   assert.deepEqual(readdirSync(join(folder, 'sites')), ['out']);

@@ -36,14 +36,29 @@ test('every link, form and file leads to what is there', async () => {
 
 test('every page opens, has its heading and the line for someone unwell, and no script fails', async () => {
   const failed: string[] = [];
-  nothing(await visit({ browser, site, prepare: async (page) => void page.on('pageerror', (error) => failed.push(`${page.url()}: ${error.message}`)) }, async (page) => {
-    const [headings, text] = [await page.locator('h1').count(), await page.locator('body').innerText()];
-    return [...(headings === 1 ? [] : [`${headings} headings`]), ...(text.includes('911') ? [] : ['no number to ring']), ...(/undefined|NaN|\[object/.test(text) ? ['a value that is none'] : [])];
-  }));
+  nothing(
+    await visit(
+      { browser, site, prepare: async (page) => void page.on('pageerror', (error) => failed.push(`${page.url()}: ${error.message}`)) },
+      async (page) => {
+        const [headings, text] = [await page.locator('h1').count(), await page.locator('body').innerText()];
+        return [
+          ...(headings === 1 ? [] : [`${headings} headings`]),
+          ...(text.includes('911') ? [] : ['no number to ring']),
+          ...(/undefined|NaN|\[object/.test(text) ? ['a value that is none'] : []),
+        ];
+      },
+    ),
+  );
   nothing(failed);
 });
 
 test('its first pages are there, and nothing says that the club is made up', () => {
-  for (const page of ['/know-how/first-article/', '/lists/first-checklist/', '/meetings/first-meeting/']) assert.ok(site.pages.includes(page), page);
-  for (const page of site.pages) assert.doesNotMatch(site.read(page.endsWith('/') ? `${page.slice(1)}index.html` : page.slice(1)), /A demonstration: this club|Tamarack/, page);
+  for (const page of ['/know-how/first-article/', '/lists/first-checklist/', '/meetings/first-meeting/'])
+    assert.ok(site.pages.includes(page), page);
+  for (const page of site.pages)
+    assert.doesNotMatch(
+      site.read(page.endsWith('/') ? `${page.slice(1)}index.html` : page.slice(1)),
+      /A demonstration: this club|Tamarack/,
+      page,
+    );
 });

@@ -54,7 +54,13 @@ test('the output’s disk is full from the first byte, or after any part of the 
     const ran = await build(club, out);
     if (ran.code === 0) break;
     stopped(ran, `${bytes} bytes free`);
-    steps.add(ran.output.split('\n').filter((line) => /^(Checked|Pages drawn|Search|Calendar|Book|Edition recorded)/.test(line)).at(-1)?.split(':')[0] ?? 'nothing');
+    steps.add(
+      ran.output
+        .split('\n')
+        .filter((line) => /^(Checked|Pages drawn|Search|Calendar|Book|Edition recorded)/.test(line))
+        .at(-1)
+        ?.split(':')[0] ?? 'nothing',
+    );
     assert.equal(fingerprint({ out }), before, `${bytes} bytes free`);
     assert.deepEqual(readdirSync(dirname(out)), ['out'], `${bytes} bytes free`);
     bytes += bytes < 1_000_000 ? 110_000 : 330_000;
@@ -69,12 +75,16 @@ test('the project’s own disk is full', { skip, timeout: 300_000 }, async () =>
   rmSync(join(disk, 'site'), { recursive: true, force: true });
   rmSync(filler, { force: true });
   const project = join(disk, 'project');
-  for (const name of ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json']) cpSync(join(projectFolder, name), join(project, name), { recursive: true });
+  for (const name of ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'])
+    cpSync(join(projectFolder, name), join(project, name), { recursive: true });
   symlinkSync(join(projectFolder, 'node_modules'), join(project, 'node_modules'));
   const club = copy('southern');
   mkdirSync(join(project, '.almanac'));
   writeFileSync(join(club, 'articles', 'comb.png'), await noise(900, 700).png().toBuffer());
-  writeFileSync(join(club, 'articles', 'stings.mdx'), `${readFileSync(join(club, 'articles', 'stings.mdx'), 'utf8')}\n![Dots without order](comb.png)\n`);
+  writeFileSync(
+    join(club, 'articles', 'stings.mdx'),
+    `${readFileSync(join(club, 'articles', 'stings.mdx'), 'utf8')}\n![Dots without order](comb.png)\n`,
+  );
   const out = join(dirname(club), 'elsewhere', 'out');
   for (const bytes of [0, 20_000, 60_000]) {
     leave(bytes);
@@ -90,7 +100,13 @@ test('a disk of its own can be no output folder, a folder on it can', { skip, ti
   for (const name of readdirSync(disk)) rmSync(join(disk, name), { recursive: true, force: true });
   const ran = await build(copy('southern'), disk);
   assert.equal(ran.code, 1, ran.output);
-  assert.match(ran.output, /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site stands as it was\.$/m);
+  assert.match(
+    ran.output,
+    /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site stands as it was\.$/m,
+  );
   assert.deepEqual(readdirSync(disk), []);
-  assert.deepEqual(readdirSync(dirname(disk)).filter((name) => name.startsWith(`${basename(disk)}.`)), []);
+  assert.deepEqual(
+    readdirSync(dirname(disk)).filter((name) => name.startsWith(`${basename(disk)}.`)),
+    [],
+  );
 });

@@ -22,29 +22,126 @@ cpSync(goodClub, club, { recursive: true });
 after(() => rmSync(club, { recursive: true, force: true }));
 
 const RESERVED = ['con', 'prn', 'aux', 'nul', 'com1', 'com9', 'lpt1', 'CON', 'Aux', 'index', 'INDEX', 'nul.txt', 'desktop', 'thumbs'];
-const PIECES = ['swarm', 'Swarm', 'SWARM', 'a', '2026', ' ', '  ', '-', '--', '_', '.', '..', "'", '"', '&', '%20', '%', '#', '?', '*', ':', '|', '<', '>', '\\', '$', '~', '(1)', '[', '{', ',', ';', '=', '@', '!', '+',
-  'é', 'e\u0301', 'Å', 'A\u030A', 'ﬁ', 'İ', 'ı', 'ß', 'ō', '蜂', 'пчела', 'נחיל', 'نحل', '🐝', '👩🏽‍🌾', '\u00AD', '\u200B', '\u200D', '\u200F', '\u202E', '\u2066', '\uFEFF', '\u00A0', '\u2028', '\t', '\n', '\r', '\u0007', '\u001B[31m', '\u007F', '\u0085', '\u{E0041}', '\uFFFD'];
+const PIECES = [
+  'swarm',
+  'Swarm',
+  'SWARM',
+  'a',
+  '2026',
+  ' ',
+  '  ',
+  '-',
+  '--',
+  '_',
+  '.',
+  '..',
+  "'",
+  '"',
+  '&',
+  '%20',
+  '%',
+  '#',
+  '?',
+  '*',
+  ':',
+  '|',
+  '<',
+  '>',
+  '\\',
+  '$',
+  '~',
+  '(1)',
+  '[',
+  '{',
+  ',',
+  ';',
+  '=',
+  '@',
+  '!',
+  '+',
+  'é',
+  'e\u0301',
+  'Å',
+  'A\u030A',
+  'ﬁ',
+  'İ',
+  'ı',
+  'ß',
+  'ō',
+  '蜂',
+  'пчела',
+  'נחיל',
+  'نحل',
+  '🐝',
+  '👩🏽‍🌾',
+  '\u00AD',
+  '\u200B',
+  '\u200D',
+  '\u200F',
+  '\u202E',
+  '\u2066',
+  '\uFEFF',
+  '\u00A0',
+  '\u2028',
+  '\t',
+  '\n',
+  '\r',
+  '\u0007',
+  '\u001B[31m',
+  '\u007F',
+  '\u0085',
+  '\u{E0041}',
+  '\uFFFD',
+];
 const odd = fc.array(fc.constantFrom(...PIECES), { minLength: 1, maxLength: 6 }).map((parts) => parts.join(''));
-const plain = fc.array(fc.constantFrom('swarm', 'yard', 'a', '7', '2026', 'bee'), { minLength: 1, maxLength: 4 }).map((parts) => parts.join('-'));
+const plain = fc
+  .array(fc.constantFrom('swarm', 'yard', 'a', '7', '2026', 'bee'), { minLength: 1, maxLength: 4 })
+  .map((parts) => parts.join('-'));
 const stem = fc.oneof(
   { weight: 7, arbitrary: odd },
   { weight: 2, arbitrary: plain },
   { weight: 1, arbitrary: fc.constantFrom(...RESERVED) },
-  { weight: 1, arbitrary: fc.tuple(fc.constantFrom('long', 'é', '🐝', '-a'), fc.integer({ min: 5, max: 90 })).map(([part, times]) => part.repeat(times)) },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(fc.constantFrom('long', 'é', '🐝', '-a'), fc.integer({ min: 5, max: 90 }))
+      .map(([part, times]) => part.repeat(times)),
+  },
   { weight: 1, arbitrary: fc.string({ unit: 'binary', minLength: 1, maxLength: 12 }) },
   { weight: 1, arbitrary: fc.tuple(fc.constantFrom('.', '..', '-', '_', ' ', '~', '~$', '#'), plain).map(([sign, name]) => sign + name) },
-  { weight: 1, arbitrary: fc.tuple(plain, fc.constantFrom('.', ' ', '...', '~', '.mdx', '\u200F', '%00')).map(([name, sign]) => name + sign) },
+  {
+    weight: 1,
+    arbitrary: fc.tuple(plain, fc.constantFrom('.', ' ', '...', '~', '.mdx', '\u200F', '%00')).map(([name, sign]) => name + sign),
+  },
 );
 const PLACES: readonly ((name: string) => string)[] = [
-  (name) => `articles/${name}.mdx`, (name) => `articles/${name}.mdx`, (name) => `articles/${name}.mdx`, (name) => `articles/${name}.MDX`, (name) => `articles/${name}`,
-  (name) => `words/${name}.yaml`, (name) => `drawings/${name}.svg`, (name) => `articles/${name}.jpg`, (name) => `${name}/stings.mdx`, (name) => `${name}`, (name) => `articles/${name}/a.mdx`,
+  (name) => `articles/${name}.mdx`,
+  (name) => `articles/${name}.mdx`,
+  (name) => `articles/${name}.mdx`,
+  (name) => `articles/${name}.MDX`,
+  (name) => `articles/${name}`,
+  (name) => `words/${name}.yaml`,
+  (name) => `drawings/${name}.svg`,
+  (name) => `articles/${name}.jpg`,
+  (name) => `${name}/stings.mdx`,
+  (name) => `${name}`,
+  (name) => `articles/${name}/a.mdx`,
 ];
-const path = fc.tuple(stem, fc.constantFrom(...PLACES)).map(([name, place]) => place(name.replaceAll('/', '∕').replaceAll('\0', '').replace(/\p{Cs}/gu, '\uFFFD')));
+const path = fc.tuple(stem, fc.constantFrom(...PLACES)).map(([name, place]) =>
+  place(
+    name
+      .replaceAll('/', '∕')
+      .replaceAll('\0', '')
+      .replace(/\p{Cs}/gu, '\uFFFD'),
+  ),
+);
 const COUNT = 1000;
 const paths = [...new Set(fc.sample(path, { numRuns: COUNT * 2, seed: 20261125 }))].slice(0, COUNT);
 
 /** Sound files, but for their names. */
-const article = readFileSync(join(goodClub, 'articles', 'stings.mdx'), 'utf8').replace(/^title: .*/m, 'title: Another page').replace(/^formerly: .*\n/m, '');
+const article = readFileSync(join(goodClub, 'articles', 'stings.mdx'), 'utf8')
+  .replace(/^title: .*/m, 'title: Another page')
+  .replace(/^formerly: .*\n/m, '');
 const word = readFileSync(join(goodClub, 'words', 'brood.yaml'), 'utf8').replace(/^word: .*/m, 'word: another word');
 const contentOf = (place: string): string => (place.startsWith('words/') ? word : article);
 
@@ -57,7 +154,8 @@ function put(place: string): boolean {
     writeFileSync(file, contentOf(place), { flag: 'wx' });
     return true;
   } catch (error) {
-    if (['ENAMETOOLONG', 'EILSEQ', 'EINVAL', 'ENOENT', 'EPERM', 'EEXIST', 'ENOTDIR'].includes((error as NodeJS.ErrnoException).code!)) return false;
+    if (['ENAMETOOLONG', 'EILSEQ', 'EINVAL', 'ENOENT', 'EPERM', 'EEXIST', 'ENOTDIR'].includes((error as NodeJS.ErrnoException).code!))
+      return false;
     throw error;
   }
 }
@@ -93,7 +191,10 @@ test(`${COUNT} odd names, one at a time`, { timeout: 60_000 }, (t) => {
     for (const fault of faults) lineIsGood(faultLine(fault), place);
     if (faults.length > 0) {
       count.refused += 1;
-      assert.ok(faults.some((fault) => `${place}/`.normalize('NFC').startsWith(`${fault.path.normalize('NFC')}/`)), `${JSON.stringify(place)}: ${faultLine(faults[0]!)}`);
+      assert.ok(
+        faults.some((fault) => `${place}/`.normalize('NFC').startsWith(`${fault.path.normalize('NFC')}/`)),
+        `${JSON.stringify(place)}: ${faultLine(faults[0]!)}`,
+      );
     } else if (place.split('/').some(isPassedOver)) count.hidden += 1;
     else {
       assert.match(basename(place).replace(/\.[^.]*$/, ''), SAFE, JSON.stringify(place));
@@ -125,18 +226,23 @@ test('each accepted page lies at the address of its name', { timeout: 120_000 },
   const names = accepted.map((place) => basename(place, '.mdx'));
   assert.ok(names.length > 10, `${names.length} names`);
   const own = readFileSync(join(southern, 'articles', 'stings.mdx'), 'utf8');
-  for (const name of names) writeFileSync(join(southern, 'articles', `${name}.mdx`), own.replace(/^title: .*/m, `title: About ${name.replaceAll('-', ' and ')}`));
+  for (const name of names)
+    writeFileSync(join(southern, 'articles', `${name}.mdx`), own.replace(/^title: .*/m, `title: About ${name.replaceAll('-', ' and ')}`));
   const out = join(folder, 'out');
   const ran = await build(southern, out);
   assert.equal(ran.code, 0, ran.output);
   for (const name of names) assert.ok(statSync(join(out, 'know-how', name, 'index.html')).size > 1000, name);
 });
 
-test('a name that is no UTF-8 at all is named, not thrown', { skip: process.platform !== 'linux' && 'this system has no such names' }, () => {
-  const name = Buffer.concat([Buffer.from(join(club, 'articles', 'sw')), Buffer.from([0xe9, 0xff]), Buffer.from('rm.mdx')]);
-  writeFileSync(name, article);
-  const lines = check(club).map(faultLine);
-  rmSync(name);
-  assert.ok(lines.length > 0);
-  for (const line of lines) lineIsGood(line, line);
-});
+test(
+  'a name that is no UTF-8 at all is named, not thrown',
+  { skip: process.platform !== 'linux' && 'this system has no such names' },
+  () => {
+    const name = Buffer.concat([Buffer.from(join(club, 'articles', 'sw')), Buffer.from([0xe9, 0xff]), Buffer.from('rm.mdx')]);
+    writeFileSync(name, article);
+    const lines = check(club).map(faultLine);
+    rmSync(name);
+    assert.ok(lines.length > 0);
+    for (const line of lines) lineIsGood(line, line);
+  },
+);

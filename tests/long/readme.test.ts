@@ -20,14 +20,20 @@ before(() => {
   cpSync(projectFolder, copy, { recursive: true, filter: (path) => !left.has(relative(projectFolder, path)) });
   symlinkSync(join(projectFolder, 'node_modules'), join(copy, 'node_modules'), 'junction');
   freshFolders();
-  writeFileSync(join(copy, 'autumn.csv'), 'title,summary,kind,place,day,start,finish\nHoney evening,How to tell ripe honey.,meeting,Grange hall,2026-09-12,18:30,20:00\n');
+  writeFileSync(
+    join(copy, 'autumn.csv'),
+    'title,summary,kind,place,day,start,finish\nHoney evening,How to tell ripe honey.,meeting,Grange hall,2026-09-12,18:30,20:00\n',
+  );
   writeFileSync(join(copy, 'library.csv'), 'title\nOnly a title\n');
 });
 after(() => rmSync(work, { recursive: true, force: true }));
 
 /** The demo club and one of our own, as they were before a command wrote a draft into them. */
 function freshFolders(): void {
-  for (const [from, to] of [[join(projectFolder, 'content'), join(copy, 'content')], [goodClub, join(work, 'our-club')]] as const) {
+  for (const [from, to] of [
+    [join(projectFolder, 'content'), join(copy, 'content')],
+    [goodClub, join(work, 'our-club')],
+  ] as const) {
     rmSync(to, { recursive: true, force: true });
     cpSync(from, to, { recursive: true });
   }

@@ -9,7 +9,11 @@ export const NOBODY = 65_534;
 export function runAt(project: string, command: string, typed: readonly string[], user?: number): Promise<Ran> {
   const { NODE_TEST_CONTEXT: _, ...environment } = process.env;
   const whom = user === undefined ? {} : { uid: user, gid: user };
-  const child = spawn(process.execPath, [join(project, 'src', 'desk', `${command}.ts`), ...typed], { cwd: project, env: { ...environment, HOME: project }, ...whom });
+  const child = spawn(process.execPath, [join(project, 'src', 'desk', `${command}.ts`), ...typed], {
+    cwd: project,
+    env: { ...environment, HOME: project },
+    ...whom,
+  });
   let output = '';
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text: string) => (output += text));
   return new Promise((resolve, reject) => child.on('error', reject).on('close', (code) => resolve({ code, output })));

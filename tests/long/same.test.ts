@@ -20,7 +20,12 @@ function differences(one: string, other: string, read = contentsOf): string[] {
  */
 function unmarked(site: string): Map<string, string> {
   const { fingerprint } = JSON.parse(readFileSync(join(site, 'edition.json'), 'utf8'));
-  return new Map([...contentsOf(site)].map(([path, text]) => [path, ['edition.json', 'handbook.epub', 'worker.js'].includes(path) ? '' : text.replaceAll(fingerprint, 'FINGERPRINT')]));
+  return new Map(
+    [...contentsOf(site)].map(([path, text]) => [
+      path,
+      ['edition.json', 'handbook.epub', 'worker.js'].includes(path) ? '' : text.replaceAll(fingerprint, 'FINGERPRINT'),
+    ]),
+  );
 }
 
 async function built(content: string, name: string, typed: string[] = [], environment: NodeJS.ProcessEnv = {}): Promise<string> {
@@ -35,7 +40,13 @@ test('two clean builds are the same, in other folders, zones, languages and on o
   const deep = join(folder, 'a folder with spaces', 'é', 'x');
   mkdirSync(deep, { recursive: true });
   const again = copy('hostile');
-  const other = await built(again, join('a deeper', 'two'), [], { TZ: 'America/St_Johns', LANG: 'tr_TR.UTF-8', LC_ALL: 'de_DE.UTF-8', TMPDIR: deep, COLUMNS: '40' });
+  const other = await built(again, join('a deeper', 'two'), [], {
+    TZ: 'America/St_Johns',
+    LANG: 'tr_TR.UTF-8',
+    LC_ALL: 'de_DE.UTF-8',
+    TMPDIR: deep,
+    COLUMNS: '40',
+  });
   assert.ok(filesIn(one).length > 40);
   assert.deepEqual(differences(one, other), []);
 });
@@ -45,7 +56,12 @@ test('languages that sort, lower and write numbers in their own way change nothi
   const plain = await built(club, 'plain-words', [], { LANG: 'C', LC_ALL: 'C' });
   // Node follows these variables: German writes 1.000,5, Arabic digits of its own, Estonian sorts z before t, Turkish has two i.
   for (const language of ['tr_TR.UTF-8', 'de_DE.UTF-8', 'ar_EG.UTF-8', 'et_EE.UTF-8']) {
-    const other = await built(club, language, [], { LANG: language, LC_ALL: language, LANGUAGE: language.slice(0, 2), TZ: 'Asia/Kathmandu' });
+    const other = await built(club, language, [], {
+      LANG: language,
+      LC_ALL: language,
+      LANGUAGE: language.slice(0, 2),
+      TZ: 'Asia/Kathmandu',
+    });
     assert.deepEqual(differences(plain, other), [], language);
   }
 });
@@ -60,7 +76,9 @@ test('the order in which files were written, or a disk lists them, changes nothi
   }
   const backwards = join(folder, 'backwards.cjs');
   const seen = join(folder, 'listed.txt');
-  writeFileSync(backwards, `
+  writeFileSync(
+    backwards,
+    `
     const fs = require('node:fs'), { syncBuiltinESMExports } = require('node:module');
     let turned = 0;
     const turn = (names) => { turned += 1; return [...names].reverse(); };
@@ -70,7 +88,8 @@ test('the order in which files were written, or a disk lists them, changes nothi
     fs.promises.readdir = async (...given) => turn(await own.later(...given));
     syncBuiltinESMExports();
     process.on('exit', () => fs.writeFileSync(${JSON.stringify(seen)}, String(turned)));
-  `);
+  `,
+  );
   const other = await built(written, 'backwards', [], { NODE_OPTIONS: `--require "${backwards.replaceAll('\\', '/')}"` });
   assert.ok(Number(readFileSync(seen, 'utf8')) > 20, 'folders were listed backwards');
   assert.deepEqual(differences(plain, other), []);
@@ -79,7 +98,10 @@ test('the order in which files were written, or a disk lists them, changes nothi
 test('a difference is seen', async () => {
   const club = copy('southern');
   const one = await built(club, 'before');
-  writeFileSync(join(club, 'words', 'autumn.yaml'), readFileSync(join(club, 'words', 'autumn.yaml'), 'utf8').replace('March to May here.', 'March to early June here.'));
+  writeFileSync(
+    join(club, 'words', 'autumn.yaml'),
+    readFileSync(join(club, 'words', 'autumn.yaml'), 'utf8').replace('March to May here.', 'March to early June here.'),
+  );
   const changed = differences(one, await built(club, 'after'));
   assert.ok(changed.includes('words/index.html'), changed.join(', '));
   assert.ok(!changed.includes('lists/first-look/index.html'));
@@ -91,7 +113,9 @@ test('a club saved with a byte-order mark and Windows line ends gives the same p
   const saved = copy('hostile');
   let files = 0;
   for (const path of filesIn(saved).filter((name) => /\.(mdx|yaml)$/.test(name))) {
-    const text = readFileSync(join(saved, path), 'utf8').replace(/^\uFEFF/, '').replace(/\r\n/g, '\n');
+    const text = readFileSync(join(saved, path), 'utf8')
+      .replace(/^\uFEFF/, '')
+      .replace(/\r\n/g, '\n');
     writeFileSync(join(saved, path), `\uFEFF${text.replace(/\n/g, '\r\n')}`);
     files += 1;
   }
@@ -104,11 +128,27 @@ test('drafts of every kind are in no file of the site, in no name and in no pack
   const { folder: site, content } = await builtFixture('hostile');
   const drafts = filesIn(content).filter((path) => readFileSync(join(content, path), 'utf8').includes('draft: true'));
   const kinds = new Set(drafts.map((path) => path.split('/')[0]));
-  assert.deepEqual([...kinds].sort(), ['articles', 'bulletins', 'checklists', 'figures', 'forage', 'meetings', 'reading', 'treatments', 'words']);
+  assert.deepEqual([...kinds].sort(), [
+    'articles',
+    'bulletins',
+    'checklists',
+    'figures',
+    'forage',
+    'meetings',
+    'reading',
+    'treatments',
+    'words',
+  ]);
   for (const path of drafts) assert.match(readFileSync(join(content, path), 'utf8'), /quincunx/);
   const contents = contentsOf(site);
-  assert.ok([...contents.values()].some((text) => text.includes('Trifolium') || text.includes('odd-prose')), 'the files were read');
-  assert.ok([...contents.keys()].some((path) => path.startsWith('search/text/')), 'the index was read');
+  assert.ok(
+    [...contents.values()].some((text) => text.includes('Trifolium') || text.includes('odd-prose')),
+    'the files were read',
+  );
+  assert.ok(
+    [...contents.keys()].some((path) => path.startsWith('search/text/')),
+    'the index was read',
+  );
   const found = [...contents].filter(([path, text]) => /quincunx|987[,.]?654/i.test(path + text)).map(([path]) => path);
   assert.deepEqual(found, []);
 });

@@ -30,7 +30,33 @@ test('every number in the index reads as on its page, to the last sign', { timeo
 });
 
 /** Words of the trade, plain ones, and some on few pages; without letters that other words begin with. */
-const WORDS = ['varroa', 'syrup', 'smoker', 'queen', 'thermometer', 'newspaper', 'matchstick', 'sacbrood', 'hospital', 'veterinarian', 'refrigerator', 'candy', 'chimney', 'pool', 'mouse', 'bears', 'mesh', 'excluder', 'registered', 'propolis', 'gloves', 'strips', 'drones', 'robbing', 'moldy'];
+const WORDS = [
+  'varroa',
+  'syrup',
+  'smoker',
+  'queen',
+  'thermometer',
+  'newspaper',
+  'matchstick',
+  'sacbrood',
+  'hospital',
+  'veterinarian',
+  'refrigerator',
+  'candy',
+  'chimney',
+  'pool',
+  'mouse',
+  'bears',
+  'mesh',
+  'excluder',
+  'registered',
+  'propolis',
+  'gloves',
+  'strips',
+  'drones',
+  'robbing',
+  'moldy',
+];
 
 test('pages that Pagefind 1.6 finds for a word are found here too', { timeout: 120_000 }, async () => {
   const folder = mkdtempSync(join(tmpdir(), 'almanac-second-'));
@@ -49,7 +75,9 @@ test('pages that Pagefind 1.6 finds for a word are found here too', { timeout: 1
     await page.goto(address);
     const second = await page.evaluate(async (words) => {
       const script = '/pagefind/pagefind.js';
-      const engine = (await import(script)) as { search: (word: string) => Promise<{ results: { data: () => Promise<{ url: string; content: string }> }[] }> };
+      const engine = (await import(script)) as {
+        search: (word: string) => Promise<{ results: { data: () => Promise<{ url: string; content: string }> }[] }>;
+      };
       return Promise.all(words.map(async (word) => Promise.all((await engine.search(word)).results.map(async ({ data }) => data()))));
     }, WORDS);
     await page.close();
@@ -59,9 +87,15 @@ test('pages that Pagefind 1.6 finds for a word are found here too', { timeout: 1
     for (const [at, word] of WORDS.entries()) {
       const ours = new Set((await lookUp(`${word} `, engine, 0)).hits.map(({ entry }) => `/${entry.place}`));
       // It also finds pages by the first letters of a word: those that hold the word itself count.
-      const theirs = second[at]!.filter(({ content }) => new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, 'iu').test(content)).map(({ url }) => url);
+      const theirs = second[at]!.filter(({ content }) => new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, 'iu').test(content)).map(
+        ({ url }) => url,
+      );
       held += theirs.length;
-      assert.deepEqual(theirs.filter((url) => !ours.has(url)), [], word);
+      assert.deepEqual(
+        theirs.filter((url) => !ours.has(url)),
+        [],
+        word,
+      );
     }
     assert.ok(held > 150, `${held} pages were held against each other`);
   } finally {

@@ -13,10 +13,15 @@ const COUNT = 10_000;
 async function checked(club: string, t: TestContext): Promise<Ran> {
   const watch = join(folder, 'watch.cjs');
   const record = join(folder, 'memory.txt');
-  writeFileSync(watch, `process.on('exit', () => require('node:fs').writeFileSync(${JSON.stringify(record)}, String(process.resourceUsage().maxRSS)));`);
+  writeFileSync(
+    watch,
+    `process.on('exit', () => require('node:fs').writeFileSync(${JSON.stringify(record)}, String(process.resourceUsage().maxRSS)));`,
+  );
   const began = performance.now();
   const ran = await runDesk('check', ['--content', club], { NODE_OPTIONS: `--require "${watch.replaceAll('\\', '/')}"` });
-  t.diagnostic(`${((performance.now() - began) / 1000).toFixed(1)} s, ${(Number(readFileSync(record, 'utf8')) / 1024).toFixed(0)} MB at most`);
+  t.diagnostic(
+    `${((performance.now() - began) / 1000).toFixed(1)} s, ${(Number(readFileSync(record, 'utf8')) / 1024).toFixed(0)} MB at most`,
+  );
   assert.doesNotMatch(ran.output, /^\s+at |heap|Error:/m);
   return ran;
 }
@@ -49,12 +54,18 @@ test('ten thousand sound files', { timeout: 300_000 }, async (t) => {
 
 test('ten thousand files with a fault each', { timeout: 300_000 }, async (t) => {
   const { club } = grown();
-  for (const path of filesIn(club).filter((each) => each.includes('/many-'))) writeFileSync(join(club, path), readFileSync(join(club, path), 'utf8').replace(/^checked: .*/m, 'checked: 2/3/26'));
+  for (const path of filesIn(club).filter((each) => each.includes('/many-')))
+    writeFileSync(join(club, path), readFileSync(join(club, path), 'utf8').replace(/^checked: .*/m, 'checked: 2/3/26'));
   const { code, output } = await checked(club, t);
   const lines = output.trimEnd().split('\n');
   assert.equal(code, 1);
   assert.equal(lines.at(-1), `${COUNT} faults in ${COUNT} files.`);
-  assert.equal(lines.filter((line) => /^(?:meetings|articles|reading)\/many-\d+\.(?:mdx|yaml):\d+:10 field: checked: found "2\/3\/26"; write /.test(line)).length, COUNT);
+  assert.equal(
+    lines.filter((line) =>
+      /^(?:meetings|articles|reading)\/many-\d+\.(?:mdx|yaml):\d+:10 field: checked: found "2\/3\/26"; write /.test(line),
+    ).length,
+    COUNT,
+  );
 });
 
 test('ten thousand files whose names differ from others by letter case alone', { timeout: 300_000 }, async (t) => {

@@ -34,7 +34,10 @@ test('dots without any order are made smaller until they fit', async (t) => {
 });
 
 /** Every file below a folder with its bytes. */
-const contents = (path: string): [string, string][] => readdirSync(path).sort().map((name) => [name, readFileSync(join(path, name), 'latin1')]);
+const contents = (path: string): [string, string][] =>
+  readdirSync(path)
+    .sort()
+    .map((name) => [name, readFileSync(join(path, name), 'latin1')]);
 
 test('made twice, kept or not: the same names and bytes; another original gives other names', async () => {
   const photo = join(folder, 'Ünser Stock (1).JPG');
@@ -75,7 +78,14 @@ test('what was damaged among the kept is made again', async () => {
 });
 
 test('names that every host serves', () => {
-  for (const [path, stem] of [['a/Frame.JPG', 'frame'], ['Straße & Ätna.png', 'stra-e-atna'], ['蜂.jpg', 'picture'], ['100%.jpg', '100'], [`${'very-long-'.repeat(9)}.jpg`, 'very-long-very-long-very-long-very-long']]) assert.equal(plainStem(path!), stem);
+  for (const [path, stem] of [
+    ['a/Frame.JPG', 'frame'],
+    ['Straße & Ätna.png', 'stra-e-atna'],
+    ['蜂.jpg', 'picture'],
+    ['100%.jpg', '100'],
+    [`${'very-long-'.repeat(9)}.jpg`, 'very-long-very-long-very-long-very-long'],
+  ])
+    assert.equal(plainStem(path!), stem);
 });
 
 test('a picture of many dots is read without the memory of them all', async () => {

@@ -16,7 +16,8 @@ const sizes = (made: Cut[]): string[] => made.map(({ width, height }) => `${widt
 /** JPEG moves a colour a little. */
 async function sameQuarters(bytes: Buffer): Promise<void> {
   const seen = await quartersOf(bytes);
-  for (const [corner, colour] of Object.entries(CORNERS)) assert.ok(apart(seen[corner as keyof typeof CORNERS], colour) < 12, `${corner}: ${seen[corner as keyof typeof CORNERS]} for ${colour}`);
+  for (const [corner, colour] of Object.entries(CORNERS))
+    assert.ok(apart(seen[corner as keyof typeof CORNERS], colour) < 12, `${corner}: ${seen[corner as keyof typeof CORNERS]} for ${colour}`);
 }
 
 for (const orientation of [1, 2, 3, 4, 5, 6, 7, 8]) {
@@ -31,7 +32,10 @@ for (const orientation of [1, 2, 3, 4, 5, 6, 7, 8]) {
 
 test('the tag is heeded in PNG, WebP and TIFF too', async () => {
   for (const kind of ['png', 'webp', 'tiff'] as const) {
-    const photo = await stored(600, 400, 6, quarters(600, 400)).toFormat(kind, kind === 'webp' ? { lossless: true } : {}).withMetadata({ orientation: 6 }).toBuffer();
+    const photo = await stored(600, 400, 6, quarters(600, 400))
+      .toFormat(kind, kind === 'webp' ? { lossless: true } : {})
+      .withMetadata({ orientation: 6 })
+      .toBuffer();
     const [one, ...others] = await cuts(photo);
     assert.deepEqual([one!.width, one!.height, others.map(({ width }) => width)], [600, 400, [480]], kind);
     await sameQuarters(one!.bytes);
@@ -40,9 +44,14 @@ test('the tag is heeded in PNG, WebP and TIFF too', async () => {
 
 test('never enlarged; a second size only where it saves something; a tall one is bounded in height', async () => {
   for (const [width, height, expect] of [
-    [300, 200, ['300 × 200']], [590, 300, ['590 × 300']], [600, 300, ['600 × 300', '480 × 240']], [960, 240, ['960 × 240', '480 × 120']],
-    [3000, 4000, ['960 × 1280', '480 × 640']], [1080, 2400, ['648 × 1440', '480 × 1067']],
-  ] as const) assert.deepEqual(sizes(await cuts(await flat(width, height, [90, 120, 60]).png().toBuffer())), expect, `${width} × ${height}`);
+    [300, 200, ['300 × 200']],
+    [590, 300, ['590 × 300']],
+    [600, 300, ['600 × 300', '480 × 240']],
+    [960, 240, ['960 × 240', '480 × 120']],
+    [3000, 4000, ['960 × 1280', '480 × 640']],
+    [1080, 2400, ['648 × 1440', '480 × 1067']],
+  ] as const)
+    assert.deepEqual(sizes(await cuts(await flat(width, height, [90, 120, 60]).png().toBuffer())), expect, `${width} × ${height}`);
 });
 
 const published = async (photo: Sharp): Promise<Colour> => (await quartersOf((await cuts(await photo.toBuffer()))[0]!.bytes)).topLeft;
@@ -54,7 +63,10 @@ test('other kinds of file: grey, 16 bits a colour, clear parts on white, a still
   };
   await near(flat(400, 300, [120, 120, 120]).toColourspace('b-w').png(), [120, 120, 120]);
   await near(flat(400, 300, [200, 100, 50]).toColourspace('rgb16').png(), [200, 100, 50]);
-  await near(sharp({ create: { width: 400, height: 300, channels: 4, background: { r: 0, g: 0, b: 0, alpha: 0 } } }).png(), [255, 255, 255]);
+  await near(
+    sharp({ create: { width: 400, height: 300, channels: 4, background: { r: 0, g: 0, b: 0, alpha: 0 } } }).png(),
+    [255, 255, 255],
+  );
   await near(flat(400, 300, [200, 100, 50]).gif(), [200, 100, 50]);
   await near(flat(400, 300, [200, 100, 50]).avif({ quality: 80, effort: 0 }), [200, 100, 50]);
 });
@@ -62,7 +74,10 @@ test('other kinds of file: grey, 16 bits a colour, clear parts on white, a still
 test('the colours of a wider space and of print become those of the web', async () => {
   const p3 = await flat(400, 300, [150, 120, 90]).withIccProfile('p3').png().toBuffer();
   assert.ok((await sharp(p3).metadata()).icc, 'the original has a profile');
-  const raw = [...(await sharp(p3, { ignoreIcc: true }).extract({ left: 5, top: 5, width: 1, height: 1 }).raw().toBuffer())].slice(0, 3) as unknown as Colour;
+  const raw = [...(await sharp(p3, { ignoreIcc: true }).extract({ left: 5, top: 5, width: 1, height: 1 }).raw().toBuffer())].slice(
+    0,
+    3,
+  ) as unknown as Colour;
   assert.ok(apart(raw, [150, 120, 90]) >= 2, 'its numbers are of the wider space');
   const seen = (await quartersOf((await cuts(p3))[0]!.bytes)).topLeft;
   assert.ok(apart(seen, [150, 120, 90]) <= 3, `${seen}`);

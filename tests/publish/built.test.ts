@@ -10,7 +10,16 @@ import type { EditionRecord } from '../../src/publish/edition-record.ts';
 import { readFolder } from '../../src/reader/folder.ts';
 import { builtDemo, builtFixture, type Built } from '../site/built-site.ts';
 
-type MeetingFields = { title: string; place: string; day: string; 'last-day'?: string; start?: string; finish?: string; draft?: boolean; history?: unknown[] };
+type MeetingFields = {
+  title: string;
+  place: string;
+  day: string;
+  'last-day'?: string;
+  start?: string;
+  finish?: string;
+  draft?: boolean;
+  history?: unknown[];
+};
 
 let demo: Built;
 before(async () => {
@@ -22,7 +31,10 @@ for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
     const { content, read } = club === 'demo' ? demo : await builtFixture(club);
     const folder = readFolder(content);
     const { id, 'time-zone': zone } = folder.club!.fields.value as { id: string; 'time-zone': string };
-    const meetings = folder.entries.filter((entry) => entry.collection === 'meetings').map((entry) => ({ id: entry.id, ...(entry.fields.value as MeetingFields) })).filter(({ draft }) => draft !== true);
+    const meetings = folder.entries
+      .filter((entry) => entry.collection === 'meetings')
+      .map((entry) => ({ id: entry.id, ...(entry.fields.value as MeetingFields) }))
+      .filter(({ draft }) => draft !== true);
     assert.ok(meetings.length > 0);
     const calendar = new ICAL.Component(ICAL.parse(read('club.ics')));
     const events = calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
@@ -38,8 +50,13 @@ for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
       uid: event.uid,
       summary: event.summary,
       location: event.location,
-      start: event.startDate.isDate ? event.startDate.toString() : `${event.startDate} ${event.component.getFirstProperty('dtstart')!.getParameter('tzid')}`,
-      end: event.startDate.isDate || !event.component.getFirstProperty('dtend') ? null : `${event.endDate} ${event.component.getFirstProperty('dtend')!.getParameter('tzid')}`,
+      start: event.startDate.isDate
+        ? event.startDate.toString()
+        : `${event.startDate} ${event.component.getFirstProperty('dtstart')!.getParameter('tzid')}`,
+      end:
+        event.startDate.isDate || !event.component.getFirstProperty('dtend')
+          ? null
+          : `${event.endDate} ${event.component.getFirstProperty('dtend')!.getParameter('tzid')}`,
       sequence: event.sequence,
     }));
     const inOrder = <T extends { uid: string }>(list: T[]): T[] => list.sort((a, b) => (a.uid < b.uid ? -1 : 1));
@@ -53,9 +70,19 @@ test('what was handed over for publishing is published nowhere', () => assert.ok
 
 test('edition.json names every page but the one of missing addresses, by its place', () => {
   const record = JSON.parse(demo.read('edition.json')) as EditionRecord;
-  assert.deepEqual(Object.keys(record.pages).sort(), demo.pages.filter((page) => !page.endsWith('404.html')).map((page) => page.slice(demo.base.length)).sort());
+  assert.deepEqual(
+    Object.keys(record.pages).sort(),
+    demo.pages
+      .filter((page) => !page.endsWith('404.html'))
+      .map((page) => page.slice(demo.base.length))
+      .sort(),
+  );
   assert.equal(record.pages['pests/varroa/']!.title, 'Varroa');
-  assert.equal(new Set(Object.values(record.pages).map(({ sha256 }) => sha256)).size, Object.keys(record.pages).length, 'two pages have one text');
+  assert.equal(
+    new Set(Object.values(record.pages).map(({ sha256 }) => sha256)).size,
+    Object.keys(record.pages).length,
+    'two pages have one text',
+  );
 });
 
 test('without a web address there is no sitemap; a demonstration is closed to robots', () => {
@@ -65,7 +92,11 @@ test('without a web address there is no sitemap; a demonstration is closed to ro
 
 test('search keeps the text of each page, and nothing that stands beside the text', () => {
   const folder = join(demo.folder, 'search', 'text');
-  const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.json')).map((name) => [name, Object.values(JSON.parse(readFileSync(join(folder, name), 'utf8')) as Record<string, string>).join(' ')] as const);
+  const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.json'))
+    .map(
+      (name) => [name, Object.values(JSON.parse(readFileSync(join(folder, name), 'utf8')) as Record<string, string>).join(' ')] as const,
+    );
   assert.ok(texts.length > 50, `${texts.length} pages`);
   for (const [name, text] of texts) {
     assert.ok(!/Sources by number|Whom to ask next|Last checked/.test(text), `${name} holds its margin`);
@@ -75,7 +106,9 @@ test('search keeps the text of each page, and nothing that stands beside the tex
 
 test('search asks for little: its first file under 22 kB on the wire, those of words under 25 kB each', () => {
   const wire = (name: string): number => gzipSync(demo.read(`search/${name}`), { level: 9 }).length;
-  const files = readdirSync(join(demo.folder, 'search')).filter((name) => name.endsWith('.json')).sort();
+  const files = readdirSync(join(demo.folder, 'search'))
+    .filter((name) => name.endsWith('.json'))
+    .sort();
   assert.deepEqual(files, ['index.json', 'pages-1.json', 'pages-2.json']);
   assert.ok(wire('index.json') < 22_000, `${wire('index.json')} B`);
   for (const name of files.slice(1)) assert.ok(wire(name) < 25_000, `${name}: ${wire(name)} B`);
@@ -84,9 +117,12 @@ test('search asks for little: its first file under 22 kB on the wire, those of w
 test('a draft is in no file of the site', async () => {
   const { folder, content } = await builtFixture('hostile');
   const drafts = readFolder(content).entries.filter((entry) => (entry.fields.value as { draft?: boolean }).draft === true);
-  const titles = drafts.map((entry) => (entry.fields.value as { title?: string; word?: string }).title ?? (entry.fields.value as { word?: string }).word!).filter(Boolean);
+  const titles = drafts
+    .map((entry) => (entry.fields.value as { title?: string; word?: string }).title ?? (entry.fields.value as { word?: string }).word!)
+    .filter(Boolean);
   assert.ok(titles.length > 0, 'the fixture holds drafts');
-  for (const name of ['club.ics', 'search/index.json', 'edition.json', 'handbook.html']) for (const title of titles) assert.ok(!readFileSync(join(folder, name), 'utf8').includes(title), `${title} in ${name}`);
+  for (const name of ['club.ics', 'search/index.json', 'edition.json', 'handbook.html'])
+    for (const title of titles) assert.ok(!readFileSync(join(folder, name), 'utf8').includes(title), `${title} in ${name}`);
   const leaves = Object.entries(unzipSync(readFileSync(join(folder, 'handbook.epub'))));
   assert.ok(leaves.length > 20);
   for (const [name, bytes] of leaves) for (const title of titles) assert.ok(!strFromU8(bytes).includes(title), `${title} in ${name}`);

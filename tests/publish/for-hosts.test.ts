@@ -7,21 +7,46 @@ import { editionRecord, type EditionRecord } from '../../src/publish/edition-rec
 import { apacheFile, headersFile, serverRules } from '../../src/publish/server-files.ts';
 import { robots, sitemap } from '../../src/publish/sitemap.ts';
 
-const html = (main: string, margin = ''): string => `<!doctype html><head><script>awake()</script><script type="module" src="/assets/leaf.a1.js"></script></head><main id="text"><h1>Bees &amp; <b>wasps</b></h1>${main}<aside class="margin" aria-label="x">${margin}</aside></main>`;
-const page = (place: string, main = '', margin = ''): BuiltPage => ({ file: place.endsWith('.html') ? place : `${place}index.html`, place, html: html(main, margin) });
+const html = (main: string, margin = ''): string =>
+  `<!doctype html><head><script>awake()</script><script type="module" src="/assets/leaf.a1.js"></script></head><main id="text"><h1>Bees &amp; <b>wasps</b></h1>${main}<aside class="margin" aria-label="x">${margin}</aside></main>`;
+const page = (place: string, main = '', margin = ''): BuiltPage => ({
+  file: place.endsWith('.html') ? place : `${place}index.html`,
+  place,
+  html: html(main, margin),
+});
 const pages = [page(''), page('404.html'), page('lists/one/'), page('lists/two/'), page('year/')];
 
 test('the words of a page: no source mark in a number, cells apart, signs as read', () => {
-  const words = mainWords(page('', '<p>57 °F (14&nbsp;°C)<sup class="mark"><a href="#n">7</a></sup>, 2&#58;1 &lt; 3</p><table><tr><td>3</td><td>12</td></tr></table><script>no</script>', 'checked'));
+  const words = mainWords(
+    page(
+      '',
+      '<p>57 °F (14&nbsp;°C)<sup class="mark"><a href="#n">7</a></sup>, 2&#58;1 &lt; 3</p><table><tr><td>3</td><td>12</td></tr></table><script>no</script>',
+      'checked',
+    ),
+  );
   assert.equal(words, 'Bees & wasps 57 °F (14 °C), 2:1 < 3 3 12');
   assert.equal(titleOf(page('')), 'Bees & wasps');
 });
 
-test('the page of a missing address is published nowhere', () => assert.deepEqual(pages.filter(isPublished).map(({ place }) => place), ['', 'lists/one/', 'lists/two/', 'year/']));
+test('the page of a missing address is published nowhere', () =>
+  assert.deepEqual(
+    pages.filter(isPublished).map(({ place }) => place),
+    ['', 'lists/one/', 'lists/two/', 'year/'],
+  ));
 
 test('sitemap: whole addresses, signs escaped', () => {
   const made = sitemap('https://club.example/bees/', [page(''), page('lists/a&b/')]);
-  assert.equal(made, ['<?xml version="1.0" encoding="UTF-8"?>', '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">', '  <url><loc>https://club.example/bees/</loc></url>', '  <url><loc>https://club.example/bees/lists/a&amp;b/</loc></url>', '</urlset>', ''].join('\n'));
+  assert.equal(
+    made,
+    [
+      '<?xml version="1.0" encoding="UTF-8"?>',
+      '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
+      '  <url><loc>https://club.example/bees/</loc></url>',
+      '  <url><loc>https://club.example/bees/lists/a&amp;b/</loc></url>',
+      '</urlset>',
+      '',
+    ].join('\n'),
+  );
 });
 
 test('robots: a demonstration is closed, a club is open and names its sitemap', () => {
@@ -30,30 +55,43 @@ test('robots: a demonstration is closed, a club is open and names its sitemap', 
   assert.equal(robots(null, false), 'User-agent: *\nDisallow:\n');
 });
 
-test('headers: one rule an address, hashed files for ever, pages asked again, the page\'s own script by its hash', () => {
+test("headers: one rule an address, hashed files for ever, pages asked again, the page's own script by its hash", () => {
   const made = headersFile('/club/', serverRules(pages));
-  const rules = made.trim().split('\n\n').map((rule) => rule.split('\n'));
+  const rules = made
+    .trim()
+    .split('\n\n')
+    .map((rule) => rule.split('\n'));
   const caching = rules.filter((rule) => rule.some((line) => line.includes('Cache-Control')));
-  assert.deepEqual(caching.map(([path, line]) => `${path} ${line!.trim()}`), [
-    '/club/assets/* Cache-Control: public, max-age=31536000, immutable',
-    '/club/pictures/* Cache-Control: public, max-age=31536000, immutable',
-    '/club/ Cache-Control: no-cache',
-    '/club/worker.js Cache-Control: no-cache',
-    '/club/lists/* Cache-Control: no-cache',
-    '/club/year/* Cache-Control: no-cache',
-  ]);
+  assert.deepEqual(
+    caching.map(([path, line]) => `${path} ${line!.trim()}`),
+    [
+      '/club/assets/* Cache-Control: public, max-age=31536000, immutable',
+      '/club/pictures/* Cache-Control: public, max-age=31536000, immutable',
+      '/club/ Cache-Control: no-cache',
+      '/club/worker.js Cache-Control: no-cache',
+      '/club/lists/* Cache-Control: no-cache',
+      '/club/year/* Cache-Control: no-cache',
+    ],
+  );
   const [everywhere] = rules;
   assert.equal(everywhere![0], '/club/*');
   const hash = createHash('sha256').update('awake()').digest('base64');
-  for (const part of [`script-src 'self' 'sha256-${hash}';`, "frame-ancestors 'none'", "base-uri 'none'", "object-src 'none'"]) assert.ok(everywhere![1]!.includes(part), part);
-  assert.ok(everywhere!.includes('  X-Content-Type-Options: nosniff') && everywhere!.includes('  Referrer-Policy: strict-origin-when-cross-origin'));
+  for (const part of [`script-src 'self' 'sha256-${hash}';`, "frame-ancestors 'none'", "base-uri 'none'", "object-src 'none'"])
+    assert.ok(everywhere![1]!.includes(part), part);
+  assert.ok(
+    everywhere!.includes('  X-Content-Type-Options: nosniff') && everywhere!.includes('  Referrer-Policy: strict-origin-when-cross-origin'),
+  );
   assert.ok(made.includes('/club/*.ics\n  Content-Type: text/calendar; charset=utf-8'));
 });
 
 test('Apache: the same rules, our own page for a missing address', () => {
   const made = apacheFile('/club/', serverRules(pages));
   assert.ok(made.startsWith('ErrorDocument 404 /club/404.html\n'));
-  assert.ok(made.includes('<If "%{REQUEST_URI} =~ m#^/club/(assets/|pictures/)#">\n    Header set Cache-Control "public, max-age=31536000, immutable"'));
+  assert.ok(
+    made.includes(
+      '<If "%{REQUEST_URI} =~ m#^/club/(assets/|pictures/)#">\n    Header set Cache-Control "public, max-age=31536000, immutable"',
+    ),
+  );
   assert.ok(made.includes('  Header set Cache-Control "no-cache"'));
   assert.ok(made.includes('AddType "text/calendar; charset=utf-8" .ics'));
   const policy = /Content-Security-Policy "([^"]*)"/.exec(made)?.[1];

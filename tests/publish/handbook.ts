@@ -10,7 +10,8 @@ import type { Built } from '../site/built-site.ts';
 export const epubBytes = ({ folder }: Built): Uint8Array => readFileSync(join(folder, 'handbook.epub'));
 
 /** Every file of the EPUB by its name in the archive. */
-export const packedIn = (built: Built): Map<string, string> => new Map(Object.entries(unzipSync(epubBytes(built))).map(([name, bytes]) => [name, strFromU8(bytes)]));
+export const packedIn = (built: Built): Map<string, string> =>
+  new Map(Object.entries(unzipSync(epubBytes(built))).map(([name, bytes]) => [name, strFromU8(bytes)]));
 
 export const parsed = (html: string): Root => fromHtml(html);
 
@@ -26,10 +27,12 @@ export function text(node: Root | Element | undefined): string {
   return words.replace(/\s+/g, ' ').trim();
 }
 
-export const classed = (node: Element, name: string): boolean => Array.isArray(node.properties.className) && node.properties.className.includes(name);
+export const classed = (node: Element, name: string): boolean =>
+  Array.isArray(node.properties.className) && node.properties.className.includes(name);
 
 /** The chapters of the one file by their `id`, in order. */
-export const chaptersIn = (book: Root): Map<string, Element> => new Map(elements(book, ({ tagName }) => tagName === 'article').map((each) => [String(each.properties.id), each]));
+export const chaptersIn = (book: Root): Map<string, Element> =>
+  new Map(elements(book, ({ tagName }) => tagName === 'article').map((each) => [String(each.properties.id), each]));
 
 /** A page's own main text. */
 export const mainOf = (page: string): Element => elements(parsed(page), ({ tagName }) => tagName === 'main')[0]!;

@@ -21,16 +21,26 @@ test('the title, the sentence, the headings and the text are told apart', () => 
 });
 
 test('what stands apart on the page stands apart in the text, and ends as a sentence', () => {
-  assert.equal(found('<table><tr><th>Mix</th><th>Sugar</th></tr><tr><td>2:1</td><td>7.4 lb</td></tr></table><ul><li>one</li><li>two.</li></ul>a<br>b').text, 'Mix; Sugar. 2:1; 7.4 lb. one. two. a b.');
+  assert.equal(
+    found('<table><tr><th>Mix</th><th>Sugar</th></tr><tr><td>2:1</td><td>7.4 lb</td></tr></table><ul><li>one</li><li>two.</li></ul>a<br>b')
+      .text,
+    'Mix; Sugar. 2:1; 7.4 lb. one. two. a b.',
+  );
   assert.equal(found('<p>at 50&nbsp;°F (10&nbsp;°C)</p>').text, 'at 50\u00a0°F (10\u00a0°C).');
 });
 
 test('marks of sources, forms, drawings, boxes, hidden and marginal words are not read; a box of the law is', () => {
-  const read = found('<p>57<sup class="mark"><a>3</a></sup> °F</p><form>f<label>l</label></form><svg><text>s</text></svg><section class="box">box</section><p hidden>h</p><span class="only-paper">p</span><span class="only-heard">o</span><a data-unfound>u</a><script>x()</script><section class="box law">law</section>').text;
+  const read = found(
+    '<p>57<sup class="mark"><a>3</a></sup> °F</p><form>f<label>l</label></form><svg><text>s</text></svg><section class="box">box</section><p hidden>h</p><span class="only-paper">p</span><span class="only-heard">o</span><a data-unfound>u</a><script>x()</script><section class="box law">law</section>',
+  ).text;
   assert.equal(read, '57 °F. law.');
 });
 
-test('what a picture shows is read', () => assert.equal(found('<figure><img src="x.jpg" alt="A queen cell on a comb"><figcaption>Seen in May</figcaption></figure>').text, 'A queen cell on a comb Seen in May.'));
+test('what a picture shows is read', () =>
+  assert.equal(
+    found('<figure><img src="x.jpg" alt="A queen cell on a comb"><figcaption>Seen in May</figcaption></figure>').text,
+    'A queen cell on a comb Seen in May.',
+  ));
 
 test('a step is read; pages named at the foot of a bulletin are not', () => {
   assert.equal(found('<label><input type="checkbox"><span>Mix 2:1</span></label>').text, 'Mix 2:1.');
@@ -40,14 +50,24 @@ test('a step is read; pages named at the foot of a bulletin are not', () => {
 
 test('a page without a kind is not found; an entry of a list is found by itself, and not twice', () => {
   assert.deepEqual(foundOn({ file: 'x', place: 'x/', html: '<main id="text"><h1>T</h1></main>' }), []);
-  const [list, entry, ...more] = foundOn(page('words/', '<p class="lede">All.</p><dl><div id="brood" data-found-as="word"><dt><b>brood</b></dt><dd>The young. <a data-unfound>More</a></dd></div></dl>', 'word', 'Words'));
+  const [list, entry, ...more] = foundOn(
+    page(
+      'words/',
+      '<p class="lede">All.</p><dl><div id="brood" data-found-as="word"><dt><b>brood</b></dt><dd>The young. <a data-unfound>More</a></dd></div></dl>',
+      'word',
+      'Words',
+    ),
+  );
   assert.equal(list!.text, 'All.');
   assert.deepEqual([entry!.place, entry!.kind, entry!.title, entry!.text], ['words/#brood', 'word', 'brood', 'The young.']);
   assert.equal(more.length, 0);
 });
 
 test('a meeting carries its day in words', () => {
-  assert.equal(found('<p><time datetime="2026-05-16">Saturday 16 May 2026, 10:00 to 12:30</time></p>', 'meeting').when, 'Saturday 16 May 2026, 10:00 to 12:30');
+  assert.equal(
+    found('<p><time datetime="2026-05-16">Saturday 16 May 2026, 10:00 to 12:30</time></p>', 'meeting').when,
+    'Saturday 16 May 2026, 10:00 to 12:30',
+  );
 });
 
 const words: Word[] = [
@@ -56,7 +76,12 @@ const words: Word[] = [
   { id: 'active-ingredient', names: ['active ingredient'], more: '/know-how/label/' },
 ];
 const pages = [
-  page('pests/varroa/', '<p class="lede">A mite on bees.</p><p>Count 1/2 cup of bees. Above 3 per 100, act.</p>', 'pest or disease', 'Varroa'),
+  page(
+    'pests/varroa/',
+    '<p class="lede">A mite on bees.</p><p>Count 1/2 cup of bees. Above 3 per 100, act.</p>',
+    'pest or disease',
+    'Varroa',
+  ),
   page('lists/count/', '<p>Roll the bees in sugar, count mites, 55 to 64 % of them.</p>', 'checklist', 'Mite count day'),
   page('know-how/label/', '<p>Read the box.</p>', 'know-how', 'Find the active ingredient'),
   page('know-how/mold/', '<p>Moldy comb. See beetles? Mites are no cause of the chimney.</p>', 'know-how', 'Gray fuzz'),
@@ -69,7 +94,13 @@ const places = async (typed: string): Promise<string[]> => (await lookUp(typed, 
 test('every file is named below search/; one a page holds its text', () => {
   const names = [...made.files.keys()];
   assert.ok(names.every((name) => name.startsWith('search/')));
-  assert.deepEqual(names.filter((name) => name.includes('/text/')).sort(), ['search/text/know-how/label.json', 'search/text/know-how/mold.json', 'search/text/lists/count.json', 'search/text/pests/varroa.json', 'search/text/work-it-out/syrup.json']);
+  assert.deepEqual(names.filter((name) => name.includes('/text/')).sort(), [
+    'search/text/know-how/label.json',
+    'search/text/know-how/mold.json',
+    'search/text/lists/count.json',
+    'search/text/pests/varroa.json',
+    'search/text/work-it-out/syrup.json',
+  ]);
 });
 
 test('pages are found by their names, and by all names that the word list leads to them from', async () => {
@@ -106,7 +137,14 @@ test('the days of a page, its kind and its text come with it', async () => {
 });
 
 // Names that nobody sells: invented here.
-for (const typed of ['Zorbomite strips', 'my box says Queltor', 'quelltorix pad dose', 'brand Frebbex for mites', 'Anything®', 'treat with Yttriplom gel']) {
+for (const typed of [
+  'Zorbomite strips',
+  'my box says Queltor',
+  'quelltorix pad dose',
+  'brand Frebbex for mites',
+  'Anything®',
+  'treat with Yttriplom gel',
+]) {
   test(`a name off a box leads to the active ingredient: ${typed}`, async () => assert.equal((await places(typed))[0], 'know-how/label/'));
 }
 for (const typed of ['varroa strips', 'verroa treatment', 'mites', 'sugar roll for mites', 'bees in Zanesville']) {
@@ -121,7 +159,9 @@ test('a club without that page is led nowhere by it', async () => {
 
 test('a file that did not come is asked for again', async () => {
   let broken = true;
-  const flaky = await openIndex((path) => (broken && path.includes('pages-') ? Promise.reject(new Error(path)) : Promise.resolve(JSON.parse(made.files.get(path)!) as unknown)));
+  const flaky = await openIndex((path) =>
+    broken && path.includes('pages-') ? Promise.reject(new Error(path)) : Promise.resolve(JSON.parse(made.files.get(path)!) as unknown),
+  );
   await assert.rejects(lookUp('varroa', flaky));
   broken = false;
   assert.equal((await lookUp('varroa', flaky)).hits[0]!.entry.place, 'pests/varroa/');

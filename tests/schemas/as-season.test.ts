@@ -20,7 +20,8 @@ const bloom = (district: District, plant: string) => {
   return found?.ok ? found.value : assert.fail(`${plant}: ${found?.reason}`);
 };
 
-for (const name of ['cold', 'sub-folder', 'southern']) test(`${name} has no fault`, () => assert.deepEqual(check(folder(name)).map(faultLine), []));
+for (const name of ['cold', 'sub-folder', 'southern'])
+  test(`${name} has no fault`, () => assert.deepEqual(check(folder(name)).map(faultLine), []));
 
 test('cold, the normals of Minneapolis 1981-2010: published freezes, fitted spread, crossings by hand', () => {
   const [city, lakeside] = districts('cold') as [District, District];
@@ -49,7 +50,7 @@ test('mild, the normals of central England 1981-2010: spread and a sum against t
 test('south, the normals of Melbourne 1981-1990: a sum counted from 1 July against the daily record, a flow over New Year', () => {
   const [valley] = districts('southern') as [District];
   assert.ok(Math.abs(valley.climate!.spread!.degreesC - 1.83) < 0.02, 'an independent program');
-  const fromJuly = (day(bloom(valley, 'manuka').middle) - day('07-01') + 365) % 365 + 1;
+  const fromJuly = ((day(bloom(valley, 'manuka').middle) - day('07-01') + 365) % 365) + 1;
   assert.ok(Math.abs(fromJuly - 98.1) <= 2, `simple over 10 C from 1 July, 200: mean of the yearly days 98.1, found ${fromJuly}`);
   assert.equal(valley.anchors['last-freeze'], undefined, 'the normal low never passes 5.3 C');
   assert.ok(valley.days.ok);
@@ -62,7 +63,15 @@ test('the demonstration: every way of having a day is there, and no day rests on
   const kinds = new Set(Object.values(valley.anchors).map((date) => date?.basis.kind));
   for (const kind of ['observed', 'temperature', 'guess'] as const) assert.ok(kinds.has(kind), kind);
   assert.ok(Object.values(hill.anchors).every((date) => date?.basis.kind === 'shifted'));
-  assert.deepEqual([valley.anchors.swarm?.expected, hill.anchors.swarm?.expected, valley.anchors['first-freeze']?.expected, hill.anchors['first-freeze']?.expected], ['05-01', '05-10', '10-11', '10-05']);
+  assert.deepEqual(
+    [
+      valley.anchors.swarm?.expected,
+      hill.anchors.swarm?.expected,
+      valley.anchors['first-freeze']?.expected,
+      hill.anchors['first-freeze']?.expected,
+    ],
+    ['05-01', '05-10', '10-11', '10-05'],
+  );
   assert.ok(valley.blooms.length >= 12);
 });
 
@@ -86,7 +95,14 @@ function withLakeside(changes: Partial<Club['districts'][number]>): District[] {
 
 test('a district with normals and members of its own goes by them, and follows the main one for the rest', () => {
   const { climate } = sound(readFolder(folder('cold'))).club!.data;
-  const warmer = { ...climate!, minima: climate!.minima.map((degrees) => degrees + 3), maxima: climate!.maxima.map((degrees) => degrees + 3), 'degree-days': undefined, freezes: undefined, spread: { sigma: 9, source: 'leaflet' } };
+  const warmer = {
+    ...climate!,
+    minima: climate!.minima.map((degrees) => degrees + 3),
+    maxima: climate!.maxima.map((degrees) => degrees + 3),
+    'degree-days': undefined,
+    freezes: undefined,
+    spread: { sigma: 9, source: 'leaflet' },
+  };
   const observed = ['2021-05-30', '2022-06-02', '2023-05-28'].map((swarm) => ({ year: Number(swarm.slice(0, 4)), swarm }));
   const [city, lakeside] = withLakeside({ climate: warmer, observed }) as [District, District];
   assert.equal(lakeside.climate?.spread?.from, 'region');
@@ -103,5 +119,6 @@ test('a district with normals and members of its own goes by them, and follows t
 
 test('one number of days moves spring and fall alike where no other is given', () => {
   const [city, lakeside] = withLakeside({ 'fall-later-by-days': undefined }) as [District, District];
-  for (const anchor of ['swarm', 'first-freeze', 'cluster'] as const) assert.equal(day(lakeside.anchors[anchor]!.expected) - day(city.anchors[anchor]!.expected), 5, anchor);
+  for (const anchor of ['swarm', 'first-freeze', 'cluster'] as const)
+    assert.equal(day(lakeside.anchors[anchor]!.expected) - day(city.anchors[anchor]!.expected), 5, anchor);
 });

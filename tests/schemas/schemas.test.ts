@@ -38,11 +38,18 @@ for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv
   const entry = ofGood ?? demo.entries.find(({ collection }) => collection === kind);
   test(`${kind}: an unknown field is refused, and the near name said`, () => {
     assert.ok(entry, `a club has something in ${kind}/`);
-    const field = Object.keys(entry.fields.value as object).find((name) => name.length > 3 && new RegExp(`^${name}: `, 'm').test(entry.text))!;
+    const field = Object.keys(entry.fields.value as object).find(
+      (name) => name.length > 3 && new RegExp(`^${name}: `, 'm').test(entry.text),
+    )!;
     const change = { file: entry.path, insteadOf: `${field}: `, write: `${field.slice(1)}: ` };
     const faults = ofGood ? withChanges([change], check) : alone(entry, entry.text.replace(new RegExp(`^${field}: `, 'm'), change.write));
     const said = faults.map(faultLine).find((line) => line.includes('unknown-field'));
-    assert.match(said ?? 'nothing', new RegExp(`^${entry.path}:\\d+:1 unknown-field: ${field.slice(1)}: found a field "${field.slice(1)}" that is not one of this page's; write "${field}"$`));
+    assert.match(
+      said ?? 'nothing',
+      new RegExp(
+        `^${entry.path}:\\d+:1 unknown-field: ${field.slice(1)}: found a field "${field.slice(1)}" that is not one of this page's; write "${field}"$`,
+      ),
+    );
   });
 }
 
@@ -57,4 +64,5 @@ test('every kind of work brings a hazard, and every hazard is brought by some wo
   assert.ok(Object.values(HAZARDS_OF).every((hazards) => hazards.length > 0));
 });
 
-test('every figure, treatment row and page says how sure it is in one of the same words', () => assert.deepEqual([...CERTAINTIES], ['settled', 'likely', 'contested', 'habit', 'memory']));
+test('every figure, treatment row and page says how sure it is in one of the same words', () =>
+  assert.deepEqual([...CERTAINTIES], ['settled', 'likely', 'contested', 'habit', 'memory']));

@@ -4,7 +4,10 @@ const attribute = /\s([^\s=>"'/]+)\s*=\s*"([^"]*)"/g;
 const named = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
 const signs: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
 
-const decoded = (text: string): string => text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex, digits, name) => (name ? (signs[name] ?? whole) : String.fromCodePoint(Number.parseInt(hex ?? digits, hex ? 16 : 10))));
+const decoded = (text: string): string =>
+  text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex, digits, name) =>
+    name ? (signs[name] ?? whole) : String.fromCodePoint(Number.parseInt(hex ?? digits, hex ? 16 : 10)),
+  );
 
 /** Whole addresses, as a browser at the address `at` would ask for them. */
 export function addressesIn(html: string, at: string): string[] {

@@ -39,13 +39,36 @@ type Kind = <T>(of: fc.Arbitrary<T>) => fc.Arbitrary<unknown>;
 const asItShouldBe: Kind = (of) => of;
 /** Mostly what belongs there, sometimes another kind of thing. */
 const orOdd: Kind = (of) => fc.oneof({ weight: 40, arbitrary: of }, { weight: 1, arbitrary: fc.constantFrom(5, null, {}, [], true) });
-const byName = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<Record<string, T>> => fc.array(fc.tuple(fc.oneof(harmful, fc.constantFrom('queen', 'the first', 'comb')), of), { maxLength: 3 }).map((pairs) => Object.fromEntries(pairs));
+const byName = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<Record<string, T>> =>
+  fc
+    .array(fc.tuple(fc.oneof(harmful, fc.constantFrom('queen', 'the first', 'comb')), of), { maxLength: 3 })
+    .map((pairs) => Object.fromEntries(pairs));
 /** A saved file of the right frame, with any text in it; each part as `kind` has it. */
 function savedFile(kind: Kind): fc.Arbitrary<string> {
   const [text, day] = [kind(words), kind(fc.constantFrom('2026-04-18', '2025-12-31'))];
   const texts = kind(byName(text));
-  const run = fc.record({ name: text, day, filed: day, choices: texts, ticks: kind(byName(kind(fc.record({ on: day, of: text })))), notes: texts, asked: texts }, { requiredKeys: ['name', 'ticks'] });
-  return fc.record({ yard: text, saved: text, open: text, runs: byName(run) }).map(({ yard, saved, runs, open }) => JSON.stringify({ format: 'almanac-runs', version: 2, club: 'tamarack-county', saved, yard, lists: { 'package-first-six-weeks': { open, runs } } }));
+  const run = fc.record(
+    {
+      name: text,
+      day,
+      filed: day,
+      choices: texts,
+      ticks: kind(byName(kind(fc.record({ on: day, of: text })))),
+      notes: texts,
+      asked: texts,
+    },
+    { requiredKeys: ['name', 'ticks'] },
+  );
+  return fc.record({ yard: text, saved: text, open: text, runs: byName(run) }).map(({ yard, saved, runs, open }) =>
+    JSON.stringify({
+      format: 'almanac-runs',
+      version: 2,
+      club: 'tamarack-county',
+      saved,
+      yard,
+      lists: { 'package-first-six-weeks': { open, runs } },
+    }),
+  );
 }
 
 /** Makes the tests of the file that calls it; each tries so many times as much as the least. */
@@ -78,7 +101,9 @@ export function testAttacks(times: number): void {
       await page.waitForFunction(() => document.querySelector('[data-part="said"]')?.textContent !== '');
       await withJudge(page);
       const pairs = fc.array(fc.tuple(fc.oneof(fc.constantFrom(...names), harmful), harmful, fc.boolean()), { minLength: 1, maxLength: 4 });
-      const tails = samples(pairs, 8 * times).map((made) => made.map(([name, value, raw]) => `${name}=${raw ? value : safeEncoded(value)}`).join('&'));
+      const tails = samples(pairs, 8 * times).map((made) =>
+        made.map(([name, value, raw]) => `${name}=${raw ? value : safeEncoded(value)}`).join('&'),
+      );
       nothing([...(await page.evaluate(tryTails, tails)), ...told]);
     }
     await context.close();
@@ -87,7 +112,9 @@ export function testAttacks(times: number): void {
   test('signs in an address', async () => {
     const { page, context, told } = await watched('signs/');
     await withJudge(page);
-    const tails = samples(fc.tuple(harmful, harmful, harmful), 15 * times).map(([there, not, phase]) => `there=${safeEncoded(there)},yellow-legs&not=${not}&phase=${safeEncoded(phase)}`);
+    const tails = samples(fc.tuple(harmful, harmful, harmful), 15 * times).map(
+      ([there, not, phase]) => `there=${safeEncoded(there)},yellow-legs&not=${not}&phase=${safeEncoded(phase)}`,
+    );
     nothing([...(await page.evaluate(tryTails, tails)), ...told]);
     await context.close();
   });
@@ -96,11 +123,15 @@ export function testAttacks(times: number): void {
     const { page, context, told } = await watched('lists/package-first-six-weeks/');
     await withJudge(page);
     const part = fc.oneof(harmful, fc.constantFrom('', '2026-04-18', '2026-99-99', 'candy,drawn'));
-    const tails = samples(fc.tuple(part, part, part, part), 20 * times).map(([day, choices, ticks, name]) => `run=${day};${choices};${ticks};${safeEncoded(name)}`);
+    const tails = samples(fc.tuple(part, part, part, part), 20 * times).map(
+      ([day, choices, ticks, name]) => `run=${day};${choices};${ticks};${safeEncoded(name)}`,
+    );
     nothing([...(await page.evaluate(tryTails, tails)), ...told]);
     for (const name of samples(harmful, 2 * times)) {
       await page.goto('about:blank');
-      await page.goto(`${site.address}lists/package-first-six-weeks/#run=2026-04-18;candy,drawn;;${encodeURIComponent(name.toWellFormed())}`);
+      await page.goto(
+        `${site.address}lists/package-first-six-weeks/#run=2026-04-18;candy,drawn;;${encodeURIComponent(name.toWellFormed())}`,
+      );
       await page.getByRole('button', { name: 'Take it over' }).click();
       await page.reload();
       nothing([...(await page.evaluate(harmDone)), ...told]);
@@ -127,7 +158,13 @@ export function testAttacks(times: number): void {
       const box = page.locator('input[data-tick]:enabled').first();
       if ((await box.count()) > 0) await box.click();
       const text2 = await page.locator('main').innerText();
-      nothing([...(await page.evaluate(harmDone)), ...told, ...(/\[object|undefined|NaN/.test(text2) ? ['the page shows a value that is none'] : [])].map((harm) => `${text}: ${harm}`));
+      nothing(
+        [
+          ...(await page.evaluate(harmDone)),
+          ...told,
+          ...(/\[object|undefined|NaN/.test(text2) ? ['the page shows a value that is none'] : []),
+        ].map((harm) => `${text}: ${harm}`),
+      );
       await page.evaluate(() => localStorage.clear());
       await page.reload();
     }
@@ -138,8 +175,15 @@ export function testAttacks(times: number): void {
   test('words that are searched for', async () => {
     const { page, context, told } = await watched('search/');
     for (const typed of samples(harmful, 8 * times)) {
-      await page.goto(`${site.address}search/?q=${encodeURIComponent(typed.toWellFormed())}&kind=${encodeURIComponent(typed.toWellFormed())}`);
-      await page.waitForFunction(() => document.querySelector('[data-search-status]')?.textContent !== '' || document.querySelector<HTMLElement>('[data-search-none]')?.hidden === false || document.querySelector<HTMLInputElement>('main input[type=search]')?.value.trim() === '');
+      await page.goto(
+        `${site.address}search/?q=${encodeURIComponent(typed.toWellFormed())}&kind=${encodeURIComponent(typed.toWellFormed())}`,
+      );
+      await page.waitForFunction(
+        () =>
+          document.querySelector('[data-search-status]')?.textContent !== '' ||
+          document.querySelector<HTMLElement>('[data-search-none]')?.hidden === false ||
+          document.querySelector<HTMLInputElement>('main input[type=search]')?.value.trim() === '',
+      );
       nothing([...(await page.evaluate(harmDone)), ...told].map((harm) => `${JSON.stringify(typed)}: ${harm}`));
     }
     await context.close();
@@ -150,10 +194,25 @@ export function testAttacks(times: number): void {
     const page = await context.newPage();
     const told = await watchFor(page);
     await page.goto(`${site.address}about/`);
-    await page.evaluate(() => document.querySelector('main')!.insertAdjacentHTML('beforeend', '<planted-part></planted-part><img src=/planted onerror=planted()><a href="javascript:planted()">x</a><iframe></iframe>'));
+    await page.evaluate(() =>
+      document
+        .querySelector('main')!
+        .insertAdjacentHTML(
+          'beforeend',
+          '<planted-part></planted-part><img src=/planted onerror=planted()><a href="javascript:planted()">x</a><iframe></iframe>',
+        ),
+    );
     await page.waitForFunction(() => (globalThis as unknown as { told: string[] }).told.length > 0);
     const found = [...(await page.evaluate(harmDone)), ...told].join('\n');
-    for (const each of [/<planted-part> came/, /<img onerror> came/, /it runs/, /<a href="javascript:planted\(\)"> came/, /<iframe> came/, /it asks for .*\/planted/]) assert.match(found, each);
+    for (const each of [
+      /<planted-part> came/,
+      /<img onerror> came/,
+      /it runs/,
+      /<a href="javascript:planted\(\)"> came/,
+      /<iframe> came/,
+      /it asks for .*\/planted/,
+    ])
+      assert.match(found, each);
     await context.close();
   });
 }

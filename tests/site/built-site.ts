@@ -54,11 +54,13 @@ export interface Ran {
 export const demoSite = (published: Published = {}): Promise<Site> => served(join(projectFolder, 'content'), 'demo', published);
 
 /** A club of tests/fixtures, built and served. `sub-folder` is published under /club/ unless told otherwise. */
-export const fixtureSite = (name: string, published: Published = ownPlace(name)): Promise<Site> => served(fixtureFolder(name), name, published);
+export const fixtureSite = (name: string, published: Published = ownPlace(name)): Promise<Site> =>
+  served(fixtureFolder(name), name, published);
 
 /** The same as files only. */
 export const builtDemo = (published: Published = {}): Promise<Built> => built(join(projectFolder, 'content'), 'demo', published);
-export const builtFixture = (name: string, published: Published = ownPlace(name)): Promise<Built> => built(fixtureFolder(name), name, published);
+export const builtFixture = (name: string, published: Published = ownPlace(name)): Promise<Built> =>
+  built(fixtureFolder(name), name, published);
 
 /** Any content folder, as files only. */
 export const builtFolder = (content: string, name: string, published: Published = {}): Promise<Built> => built(content, name, published);
@@ -72,7 +74,10 @@ const ownPlace = (name: string): Published => (name === 'sub-folder' ? { base: '
 export async function runDesk(command: string, typed: readonly string[], environment: NodeJS.ProcessEnv = {}): Promise<Ran> {
   // What the test runner tells its own processes is not for this one.
   const { NODE_TEST_CONTEXT: _, SOURCE_DATE_EPOCH: __, ...ours } = process.env;
-  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', `${command}.ts`), ...typed], { cwd: projectFolder, env: { ...ours, ...environment } });
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', `${command}.ts`), ...typed], {
+    cwd: projectFolder,
+    env: { ...ours, ...environment },
+  });
   let output = '';
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text: string) => (output += text));
   const code = await new Promise<number | null>((resolve, reject) => child.on('error', reject).on('close', resolve));
@@ -94,7 +99,15 @@ async function built(content: string, name: string, { base = '/', site }: Publis
   await inTurn(join(kept, `${kind}.lock`), async () => {
     if (existsSync(folder)) return;
     const out = `${folder}.new-${process.pid}`;
-    const { code, output } = await runDesk('build', ['--content', content, '--out', out, '--base', base, ...(site ? ['--site', site] : [])]);
+    const { code, output } = await runDesk('build', [
+      '--content',
+      content,
+      '--out',
+      out,
+      '--base',
+      base,
+      ...(site ? ['--site', site] : []),
+    ]);
     if (code !== 0) throw new Error(`${name} was not built:\n${output}`);
     renameSync(out, folder);
     removeOld(kind, folder);
@@ -114,7 +127,8 @@ function pagesIn(folder: string, base: string): string[] {
 }
 
 // By the disk's own times, so that no clock is asked.
-const lastUse = (folder: string): number => Math.max(...[folder, `${folder}.used`].map((path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0));
+const lastUse = (folder: string): number =>
+  Math.max(...[folder, `${folder}.used`].map((path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0));
 
 // Sites of earlier states of the tree go, unless another run may still be reading them.
 function removeOld(kind: string, folder: string): void {

@@ -17,23 +17,40 @@ after(async () => {
   await site?.close();
 });
 
-const over = (name: string, size: number, limit: number): string[] => (size > limit ? [`${name}: ${size} B, ${size - limit} B over ${limit}`] : []);
+const over = (name: string, size: number, limit: number): string[] =>
+  size > limit ? [`${name}: ${size} B, ${size - limit} B over ${limit}`] : [];
 
 test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', (t) => {
   const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(site, page))) })).sort((a, b) => b.size - a.size);
-  t.diagnostic(sizes.slice(0, 5).map(({ page, size }) => `${page} ${size}`).join(', '));
+  t.diagnostic(
+    sizes
+      .slice(0, 5)
+      .map(({ page, size }) => `${page} ${size}`)
+      .join(', '),
+  );
   nothing(sizes.flatMap(({ page, size }) => over(page, size, most.html)));
   const large = sizes.filter(({ size }) => size > most.mostHtml);
-  assert.ok(large.length <= sizes.length * 0.05, `${large.length} of ${sizes.length} pages are over ${most.mostHtml} B:\n${large.map(({ page, size }) => `  ${page}: ${size}`).join('\n')}`);
+  assert.ok(
+    large.length <= sizes.length * 0.05,
+    `${large.length} of ${sizes.length} pages are over ${most.mostHtml} B:\n${large.map(({ page, size }) => `  ${page}: ${size}`).join('\n')}`,
+  );
 });
 
 test('script: 3 kB on a page to read, 5 kB on a list, 6 kB on the search page, 8 kB on the signs and on a calculator until it is touched', (t) => {
-  const measured = site.pages.map((page) => ({ page, size: scriptBytes(site, page), limit: mostScript(site, page), files: scriptsOf(site, page) }));
+  const measured = site.pages.map((page) => ({
+    page,
+    size: scriptBytes(site, page),
+    limit: mostScript(site, page),
+    files: scriptsOf(site, page),
+  }));
   for (const page of oneOfEachKind(site)) {
     const { size, files } = measured.find((each) => each.page === page)!;
     t.diagnostic(`${page} ${size} B in ${files.size}`);
   }
-  assert.ok(measured.every(({ files }) => files.size > 0), 'every page has script');
+  assert.ok(
+    measured.every(({ files }) => files.size > 0),
+    'every page has script',
+  );
   nothing(measured.flatMap(({ page, size, limit }) => over(page, size, limit)));
 });
 
@@ -65,10 +82,18 @@ test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form',
 test('the whole club for use without signal, search and all, is 2.0 MB at most', (t) => {
   const files = keptFiles(site);
   const pages = site.pages.filter((page) => page !== `${site.base}404.html`);
-  assert.deepEqual(pages.filter((page) => !files.some(({ file }) => file === fileOf(site, page))), [], 'every page is kept');
+  assert.deepEqual(
+    pages.filter((page) => !files.some(({ file }) => file === fileOf(site, page))),
+    [],
+    'every page is kept',
+  );
   const sums = Map.groupBy(files, kindOf);
   const sum = (of: readonly { size: number }[]): number => of.reduce((all, { size }) => all + size, 0);
   t.diagnostic(`${files.length} files, ${sum(files)} B: ${[...sums].map(([kind, of]) => `${kind} ${sum(of)}`).join(', ')}`);
-  const heaviest = files.sort((a, b) => b.size - a.size).slice(0, 5).map(({ file, size }) => `${file} ${size}`).join(', ');
+  const heaviest = files
+    .sort((a, b) => b.size - a.size)
+    .slice(0, 5)
+    .map(({ file, size }) => `${file} ${size}`)
+    .join(', ');
   nothing(over(`the copy of ${pages.length} pages (heaviest: ${heaviest})`, sum(files), most.kept));
 });

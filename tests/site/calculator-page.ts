@@ -23,7 +23,13 @@ export interface Sheet {
 }
 
 /** `values` is what stands behind the #; '' opens the page without any. */
-export async function openCalculator(browser: Browser, site: Site, slug: string, values = '', context: BrowserContextOptions = {}): Promise<Sheet> {
+export async function openCalculator(
+  browser: Browser,
+  site: Site,
+  slug: string,
+  values = '',
+  context: BrowserContextOptions = {},
+): Promise<Sheet> {
   const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
   const page = await own.newPage();
   const broken: string[] = [];
@@ -54,12 +60,15 @@ export async function openCalculator(browser: Browser, site: Site, slug: string,
     },
     open: async (next) => {
       // Cleared, and given another address: that saves loading the page, and nothing of before may be left.
-      const isCleared = next !== '' && page.url().startsWith(address) && (await page.evaluate((values) => {
-        if (!document.querySelector('[data-part="said"]')!.textContent) return false;
-        document.querySelector<HTMLButtonElement>('[data-deed="clear"]')!.click();
-        location.hash = values;
-        return true;
-      }, next));
+      const isCleared =
+        next !== '' &&
+        page.url().startsWith(address) &&
+        (await page.evaluate((values) => {
+          if (!document.querySelector('[data-part="said"]')!.textContent) return false;
+          document.querySelector<HTMLButtonElement>('[data-deed="clear"]')!.click();
+          location.hash = values;
+          return true;
+        }, next));
       if (!isCleared) {
         await page.goto('about:blank');
         await page.goto(next ? `${address}#${next}` : address);

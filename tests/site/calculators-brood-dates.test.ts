@@ -40,8 +40,14 @@ test('brood dates: laying stopped over a leap day, and on to the label rows of t
   const found = await sheet.values();
   assert.equal(found['broodless-worker'], '2028-03-12');
   assert.equal(found['broodless-drone'], '2028-03-15');
-  assert.equal(await sheet.said(), 'Laying stopped on 20 February 2028: the last workers emerge by 12 March 2028, the last drones by 15 March 2028.');
-  assert.match((await sheet.page.locator('[data-to="treatment-window"]').getAttribute('href'))!, /work-it-out\/treatment-window\/#start=2028-03-15&brood=no$/);
+  assert.equal(
+    await sheet.said(),
+    'Laying stopped on 20 February 2028: the last workers emerge by 12 March 2028, the last drones by 15 March 2028.',
+  );
+  assert.match(
+    (await sheet.page.locator('[data-to="treatment-window"]').getAttribute('href'))!,
+    /work-it-out\/treatment-window\/#start=2028-03-15&brood=no$/,
+  );
   await sheet.open('caste=worker&seen=egg&date=2028-02-20');
   assert.ok(await sheet.page.locator('[data-to="treatment-window"]').isHidden());
 });
@@ -50,7 +56,10 @@ test('brood dates: a sealed queen cell in words, with the sum', async () => {
   await sheet.open('caste=queen&seen=sealed&date=2026-05-20');
   assert.equal(await sheet.said(), 'Sealed queen cells, 20 May 2026: a queen from them lays from 28 May to 11 June 2026.');
   assert.equal(await sheet.words('lays-earliest'), 'Thursday 28 May 2026');
-  assert.match(await sheet.page.locator('[data-said="sum"]').innerText(), /is sealed on day 7\.5 to 8 and emerges on day 15\.5 to 17\. She mates on day 22 to 26 and lays from day 24 to 29\..* Half days are rounded outward\.$/);
+  assert.match(
+    await sheet.page.locator('[data-said="sum"]').innerText(),
+    /is sealed on day 7\.5 to 8 and emerges on day 15\.5 to 17\. She mates on day 22 to 26 and lays from day 24 to 29\..* Half days are rounded outward\.$/,
+  );
   assert.equal(await sheet.page.locator('[data-part="result"] svg .bar').count(), 5);
 });
 
@@ -67,7 +76,10 @@ const days: { text: string; says?: string; day?: string }[] = [
   { text: '29 February 2028', day: '2028-02-29' },
   { text: '31 December 2199', day: '2199-12-31' },
   { text: '', says: 'Write the day of the look, such as 18 April 2026.' },
-  { text: '5/10/26', says: '“5/10/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.' },
+  {
+    text: '5/10/26',
+    says: '“5/10/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.',
+  },
   { text: '30 February 2026', says: '“30 February 2026” is not in the calendar.' },
   { text: '29 February 2026', says: '“29 February 2026” is not in the calendar.' },
   { text: 'Monday 10 May 2026', says: '“Monday 10 May 2026”: that date is not on that weekday.' },

@@ -38,7 +38,10 @@ test('degree-days: several days are added, and the day a sum is reached is named
   await sheet.open('days=40/54;43/63;45/70&base=50&scale=F&method=simple&sum=9');
   assert.equal((await sheet.values()).total, '10.5');
   assert.equal(await sheet.said(), '10.5 degree-days (°F), simple, base 50 °F. 9 is reached on day 3 of 3.');
-  assert.match(await sheet.page.locator('[data-said="sum"]').innerText(), /The day of 43 to 63: \(43 \+ 63\) ÷ 2 − 50 = 3\. All days: 0 \+ 3 \+ 7\.5 = 10\.5\.$/);
+  assert.match(
+    await sheet.page.locator('[data-said="sum"]').innerText(),
+    /The day of 43 to 63: \(43 \+ 63\) ÷ 2 − 50 = 3\. All days: 0 \+ 3 \+ 7\.5 = 10\.5\.$/,
+  );
   assert.equal(await sheet.page.locator('[data-part="result"] svg .column').count(), 4);
   await sheet.open('days=40/54;43/63;45/70&base=50&scale=F&method=simple&sum=90');
   assert.match(await sheet.said(), /That is under 90\.$/);
@@ -96,7 +99,11 @@ const typed: { fill: Record<string, string>; method?: string; says: string[] }[]
   { fill: { days: '40/54', sum: '-8' }, method: 'simple', says: ['The sum to reach must be more than 0.'] },
   { fill: { days: '40/54', spread: '-1' }, method: 'simple', says: ['The spread lies from 0 to 50 degrees.'] },
   { fill: { days: '40/54', from: '3/1' }, method: 'simple', says: ['“3/1” is not a day of the year. Write it like 1 March.'] },
-  { fill: { days: '40/54', from: '30 February' }, method: 'simple', says: ['“30 February” is not a day of the year. Write it like 1 March.'] },
+  {
+    fill: { days: '40/54', from: '30 February' },
+    method: 'simple',
+    says: ['“30 February” is not a day of the year. Write it like 1 March.'],
+  },
 ];
 
 for (const { fill, method, says } of typed) {
@@ -129,7 +136,10 @@ test('degree-days: without days each plant has its row, with its own method and 
   await sheet.open('base=50&scale=F&sum=86');
   const rows = sheet.page.locator('[data-plant]');
   assert.ok((await rows.count()) >= 8);
-  assert.match(await sheet.page.locator('[data-plant="border-forsythia"] th').innerText(), /first bloom at 86, base 50 °F, low-floored, from 1 January; Wooster, Ohio\./);
+  assert.match(
+    await sheet.page.locator('[data-plant="border-forsythia"] th').innerText(),
+    /first bloom at 86, base 50 °F, low-floored, from 1 January; Wooster, Ohio\./,
+  );
   const found = await sheet.values();
   assert.ok(Number(found.total) > 2000 && Number(found.total) < 4000, `a year of Ohio over 50 °F is ${found.total}`);
   for (const mark of ['', 'border-forsythia ']) {
@@ -158,7 +168,10 @@ test('degree-days: a club without normals has no figure, and the arithmetic is s
   assert.deepEqual(await other.values(), {});
   assert.equal(await other.words('total'), 'No figure for this club.');
   assert.match(await other.said(), /^No figure for this club: it holds no normals\./);
-  assert.match(await other.page.locator('[data-said="sum"]').innerText(), /^Simple: the mean of lowest and highest, less the base\. Base 10 °C\./);
+  assert.match(
+    await other.page.locator('[data-said="sum"]').innerText(),
+    /^Simple: the mean of lowest and highest, less the base\. Base 10 °C\./,
+  );
   await other.close();
   await hostile.close();
 });
@@ -166,19 +179,36 @@ test('degree-days: a club without normals has no figure, and the arithmetic is s
 // The plan itself: what it does once a club holds normals.
 const normals: Normals = { maxima: wooster.maxByMonth, minima: wooster.minByMonth, scale: 'F', spread: 8.77 };
 const figures: DegreeDayFigures = { normals, doubt: { days: 10, daysForSmallSums: 20 }, plants: [], from: '01-01' as MonthDay };
-const asked: Asked = { days: [], base: 50, cap: undefined, scale: 'F', method: undefined, spread: undefined, from: undefined, sum: undefined };
+const asked: Asked = {
+  days: [],
+  base: 50,
+  cap: undefined,
+  scale: 'F',
+  method: undefined,
+  spread: undefined,
+  from: undefined,
+  sum: undefined,
+};
 const plan = (other: Partial<Asked>, held: Partial<DegreeDayFigures> = {}) => {
   const planned = planDegreeDays({ ...asked, ...other }, { ...figures, ...held });
   assert.ok(planned.ok);
   return planned.value;
 };
 
-for (const { case: name, given: { method, spread, sum }, expect, from } of woosterDays) {
+for (const {
+  case: name,
+  given: { method, spread, sum },
+  expect,
+  from,
+} of woosterDays) {
   test(`degree-days: ${name} from normals, less and plus its doubt (${from})`, () => {
     const { reached } = plan({ method, spread, sum });
     assert.ok(typeof reached === 'object');
     const doubt = sum < 100 ? 20 : 10;
-    for (const [day, off] of [[reached.earliest, -doubt], [reached.latest, doubt]] as const) {
+    for (const [day, off] of [
+      [reached.earliest, -doubt],
+      [reached.latest, doubt],
+    ] as const) {
       // An independent program with coarser shifts: a day either way.
       assert.ok(Math.abs(dayOfCommonYear(addMonthDays(day, -off)) - dayOfCommonYear(expect.monthDay as MonthDay)) <= 1, `${day}`);
     }
@@ -204,7 +234,20 @@ test('degree-days: without normals the club has no figure, and nothing stands in
 });
 
 test('degree-days: a plant is counted by its own list; five years of notes set its window; no method said: all of them', () => {
-  const plant: Plant = { id: 'p', name: 'P', sum: 142, scale: 'F', base: 50, from: '01-01' as MonthDay, method: 'floored', stage: 'first bloom', place: 'Wooster', fromMemory: false, note: 1, observed: [] };
+  const plant: Plant = {
+    id: 'p',
+    name: 'P',
+    sum: 142,
+    scale: 'F',
+    base: 50,
+    from: '01-01' as MonthDay,
+    method: 'floored',
+    stage: 'first bloom',
+    place: 'Wooster',
+    fromMemory: false,
+    note: 1,
+    observed: [],
+  };
   const windowOf = (other: Partial<Plant>) => {
     const { reached } = plan({ base: 43, scale: 'C', method: 'sine' }, { plants: [{ ...plant, ...other }] }).plants[0]!;
     return typeof reached === 'object' ? [reached.earliest, reached.latest] : reached;

@@ -21,22 +21,118 @@ after(async () => {
 const count = (samples: string, rest = 'method=wash&phase=main-flow') => sheet.open(`samples=${samples}&${rest}`);
 
 const garwood = 'Garwood 1936';
-const single: { case: string; samples: string; rest?: string; expect: Record<string, number | string | undefined>; places?: number; from: string }[] = [
-  { case: '9 in 300', samples: 'A:9/300', expect: { 'A per-100': 3, 'A low': 1.37, 'A high': 5.69, verdict: 'act', 'action-level': 3, 'colonies-to-act': 'A', 'weeks-to-level-soonest': undefined, 'weeks-to-level-latest': undefined }, places: 2, from: garwood },
-  { case: '0 in 300', samples: 'A:0/300', expect: { 'A per-100': 0, 'A low': 0, 'A high': 1.23, verdict: 'below', 'weeks-to-level-latest': undefined, 'bees-to-settle': undefined }, places: 2, from: garwood },
-  { case: '6 in 300', samples: 'A:6/300', expect: { 'A per-100': 2, 'A low': 0.73, 'A high': 4.35, verdict: 'unsure' }, places: 2, from: garwood },
+const single: {
+  case: string;
+  samples: string;
+  rest?: string;
+  expect: Record<string, number | string | undefined>;
+  places?: number;
+  from: string;
+}[] = [
+  {
+    case: '9 in 300',
+    samples: 'A:9/300',
+    expect: {
+      'A per-100': 3,
+      'A low': 1.37,
+      'A high': 5.69,
+      verdict: 'act',
+      'action-level': 3,
+      'colonies-to-act': 'A',
+      'weeks-to-level-soonest': undefined,
+      'weeks-to-level-latest': undefined,
+    },
+    places: 2,
+    from: garwood,
+  },
+  {
+    case: '0 in 300',
+    samples: 'A:0/300',
+    expect: {
+      'A per-100': 0,
+      'A low': 0,
+      'A high': 1.23,
+      verdict: 'below',
+      'weeks-to-level-latest': undefined,
+      'bees-to-settle': undefined,
+    },
+    places: 2,
+    from: garwood,
+  },
+  {
+    case: '6 in 300',
+    samples: 'A:6/300',
+    expect: { 'A per-100': 2, 'A low': 0.73, 'A high': 4.35, verdict: 'unsure' },
+    places: 2,
+    from: garwood,
+  },
   { case: '1200 on 280', samples: 'A:1200/280', expect: { 'A per-100': 428.57, verdict: 'act' }, places: 2, from: 'a ratio of two counts' },
   { case: '8 in 267', samples: 'A:8/267', expect: { 'A per-100': 2.9963, verdict: 'unsure' }, places: 4, from: 'the line itself' },
   { case: '29 in 1000', samples: 'A:29/1000', expect: { 'A per-100': '2.9', verdict: 'unsure' }, from: 'no crumbs of the machine' },
-  { case: '4 in 300', samples: 'A:4/300', expect: { verdict: 'unsure', 'bees-to-settle': 436 }, places: 0, from: 'our rule, every number tried' },
-  { case: '5 in 300', samples: 'A:5/300', expect: { verdict: 'unsure', 'bees-to-settle': 657 }, places: 0, from: 'our rule, every number tried' },
-  { case: '8 in 300', samples: 'A:8/300', expect: { verdict: 'unsure', 'bees-to-settle': undefined }, from: 'more than a colony should give' },
-  { case: '1 in 300', samples: 'A:1/300', expect: { verdict: 'below', 'weeks-to-level-soonest': 1, 'weeks-to-level-latest': 20 }, places: 0, from: 'ln(3/1.857)/0.036/7 and ln 9/0.015/7' },
-  { case: '3 in 300', samples: 'A:3/300', expect: { 'weeks-to-level-soonest': 0, 'weeks-to-level-latest': 10 }, places: 0, from: 'ln 3/0.015/7' },
-  { case: 'without brood', samples: 'A:1/300', rest: 'method=wash&phase=winter-rest', expect: { verdict: 'below', 'weeks-to-level-soonest': undefined, 'weeks-to-level-latest': undefined }, from: 'no brood, no date' },
-  { case: 'no phase chosen', samples: 'A:9/300', rest: 'method=wash', expect: { verdict: 'act', 'action-level': 3 }, places: 0, from: 'the strictest level' },
-  { case: '9 in 300 at 92.9 %', samples: 'A:9/300', rest: 'method=roll&phase=dearth&recovery=92.9', expect: { 'A per-100': 3, 'A per-100-corrected': 3.23 }, places: 2, from: 'Macedo, Wu & Ellis 2002' },
-  { case: 'only the corrected rate reaches it', samples: 'A:2850/100000', rest: 'method=roll&phase=dearth&recovery=92.9', expect: { verdict: 'unsure', 'bees-to-settle': undefined }, from: 'a correction never makes it act' },
+  {
+    case: '4 in 300',
+    samples: 'A:4/300',
+    expect: { verdict: 'unsure', 'bees-to-settle': 436 },
+    places: 0,
+    from: 'our rule, every number tried',
+  },
+  {
+    case: '5 in 300',
+    samples: 'A:5/300',
+    expect: { verdict: 'unsure', 'bees-to-settle': 657 },
+    places: 0,
+    from: 'our rule, every number tried',
+  },
+  {
+    case: '8 in 300',
+    samples: 'A:8/300',
+    expect: { verdict: 'unsure', 'bees-to-settle': undefined },
+    from: 'more than a colony should give',
+  },
+  {
+    case: '1 in 300',
+    samples: 'A:1/300',
+    expect: { verdict: 'below', 'weeks-to-level-soonest': 1, 'weeks-to-level-latest': 20 },
+    places: 0,
+    from: 'ln(3/1.857)/0.036/7 and ln 9/0.015/7',
+  },
+  {
+    case: '3 in 300',
+    samples: 'A:3/300',
+    expect: { 'weeks-to-level-soonest': 0, 'weeks-to-level-latest': 10 },
+    places: 0,
+    from: 'ln 3/0.015/7',
+  },
+  {
+    case: 'without brood',
+    samples: 'A:1/300',
+    rest: 'method=wash&phase=winter-rest',
+    expect: { verdict: 'below', 'weeks-to-level-soonest': undefined, 'weeks-to-level-latest': undefined },
+    from: 'no brood, no date',
+  },
+  {
+    case: 'no phase chosen',
+    samples: 'A:9/300',
+    rest: 'method=wash',
+    expect: { verdict: 'act', 'action-level': 3 },
+    places: 0,
+    from: 'the strictest level',
+  },
+  {
+    case: '9 in 300 at 92.9 %',
+    samples: 'A:9/300',
+    rest: 'method=roll&phase=dearth&recovery=92.9',
+    expect: { 'A per-100': 3, 'A per-100-corrected': 3.23 },
+    places: 2,
+    from: 'Macedo, Wu & Ellis 2002',
+  },
+  {
+    case: 'only the corrected rate reaches it',
+    samples: 'A:2850/100000',
+    rest: 'method=roll&phase=dearth&recovery=92.9',
+    expect: { verdict: 'unsure', 'bees-to-settle': undefined },
+    from: 'a correction never makes it act',
+  },
 ];
 
 for (const row of single) {
@@ -79,14 +175,23 @@ test('mite count: an average hides no colony, and under four colonies there is n
   assert.equal(found['apiary-per-100'], '1');
   assert.equal(found['apiary-low'], undefined);
   assert.equal(await sheet.words('apiary-low'), 'none under four colonies');
-  assert.match(await sheet.page.locator('[data-said="apiary-remarks"]').innerText(), /^A range for all together needs four colonies or more. 3 colonies show an apiary poorly: 8 or more are better\.$/);
+  assert.match(
+    await sheet.page.locator('[data-said="apiary-remarks"]').innerText(),
+    /^A range for all together needs four colonies or more. 3 colonies show an apiary poorly: 8 or more are better\.$/,
+  );
 });
 
 test('mite count: what the level was set with, and by whom', async () => {
   await count('A:9/300', 'method=gas&phase=dearth');
-  assert.match(await sheet.page.locator('[data-said="level-from"]').innerText(), /2023; Florida; alcohol wash\. It was set with another method \(wash\)\.$/);
+  assert.match(
+    await sheet.page.locator('[data-said="level-from"]').innerText(),
+    /2023; Florida; alcohol wash\. It was set with another method \(wash\)\.$/,
+  );
   await count('A:9/300', 'method=wash');
-  assert.match(await sheet.page.locator('[data-said="level-from"]').innerText(), /No part of the year was chosen, so this is the strictest of the levels\.$/);
+  assert.match(
+    await sheet.page.locator('[data-said="level-from"]').innerText(),
+    /No part of the year was chosen, so this is the strictest of the levels\.$/,
+  );
 });
 
 const wrong: { mites: string; bees: string; says: string }[] = [
@@ -125,7 +230,12 @@ test('mite count: wrong numbers give a sentence twice, and no result', async () 
 
 test('mite count: odd ways to write a number are read', async () => {
   await sheet.open('');
-  for (const [mites, bees] of [[' 9 ', '300'], ['9.0', '300,0'], ['9', '3\u202f000'], ['18/2', '300']] as const) {
+  for (const [mites, bees] of [
+    [' 9 ', '300'],
+    ['9.0', '300,0'],
+    ['9', '3\u202f000'],
+    ['18/2', '300'],
+  ] as const) {
     await sheet.fill('mites', mites);
     await sheet.fill('bees', bees);
     await sheet.press('Work it out');

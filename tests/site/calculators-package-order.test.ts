@@ -31,13 +31,26 @@ test('package order: all that the supplier said, in all and line by line (3,500 
   assert.equal(await sheet.said(), '14 packages: 38 lb (17.2 kg) of bees, about 133,000.');
   assert.equal(await sheet.words('queens'), '15, 1 of them spare');
   assert.equal(await sheet.words('syrup-l'), '3.7 US gal (14 L, 3.08 imperial gal)');
-  assert.equal(await sheet.page.locator('[data-said="road"]').innerText(), 'Bees are reckoned at 3,500 to the pound. About 5 hours on the road. Put in over the label for deaths on the way: 10 %.');
-  assert.match((await sheet.page.locator('[data-to="syrup"]').getAttribute('href'))!, /\/work-it-out\/syrup\/#sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=14&unit=L$/);
+  assert.equal(
+    await sheet.page.locator('[data-said="road"]').innerText(),
+    'Bees are reckoned at 3,500 to the pound. About 5 hours on the road. Put in over the label for deaths on the way: 10 %.',
+  );
+  assert.match(
+    (await sheet.page.locator('[data-to="syrup"]').getAttribute('href'))!,
+    /\/work-it-out\/syrup\/#sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=14&unit=L$/,
+  );
 });
 
 test('package order: what the supplier has not said is left out, with the reason', async () => {
   await sheet.open('lines=2x3');
-  assert.deepEqual(await sheet.values(), { 'net-lb': '6', bees: '21000', queens: '2', '1 net-lb': '6', '1 bees': '21000', '1 queens': '2' });
+  assert.deepEqual(await sheet.values(), {
+    'net-lb': '6',
+    bees: '21000',
+    queens: '2',
+    '1 net-lb': '6',
+    '1 bees': '21000',
+    '1 queens': '2',
+  });
   for (const name of ['shake-lb', 'gross-lb', 'syrup-l']) assert.equal(await sheet.words(name), 'Ask the supplier.', name);
   assert.ok(await sheet.page.locator('[data-to="syrup"]').isHidden());
   await sheet.open('lines=2x3&cage-lb=1.5');
@@ -71,7 +84,10 @@ test('package order: typed as people type, rows added and pasted, and the addres
   await sheet.press('Work it out');
   assert.deepEqual(await sheet.faults(), []);
   const [hash, found] = [await sheet.hash(), await sheet.values()];
-  assert.equal(hash, 'lines=10x3;4x2.20462262184878&allowance=12.5&bees-per-pound=3500&spare-queens=0&cage-lb=1.5&can-lb=3&syrup-l-each=1.892705892');
+  assert.equal(
+    hash,
+    'lines=10x3;4x2.20462262184878&allowance=12.5&bees-per-pound=3500&spare-queens=0&cage-lb=1.5&can-lb=3&syrup-l-each=1.892705892',
+  );
   await sheet.open(hash);
   assert.deepEqual(await sheet.values(), found);
   await sheet.press('Take out line 1');
@@ -128,13 +144,37 @@ test('package order: what stands on the sheet', async () => {
   const own = await openCalculator(browser, site, 'package-order', whole, { viewport: desk });
   await own.page.emulateMedia({ media: 'print' });
   const text = await own.page.locator('body').innerText();
-  for (const words of ['Pick-up sheet', 'Member', 'Weight, full', 'Queen walks', 'Dead, depth', '41.8 lb', '101 lb', '15, 1 of them spare', '3.7 US gal', 'About 5 hours on the road', 'Cool: under 46', 'Pettis and others 2016', 'Ohio Department of Agriculture 2012', 'They hang in one cluster', 'photograph them with a ruler', 'Package coordinator', '330-555-0113', 'edition of', 'Veil on'])
+  for (const words of [
+    'Pick-up sheet',
+    'Member',
+    'Weight, full',
+    'Queen walks',
+    'Dead, depth',
+    '41.8 lb',
+    '101 lb',
+    '15, 1 of them spare',
+    '3.7 US gal',
+    'About 5 hours on the road',
+    'Cool: under 46',
+    'Pettis and others 2016',
+    'Ohio Department of Agriculture 2012',
+    'They hang in one cluster',
+    'photograph them with a ruler',
+    'Package coordinator',
+    '330-555-0113',
+    'edition of',
+    'Veil on',
+  ])
     assert.ok(text.includes(words), words);
   assert.equal(await own.page.locator('table.ruled tbody tr').count(), 8);
-  for (const away of ['.margin', '.stays', '[data-part="example"]', 'form.asks', '.box', '.mark']) assert.ok(await own.page.locator(away).first().isHidden(), away);
+  for (const away of ['.margin', '.stays', '[data-part="example"]', 'form.asks', '.box', '.mark'])
+    assert.ok(await own.page.locator(away).first().isHidden(), away);
   await own.page.emulateMedia({ media: 'screen' });
   assert.ok(await own.page.locator('table.ruled').isHidden());
-  assert.equal(await own.page.locator('[data-said="sheets"]').innerText(), 'A sheet has lines for 8 members. If each takes one package, print 2 sheets.');
+  assert.equal(
+    await own.page.locator('[data-said="sheets"]').innerText(),
+    'A sheet has lines for 8 members. If each takes one package, print 2 sheets.',
+  );
   await own.close();
 });
 

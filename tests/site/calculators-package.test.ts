@@ -20,18 +20,30 @@ after(async () => {
   await site?.close();
 });
 
-const delaware = 'University of Delaware: a look on day 7 to 9; eggs 1 to 3 days after release, sealed 8 to 9 and adult 21 days after the egg';
+const delaware =
+  'University of Delaware: a look on day 7 to 9; eggs 1 to 3 days after release, sealed 8 to 9 and adult 21 days after the egg';
 
 const dates: { case: string; values: string; expect: Record<string, [earliest: string, latest: string] | undefined> }[] = [
   {
     case: 'queen behind candy, foundation',
     values: 'installed=2026-04-18&pounds=3&queen=candy&comb=foundation',
-    expect: { 'queen-look': ['2026-04-22', '2026-04-25'], 'egg-look': ['2026-04-27', '2026-05-04'], capped: ['2026-05-01', '2026-05-12'], 'first-bees': ['2026-05-14', '2026-05-24'], 'first-mite-count': ['2026-05-30', '2026-06-13'] },
+    expect: {
+      'queen-look': ['2026-04-22', '2026-04-25'],
+      'egg-look': ['2026-04-27', '2026-05-04'],
+      capped: ['2026-05-01', '2026-05-12'],
+      'first-bees': ['2026-05-14', '2026-05-24'],
+      'first-mite-count': ['2026-05-30', '2026-06-13'],
+    },
   },
   {
     case: 'queen let out, drawn comb',
     values: 'installed=2026-04-18&pounds=3&queen=released&comb=drawn',
-    expect: { 'queen-look': undefined, 'egg-look': ['2026-04-25', '2026-04-27'], capped: ['2026-04-27', '2026-04-30'], 'first-bees': ['2026-05-10', '2026-05-12'] },
+    expect: {
+      'queen-look': undefined,
+      'egg-look': ['2026-04-25', '2026-04-27'],
+      capped: ['2026-04-27', '2026-04-30'],
+      'first-bees': ['2026-05-10', '2026-05-12'],
+    },
   },
   {
     case: 'over a leap day',
@@ -44,7 +56,8 @@ for (const { case: name, values, expect } of dates) {
   test(`package calendar: ${name} (${delaware})`, async () => {
     await sheet.open(values);
     const found = await sheet.values();
-    for (const [event, pair] of Object.entries(expect)) assert.deepEqual([found[`${event}-earliest`], found[`${event}-latest`]], pair ?? [undefined, undefined], event);
+    for (const [event, pair] of Object.entries(expect))
+      assert.deepEqual([found[`${event}-earliest`], found[`${event}-latest`]], pair ?? [undefined, undefined], event);
   });
 }
 
@@ -82,7 +95,10 @@ const typed: { text: string; day?: string; says?: string }[] = [
   { text: 'sat 18th apr. 2026', day: '2026-04-18' },
   { text: '29 February 2028', day: '2028-02-29' },
   { text: '', says: 'Write the day the package goes in, such as 18 April 2026.' },
-  { text: '4/5/26', says: '“4/5/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.' },
+  {
+    text: '4/5/26',
+    says: '“4/5/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.',
+  },
   { text: '31 February 2026', says: '“31 February 2026” is not in the calendar.' },
   { text: '29 February 2026', says: '“29 February 2026” is not in the calendar.' },
   { text: '18 April', says: '“18 April” has no year. Write it like 18 April 2026.' },
@@ -139,7 +155,9 @@ test('package calendar: today is the club’s own, whatever zone the reader is i
 });
 
 test('package calendar: the calendar file has whole days, an end the day after, and names that stay', async () => {
-  const own = await openCalculator(browser, site, 'package-calendar', 'installed=2026-04-18&pounds=3&queen=candy&comb=foundation', { timezoneId: 'Asia/Tokyo' });
+  const own = await openCalculator(browser, site, 'package-calendar', 'installed=2026-04-18&pounds=3&queen=candy&comb=foundation', {
+    timezoneId: 'Asia/Tokyo',
+  });
   const saved = async (): Promise<string> => {
     const [download] = await Promise.all([own.page.waitForEvent('download'), own.press('Calendar file')]);
     assert.equal(download.suggestedFilename(), 'package-2026-04-18.ics');
@@ -148,7 +166,12 @@ test('package calendar: the calendar file has whole days, an end the day after, 
   const text = await saved();
   assert.equal(await saved(), text);
   const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
-  assert.deepEqual(events.map(({ uid }) => uid), ['queen-look', 'egg-look', 'capped', 'first-bees', 'low-point', 'back-to-start', 'first-mite-count'].map((name) => `package-2026-04-18-${name}@tamarack-county`));
+  assert.deepEqual(
+    events.map(({ uid }) => uid),
+    ['queen-look', 'egg-look', 'capped', 'first-bees', 'low-point', 'back-to-start', 'first-mite-count'].map(
+      (name) => `package-2026-04-18-${name}@tamarack-county`,
+    ),
+  );
   const [look] = events;
   assert.ok(look!.startDate.isDate && look!.endDate.isDate);
   assert.deepEqual([look!.startDate.toString(), look!.endDate.toString()], ['2026-04-22', '2026-04-26']);

@@ -18,18 +18,77 @@ after(async () => {
   await site?.close();
 });
 
-const mixture = (sugar: number, water: number, by: string, know: string, amount: number, unit: string) => `sugar-parts=${sugar}&water-parts=${water}&by=${by}&know=${know}&amount=${amount}&unit=${unit}`;
+const mixture = (sugar: number, water: number, by: string, know: string, amount: number, unit: string) =>
+  `sugar-parts=${sugar}&water-parts=${water}&by=${by}&know=${know}&amount=${amount}&unit=${unit}`;
 
 const mixes: { case: string; values: string; expect: Record<string, [printed: number, places: number] | undefined>; from: string }[] = [
-  { case: '1 to 1 by weight, 1 kg', values: mixture(1, 1, 'weight', 'sugar', 1, 'kg'), expect: { brix: [50, 2], density: [1.2297, 3], 'syrup-l': [1.626, 2], 'water-kg': [1, 6], 'grains-below-least': undefined, 'grains-below-most': undefined }, from: 'CRC Handbook, derived' },
-  { case: '2 to 1 by weight, 2 kg', values: mixture(2, 1, 'weight', 'sugar', 2, 'kg'), expect: { brix: [66.67, 2], density: [1.3268, 3], 'syrup-l': [2.261, 2], 'grains-below-least': [17.1, 1], 'grains-below-most': [19.6, 1] }, from: 'Mohos 2010 and Vavrinecz 1962' },
-  { case: '1 US gallon of 2 to 1', values: mixture(2, 1, 'weight', 'syrup', 1, 'us-gal'), expect: { 'sugar-kg': [3.348, 2], 'syrup-l': [3.785, 3] }, from: '7.38 lb in a US gallon' },
-  { case: '1 US gallon of 1 to 1', values: mixture(1, 1, 'weight', 'syrup', 1, 'us-gal'), expect: { 'sugar-kg': [2.327, 2] }, from: '5.13 lb in a US gallon' },
-  { case: '1 to 1 by volume', values: mixture(1, 1, 'volume', 'sugar', 4, 'us-cup'), expect: { brix: [45.85, 1], density: [1.2072, 3], 'sugar-kg': [0.8, 6] }, from: '200 g to the cup' },
-  { case: '2 to 1 by volume', values: mixture(2, 1, 'volume', 'water', 1, 'L'), expect: { brix: [62.88, 1], density: [1.3037, 3], 'water-l': [1, 6] }, from: '200 g to the cup' },
-  { case: '5 to 2 by weight: past the older line', values: mixture(5, 2, 'weight', 'sugar', 1, 'kg'), expect: { brix: [71.43, 2], 'grains-below-least': undefined }, from: 'the older line ends at 40 C' },
-  { case: '3 to 1 by weight: cannot all dissolve', values: mixture(3, 1, 'weight', 'sugar', 1, 'kg'), expect: { brix: [75, 2], 'grains-below-least': undefined, 'grains-below-most': undefined }, from: 'over 74 Brix' },
-  { case: 'at 10 C', values: `${mixture(1, 1, 'weight', 'sugar', 1, 'kg')}&temperature=10`, expect: { density: [1.2339, 3] }, from: 'the polynomial, computed apart' },
+  {
+    case: '1 to 1 by weight, 1 kg',
+    values: mixture(1, 1, 'weight', 'sugar', 1, 'kg'),
+    expect: {
+      brix: [50, 2],
+      density: [1.2297, 3],
+      'syrup-l': [1.626, 2],
+      'water-kg': [1, 6],
+      'grains-below-least': undefined,
+      'grains-below-most': undefined,
+    },
+    from: 'CRC Handbook, derived',
+  },
+  {
+    case: '2 to 1 by weight, 2 kg',
+    values: mixture(2, 1, 'weight', 'sugar', 2, 'kg'),
+    expect: {
+      brix: [66.67, 2],
+      density: [1.3268, 3],
+      'syrup-l': [2.261, 2],
+      'grains-below-least': [17.1, 1],
+      'grains-below-most': [19.6, 1],
+    },
+    from: 'Mohos 2010 and Vavrinecz 1962',
+  },
+  {
+    case: '1 US gallon of 2 to 1',
+    values: mixture(2, 1, 'weight', 'syrup', 1, 'us-gal'),
+    expect: { 'sugar-kg': [3.348, 2], 'syrup-l': [3.785, 3] },
+    from: '7.38 lb in a US gallon',
+  },
+  {
+    case: '1 US gallon of 1 to 1',
+    values: mixture(1, 1, 'weight', 'syrup', 1, 'us-gal'),
+    expect: { 'sugar-kg': [2.327, 2] },
+    from: '5.13 lb in a US gallon',
+  },
+  {
+    case: '1 to 1 by volume',
+    values: mixture(1, 1, 'volume', 'sugar', 4, 'us-cup'),
+    expect: { brix: [45.85, 1], density: [1.2072, 3], 'sugar-kg': [0.8, 6] },
+    from: '200 g to the cup',
+  },
+  {
+    case: '2 to 1 by volume',
+    values: mixture(2, 1, 'volume', 'water', 1, 'L'),
+    expect: { brix: [62.88, 1], density: [1.3037, 3], 'water-l': [1, 6] },
+    from: '200 g to the cup',
+  },
+  {
+    case: '5 to 2 by weight: past the older line',
+    values: mixture(5, 2, 'weight', 'sugar', 1, 'kg'),
+    expect: { brix: [71.43, 2], 'grains-below-least': undefined },
+    from: 'the older line ends at 40 C',
+  },
+  {
+    case: '3 to 1 by weight: cannot all dissolve',
+    values: mixture(3, 1, 'weight', 'sugar', 1, 'kg'),
+    expect: { brix: [75, 2], 'grains-below-least': undefined, 'grains-below-most': undefined },
+    from: 'over 74 Brix',
+  },
+  {
+    case: 'at 10 C',
+    values: `${mixture(1, 1, 'weight', 'sugar', 1, 'kg')}&temperature=10`,
+    expect: { density: [1.2339, 3] },
+    from: 'the polynomial, computed apart',
+  },
 ];
 
 for (const { case: name, values, expect, from } of mixes) {
@@ -40,7 +99,8 @@ for (const { case: name, values, expect, from } of mixes) {
       if (printed) agrees(found, output, ...printed);
       else assert.equal(found[output], undefined, output);
     }
-    for (const output of ['sugar-kg', 'water-kg', 'water-l', 'syrup-kg', 'syrup-l', 'brix', 'density', 'sugar-per-l']) assert.ok(Number(found[output]) > 0, output);
+    for (const output of ['sugar-kg', 'water-kg', 'water-l', 'syrup-kg', 'syrup-l', 'brix', 'density', 'sugar-per-l'])
+      assert.ok(Number(found[output]) > 0, output);
   });
 }
 

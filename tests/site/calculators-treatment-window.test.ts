@@ -31,32 +31,104 @@ async function openOn(day: string): Promise<Sheet> {
 }
 
 const plan = (other: Record<string, string | number> = {}): string =>
-  Object.entries({ start: '2026-08-10', low: 18, high: 28, supers: 'off', brood: 'yes', place: 'United States', registered: 'yes', ...other }).filter(([, value]) => value !== '').map(([name, value]) => `${name}=${encodeURIComponent(value)}`).join('&');
-const states = (found: Record<string, string>): string[] => Object.entries(found).filter(([name]) => name.endsWith(' state')).map(([, value]) => value);
+  Object.entries({
+    start: '2026-08-10',
+    low: 18,
+    high: 28,
+    supers: 'off',
+    brood: 'yes',
+    place: 'United States',
+    registered: 'yes',
+    ...other,
+  })
+    .filter(([, value]) => value !== '')
+    .map(([name, value]) => `${name}=${encodeURIComponent(value)}`)
+    .join('&');
+const states = (found: Record<string, string>): string[] =>
+  Object.entries(found)
+    .filter(([name]) => name.endsWith(' state'))
+    .map(([, value]) => value);
 
 const strips = 'US label of formic acid strips, 50 to 85 F';
 const cases: { case: string; values: string; expect: Record<string, [state: string, rule: string]>; from: string }[] = [
-  { case: '18 to 28 C', values: plan(), expect: { 'formic-acid/strips': ['not-ruled-out', 'none'], 'formic-acid/older-pad': ['ruled-out', 'too-warm'], 'oxalic-acid/trickled': ['ruled-out', 'brood'], 'amitraz/strips': ['not-ruled-out', 'none'] }, from: strips },
-  { case: '85 F, the line itself', values: plan({ high: 29.44 }), expect: { 'formic-acid/strips': ['not-ruled-out', 'none'] }, from: strips },
-  { case: '90 F', values: plan({ high: 32.2 }), expect: { 'formic-acid/strips': ['ruled-out', 'too-warm'], 'formic-acid/older-gel': ['not-ruled-out', 'none'] }, from: strips },
-  { case: '49 F', values: plan({ low: 9.4 }), expect: { 'formic-acid/strips': ['ruled-out', 'too-cold'], 'formic-acid/older-gel': ['not-ruled-out', 'none'] }, from: strips },
-  { case: 'boxes on', values: plan({ supers: 'on' }), expect: { 'formic-acid/strips': ['ask', 'supers-by-label'], 'amitraz/strips': ['ruled-out', 'supers-on'] }, from: 'US label of amitraz strips 2012' },
-  { case: 'without brood', values: plan({ brood: 'no' }), expect: { 'oxalic-acid/trickled': ['not-ruled-out', 'none'], 'oxalic-acid/vapor': ['not-ruled-out', 'none'] }, from: 'from memory' },
-  { case: 'harvest on day 69', values: plan({ 'harvest-date': '2026-10-18' }), expect: { 'amitraz/strips': ['ruled-out', 'harvest-too-soon'], 'coumaphos/strips': ['ask', 'harvest-by-label'] }, from: 'US label of amitraz strips 2012: 56 days, boxes back 14 after' },
-  { case: 'harvest on day 70', values: plan({ 'harvest-date': '2026-10-19' }), expect: { 'amitraz/strips': ['not-ruled-out', 'none'] }, from: 'US label of amitraz strips 2012: 56 days, boxes back 14 after' },
-  { case: 'New Zealand', values: plan({ place: 'new zealand' }), expect: { 'flumethrin/new-zealand': ['not-ruled-out', 'none'], 'formic-acid': ['ask', 'other-place'], amitraz: ['ask', 'other-place'] }, from: 'the written rules' },
+  {
+    case: '18 to 28 C',
+    values: plan(),
+    expect: {
+      'formic-acid/strips': ['not-ruled-out', 'none'],
+      'formic-acid/older-pad': ['ruled-out', 'too-warm'],
+      'oxalic-acid/trickled': ['ruled-out', 'brood'],
+      'amitraz/strips': ['not-ruled-out', 'none'],
+    },
+    from: strips,
+  },
+  {
+    case: '85 F, the line itself',
+    values: plan({ high: 29.44 }),
+    expect: { 'formic-acid/strips': ['not-ruled-out', 'none'] },
+    from: strips,
+  },
+  {
+    case: '90 F',
+    values: plan({ high: 32.2 }),
+    expect: { 'formic-acid/strips': ['ruled-out', 'too-warm'], 'formic-acid/older-gel': ['not-ruled-out', 'none'] },
+    from: strips,
+  },
+  {
+    case: '49 F',
+    values: plan({ low: 9.4 }),
+    expect: { 'formic-acid/strips': ['ruled-out', 'too-cold'], 'formic-acid/older-gel': ['not-ruled-out', 'none'] },
+    from: strips,
+  },
+  {
+    case: 'boxes on',
+    values: plan({ supers: 'on' }),
+    expect: { 'formic-acid/strips': ['ask', 'supers-by-label'], 'amitraz/strips': ['ruled-out', 'supers-on'] },
+    from: 'US label of amitraz strips 2012',
+  },
+  {
+    case: 'without brood',
+    values: plan({ brood: 'no' }),
+    expect: { 'oxalic-acid/trickled': ['not-ruled-out', 'none'], 'oxalic-acid/vapor': ['not-ruled-out', 'none'] },
+    from: 'from memory',
+  },
+  {
+    case: 'harvest on day 69',
+    values: plan({ 'harvest-date': '2026-10-18' }),
+    expect: { 'amitraz/strips': ['ruled-out', 'harvest-too-soon'], 'coumaphos/strips': ['ask', 'harvest-by-label'] },
+    from: 'US label of amitraz strips 2012: 56 days, boxes back 14 after',
+  },
+  {
+    case: 'harvest on day 70',
+    values: plan({ 'harvest-date': '2026-10-19' }),
+    expect: { 'amitraz/strips': ['not-ruled-out', 'none'] },
+    from: 'US label of amitraz strips 2012: 56 days, boxes back 14 after',
+  },
+  {
+    case: 'New Zealand',
+    values: plan({ place: 'new zealand' }),
+    expect: { 'flumethrin/new-zealand': ['not-ruled-out', 'none'], 'formic-acid': ['ask', 'other-place'], amitraz: ['ask', 'other-place'] },
+    from: 'the written rules',
+  },
 ];
 
 for (const { case: name, values, expect, from } of cases) {
   test(`label rows: ${name} (${from})`, async () => {
     await sheet.open(values);
     const found = await sheet.values();
-    for (const [id, [state, rule]] of Object.entries(expect)) assert.deepEqual([found[`${id} state`], found[`${id} rule`]], [state, rule], id);
+    for (const [id, [state, rule]] of Object.entries(expect))
+      assert.deepEqual([found[`${id} state`], found[`${id} rule`]], [state, rule], id);
   });
 }
 
 test('label rows: anything but yes for registered, no place, or a place without rows: ask, every row', async () => {
-  const others: Record<string, string>[] = [{ registered: 'no' }, { registered: 'not-checked' }, { registered: '' }, { place: '' }, { place: 'Atlantis' }];
+  const others: Record<string, string>[] = [
+    { registered: 'no' },
+    { registered: 'not-checked' },
+    { registered: '' },
+    { place: '' },
+    { place: 'Atlantis' },
+  ];
   for (const other of others) {
     await sheet.open(plan(other));
     const found = states(await sheet.values());
@@ -84,11 +156,20 @@ test('label rows: the address that pages link with: ask, and what is ruled out b
   await sheet.open('start=2026-08-10&low=18&high=34&supers=off&brood=yes&registered=not-checked');
   const row = sheet.page.locator('[data-row="formic-acid/strips"]');
   assert.equal(await row.locator('output[name="state"]').innerText(), 'Ask');
-  assert.equal(await row.locator('output[name="rule"]').innerText(), 'Ask whether it is registered for bee colonies where you are. Ask: no place was written, so no row is yours yet. Too warm: the row ends at 85 °F (29.4 °C).');
+  assert.equal(
+    await row.locator('output[name="rule"]').innerText(),
+    'Ask whether it is registered for bee colonies where you are. Ask: no place was written, so no row is yours yet. Too warm: the row ends at 85 °F (29.4 °C).',
+  );
 });
 
 test('label rows: never advice, a brand or a dose, whatever is written; memory is marked', async () => {
-  for (const values of [plan(), plan({ supers: 'on', high: 40, low: -5 }), plan({ registered: 'no' }), plan({ place: '' }), plan({ brood: 'no', 'harvest-date': '2026-09-01' })]) {
+  for (const values of [
+    plan(),
+    plan({ supers: 'on', high: 40, low: -5 }),
+    plan({ registered: 'no' }),
+    plan({ place: '' }),
+    plan({ brood: 'no', 'harvest-date': '2026-09-01' }),
+  ]) {
     await sheet.open(values);
     const said = await sheet.page.locator('.result').innerText();
     assert.doesNotMatch(said, /\b(fits?|uses?|used|recommend\w*|safe\w*|suitable|choose|dose|danger|warning|caution)\b/i);
@@ -96,7 +177,12 @@ test('label rows: never advice, a brand or a dose, whatever is written; memory i
   }
   assert.match(await sheet.page.locator('[data-row="oxalic-acid/vapor"] th').innerText(), /From memory\./);
   assert.doesNotMatch(await sheet.page.locator('[data-row="formic-acid/strips"] th').innerText(), /memory/);
-  const own = await sheet.page.locator('main').evaluate((main) => [...main.querySelectorAll('h1, h2, h3, legend, label, li, p, td, th')].filter((each) => !each.closest('.box, .margin')).map((each) => each.textContent ?? '').filter((words) => /\b(recommended|safe|fits)\b/i.test(words)));
+  const own = await sheet.page.locator('main').evaluate((main) =>
+    [...main.querySelectorAll('h1, h2, h3, legend, label, li, p, td, th')]
+      .filter((each) => !each.closest('.box, .margin'))
+      .map((each) => each.textContent ?? '')
+      .filter((words) => /\b(recommended|safe|fits)\b/i.test(words)),
+  );
   assert.deepEqual(own, []);
 });
 
@@ -106,14 +192,36 @@ test('label rows: acids and fumes have their place on the page', async () => {
 });
 
 const typed: { fill: Record<string, string>; says?: string[]; hash?: RegExp }[] = [
-  { fill: {}, says: ['Write the first day of the treatment, such as 18 April 2026.', 'Write how cold the coldest day gets, such as 10 or 50 F.', 'Write how warm the warmest day gets, such as 28 or 82 F.'] },
-  { fill: { start: '10 August 2026', low: '50 F', high: '82.4 °F' }, hash: /^start=2026-08-10&low=10&high=28&supers=on&brood=yes&registered=not-checked$/ },
-  { fill: { start: '10 August 2026', low: '−5', high: '10,5', place: ' United  States ' }, hash: /low=-5&high=10\.5&supers=on&brood=yes&place=United%20%20States&/ },
-  { fill: { start: '8/10/26', low: '10', high: '20' }, says: ['“8/10/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.'] },
+  {
+    fill: {},
+    says: [
+      'Write the first day of the treatment, such as 18 April 2026.',
+      'Write how cold the coldest day gets, such as 10 or 50 F.',
+      'Write how warm the warmest day gets, such as 28 or 82 F.',
+    ],
+  },
+  {
+    fill: { start: '10 August 2026', low: '50 F', high: '82.4 °F' },
+    hash: /^start=2026-08-10&low=10&high=28&supers=on&brood=yes&registered=not-checked$/,
+  },
+  {
+    fill: { start: '10 August 2026', low: '−5', high: '10,5', place: ' United  States ' },
+    hash: /low=-5&high=10\.5&supers=on&brood=yes&place=United%20%20States&/,
+  },
+  {
+    fill: { start: '8/10/26', low: '10', high: '20' },
+    says: ['“8/10/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.'],
+  },
   { fill: { start: '10 August 2026', low: '30', high: '20' }, says: ['The warmest day cannot be colder than the coldest.'] },
   { fill: { start: '10 August 2026', low: '10', high: '90' }, says: ['Weather lies from −60 to 60 °C (−76 to 140 °F).'] },
-  { fill: { start: '10 August 2026', low: '10', high: 'hot' }, says: ['“hot” is not a number. Write how warm the warmest day gets, such as 28 or 82 F.'] },
-  { fill: { start: '10 August 2026', low: '10', high: '20', 'harvest-date': '31 September 2026' }, says: ['“31 September 2026” is not in the calendar.'] },
+  {
+    fill: { start: '10 August 2026', low: '10', high: 'hot' },
+    says: ['“hot” is not a number. Write how warm the warmest day gets, such as 28 or 82 F.'],
+  },
+  {
+    fill: { start: '10 August 2026', low: '10', high: '20', 'harvest-date': '31 September 2026' },
+    says: ['“31 September 2026” is not in the calendar.'],
+  },
 ];
 
 for (const { fill, says, hash } of typed) {
@@ -134,21 +242,54 @@ test('label rows: boxes on, brood and not checked are what stands there first', 
 
 test('label rows: a club of another land, with one row', async () => {
   const southern = await fixtureSite('southern');
-  const other = await openCalculator(browser, southern, 'treatment-window', 'start=2026-02-10&low=18&high=28&brood=no&supers=off&place=New%20Zealand&registered=yes');
+  const other = await openCalculator(
+    browser,
+    southern,
+    'treatment-window',
+    'start=2026-02-10&low=18&high=28&brood=no&supers=off&place=New%20Zealand&registered=yes',
+  );
   assert.deepEqual(Object.keys(await other.values()), ['oxalic-acid/trickled state', 'oxalic-acid/trickled rule']);
   await other.close();
   await southern.close();
 });
 
 test('label rows: a club without rows says so', () => {
-  const planned: Planned = { start: '2026-08-10' as Day, lowC: 10, highC: 20, supersOn: false, brood: true, place: 'Here', registered: 'yes' };
+  const planned: Planned = {
+    start: '2026-08-10' as Day,
+    lowC: 10,
+    highC: 20,
+    supersOn: false,
+    brood: true,
+    place: 'Here',
+    registered: 'yes',
+  };
   assert.equal(headline(judgeAll(planned, [], planned.start)), 'The club holds no label rows: ask.');
 });
 
 test('label rows: one ingredient with rows of two places', () => {
-  const planned: Planned = { start: '2026-08-10' as Day, lowC: 18, highC: 28, supersOn: false, brood: true, place: 'united states', registered: 'yes' };
-  const rowOf = (id: string, place: string): ShownRow => ({ ...labels.formicStrips, place, entry: 'formic-acid', id: `formic-acid/${id}`, title: 'Formic acid', form: 'strips', fromMemory: false, note: 1 });
+  const planned: Planned = {
+    start: '2026-08-10' as Day,
+    lowC: 18,
+    highC: 28,
+    supersOn: false,
+    brood: true,
+    place: 'united states',
+    registered: 'yes',
+  };
+  const rowOf = (id: string, place: string): ShownRow => ({
+    ...labels.formicStrips,
+    place,
+    entry: 'formic-acid',
+    id: `formic-acid/${id}`,
+    title: 'Formic acid',
+    form: 'strips',
+    fromMemory: false,
+    note: 1,
+  });
   const judged = judgeAll(planned, [rowOf('here', 'United States'), rowOf('there', 'New Zealand')], planned.start);
-  assert.deepEqual(judged.map(({ id, judged: { state } }) => [id, state]), [['formic-acid/here', 'not-ruled-out']]);
+  assert.deepEqual(
+    judged.map(({ id, judged: { state } }) => [id, state]),
+    [['formic-acid/here', 'not-ruled-out']],
+  );
   assert.equal(judgementWords(judged[0]!, planned, 'us'), 'This row rules nothing out. Your label decides.');
 });

@@ -20,11 +20,17 @@ after(async () => {
   await site?.close();
 });
 
-const address = (rule: string, errors: readonly number[], lot = 48, labelG = 454): string => `rule=${rule}&label-g=${labelG}&lot=${lot}&weights-g=${errors.map((error) => labelG + error).join(',')}`;
+const address = (rule: string, errors: readonly number[], lot = 48, labelG = 454): string =>
+  `rule=${rule}&label-g=${labelG}&lot=${lot}&weights-g=${errors.map((error) => labelG + error).join(',')}`;
 
 for (const { case: name, given, expect, from } of checks) {
   test(`weight check: ${name} (${from})`, async () => {
-    await sheet.open(address(given.rule, sampleErrors.map((error) => error + given.shift)));
+    await sheet.open(
+      address(
+        given.rule,
+        sampleErrors.map((error) => error + given.shift),
+      ),
+    );
     const found = await sheet.values();
     agrees(found, 'mean-error', expect.mean, 9);
     agrees(found, 'spread', 2.939, 3);
@@ -48,15 +54,25 @@ for (const { case: name, given, expect, from } of sampleSizes) {
 for (const { case: name, given, expect, from } of tolerances.filter(({ given }) => given.rule !== 'us')) {
   test(`weight check: a package may be short, ${name} (${from})`, async () => {
     const grams = expect.grams!;
-    await sheet.open(address(given.rule, [0, -grams, -grams - 0.01, -2 * grams - 0.01], 4, given.labelG).replace(/weights-g=.*/, `weights-g=${[0, -grams, -grams - 0.01, -2 * grams - 0.01].map((error) => Number((given.labelG + error).toFixed(4))).join(',')}`));
+    await sheet.open(
+      address(given.rule, [0, -grams, -grams - 0.01, -2 * grams - 0.01], 4, given.labelG).replace(
+        /weights-g=.*/,
+        `weights-g=${[0, -grams, -grams - 0.01, -2 * grams - 0.01].map((error) => Number((given.labelG + error).toFixed(4))).join(',')}`,
+      ),
+    );
     const found = await sheet.values();
     assert.deepEqual([found['short-once'], found['short-twice']], ['2', '1']);
   });
 }
 
 test('weight check: the laws stand in the figures as they stand in the tables of the tests', async () => {
-  const held = JSON.parse((await sheet.page.locator('[data-part="figures"]').textContent())!) as { rules: Record<string, { rule: WeightRule; from: string }> };
-  const sorted = (rule: WeightRule) => ({ ...rule, tolerances: rule.tolerances.toSorted((a: Tolerance, b: Tolerance) => a.fromG - b.fromG) });
+  const held = JSON.parse((await sheet.page.locator('[data-part="figures"]').textContent())!) as {
+    rules: Record<string, { rule: WeightRule; from: string }>;
+  };
+  const sorted = (rule: WeightRule) => ({
+    ...rule,
+    tolerances: rule.tolerances.toSorted((a: Tolerance, b: Tolerance) => a.fromG - b.fromG),
+  });
   // A label of 0 to 60 g stands in the figures; nothing weighs under 1 g.
   const canada = sorted(held.rules.ca!.rule);
   assert.deepEqual({ ...canada, tolerances: canada.tolerances.map((row, at) => (at === 0 ? { ...row, fromG: 1 } : row)) }, ca);
@@ -72,7 +88,10 @@ test('weight check: two rules disagree on the same weights, and each result name
   assert.match(await sheet.page.locator('[data-said="rule"]').innerText(), /Handbook 133/);
   await sheet.open(address('ca', less));
   assert.equal(await sheet.said(), 'Passes by the Canadian rule: the mean is 2.5 g under the label.');
-  assert.match(await sheet.page.locator('[data-said="sum"]').innerText(), /Mean and room together: 451\.5 \+ 2\.635 = 454\.135 g, against 454 g\.$/);
+  assert.match(
+    await sheet.page.locator('[data-said="sum"]').innerText(),
+    /Mean and room together: 451\.5 \+ 2\.635 = 454\.135 g, against 454 g\.$/,
+  );
   assert.match(await sheet.page.locator('[data-said="rule"]').innerText(), /SOR\/2018-108/);
   assert.match(await sheet.page.locator('[data-part="result"]').innerText(), /not a legal inspection/);
 });
@@ -90,7 +109,13 @@ test('weight check: what is from memory is marked so, and decides nothing', asyn
 });
 
 test('weight check: the EU count test, its own number of packages beside the mean’s', async () => {
-  await sheet.open(address('eu', Array.from({ length: 30 }, (_, at) => at % 3), 200));
+  await sheet.open(
+    address(
+      'eu',
+      Array.from({ length: 30 }, (_, at) => at % 3),
+      200,
+    ),
+  );
   assert.equal(await sheet.words('sample-needed'), '30 of 200, and 50 for the count of short ones');
   assert.equal((await sheet.values()).verdict, 'too-few');
   assert.equal(await sheet.page.locator('[data-said="why"]').innerText(), 'It asks for 50 weights; here are 30.');
@@ -106,11 +131,21 @@ test('weight check: one weight, and weights all alike', async () => {
   await sheet.open(address('us', [0]));
   const one = await sheet.values();
   assert.deepEqual([one.verdict, one.spread, one.limit], ['too-few', undefined, undefined]);
-  await sheet.open(address('us', Array.from({ length: 12 }, () => 0)));
+  await sheet.open(
+    address(
+      'us',
+      Array.from({ length: 12 }, () => 0),
+    ),
+  );
   const alike = await sheet.values();
   assert.deepEqual([alike.verdict, alike.spread, alike.limit, alike['mean-error']], ['passes', '0', '0', '0']);
   assert.equal(await sheet.said(), 'Passes by the US rule: the mean is on the label.');
-  await sheet.open(address('us', Array.from({ length: 12 }, () => -0.5)));
+  await sheet.open(
+    address(
+      'us',
+      Array.from({ length: 12 }, () => -0.5),
+    ),
+  );
   assert.equal((await sheet.values()).verdict, 'fails');
 });
 
@@ -147,7 +182,10 @@ test('weight check: another way to write a list', async () => {
 
 test('weight check: a column of numbers pasted along is seen', async () => {
   await sheet.open(address('us', [0, 1, -453, 2, -452]));
-  assert.equal(await sheet.page.locator('[data-said="far-off"]').innerText(), 'Look again: Weights 3 and 5 are under half the label or over twice it. Was another column pasted along?');
+  assert.equal(
+    await sheet.page.locator('[data-said="far-off"]').innerText(),
+    'Look again: Weights 3 and 5 are under half the label or over twice it. Was another column pasted along?',
+  );
   await sheet.open(address('us', sampleErrors));
   assert.equal(await sheet.page.locator('[data-said="far-off"]').textContent(), '');
 });

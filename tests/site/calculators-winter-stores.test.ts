@@ -109,8 +109,17 @@ const typed: { fill: Record<string, string>; says?: string[]; hash?: string }[] 
   { fill: { deep: '5', 'target-kg': '0' }, says: ['The stores wanted must be more than 0 and at most 1,000 kg.'] },
   { fill: { deep: '5', 'target-kg': '' }, says: ['Write the stores wanted, such as 27 or 60 lb.'] },
   { fill: { 'gross-kg': '1,500', 'empty-kg': '25' }, says: ['“1,500” can be read two ways. Write 1500, or 1.5.'] },
-  { fill: { 'gross-kg': '60 stone', 'empty-kg': '25' }, says: ['“stone” cannot be read here. Write what the whole hive weighs, such as 59 or 130 lb, as a number alone.'] },
-  { fill: { deep: '5', medium: 'x', 'target-kg': 'y' }, says: ['“x” is not a number. Write how many medium frames of honey there are, such as 5 or 5½.', '“y” is not a number. Write the stores wanted, such as 27 or 60 lb.'] },
+  {
+    fill: { 'gross-kg': '60 stone', 'empty-kg': '25' },
+    says: ['“stone” cannot be read here. Write what the whole hive weighs, such as 59 or 130 lb, as a number alone.'],
+  },
+  {
+    fill: { deep: '5', medium: 'x', 'target-kg': 'y' },
+    says: [
+      '“x” is not a number. Write how many medium frames of honey there are, such as 5 or 5½.',
+      '“y” is not a number. Write the stores wanted, such as 27 or 60 lb.',
+    ],
+  },
 ];
 
 for (const { fill, says, hash } of typed) {
@@ -144,7 +153,10 @@ test('winter stores: a club without the figures says so, and still sums', async 
   assert.equal(found['short-kg'], '5');
   assert.equal(found['sugar-kg-least'], undefined);
   assert.equal(await other.words('sugar-kg-least'), 'No figure for this club.');
-  assert.match(await other.page.locator('[data-said="sum"]').innerText(), /^40 kg − 25 kg = 15 kg\. 20 kg wanted − 15 kg = 5 kg short\..*no figure for this club\.$/);
+  assert.match(
+    await other.page.locator('[data-said="sum"]').innerText(),
+    /^40 kg − 25 kg = 15 kg\. 20 kg wanted − 15 kg = 5 kg short\..*no figure for this club\.$/,
+  );
   await other.open('deep=5&target-kg=20');
   assert.deepEqual(Object.keys(await other.values()), []);
   assert.equal(await other.words('feed-by'), 'No figure for this club.');

@@ -40,7 +40,10 @@ for (const { slug, values, wide, example, table } of calculators) {
   });
 
   test(`${slug}: printed, a result leaves the form and the example out; its address is copied even from a place on the page; the longest fits 320 px`, async () => {
-    const sheet = await openCalculator(browser, site, slug, values, { viewport: narrow, permissions: ['clipboard-read', 'clipboard-write'] });
+    const sheet = await openCalculator(browser, site, slug, values, {
+      viewport: narrow,
+      permissions: ['clipboard-read', 'clipboard-write'],
+    });
     const { page } = sheet;
     await page.emulateMedia({ media: 'print' });
     assert.ok(await page.locator('form.asks').isHidden());
@@ -56,9 +59,22 @@ for (const { slug, values, wide, example, table } of calculators) {
 
     await sheet.open(wide);
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), narrow.width);
-    const small = await page.evaluate(() => [...document.querySelectorAll('main svg text, main .result *')].filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 18).map((each) => each.textContent));
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('main svg text, main .result *')]
+        .filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 18)
+        .map((each) => each.textContent),
+    );
     assert.deepEqual(small, []);
-    const tight = await page.evaluate(() => [...document.querySelectorAll('main .calculator button, main .calculator .button, main .calculator input:not([type=radio]), main .calculator select')].map((each) => each.getBoundingClientRect()).filter(({ width, height }) => height > 0 && (height < 48 || width < 48)).length);
+    const tight = await page.evaluate(
+      () =>
+        [
+          ...document.querySelectorAll(
+            'main .calculator button, main .calculator .button, main .calculator input:not([type=radio]), main .calculator select',
+          ),
+        ]
+          .map((each) => each.getBoundingClientRect())
+          .filter(({ width, height }) => height > 0 && (height < 48 || width < 48)).length,
+    );
     assert.equal(tight, 0);
     await sheet.close();
   });

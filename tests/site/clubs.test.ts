@@ -22,7 +22,7 @@ describe('odd but legal words', () => {
     const { page, context } = await open(browser, site.at('/know-how/odd-prose/'), { javaScriptEnabled: false });
     const text = (await page.locator('main').innerText()).replace(/\s+/g, ' ');
     for (const words of [
-      "Prose: <3, {name}, 2~3, 5'10\" & é",
+      'Prose: <3, {name}, 2~3, 5\'10" & é',
       'Act at <3 mites per 100 bees; store at <= 20 C. Is 1 < 2 and 3 > 2? Yes: a<b.',
       'Write {name} on the lid. Write {colony name} on the lid. {Both} of {{them}}.',
       'Feed 2~3 L in April and 4~5 L in May; ~10 or ~20 will do',
@@ -32,13 +32,17 @@ describe('odd but legal words', () => {
       'What\'s "this"? <3 & {more}!',
       '👩‍🌾',
       '$5 and $6, $x, #5, @mention',
-    ]) assert.ok(text.includes(words), `the page does not show: ${words}`);
+    ])
+      assert.ok(text.includes(words), `the page does not show: ${words}`);
     assert.equal(await page.locator('main s, main del, main script').count(), 0);
     await context.close();
   });
 
   test('in fields are words, never tags', async () => {
-    const tags = (): string[] => [...document.querySelectorAll('i, b.x, nope, them, why, word, thick, night')].map((tag) => tag.outerHTML).filter((html) => /Apis|Malum|night|<(nope|them|why|word|thick)/.test(html));
+    const tags = (): string[] =>
+      [...document.querySelectorAll('i, b.x, nope, them, why, word, thick, night')]
+        .map((tag) => tag.outerHTML)
+        .filter((html) => /Apis|Malum|night|<(nope|them|why|word|thick)/.test(html));
     nothing(await visit({ browser, site }, (page) => page.evaluate(tags)));
     const { page, context } = await open(browser, site.at('/lists/constructor/'));
     assert.equal(await page.locator('h1').innerText(), 'Steps: odd <b>but</b> legal & "quoted"');
@@ -51,7 +55,10 @@ describe('odd but legal words', () => {
     assert.equal(await page.locator('input[data-tick]:checked').count(), 0);
     await page.locator('input[data-tick=to-string]').check();
     await page.reload();
-    assert.deepEqual(await page.locator('input[data-tick]:checked').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick)), ['to-string']);
+    assert.deepEqual(
+      await page.locator('input[data-tick]:checked').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick)),
+      ['to-string'],
+    );
     await context.close();
   });
 });

@@ -14,24 +14,33 @@ export function paleEdges(): string[] {
     return (bright + 0.05) / (dark + 0.05);
   };
   const ground = (element: Element | null): string => {
-    for (let at = element; at; at = at.parentElement) if ((parts(getComputedStyle(at).backgroundColor)[3] ?? 1) > 0) return getComputedStyle(at).backgroundColor;
+    for (let at = element; at; at = at.parentElement)
+      if ((parts(getComputedStyle(at).backgroundColor)[3] ?? 1) > 0) return getComputedStyle(at).backgroundColor;
     return getComputedStyle(document.documentElement).colorScheme === 'dark' ? 'rgb(0, 0, 0)' : 'rgb(255, 255, 255)';
   };
-  const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || (element as HTMLInputElement).name || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
+  const name = (element: Element): string =>
+    `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || (element as HTMLInputElement).name || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
   for (const control of document.querySelectorAll<HTMLElement>('button, .button, input, select, textarea')) {
     // Of a box for a file only its button is drawn.
     const style = getComputedStyle(control, control.matches('[type=file]') ? '::file-selector-button' : null);
     // The browser's own box to tick, or round button, is drawn by it.
-    if (!control.checkVisibility({ visibilityProperty: true }) || control.closest('.only-heard') || (control.matches('[type=checkbox], [type=radio]') && style.appearance !== 'none')) continue;
+    if (
+      !control.checkVisibility({ visibilityProperty: true }) ||
+      control.closest('.only-heard') ||
+      (control.matches('[type=checkbox], [type=radio]') && style.appearance !== 'none')
+    )
+      continue;
     const around = ground(control.parentElement);
     const edge = style.borderTopStyle === 'none' || style.borderTopWidth === '0px' ? style.backgroundColor : style.borderTopColor;
-    if (ratio(edge, around) < 4.5) faults.add(`the edge of ${name(control)} in ${edge} on ${around} is ${ratio(edge, around).toFixed(1)} to 1`);
+    if (ratio(edge, around) < 4.5)
+      faults.add(`the edge of ${name(control)} in ${edge} on ${around} is ${ratio(edge, around).toFixed(1)} to 1`);
   }
   for (const status of document.querySelectorAll<HTMLElement>('.status')) {
     if (!status.checkVisibility({ visibilityProperty: true })) continue;
     const shape = getComputedStyle(status, '::before');
     if (shape.content === 'none') faults.add(`${name(status)} has no shape`);
-    else if (ratio(shape.borderTopColor, ground(status)) < 4.5) faults.add(`the shape of ${name(status)} in ${shape.borderTopColor} on ${ground(status)}`);
+    else if (ratio(shape.borderTopColor, ground(status)) < 4.5)
+      faults.add(`the shape of ${name(status)} in ${shape.borderTopColor} on ${ground(status)}`);
     if (status.textContent!.trim() === '') faults.add('a status has no word');
   }
   return [...faults];
@@ -51,11 +60,16 @@ export function paleLetters(): string[] {
     if (!letters.checkVisibility({ visibilityProperty: true }) || letters.textContent!.trim() === '') continue;
     letters.scrollIntoView({ block: 'center', behavior: 'instant' });
     const { left, top, width, height } = letters.getBoundingClientRect();
-    const under = document.elementsFromPoint(left + width / 2, top + height / 2).filter((element) => element !== letters && !letters.contains(element) && !element.matches('text, tspan'));
-    const paper = under.map((element) => {
-      const style = getComputedStyle(element);
-      return element instanceof SVGGeometryElement ? style.fill : style.backgroundColor;
-    }).find(isSeen) ?? 'rgb(255, 255, 255)';
+    const under = document
+      .elementsFromPoint(left + width / 2, top + height / 2)
+      .filter((element) => element !== letters && !letters.contains(element) && !element.matches('text, tspan'));
+    const paper =
+      under
+        .map((element) => {
+          const style = getComputedStyle(element);
+          return element instanceof SVGGeometryElement ? style.fill : style.backgroundColor;
+        })
+        .find(isSeen) ?? 'rgb(255, 255, 255)';
     const ink = getComputedStyle(letters).fill;
     const [dark, bright] = [light(ink), light(paper)].sort((a, b) => a - b) as [number, number];
     const ratio = (bright + 0.05) / (dark + 0.05);

@@ -7,7 +7,8 @@
  */
 export function hiddenFocus(): string[] {
   const faults = new Set<string>();
-  const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || element.id).trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
+  const name = (element: Element): string =>
+    `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || element.id).trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
   const parts = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);
   const light = (colour: string): number => {
     const part = (value = 0): number => (value <= 10 ? value / 3294 : ((value / 255 + 0.055) / 1.055) ** 2.4);
@@ -15,11 +16,16 @@ export function hiddenFocus(): string[] {
     return 0.2126 * part(red) + 0.7152 * part(green) + 0.0722 * part(blue);
   };
   const ground = (element: Element | null): string => {
-    for (let at = element; at; at = at.parentElement) if ((parts(getComputedStyle(at).backgroundColor)[3] ?? 1) > 0) return getComputedStyle(at).backgroundColor;
+    for (let at = element; at; at = at.parentElement)
+      if ((parts(getComputedStyle(at).backgroundColor)[3] ?? 1) > 0) return getComputedStyle(at).backgroundColor;
     return getComputedStyle(document.documentElement).colorScheme === 'dark' ? 'rgb(0, 0, 0)' : 'rgb(255, 255, 255)';
   };
-  const staying = [...document.body.querySelectorAll<HTMLElement>('*')].filter((element) => /fixed|sticky/.test(getComputedStyle(element).position));
-  const reachable = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter((element) => element.tabIndex >= 0 && !element.matches(':disabled') && element.checkVisibility({ visibilityProperty: true }));
+  const staying = [...document.body.querySelectorAll<HTMLElement>('*')].filter((element) =>
+    /fixed|sticky/.test(getComputedStyle(element).position),
+  );
+  const reachable = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter(
+    (element) => element.tabIndex >= 0 && !element.matches(':disabled') && element.checkVisibility({ visibilityProperty: true }),
+  );
   const staysAbove = staying.some((layer) => getComputedStyle(layer).position === 'sticky' && getComputedStyle(layer).top === '0px');
   for (const element of staysAbove ? [...reachable, ...reachable.toReversed()] : reachable) {
     if (element.tabIndex > 0) faults.add(`${name(element)} has a place of its own in the order of the Tab key`);
@@ -39,7 +45,12 @@ export function hiddenFocus(): string[] {
       continue;
     }
     // The part of it that the window shows; a frame may be taller than the window.
-    const shown = { left: Math.max(box.left, 0), top: Math.max(box.top, 0), right: Math.min(box.right, innerWidth), bottom: Math.min(box.bottom, innerHeight) };
+    const shown = {
+      left: Math.max(box.left, 0),
+      top: Math.max(box.top, 0),
+      right: Math.min(box.right, innerWidth),
+      bottom: Math.min(box.bottom, innerHeight),
+    };
     if (shown.right - shown.left < 4 || shown.bottom - shown.top < 4) {
       faults.add(`${name(element)} is focused out of sight`);
       continue;
@@ -47,12 +58,22 @@ export function hiddenFocus(): string[] {
     for (const layer of staying) {
       if (layer.contains(element) || element.contains(layer)) continue;
       const over = layer.getBoundingClientRect();
-      const both = { left: Math.max(shown.left, over.left), top: Math.max(shown.top, over.top), right: Math.min(shown.right, over.right), bottom: Math.min(shown.bottom, over.bottom) };
+      const both = {
+        left: Math.max(shown.left, over.left),
+        top: Math.max(shown.top, over.top),
+        right: Math.min(shown.right, over.right),
+        bottom: Math.min(shown.bottom, over.bottom),
+      };
       if (both.right - both.left < 2 || both.bottom - both.top < 2) continue;
       const above = document.elementFromPoint((both.left + both.right) / 2, (both.top + both.bottom) / 2);
       if (!layer.contains(above)) continue;
       // What is taller than the room between them cannot but reach under one of them: then half of the room shows it.
-      const free = innerHeight - staying.reduce((sum, each) => sum + (each.getBoundingClientRect().width >= innerWidth * 0.8 ? each.getBoundingClientRect().height : 0), 0);
+      const free =
+        innerHeight -
+        staying.reduce(
+          (sum, each) => sum + (each.getBoundingClientRect().width >= innerWidth * 0.8 ? each.getBoundingClientRect().height : 0),
+          0,
+        );
       if (box.height > free && shown.bottom - shown.top - (both.bottom - both.top) > free / 2) continue;
       faults.add(`${name(element)} is focused under ${name(layer)}`);
     }

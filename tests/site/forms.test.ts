@@ -24,7 +24,12 @@ test('each form looks as it says, is kept, and can be taken back', async () => {
   const look = (): Promise<Record<string, string>> =>
     page.evaluate(() => {
       const { backgroundColor, color, fontSize } = getComputedStyle(document.body);
-      return { paper: backgroundColor, ink: color, size: fontSize, tap: `${document.querySelector('.foot button')!.getBoundingClientRect().height}` };
+      return {
+        paper: backgroundColor,
+        ink: color,
+        size: fontSize,
+        tap: `${document.querySelector('.foot button')!.getBoundingClientRect().height}`,
+      };
     });
   const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
   const day = { paper: 'rgb(251, 246, 233)', ink: 'rgb(28, 26, 22)', size: '20px', tap: '48' };
@@ -48,7 +53,11 @@ test('each form looks as it says, is kept, and can be taken back', async () => {
 
 test('where colours are forced, what is pressed and where the reader is are still told apart', async () => {
   const { page, context } = await open(browser, site.at('/lists/'), { forcedColors: 'active' });
-  const outline = (selector: string): Promise<string> => page.locator(selector).first().evaluate((element) => getComputedStyle(element).outlineStyle);
+  const outline = (selector: string): Promise<string> =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((element) => getComputedStyle(element).outlineStyle);
   await page.getByRole('button', { name: 'Gloves', exact: true }).click();
   await page.mouse.click(5, 5);
   assert.deepEqual([await outline('button[aria-pressed=true]'), await outline('button[aria-pressed=false]')], ['solid', 'none']);

@@ -17,7 +17,7 @@ const further: Form[] = [
   { name: 'night', presses: ['Night'] },
   { name: 'bright sun', presses: ['Bright sun'] },
   { name: 'gloves', presses: ['Gloves'] },
-  { name: 'colours forced by the reader\'s system', presses: [], context: { forcedColors: 'active', colorScheme: 'dark' } },
+  { name: "colours forced by the reader's system", presses: [], context: { forcedColors: 'active', colorScheme: 'dark' } },
   { name: 'night, large print and gloves together', presses: ['Night', 'Large print', 'Gloves'] },
   { name: 'a system set to dark', presses: [], context: { colorScheme: 'dark' } },
 ];
@@ -39,15 +39,26 @@ export function testForms(choose: (site: Site) => string[], all = false): void {
     describe(name, () => {
       let found: Looks;
       before(async () => {
-        found = await lookAt({ browser, site, pages: choose(site), windows: [phone, narrow], context: { ...context, storageState: await chosen(browser, site, presses) } });
+        found = await lookAt({
+          browser,
+          site,
+          pages: choose(site),
+          windows: [phone, narrow],
+          context: { ...context, storageState: await chosen(browser, site, presses) },
+        });
       });
-      for (const [rule, words] of Object.entries(lookedFor).filter(([rule]) => context?.forcedColors !== 'active' || rule !== 'paper')) test(words, () => nothing(found[rule as keyof Looks]));
+      for (const [rule, words] of Object.entries(lookedFor).filter(([rule]) => context?.forcedColors !== 'active' || rule !== 'paper'))
+        test(words, () => nothing(found[rule as keyof Looks]));
     });
   }
 }
 
 /** Presses the buttons on the first page; what the browser keeps of it goes with the reader to the others. */
-async function chosen(browser: Browser, site: Site, presses: readonly string[]): Promise<Awaited<ReturnType<import('playwright-core').BrowserContext['storageState']>>> {
+async function chosen(
+  browser: Browser,
+  site: Site,
+  presses: readonly string[],
+): Promise<Awaited<ReturnType<import('playwright-core').BrowserContext['storageState']>>> {
   const { page, context } = await open(browser, site.address);
   for (const words of presses) {
     const button = page.getByRole('button', { name: words, exact: true });

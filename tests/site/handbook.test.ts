@@ -33,7 +33,10 @@ after(async () => {
 });
 
 test('it opens alone: its own style, nothing asked for, nothing to complain of', async () => {
-  assert.deepEqual(asked.map((url) => url.replace(/.*\//, '')), ['handbook.html']);
+  assert.deepEqual(
+    asked.map((url) => url.replace(/.*\//, '')),
+    ['handbook.html'],
+  );
   assert.deepEqual(told, []);
   assert.equal(await page.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(251, 246, 233)');
 });
@@ -75,7 +78,9 @@ test('printed: dark on white, boxes whole, no bar at the edge', async () => {
 test('under the policy of a host that reads our file of headers it looks the same', async () => {
   const policy = /Content-Security-Policy: (.*)/.exec(demo.read('_headers'))![1]!;
   const served = await browser.newPage();
-  await served.route('**/handbook.html', (route) => route.fulfill({ body: demo.read('handbook.html'), contentType: 'text/html', headers: { 'Content-Security-Policy': policy } }));
+  await served.route('**/handbook.html', (route) =>
+    route.fulfill({ body: demo.read('handbook.html'), contentType: 'text/html', headers: { 'Content-Security-Policy': policy } }),
+  );
   await served.goto('https://club.example/handbook.html');
   assert.equal(await served.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(251, 246, 233)');
   await served.close();

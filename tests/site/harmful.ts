@@ -6,15 +6,50 @@ import fc from 'fast-check';
 import type { Page } from 'playwright-core';
 
 const MARKS = [
-  '<planted-part>', '<img src=/planted onerror=planted()>', '"><script>planted()</script>', "'><svg onload=planted()>", '</script><script>planted()</script>',
-  '--><planted-part>', ']]><planted-part/>', '</textarea><planted-part>', '</style><planted-part>', '</title><planted-part>', '<a href=javascript:planted()>x</a>',
-  'javascript:planted()', 'data:text/html,<script>planted()</script>', '" onfocus="planted()" autofocus="', "' onmouseover='planted()", '<iframe srcdoc="<script>parent.planted()</script>">',
-  '{{constructor.constructor("planted()")()}}', '${planted()}', '`${planted()}`', '&lt;planted-part&gt;', '&#60;planted-part&#62;', '%3Cplanted-part%3E', '\\u003cplanted-part\\u003e', '\uFF1Cplanted-part\uFF1E',
-  '__proto__', 'constructor', 'toString', '=cmd|planted', '\u202Egnp.part', '\u0000', '\u0007', '\u2028', '\uD800', '\uFEFF',
+  '<planted-part>',
+  '<img src=/planted onerror=planted()>',
+  '"><script>planted()</script>',
+  "'><svg onload=planted()>",
+  '</script><script>planted()</script>',
+  '--><planted-part>',
+  ']]><planted-part/>',
+  '</textarea><planted-part>',
+  '</style><planted-part>',
+  '</title><planted-part>',
+  '<a href=javascript:planted()>x</a>',
+  'javascript:planted()',
+  'data:text/html,<script>planted()</script>',
+  '" onfocus="planted()" autofocus="',
+  "' onmouseover='planted()",
+  '<iframe srcdoc="<script>parent.planted()</script>">',
+  '{{constructor.constructor("planted()")()}}',
+  '${planted()}',
+  '`${planted()}`',
+  '&lt;planted-part&gt;',
+  '&#60;planted-part&#62;',
+  '%3Cplanted-part%3E',
+  '\\u003cplanted-part\\u003e',
+  '\uFF1Cplanted-part\uFF1E',
+  '__proto__',
+  'constructor',
+  'toString',
+  '=cmd|planted',
+  '\u202Egnp.part',
+  '\u0000',
+  '\u0007',
+  '\u2028',
+  '\uD800',
+  '\uFEFF',
 ] as const;
 
 /** One of the marks, alone or between other text. */
-export const harmful = fc.tuple(fc.string({ unit: 'binary', maxLength: 6 }), fc.constantFrom(...MARKS), fc.constantFrom('', ' and more', ';', ',', ':', '/', '=', '&')).map((parts) => parts.join(''));
+export const harmful = fc
+  .tuple(
+    fc.string({ unit: 'binary', maxLength: 6 }),
+    fc.constantFrom(...MARKS),
+    fc.constantFrom('', ' and more', ';', ',', ':', '/', '=', '&'),
+  )
+  .map((parts) => parts.join(''));
 
 interface Watched {
   told: string[];
@@ -34,7 +69,9 @@ export async function watchFor(page: Page): Promise<string[]> {
     const here = globalThis as unknown as Watched;
     here.told = [];
     here.planted = () => here.told.push('it runs');
-    document.addEventListener('securitypolicyviolation', ({ violatedDirective, sample }) => here.told.push(`${violatedDirective} refuses ${sample}`));
+    document.addEventListener('securitypolicyviolation', ({ violatedDirective, sample }) =>
+      here.told.push(`${violatedDirective} refuses ${sample}`),
+    );
   });
   return told;
 }
@@ -47,7 +84,12 @@ export function harmDone(): string[] {
     if (/^(planted|iframe|object|embed|base)/.test(name)) found.push(`<${name}> came`);
     for (const { name: attribute, value } of element.attributes) {
       if (/^on/i.test(attribute)) found.push(`<${name} ${attribute}> came`);
-      if (/^(src|href|action|formaction|srcdoc|data|xlink:href)$/i.test(attribute) && /^\s*(javascript|data:text|vbscript):?|planted/i.test(value) && !/[?#]/.test(value)) found.push(`<${name} ${attribute}="${value}"> came`);
+      if (
+        /^(src|href|action|formaction|srcdoc|data|xlink:href)$/i.test(attribute) &&
+        /^\s*(javascript|data:text|vbscript):?|planted/i.test(value) &&
+        !/[?#]/.test(value)
+      )
+        found.push(`<${name} ${attribute}="${value}"> came`);
     }
   }
   if ('planted' in Object.prototype || ({} as Record<string, unknown>).ticks !== undefined) found.push('every object has it');

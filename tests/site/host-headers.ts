@@ -6,16 +6,19 @@ export type HeadersFor = (address: string) => Record<string, string>;
 
 /** Rules of a path, in which `*` stands for anything, with indented lines "Name: value". */
 export function fromHeadersFile(text: string): HeadersFor {
-  const rules = text.trim().split(/\n\s*\n/).map((rule) => {
-    const [path, ...lines] = rule.split('\n');
-    const headers = lines.map((line) => {
-      const [, name, value] = /^ +([A-Za-z-]+): (\S.*)$/.exec(line) ?? [];
-      if (!name) throw new Error(`_headers: "${line}" is no header`);
-      return [name.toLowerCase(), value!] as const;
+  const rules = text
+    .trim()
+    .split(/\n\s*\n/)
+    .map((rule) => {
+      const [path, ...lines] = rule.split('\n');
+      const headers = lines.map((line) => {
+        const [, name, value] = /^ +([A-Za-z-]+): (\S.*)$/.exec(line) ?? [];
+        if (!name) throw new Error(`_headers: "${line}" is no header`);
+        return [name.toLowerCase(), value!] as const;
+      });
+      if (!path!.startsWith('/') || headers.length === 0) throw new Error(`_headers: "${path}" is no rule`);
+      return { fits: new RegExp(`^${path!.split('*').map(literally).join('.*')}$`), headers };
     });
-    if (!path!.startsWith('/') || headers.length === 0) throw new Error(`_headers: "${path}" is no rule`);
-    return { fits: new RegExp(`^${path!.split('*').map(literally).join('.*')}$`), headers };
-  });
   return (address) => {
     const all: Record<string, string> = {};
     for (const { fits, headers } of rules) {
@@ -35,7 +38,10 @@ export function fromApacheFile(text: string): HeadersFor {
   const under: { fits: RegExp | null; name: string; value: string }[] = [];
   const types = new Map<string, string>();
   let fits: RegExp | null = null;
-  for (const line of text.split('\n').map((each) => each.trim()).filter(Boolean)) {
+  for (const line of text
+    .split('\n')
+    .map((each) => each.trim())
+    .filter(Boolean)) {
     const header = /^Header (always )?set ([A-Za-z-]+) "([^"]*)"$/.exec(line);
     const type = /^AddType "([^"]+)" \.(\w+)$/.exec(line);
     const begins = /^<If "%\{REQUEST_URI\} =~ m#(.+)#">$/.exec(line);
@@ -44,7 +50,12 @@ export function fromApacheFile(text: string): HeadersFor {
     else if (type) types.set(type[2]!, type[1]!);
     else if (begins) fits = new RegExp(begins[1]!);
     else if (line === '</If>') fits = null;
-    else if (!/^(<\/?IfModule( mod_\w+\.c)?>|ErrorDocument 404 \/\S+|DirectoryIndex index\.html|Options -Indexes|AddDefaultCharset utf-8|AddOutputFilterByType DEFLATE .+)$/.test(line)) throw new Error(`.htaccess: "${line}" is not understood`);
+    else if (
+      !/^(<\/?IfModule( mod_\w+\.c)?>|ErrorDocument 404 \/\S+|DirectoryIndex index\.html|Options -Indexes|AddDefaultCharset utf-8|AddOutputFilterByType DEFLATE .+)$/.test(
+        line,
+      )
+    )
+      throw new Error(`.htaccess: "${line}" is not understood`);
   }
   return (address) => {
     const type = types.get(/\.(\w+)$/.exec(address)?.[1] ?? '');

@@ -38,7 +38,8 @@ for (const [name, build] of clubs) {
     const found: string[] = [];
     for (const page of pages) {
       const path = page.slice(base.length);
-      for (const fault of await faultsOf(read(path === '' || path.endsWith('/') ? `${path}index.html` : path))) found.push(`${page}: ${fault}`);
+      for (const fault of await faultsOf(read(path === '' || path.endsWith('/') ? `${path}index.html` : path)))
+        found.push(`${page}: ${fault}`);
     }
     nothing(found);
   });
@@ -52,5 +53,9 @@ test('a fault is seen', async () => {
     [page.replace('</h1>', '</h2>'), 'close-order'],
     [page.replace('<h1', '<h1 id="text"'), 'no-dup-id'],
     [page.replace('<h1', '<button>x</button><h1'), 'no-implicit-button-type'],
-  ] as const) assert.ok((await faultsOf(broken)).some((fault) => fault.includes(` ${rule}: `)), rule);
+  ] as const)
+    assert.ok(
+      (await faultsOf(broken)).some((fault) => fault.includes(` ${rule}: `)),
+      rule,
+    );
 });

@@ -32,7 +32,9 @@ export async function openHost(): Promise<Host> {
     const behind = new URL(path, sites.get(base)!.address);
     fetch(behind, { redirect: 'manual' }).then(
       async (answer) => {
-        const headers = Object.fromEntries([...answer.headers].filter(([name]) => !/^(content-encoding|content-length|connection|keep-alive|transfer-encoding)$/.test(name)));
+        const headers = Object.fromEntries(
+          [...answer.headers].filter(([name]) => !/^(content-encoding|content-length|connection|keep-alive|transfer-encoding)$/.test(name)),
+        );
         response.writeHead(answer.status, headers).end(Buffer.from(await answer.arrayBuffer()));
       },
       () => request.socket.destroy(),
@@ -68,7 +70,11 @@ export interface Reader {
   told: (fits: RegExp) => Promise<string>;
 }
 
-export async function openReader(browser: Browser, address: string, options: BrowserContextOptions & { script?: string } = {}): Promise<Reader> {
+export async function openReader(
+  browser: Browser,
+  address: string,
+  options: BrowserContextOptions & { script?: string } = {},
+): Promise<Reader> {
   const { script, ...given } = options;
   const context = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...given });
   const page = await context.newPage();
@@ -92,7 +98,8 @@ export async function settled(page: Page): Promise<void> {
     await registration?.update().catch(() => undefined);
     const { installing } = registration ?? {};
     if (installing) await new Promise<void>((resolve) => installing.addEventListener('statechange', () => resolve(), { once: true }));
-    while ((await navigator.serviceWorker.getRegistration())?.active?.state === 'activating') await new Promise((resolve) => setTimeout(resolve, 20));
+    while ((await navigator.serviceWorker.getRegistration())?.active?.state === 'activating')
+      await new Promise((resolve) => setTimeout(resolve, 20));
   });
 }
 

@@ -36,12 +36,16 @@ test('on a phone the Tab key reaches everything that can be pressed, once, in th
   nothing(await visit({ browser, site, pages }, tabThrough));
 });
 
-test('on a list nothing that is reached lies under the line that stays, however long the yard\'s address and however large the hands', async () => {
+test("on a list nothing that is reached lies under the line that stays, however long the yard's address and however large the hands", async () => {
   const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
   for (const words of ['Gloves', 'Large print']) await page.getByRole('button', { name: words, exact: true }).click();
   const height = (): Promise<number> => page.locator('.in-reach').evaluate((line) => line.getBoundingClientRect().height);
   const before = await height();
-  await page.locator('#yard').fill('The green gate on Long Lane, a mile past the church, first left, behind the red barn; the second yard: the hill, gate 4, the nearest crossing is Route 9 and Long Lane');
+  await page
+    .locator('#yard')
+    .fill(
+      'The green gate on Long Lane, a mile past the church, first left, behind the red barn; the second yard: the hill, gate 4, the nearest crossing is Route 9 and Long Lane',
+    );
   await page.locator('#yard').press('Tab');
   await page.waitForFunction((least) => document.querySelector('.in-reach')!.getBoundingClientRect().height > least, before + 60);
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));

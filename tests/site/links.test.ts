@@ -30,9 +30,20 @@ test('addresses of every sort are found, and each fault is told', async () => {
     <script src="/s.js">const no = '<a href="/never/">';</script><svg><use href="#shape"/></svg><a href="mailto:a">a</a><a href="http://other.example/">o</a>`;
   const site = await demoSite();
   const found = addressesIn(html, site.at('/year/'));
-  assert.deepEqual(found.map((address) => address.replace(site.address, '/')), ['/year/nowhere/?a=1&b=2#x', '/find/', '/a.png', '/s.js', '/year/#shape', 'mailto:a', 'http://other.example/']);
+  assert.deepEqual(
+    found.map((address) => address.replace(site.address, '/')),
+    ['/year/nowhere/?a=1&b=2#x', '/find/', '/a.png', '/s.js', '/year/#shape', 'mailto:a', 'http://other.example/'],
+  );
   const told = await Promise.all(found.map((address) => faultsAt(address, site)));
-  assert.deepEqual(told, [['answers 404'], ['answers 404'], ['answers 404'], ['answers 404'], ['names a place that is not on that page'], ['is no address to write to or ring'], ['is another host, without https']]);
+  assert.deepEqual(told, [
+    ['answers 404'],
+    ['answers 404'],
+    ['answers 404'],
+    ['answers 404'],
+    ['names a place that is not on that page'],
+    ['is no address to write to or ring'],
+    ['is another host, without https'],
+  ]);
   assert.deepEqual(await faultsAt(site.at('/year'), site), ['answers 301']);
   await site.close();
 });

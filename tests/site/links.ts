@@ -5,7 +5,9 @@ import type { Site } from './built-site.ts';
 /** How many addresses its pages name, and "page: address fault" for each that leads nowhere. */
 export async function linksOf(site: Site): Promise<{ named: number; faults: string[] }> {
   const named = namedBy(site);
-  const faults = await Promise.all([...named].map(async ([address, page]) => (await faultsAt(address, site)).map((fault) => `${page}: ${address} ${fault}`)));
+  const faults = await Promise.all(
+    [...named].map(async ([address, page]) => (await faultsAt(address, site)).map((fault) => `${page}: ${address} ${fault}`)),
+  );
   return { named: named.size, faults: faults.flat() };
 }
 
@@ -16,7 +18,11 @@ const fileOf = (page: string, site: Site): string => {
 
 /** Each address, and a page that names it. */
 function namedBy(site: Site): Map<string, string> {
-  return new Map(site.pages.flatMap((page) => addressesIn(site.read(fileOf(page, site)), site.at(page)).map((address): [string, string] => [address, page])));
+  return new Map(
+    site.pages.flatMap((page) =>
+      addressesIn(site.read(fileOf(page, site)), site.at(page)).map((address): [string, string] => [address, page]),
+    ),
+  );
 }
 
 interface Reply {
@@ -28,7 +34,8 @@ const held = new Map<string, Promise<Reply>>();
 /** What is wrong with one address that a page of the site names. */
 export async function faultsAt(address: string, site: Site): Promise<string[]> {
   const { origin, pathname, hash, protocol } = new URL(address);
-  if (/^(mailto|tel):$/.test(protocol)) return /^(mailto:[^@\s]+@[^@\s]+|tel:\+?\d{3,})$/.test(address) ? [] : ['is no address to write to or ring'];
+  if (/^(mailto|tel):$/.test(protocol))
+    return /^(mailto:[^@\s]+@[^@\s]+|tel:\+?\d{3,})$/.test(address) ? [] : ['is no address to write to or ring'];
   if (origin !== new URL(site.address).origin) return protocol === 'https:' ? [] : ['is another host, without https'];
   if (!pathname.startsWith(site.base)) return [`lies outside ${site.base}`];
   if (/\\|\/\//.test(pathname)) return ['has a doubled or a wrong slash'];
@@ -40,7 +47,10 @@ export async function faultsAt(address: string, site: Site): Promise<string[]> {
 }
 
 function ask(address: string): Promise<Reply> {
-  const reply = fetch(address, { redirect: 'manual' }).then(async (response) => ({ status: response.status, ids: idsIn(await response.text()) }));
+  const reply = fetch(address, { redirect: 'manual' }).then(async (response) => ({
+    status: response.status,
+    ids: idsIn(await response.text()),
+  }));
   held.set(address, reply);
   return reply;
 }

@@ -38,7 +38,8 @@ export interface Looking {
 export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk] }: Looking): Promise<Looks> {
   const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], pale: [], edges: [], targets: [], focus: [], paper: [] };
   await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
-    const add = (list: string[], faults: readonly string[], where = ''): unknown => list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
+    const add = (list: string[], faults: readonly string[], where = ''): unknown =>
+      list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
     // It reads colours as they were written, not as a system has forced them.
     add(found.axe, await axe(page, context?.forcedColors === 'active' ? ['color-contrast'] : []));
     add(found.pale, await page.evaluate(paleText));
@@ -69,7 +70,10 @@ const axeSource = readFileSync(createRequire(import.meta.resolve('@axe-core/play
 const standards = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 interface Axe {
-  run: (page: Document, options: object) => Promise<{ passes: unknown[]; violations: { id: string; nodes: { target: string[]; failureSummary?: string }[] }[] }>;
+  run: (
+    page: Document,
+    options: object,
+  ) => Promise<{ passes: unknown[]; violations: { id: string; nodes: { target: string[]; failureSummary?: string }[] }[] }>;
 }
 
 export async function axe(page: Page, without: readonly string[] = []): Promise<string[]> {
@@ -78,9 +82,15 @@ export async function axe(page: Page, without: readonly string[] = []): Promise<
     async ([values, off]) => {
       const { axe: engine } = globalThis as unknown as { axe: Axe };
       const rules = Object.fromEntries(off!.map((rule) => [rule, { enabled: false }]));
-      const { violations, passes } = await engine.run(document, { runOnly: { type: 'tag', values: values! }, rules, resultTypes: ['violations'] });
+      const { violations, passes } = await engine.run(document, {
+        runOnly: { type: 'tag', values: values! },
+        rules,
+        resultTypes: ['violations'],
+      });
       if (passes.length < 10) return [`only ${passes.length} rules were looked at`];
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`));
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`),
+      );
     },
     [standards, [...without]],
   );

@@ -29,12 +29,17 @@ async function seen(path: string, instant: string, zone = 'America/New_York', of
     await context.setOffline(true);
     await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
   }
-  const text = await page.evaluate(() => [...document.querySelectorAll<HTMLElement>('[data-holds]')].filter((notice) => notice.checkVisibility()).map(({ innerText }) => innerText).join('\n'));
+  const text = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('[data-holds]')]
+      .filter((notice) => notice.checkVisibility())
+      .map(({ innerText }) => innerText)
+      .join('\n'),
+  );
   await context.close();
   return text;
 }
 
-test('shown from the first moment of its first day to the last of its last, in the club\'s zone', async () => {
+test("shown from the first moment of its first day to the last of its last, in the club's zone", async () => {
   // New York in spring is four hours behind.
   assert.doesNotMatch(await seen('/pests/american-foulbrood/', '2026-04-20T03:59:00Z'), FOULBROOD);
   assert.match(await seen('/pests/american-foulbrood/', '2026-04-20T04:00:00Z'), FOULBROOD);
@@ -51,7 +56,13 @@ for (const zone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago', 'Asia/Kolkata']) 
 
 test('it says what to do, until when, for where, whom to ask, and which duty put it out', async () => {
   const text = await seen('/pests/american-foulbrood/', '2026-05-02T12:00:00Z');
-  for (const words of ['Do not move bees', 'Until 31 May 2026, for the hill', 'State apiary inspection office, 330-555-0101', 'From the disease officer']) assert.ok(text.includes(words), words);
+  for (const words of [
+    'Do not move bees',
+    'Until 31 May 2026, for the hill',
+    'State apiary inspection office, 330-555-0101',
+    'From the disease officer',
+  ])
+    assert.ok(text.includes(words), words);
 });
 
 test('only on the pages it concerns', async () => {

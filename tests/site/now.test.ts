@@ -37,7 +37,9 @@ const said = (page: Page): Promise<Said> =>
       const section = document.querySelector<HTMLElement>(`[data-now=${id}]`)!;
       return section.checkVisibility() ? [...section.querySelectorAll('tbody th')].map((cell) => cell.textContent!.trim()) : [];
     };
-    const shown = [...document.querySelectorAll<HTMLElement>('[data-meeting-day], [data-next-meeting]')].filter((row) => row.checkVisibility());
+    const shown = [...document.querySelectorAll<HTMLElement>('[data-meeting-day], [data-next-meeting]')].filter((row) =>
+      row.checkVisibility(),
+    );
     return {
       title: document.querySelector('h1')!.textContent!,
       lede: document.querySelector('.lede')!.textContent!,
@@ -51,7 +53,8 @@ const said = (page: Page): Promise<Said> =>
   });
 
 /** The part of the year that is marked as present, without its caution. */
-const partsHere = async (page: Page): Promise<string[]> => (await page.locator('[data-here]').allInnerTexts()).map((text) => text.split('\n')[0]!);
+const partsHere = async (page: Page): Promise<string[]> =>
+  (await page.locator('[data-here]').allInnerTexts()).map((text) => text.split('\n')[0]!);
 
 describe('a club of the south', () => {
   let site: Site;
@@ -62,20 +65,44 @@ describe('a club of the south', () => {
 
   // Noon in Auckland is the evening before in Greenwich.
   const days: { day: string; expect: Partial<Said> }[] = [
-    { day: '2026-02-19T23:00Z', expect: { title: 'Second half of February', due: [], soon: ['Autumn feed'], out: ['Varroa mites', 'Wasps at the entrance'], passed: [] } },
-    { day: '2026-03-10T00:00Z', expect: { title: 'First half of March', due: ['Autumn feed'], soon: [], out: ['Wasps at the entrance'], passed: [] } },
+    {
+      day: '2026-02-19T23:00Z',
+      expect: {
+        title: 'Second half of February',
+        due: [],
+        soon: ['Autumn feed'],
+        out: ['Varroa mites', 'Wasps at the entrance'],
+        passed: [],
+      },
+    },
+    {
+      day: '2026-03-10T00:00Z',
+      expect: { title: 'First half of March', due: ['Autumn feed'], soon: [], out: ['Wasps at the entrance'], passed: [] },
+    },
     { day: '2026-04-15T00:00Z', expect: { title: 'First half of April', due: ['Autumn feed'], passed: [] } },
-    { day: '2026-04-16T00:00Z', expect: { title: 'Second half of April', due: [], passed: ['Autumn feed'], out: ['Wasps at the entrance'] } },
+    {
+      day: '2026-04-16T00:00Z',
+      expect: { title: 'Second half of April', due: [], passed: ['Autumn feed'], out: ['Wasps at the entrance'] },
+    },
     { day: '2026-04-29T00:00Z', expect: { passed: ['Autumn feed'] } },
     { day: '2026-04-30T00:00Z', expect: { passed: [] } },
     { day: '2026-07-20T00:00Z', expect: { due: [], soon: [], out: [] } },
     { day: '2026-07-21T00:00Z', expect: { due: [], soon: ['First look of spring'] } },
-    { day: '2026-12-31T00:00Z', expect: { title: 'Second half of December', read: ['Mānuka, kānuka and the January flow'], soon: ['Varroa mites', 'Wasps at the entrance'] } },
+    {
+      day: '2026-12-31T00:00Z',
+      expect: {
+        title: 'Second half of December',
+        read: ['Mānuka, kānuka and the January flow'],
+        soon: ['Varroa mites', 'Wasps at the entrance'],
+      },
+    },
     { day: '2027-01-01T00:00Z', expect: { title: 'First half of January', read: ['Mānuka, kānuka and the January flow'] } },
     { day: '2028-02-28T23:00Z', expect: { title: 'Second half of February', soon: ['Autumn feed'] } },
   ];
   for (const { day, expect } of days) {
-    test(`on ${day}: ${Object.entries(expect).map(([key, value]) => `${key} ${String(value) || 'nothing'}`).join('; ')}`, async () => {
+    test(`on ${day}: ${Object.entries(expect)
+      .map(([key, value]) => `${key} ${String(value) || 'nothing'}`)
+      .join('; ')}`, async () => {
       const { page, context } = await on(day, site);
       const got = await said(page);
       assert.deepEqual(Object.fromEntries(Object.keys(expect).map((key) => [key, got[key as keyof Said]])), expect);
@@ -120,7 +147,9 @@ describe('the demo club', () => {
     assert.equal(got.title, 'The year, in order');
     assert.deepEqual([got.due, got.soon, got.out, got.read, got.passed], [[], [], [], [], []]);
     assert.ok(got.meetings.length >= 6);
-    const starts = await page.locator('[data-whole-year] [data-dated]').evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset.dated!.split(' ')[1]!));
+    const starts = await page
+      .locator('[data-whole-year] [data-dated]')
+      .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset.dated!.split(' ')[1]!));
     assert.ok(starts.length >= 20);
     assert.deepEqual(starts, [...starts].sort());
     assert.equal(await page.locator('.half.open').count(), 0);
@@ -157,13 +186,19 @@ describe('the demo club', () => {
 
   test('the list of meetings marks what is past', async () => {
     const { page, context } = await on('2026-05-17T12:00Z', site, 'meetings/');
-    const rows = await page.locator('[data-meeting-day]').evaluateAll((all) => all.map((row) => [(row as HTMLElement).dataset.meetingDay!, row.querySelector('.when')!.textContent!.startsWith('Past: ')] as const));
+    const rows = await page
+      .locator('[data-meeting-day]')
+      .evaluateAll((all) =>
+        all.map(
+          (row) => [(row as HTMLElement).dataset.meetingDay!, row.querySelector('.when')!.textContent!.startsWith('Past: ')] as const,
+        ),
+      );
     assert.ok(rows.some(([, past]) => past) && rows.some(([, past]) => !past));
     for (const [day, past] of rows) assert.equal(past, day < '2026-05-17', day);
     await context.close();
   });
 
-  test('the reader\'s district is kept, and every date follows it', async () => {
+  test("the reader's district is kept, and every date follows it", async () => {
     const { page, context } = await on('2026-04-25T16:00Z', site);
     const here = (): Promise<string[]> => partsHere(page);
     const valley = await said(page);
@@ -201,7 +236,10 @@ describe('the demo club', () => {
 
 test('a meeting of two days is next until its last day is over', async () => {
   const site = await fixtureSite('sub-folder');
-  for (const [instant, words] of [['2026-06-14T22:59Z', 'Open hives & tea < 4 pm'], ['2026-06-14T23:00Z', 'No further meeting is set in this edition. Ask the club.']] as const) {
+  for (const [instant, words] of [
+    ['2026-06-14T22:59Z', 'Open hives & tea < 4 pm'],
+    ['2026-06-14T23:00Z', 'No further meeting is set in this edition. Ask the club.'],
+  ] as const) {
     const { page, context } = await on(instant, site, '', 'Asia/Tokyo');
     assert.deepEqual((await said(page)).meetings, [words]);
     await context.close();

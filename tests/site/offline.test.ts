@@ -35,7 +35,12 @@ before(async () => {
   reader = await openReader(browser, at('reading/'));
   const said = await reader.told(/^Saved on/);
   // What the page says is what the folder holds.
-  assert.match(said, new RegExp(`^Saved on this device for use without signal: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of \\d+ [A-Z][a-z]+ \\d{4}\\.`));
+  assert.match(
+    said,
+    new RegExp(
+      `^Saved on this device for use without signal: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of \\d+ [A-Z][a-z]+ \\d{4}\\.`,
+    ),
+  );
   atFoot = await wrongInLine();
   host.stop();
 });
@@ -90,7 +95,9 @@ test('every calculator wakes, and a count is computed', async () => {
     await page.goto(at(path));
     await page.locator('main form input:visible, main form select:visible').first().focus();
     await page.getByRole('button', { name: 'Work it out', exact: true }).first().click();
-    await page.waitForFunction(() => (document.querySelector('[data-part="said"]')?.textContent ?? '') !== '', undefined, { timeout: 5000 }).catch(() => broken.push(`${path} says nothing`));
+    await page
+      .waitForFunction(() => (document.querySelector('[data-part="said"]')?.textContent ?? '') !== '', undefined, { timeout: 5000 })
+      .catch(() => broken.push(`${path} says nothing`));
   }
   await page.goto(at('work-it-out/mite-count/#mites=9&bees=300'));
   await page.waitForFunction(() => document.querySelector('output[name="per-100"]')?.textContent !== '');
@@ -102,7 +109,11 @@ test('search finds, a tick stays, a list prints', async () => {
   const { page } = reader;
   await page.goto(at('search/?q=verroa'));
   await page.locator('[data-search-list] a').first().waitFor();
-  assert.ok((await page.locator('[data-search-list] a').evaluateAll((links) => links.map((link) => link.getAttribute('href')))).slice(0, 3).includes('/club/pests/varroa/'));
+  assert.ok(
+    (await page.locator('[data-search-list] a').evaluateAll((links) => links.map((link) => link.getAttribute('href'))))
+      .slice(0, 3)
+      .includes('/club/pests/varroa/'),
+  );
   await page.goto(at('lists/mite-count-day/'));
   const box = page.locator('input[data-tick]').first();
   await box.check();

@@ -72,7 +72,13 @@ test('every address leads to a page, and to a place on it', () => {
 
 test('a bulletin carries its words as its page has them, with the numbers and the names of whom to ask', () => {
   const { parts, signs, law } = json('bulletins.json').bulletins.find(({ id }: { id: string }) => id === 'american-foulbrood');
-  assert.deepEqual(parts.map(({ heading }: { heading: string }) => heading).slice(1, 6), ['What you see', 'What looks like it', 'The field test', 'What to do today', 'What not to do']);
+  assert.deepEqual(parts.map(({ heading }: { heading: string }) => heading).slice(1, 6), [
+    'What you see',
+    'What looks like it',
+    'The field test',
+    'What to do today',
+    'What not to do',
+  ]);
   assert.match(parts[0].words, /ring the state apiary inspection office\. A wrong alarm costs nothing\./);
   assert.match(parts[3].words, /A brown thread of 3 to 5 cm \(|A brown thread of [\d.]+ to [\d.]+/);
   assert.ok(signs.length > 5 && law[0].duty === 'inspector');
@@ -85,26 +91,66 @@ test('figures.csv holds every row of every figure, with unit and source in colum
   const { fields, faults } = readTable('figures.csv', text.replaceAll('\r\n', '\n'));
   assert.deepEqual(faults, []);
   const { columns, rows } = fields.value as { columns: string[]; rows: Record<string, string | number>[] };
-  for (const name of ['figure', 'row', 'followed', 'value', 'least', 'most', 'unit', 'place', 'from', 'certainty', 'source_who', 'source_year', 'edition']) assert.ok(columns.includes(name), name);
+  for (const name of [
+    'figure',
+    'row',
+    'followed',
+    'value',
+    'least',
+    'most',
+    'unit',
+    'place',
+    'from',
+    'certainty',
+    'source_who',
+    'source_year',
+    'edition',
+  ])
+    assert.ok(columns.includes(name), name);
   const figures = json('figures.json').figures;
-  assert.equal(rows.length, figures.reduce((sum: number, figure: any) => sum + figure.rows.length, 0));
+  assert.equal(
+    rows.length,
+    figures.reduce((sum: number, figure: any) => sum + figure.rows.length, 0),
+  );
   assert.ok(rows.length >= 60);
   for (const figure of figures) {
     for (const row of figure.rows) {
-      const line = rows.find((each) => each.figure === figure.id && each.row === row.id && each.from === row.from && String(each.phases) === (row.phases ?? []).join(' '));
+      const line = rows.find(
+        (each) =>
+          each.figure === figure.id &&
+          each.row === row.id &&
+          each.from === row.from &&
+          String(each.phases) === (row.phases ?? []).join(' '),
+      );
       assert.ok(line, `${figure.id}/${row.id}`);
-      assert.deepEqual([line.value === '' ? undefined : line.value, line.least === '' ? undefined : line.least, line.unit, line.followed, String(line.source_who)], [row.value, row.least, figure.unit, row.followed ? 'yes' : 'no', row.source.who]);
+      assert.deepEqual(
+        [
+          line.value === '' ? undefined : line.value,
+          line.least === '' ? undefined : line.least,
+          line.unit,
+          line.followed,
+          String(line.source_who),
+        ],
+        [row.value, row.least, figure.unit, row.followed ? 'yes' : 'no', row.source.who],
+      );
     }
   }
 });
 
 test('a page lists the files, each with its schema', () => {
   const html = built.read('open/index.html');
-  for (const name of [...openKinds.flatMap((kind) => [`${kind}.json`, `${kind}.schema.json`]), 'figures.csv']) assert.ok(html.includes(`/open/${name}"`), name);
+  for (const name of [...openKinds.flatMap((kind) => [`${kind}.json`, `${kind}.schema.json`]), 'figures.csv'])
+    assert.ok(html.includes(`/open/${name}"`), name);
 });
 
 test('pages say what they are where schema.org has a word for it', () => {
-  for (const [page, type] of [['pests/varroa/', 'Article'], ['lists/mite-count-day/', 'HowTo'], ['meetings/2026-05-16-yard-day/', 'Event'], ['words/', 'DefinedTermSet'], ['treatments/thymol/', 'Article']] as const) {
+  for (const [page, type] of [
+    ['pests/varroa/', 'Article'],
+    ['lists/mite-count-day/', 'HowTo'],
+    ['meetings/2026-05-16-yard-day/', 'Event'],
+    ['words/', 'DefinedTermSet'],
+    ['treatments/thymol/', 'Article'],
+  ] as const) {
     assert.match(built.read(`${page}index.html`), new RegExp(`itemtype="https://schema.org/${type}"`), page);
   }
   const event = built.read('meetings/2026-05-16-yard-day/index.html');

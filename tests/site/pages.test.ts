@@ -59,13 +59,17 @@ function read(): Omit<Seen, 'waits'> {
     margin: document.querySelector<HTMLElement>('.margin')?.innerText ?? '',
     robots: document.querySelector<HTMLMetaElement>('meta[name=robots]')?.content ?? '',
     tel: [...(line?.querySelectorAll('a') ?? [])].map((link) => link.getAttribute('href')!).find((href) => href.startsWith('tel:')) ?? '',
-    hazards: [...document.querySelectorAll<HTMLElement>('[data-hazard]')].map((place) => (place.checkVisibility() ? place.dataset.hazard! : `${place.dataset.hazard} out of sight`)),
+    hazards: [...document.querySelectorAll<HTMLElement>('[data-hazard]')].map((place) =>
+      place.checkVisibility() ? place.dataset.hazard! : `${place.dataset.hazard} out of sight`,
+    ),
     labels: [...document.querySelectorAll('h1, h2, h3, h4, button, label, legend, th, summary')].map((part) => part.textContent!),
-    boxes: [...document.querySelectorAll('.box')].filter((box) => box.matches('[data-hazard]') || box.querySelector('[data-hazard]')).length,
+    boxes: [...document.querySelectorAll('.box')].filter((box) => box.matches('[data-hazard]') || box.querySelector('[data-hazard]'))
+      .length,
   };
 }
 
-const each = (look: (page: Seen, address: string) => string[]): string[] => [...seen].flatMap(([address, page]) => look(page, address).map((fault) => `${address}: ${fault}`));
+const each = (look: (page: Seen, address: string) => string[]): string[] =>
+  [...seen].flatMap(([address, page]) => look(page, address).map((fault) => `${address}: ${fault}`));
 
 test('every entry has its page, and no page is left over', () => {
   assert.ok(entries.length >= 30, `${entries.length} entries`);
@@ -79,19 +83,37 @@ test('without script every page shows its title, its text and the five parts, an
 
 test('every page says that the club is made up, and keeps search engines away', () => {
   assert.equal(club.demonstration, true);
-  nothing(each(({ text, robots }) => [...(text.includes('A demonstration: this club does not exist') ? [] : ['no mark']), ...(robots === 'noindex' ? [] : [`robots "${robots}"`])]));
+  nothing(
+    each(({ text, robots }) => [
+      ...(text.includes('A demonstration: this club does not exist') ? [] : ['no mark']),
+      ...(robots === 'noindex' ? [] : [`robots "${robots}"`]),
+    ]),
+  );
 });
 
 test('every page has the line for someone unwell, with the number to ring', () => {
-  nothing(each(({ text, tel }) => [...(/Someone is unwell/.test(text) ? [] : ['no line']), ...(tel === `tel:${club.emergency.number}` ? [] : [`the link is "${tel}"`])]));
+  nothing(
+    each(({ text, tel }) => [
+      ...(/Someone is unwell/.test(text) ? [] : ['no line']),
+      ...(tel === `tel:${club.emergency.number}` ? [] : [`the link is "${tel}"`]),
+    ]),
+  );
 });
 
 test('every page names its publisher and the day of its edition', () => {
-  nothing(each(({ text }) => [club.name, club.place, `edition of ${formatDay(edition)}`].filter((words) => !text.includes(words)).map((words) => `no "${words}"`)));
+  nothing(
+    each(({ text }) =>
+      [club.name, club.place, `edition of ${formatDay(edition)}`].filter((words) => !text.includes(words)).map((words) => `no "${words}"`),
+    ),
+  );
 });
 
 test('every reviewed page shows when it was and will be checked, by which duty, its sources, and whom to ask', () => {
-  const sources = new Map(readFolder(site.content).entries.filter(({ collection }) => collection === 'sources').map(({ id, fields }) => [id, fields.value as Record<string, any>]));
+  const sources = new Map(
+    readFolder(site.content)
+      .entries.filter(({ collection }) => collection === 'sources')
+      .map(({ id, fields }) => [id, fields.value as Record<string, any>]),
+  );
   nothing(
     entries.flatMap(({ page, fields }) => {
       const ask = club.contacts.find((contact: { duty: string }) => contact.duty === fields.ask);
@@ -111,7 +133,7 @@ test('every reviewed page shows when it was and will be checked, by which duty, 
   );
 });
 
-test('every hazard that a page\'s work calls for stands on it once, in two boxes at most', () => {
+test("every hazard that a page's work calls for stands on it once, in two boxes at most", () => {
   const called = entries.filter(({ fields }) => fields.work);
   assert.ok(called.length >= 20, `${called.length} pages with work`);
   nothing(

@@ -22,7 +22,13 @@ before(async () => {
   browser = await openBrowser();
   ({ page } = await open(browser, site.at('/pests/'), { viewport: { width: 800, height: 600 } }));
   await page.evaluate((statuses) => {
-    document.querySelector('main')!.replaceChildren(...statuses.map((status) => Object.assign(document.createElement('p'), { id: status, className: `status ${status}`, textContent: `The word for ${status}` })));
+    document
+      .querySelector('main')!
+      .replaceChildren(
+        ...statuses.map((status) =>
+          Object.assign(document.createElement('p'), { id: status, className: `status ${status}`, textContent: `The word for ${status}` }),
+        ),
+      );
   }, STATUSES);
 });
 after(async () => {
@@ -34,7 +40,8 @@ const linear = (value: number): number => (value <= 10 ? value / 3294 : ((value 
 const shown = (value: number): number => Math.round(255 * (value <= 0.0031308 ? 12.92 * value : 1.055 * value ** (1 / 2.4) - 0.055));
 const luminance = ([red, green, blue]: Colour): number => 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
 /** CIE 1976 L*. */
-const lightness = (colour: Colour): number => (luminance(colour) > 0.008856 ? 116 * Math.cbrt(luminance(colour)) - 16 : 903.3 * luminance(colour));
+const lightness = (colour: Colour): number =>
+  luminance(colour) > 0.008856 ? 116 * Math.cbrt(luminance(colour)) - 16 : 903.3 * luminance(colour);
 const seenAs = (matrix: Matrix, colour: Colour): Colour => {
   const [red, green, blue] = colour.map(linear) as [number, number, number];
   return matrix.map((row) => shown(Math.min(1, Math.max(0, row[0] * red + row[1] * green + row[2] * blue)))) as unknown as Colour;
@@ -43,11 +50,18 @@ const contrast = (one: Colour, other: Colour): number => {
   const [dark, bright] = [luminance(one), luminance(other)].sort((a, b) => a - b) as [number, number];
   return (bright + 0.05) / (dark + 0.05);
 };
-const written = (colour: string): Colour => colour.match(/[\d.]+/g)!.slice(0, 3).map(Number) as unknown as Colour;
+const written = (colour: string): Colour =>
+  colour
+    .match(/[\d.]+/g)!
+    .slice(0, 3)
+    .map(Number) as unknown as Colour;
 
 /** The ground and the ink of a status as its style says. */
 const styled = (status: string): Promise<{ ground: Colour; ink: Colour }> =>
-  page.locator(`#${status}`).evaluate((element) => [getComputedStyle(element).backgroundColor, getComputedStyle(element).color]).then(([ground, ink]) => ({ ground: written(ground!), ink: written(ink!) }));
+  page
+    .locator(`#${status}`)
+    .evaluate((element) => [getComputedStyle(element).backgroundColor, getComputedStyle(element).color])
+    .then(([ground, ink]) => ({ ground: written(ground!), ink: written(ink!) }));
 
 /** The pixel between a status's edge and its shape, as the browser paints it. */
 async function painted(status: string): Promise<Colour> {
@@ -67,10 +81,20 @@ for (const form of ['day', 'night'] as const) {
       for (const status of STATUSES) seen.push(await painted(status));
       t.diagnostic(`${form}, ${sight}: ${seen.map((colour, at) => `${STATUSES[at]} ${lightness(colour).toFixed(0)}`).join(', ')}`);
       for (const [at, colour] of seen.entries()) {
-        for (const [after, other] of [...seen.entries()].slice(at + 1)) assert.ok(Math.abs(lightness(colour) - lightness(other)) >= APART, `${sight}: ${STATUSES[at]} ${lightness(colour).toFixed(1)}, ${STATUSES[after]} ${lightness(other).toFixed(1)}`);
+        for (const [after, other] of [...seen.entries()].slice(at + 1))
+          assert.ok(
+            Math.abs(lightness(colour) - lightness(other)) >= APART,
+            `${sight}: ${STATUSES[at]} ${lightness(colour).toFixed(1)}, ${STATUSES[after]} ${lightness(other).toFixed(1)}`,
+          );
         const { ground, ink } = await styled(STATUSES[at]!);
         const matrix = sight in SEEN_BY ? SEEN_BY[sight as keyof typeof SEEN_BY] : null;
-        if (matrix) seenAs(matrix, ground).forEach((value, part) => assert.ok(Math.abs(value - colour[part]!) <= 3, `${sight} ${STATUSES[at]}: the matrix gives ${seenAs(matrix, ground)}, the browser paints ${colour}`));
+        if (matrix)
+          seenAs(matrix, ground).forEach((value, part) =>
+            assert.ok(
+              Math.abs(value - colour[part]!) <= 3,
+              `${sight} ${STATUSES[at]}: the matrix gives ${seenAs(matrix, ground)}, the browser paints ${colour}`,
+            ),
+          );
         if (matrix) assert.ok(contrast(seenAs(matrix, ground), seenAs(matrix, ink)) >= 4.5, `${sight}: the word of ${STATUSES[at]}`);
       }
     }
@@ -81,10 +105,14 @@ for (const form of ['day', 'night'] as const) {
 
 test('each status has a shape of its own, in every form', async () => {
   const shapes = (): Promise<string[]> =>
-    page.evaluate((statuses) => statuses.map((status) => {
-      const { transform, borderRadius, backgroundColor, content } = getComputedStyle(document.getElementById(status)!, '::before');
-      return content === 'none' ? '' : `${transform} ${borderRadius} ${/, 0\)$/.test(backgroundColor) ? 'empty' : 'full'}`;
-    }), STATUSES);
+    page.evaluate(
+      (statuses) =>
+        statuses.map((status) => {
+          const { transform, borderRadius, backgroundColor, content } = getComputedStyle(document.getElementById(status)!, '::before');
+          return content === 'none' ? '' : `${transform} ${borderRadius} ${/, 0\)$/.test(backgroundColor) ? 'empty' : 'full'}`;
+        }),
+      STATUSES,
+    );
   for (const light of ['day', 'night', 'sun']) {
     await page.evaluate((form) => (document.documentElement.dataset.light = form), light);
     assert.equal(new Set((await shapes()).filter(Boolean)).size, STATUSES.length, light);

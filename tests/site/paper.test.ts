@@ -31,7 +31,9 @@ test('every kind of page prints on A4 and Letter, what is carried on a few sheet
     await page.emulateMedia({ media: 'print' });
     const text = await page.locator('body').innerText();
     await page.emulateMedia({ media: null });
-    const words = ['The Tamarack Almanac', 'edition of ', 'A demonstration', ...(address === '/404.html' ? [] : [address])].filter((each) => !text.includes(each));
+    const words = ['The Tamarack Almanac', 'edition of ', 'A demonstration', ...(address === '/404.html' ? [] : [address])].filter(
+      (each) => !text.includes(each),
+    );
     return [
       ...words.map((each) => `no "${each}" on paper`),
       ...(counts.every((count) => count >= 1) ? [] : ['no sheet']),

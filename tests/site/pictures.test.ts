@@ -20,7 +20,9 @@ const ALT = 'Four quarters of a frame, red above blue at the left';
 
 async function fillClub(): Promise<void> {
   cpSync(fixtureFolder('sub-folder'), club, { recursive: true });
-  const sideways = stored(1600, 1200, 6, quarters(1600, 1200)).withExif({ IFD0: { Make: 'Trailcam' }, IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '41/1 5/1 0/1' } }).withMetadata({ orientation: 6 });
+  const sideways = stored(1600, 1200, 6, quarters(1600, 1200))
+    .withExif({ IFD0: { Make: 'Trailcam' }, IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '41/1 5/1 0/1' } })
+    .withMetadata({ orientation: 6 });
   writeFileSync(join(club, 'articles', 'IMG 2034.JPG'), await sideways.jpeg({ quality: 92 }).toBuffer());
   writeFileSync(join(club, 'articles', 'cell.png'), await stored(450, 800, 1, quarters(450, 800)).png().toBuffer());
   writeFileSync(join(club, 'articles', 'restless.jpg'), await noise(1000, 700).jpeg({ quality: 97 }).toBuffer());
@@ -28,9 +30,18 @@ async function fillClub(): Promise<void> {
   writeFileSync(join(club, 'checklists', 'draft.jpg'), await noise(410, 300).jpeg().toBuffer());
   // A browser fetches ahead what is a few screens below.
   const farBelow = 'A few words more, so that what follows is far below.\n\n'.repeat(90);
-  appendFileSync(join(club, 'articles', 'few-and-many.mdx'), `\n\n![${ALT}](./IMG 2034.JPG "Red stands above blue.")\n\n![A cell drawn much higher than it is wide](cell.png)\n\n${farBelow}![Dots without order](.\\restless.jpg)\n`);
+  appendFileSync(
+    join(club, 'articles', 'few-and-many.mdx'),
+    `\n\n![${ALT}](./IMG 2034.JPG "Red stands above blue.")\n\n![A cell drawn much higher than it is wide](cell.png)\n\n${farBelow}![Dots without order](.\\restless.jpg)\n`,
+  );
   const list = readFileSync(join(club, 'checklists', 'swarm-check.mdx'), 'utf8');
-  writeFileSync(join(club, 'checklists', 'not-yet.mdx'), `${list.replace(/^title: .*/m, 'title: Not yet').replace(/^formerly: .*\n/m, '').replace('yard: true', 'yard: true\ndraft: true')}\n![Dots for later](draft.jpg)\n`);
+  writeFileSync(
+    join(club, 'checklists', 'not-yet.mdx'),
+    `${list
+      .replace(/^title: .*/m, 'title: Not yet')
+      .replace(/^formerly: .*\n/m, '')
+      .replace('yard: true', 'yard: true\ndraft: true')}\n![Dots for later](draft.jpg)\n`,
+  );
 }
 
 let site: Built;
@@ -52,7 +63,10 @@ const published = (): string[] => readdirSync(join(site.folder, 'pictures')).sor
 
 test('the site holds the pictures that its pages show, in two sizes, within their bounds, and no original', () => {
   const names = published();
-  assert.match(names.join(' '), /^cell-450-\w{8}\.jpg img-2034-480-\w{8}\.jpg img-2034-960-\w{8}\.jpg restless-480-\w{8}\.jpg restless-\d{3}-\w{8}\.jpg$/);
+  assert.match(
+    names.join(' '),
+    /^cell-450-\w{8}\.jpg img-2034-480-\w{8}\.jpg img-2034-960-\w{8}\.jpg restless-480-\w{8}\.jpg restless-\d{3}-\w{8}\.jpg$/,
+  );
   for (const name of names) {
     const size = statSync(join(site.folder, 'pictures', name)).size;
     assert.ok(size <= WIDTHS[name.includes('-480-') ? 1 : 0].bytes, `${name}: ${size}`);
@@ -67,16 +81,26 @@ test('the site holds the pictures that its pages show, in two sizes, within thei
 test('the one that was held sideways is upright in both sizes', async () => {
   for (const name of published().filter((each) => each.startsWith('img-2034'))) {
     const seen = await quartersOf(readFileSync(join(site.folder, 'pictures', name)));
-    for (const [corner, colour] of Object.entries(CORNERS)) assert.ok(apart(seen[corner as keyof typeof CORNERS], colour) < 12, `${name}, ${corner}: ${seen[corner as keyof typeof CORNERS]}`);
+    for (const [corner, colour] of Object.entries(CORNERS))
+      assert.ok(apart(seen[corner as keyof typeof CORNERS], colour) < 12, `${name}, ${corner}: ${seen[corner as keyof typeof CORNERS]}`);
   }
 });
 
 test('the search finds what a picture shows, and what is said below it', () => {
-  const index = [...contentsOf(join(site.folder, 'search'))].flatMap(([name, text]) => (name.endsWith('.json') ? [Buffer.from(text, 'latin1').toString('utf8')] : []));
-  for (const words of [ALT, 'Red stands above blue.']) assert.ok(index.some((text) => text.includes(words)), words);
+  const index = [...contentsOf(join(site.folder, 'search'))].flatMap(([name, text]) =>
+    name.endsWith('.json') ? [Buffer.from(text, 'latin1').toString('utf8')] : [],
+  );
+  for (const words of [ALT, 'Red stands above blue.'])
+    assert.ok(
+      index.some((text) => text.includes(words)),
+      words,
+    );
 });
 
-for (const [name, context, wide] of [['a phone', { viewport: phone, deviceScaleFactor: 3 }, 342], ['a desk', { viewport: desk }, 696]] as const) {
+for (const [name, context, wide] of [
+  ['a phone', { viewport: phone, deviceScaleFactor: 3 }, 342],
+  ['a desk', { viewport: desk }, 696],
+] as const) {
   test(`${name}: nothing moves when a picture comes, none is wider than the text, each is fetched in the size it needs`, async () => {
     const boxes = async (comes: boolean): Promise<{ x: number; y: number; width: number; height: number; from: string }[]> => {
       const { page, context: own } = await open(browser, 'about:blank', { ...context, serviceWorkers: 'block' });
@@ -84,17 +108,22 @@ for (const [name, context, wide] of [['a phone', { viewport: phone, deviceScaleF
       await page.goto(served.address + PAGE);
       for (const picture of await page.locator('main img').all()) await picture.scrollIntoViewIfNeeded();
       if (comes) await page.waitForFunction(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0));
-      const found = await page.locator('main img').evaluateAll((images) => (images as HTMLImageElement[]).map((image) => {
-        const { x, y, width, height } = image.getBoundingClientRect();
-        return { x, y: y + scrollY, width, height, from: image.currentSrc };
-      }));
+      const found = await page.locator('main img').evaluateAll((images) =>
+        (images as HTMLImageElement[]).map((image) => {
+          const { x, y, width, height } = image.getBoundingClientRect();
+          return { x, y: y + scrollY, width, height, from: image.currentSrc };
+        }),
+      );
       await own.close();
       return found;
     };
     const [there, absent] = [await boxes(true), await boxes(false)];
     assert.equal(there.length, 3);
     for (const [index, box] of there.entries()) {
-      assert.ok(Math.abs(box.y - absent[index]!.y) < 1.5 && Math.abs(box.height - absent[index]!.height) < 1.5, `picture ${index + 1} moved: ${JSON.stringify([box, absent[index]])}`);
+      assert.ok(
+        Math.abs(box.y - absent[index]!.y) < 1.5 && Math.abs(box.height - absent[index]!.height) < 1.5,
+        `picture ${index + 1} moved: ${JSON.stringify([box, absent[index]])}`,
+      );
       assert.ok(box.width <= wide + 1);
     }
     assert.equal(Math.round(there[0]!.width), wide);
@@ -109,12 +138,22 @@ test('where a picture does not come, its description stands in a frame, in every
   await page.goto(served.address + PAGE);
   const picture = page.getByRole('img', { name: ALT });
   await picture.scrollIntoViewIfNeeded();
-  for (const [light, forced] of [['', 'none'], ['night', 'none'], ['sun', 'none'], ['', 'active']] as const) {
+  for (const [light, forced] of [
+    ['', 'none'],
+    ['night', 'none'],
+    ['sun', 'none'],
+    ['', 'active'],
+  ] as const) {
     await page.emulateMedia({ forcedColors: forced });
     await page.evaluate((form) => document.documentElement.setAttribute('data-light', form), light);
     const { border, size, ink, paper } = await picture.evaluate((image) => {
       const style = getComputedStyle(image);
-      return { border: style.borderTopStyle + style.borderTopWidth, size: Number.parseFloat(style.fontSize), ink: style.color, paper: style.backgroundColor };
+      return {
+        border: style.borderTopStyle + style.borderTopWidth,
+        size: Number.parseFloat(style.fontSize),
+        ink: style.color,
+        paper: style.backgroundColor,
+      };
     });
     assert.equal(border, 'solid1px');
     assert.ok(size >= 18, `letters of ${size} px`);

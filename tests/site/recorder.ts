@@ -27,16 +27,19 @@ export async function openRecorder(origin: string): Promise<Recorder> {
   const asked: Asked[] = [];
   const server = createServer((request, response) => {
     const { host, pathname, search } = new URL(request.url ?? '/', `http://${request.headers.host ?? 'nowhere'}`);
-    const note = (status: number, answered: IncomingHttpHeaders): unknown => asked.push({ host, path: pathname + search, sent: request.headers, answered, status });
+    const note = (status: number, answered: IncomingHttpHeaders): unknown =>
+      asked.push({ host, path: pathname + search, sent: request.headers, answered, status });
     if (host !== ours) {
       note(0, {});
       return void response.writeHead(403).end();
     }
-    request.pipe(ask(`http://${ours}${pathname}${search}`, { method: request.method, headers: request.headers }, (answer) => {
-      note(answer.statusCode ?? 0, answer.headers);
-      response.writeHead(answer.statusCode ?? 502, answer.headers);
-      answer.pipe(response);
-    }).on('error', () => request.socket.destroy()));
+    request.pipe(
+      ask(`http://${ours}${pathname}${search}`, { method: request.method, headers: request.headers }, (answer) => {
+        note(answer.statusCode ?? 0, answer.headers);
+        response.writeHead(answer.statusCode ?? 502, answer.headers);
+        answer.pipe(response);
+      }).on('error', () => request.socket.destroy()),
+    );
   });
   // An https address is asked for by a tunnel.
   server.on('connect', (request, socket) => {

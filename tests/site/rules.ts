@@ -8,12 +8,18 @@ export function sideways(): string[] {
   const room = document.documentElement.clientWidth;
   if (document.documentElement.scrollWidth <= room) return [];
   const inFrame = (element: Element): boolean => {
-    for (let above = element.parentElement; above; above = above.parentElement) if (/auto|scroll|hidden/.test(getComputedStyle(above).overflowX)) return true;
+    for (let above = element.parentElement; above; above = above.parentElement)
+      if (/auto|scroll|hidden/.test(getComputedStyle(above).overflowX)) return true;
     return false;
   };
-  const wide = [...document.body.querySelectorAll('*')].filter((element) => element.getBoundingClientRect().right > room + 0.5 && !inFrame(element));
-  const name = (element: Element): string => `<${element.tagName.toLowerCase()}${element.className && typeof element.className === 'string' ? ` class="${element.className}"` : ''}> "${(element.textContent ?? '').trim().slice(0, 40)}"`;
-  return [`${document.documentElement.scrollWidth} px wide in a window of ${room} px, by ${wide.slice(0, 3).map(name).join(', ') || 'something out of sight'}`];
+  const wide = [...document.body.querySelectorAll('*')].filter(
+    (element) => element.getBoundingClientRect().right > room + 0.5 && !inFrame(element),
+  );
+  const name = (element: Element): string =>
+    `<${element.tagName.toLowerCase()}${element.className && typeof element.className === 'string' ? ` class="${element.className}"` : ''}> "${(element.textContent ?? '').trim().slice(0, 40)}"`;
+  return [
+    `${document.documentElement.scrollWidth} px wide in a window of ${room} px, by ${wide.slice(0, 3).map(name).join(', ') || 'something out of sight'}`,
+  ];
 }
 
 /** No letters under 18 px, those of pictures measured as they are drawn. */
@@ -37,7 +43,8 @@ export function smallTargets(): string[] {
   const faults: string[] = [];
   const tap = document.documentElement.dataset.hands === 'gloves' ? 96 : 48;
   const row = document.documentElement.dataset.hands === 'gloves' ? 96 : 64;
-  const name = (element: Element): string => `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
+  const name = (element: Element): string =>
+    `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
   const isInSentence = (link: Element): boolean => {
     let block = link.parentElement!;
     while (getComputedStyle(block).display === 'inline') block = block.parentElement!;
@@ -45,18 +52,25 @@ export function smallTargets(): string[] {
     for (const other of rest.querySelectorAll('a, button, .only-heard, script, style')) other.remove();
     // Flex and grid set their children out as rows of their own: what stands there is no word of a sentence.
     const links = block.querySelectorAll('a').length;
-    return !/flex|grid/.test(getComputedStyle(block).display) && (/\p{L}{2}/u.test(rest.textContent!) || (links > 1 && /[,;]/.test(rest.textContent!)));
+    return (
+      !/flex|grid/.test(getComputedStyle(block).display) &&
+      (/\p{L}{2}/u.test(rest.textContent!) || (links > 1 && /[,;]/.test(rest.textContent!)))
+    );
   };
-  for (const element of document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])')) {
+  for (const element of document.querySelectorAll<HTMLElement>(
+    'a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])',
+  )) {
     // A source's mark beside its number leads to a row of full size.
     if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .only-heard, .mark')) continue;
     // A box to tick is pressed by its whole row.
-    if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element))) continue;
+    if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element)))
+      continue;
     const { width, height } = element.getBoundingClientRect();
     const step = element.matches('.step label');
     const least = step ? row : tap;
     if (height < least - 0.5) faults.push(`${name(element)} is ${Math.round(height)} px high, under ${least}`);
-    else if (element.matches('button, .button') && width < tap - 0.5) faults.push(`${name(element)} is ${Math.round(width)} px wide, under ${tap}`);
+    else if (element.matches('button, .button') && width < tap - 0.5)
+      faults.push(`${name(element)} is ${Math.round(width)} px wide, under ${tap}`);
   }
   return faults;
 }
@@ -81,7 +95,8 @@ export function paleText(): string[] {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const words = node.textContent!.trim();
     const element = node.parentElement!;
-    if (words === '' || element.closest('script, style, svg, .only-heard') || !element.checkVisibility({ visibilityProperty: true })) continue;
+    if (words === '' || element.closest('script, style, svg, .only-heard') || !element.checkVisibility({ visibilityProperty: true }))
+      continue;
     const [ink, paper] = [getComputedStyle(element).color, ground(element)];
     const [dark, bright] = [light(ink), light(paper)].sort((a, b) => a - b) as [number, number];
     const ratio = (bright + 0.05) / (dark + 0.05);
@@ -100,7 +115,8 @@ export function waitsForScript(): string[] {
   if (!main || main.innerText.trim().length < 120) faults.push(`${main?.innerText.trim().length ?? 0} letters of text`);
   const parts = [...document.querySelectorAll('nav[aria-label="Parts of the almanac"] a[href]')].filter(visible);
   if (parts.length !== 5) faults.push(`${parts.length} of five parts`);
-  for (const button of document.querySelectorAll('button')) if (visible(button) && button.type !== 'submit') faults.push(`a button "${button.textContent!.trim()}" that does nothing`);
+  for (const button of document.querySelectorAll('button'))
+    if (visible(button) && button.type !== 'submit') faults.push(`a button "${button.textContent!.trim()}" that does nothing`);
   // Between a heading and the next there are words to be seen, unless the next is a part of it.
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
   let last: Element | null = null;
@@ -140,14 +156,22 @@ export function wrongOnPaper(): string[] {
     const ink = element instanceof SVGElement ? style.fill : style.color;
     if (light(ink) > 0.1) faults.add(`"${words.slice(0, 40)}" is printed in ${ink}`);
     if (!(element instanceof SVGElement) && behind(element) < 0.99) faults.add(`"${words.slice(0, 40)}" is printed on a dark ground`);
-    if (Number.parseFloat(style.fontSize) < 12.5 && !(element instanceof SVGElement)) faults.add(`"${words.slice(0, 40)}" is printed at ${style.fontSize}`);
+    if (Number.parseFloat(style.fontSize) < 12.5 && !(element instanceof SVGElement))
+      faults.add(`"${words.slice(0, 40)}" is printed at ${style.fontSize}`);
   }
   for (const box of document.querySelectorAll<HTMLInputElement>('.step input')) {
     const style = getComputedStyle(box);
-    if (!box.checkVisibility() || style.backgroundImage !== 'none' || style.borderTopStyle === 'none') faults.add(`the box of "${box.closest('label')!.textContent!.trim().slice(0, 40)}" is not an empty box`);
+    if (!box.checkVisibility() || style.backgroundImage !== 'none' || style.borderTopStyle === 'none')
+      faults.add(`the box of "${box.closest('label')!.textContent!.trim().slice(0, 40)}" is not an empty box`);
   }
-  for (const whole of document.querySelectorAll('.step, .box, tr')) if (getComputedStyle(whole).breakInside !== 'avoid') faults.add(`<${whole.tagName.toLowerCase()}> "${whole.textContent!.trim().slice(0, 30)}" may be cut in two`);
-  for (const furniture of document.querySelectorAll<HTMLElement>('button, .thumbs, input[type=search]')) if (furniture.checkVisibility()) faults.add(`<${furniture.tagName.toLowerCase()}> "${furniture.textContent!.trim().slice(0, 20)}" is printed`);
-  for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])')) if (shut.checkVisibility() && [...shut.children].some((child) => !(child as HTMLElement).checkVisibility())) faults.add('a closed section is not printed');
+  for (const whole of document.querySelectorAll('.step, .box, tr'))
+    if (getComputedStyle(whole).breakInside !== 'avoid')
+      faults.add(`<${whole.tagName.toLowerCase()}> "${whole.textContent!.trim().slice(0, 30)}" may be cut in two`);
+  for (const furniture of document.querySelectorAll<HTMLElement>('button, .thumbs, input[type=search]'))
+    if (furniture.checkVisibility())
+      faults.add(`<${furniture.tagName.toLowerCase()}> "${furniture.textContent!.trim().slice(0, 20)}" is printed`);
+  for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])'))
+    if (shut.checkVisibility() && [...shut.children].some((child) => !(child as HTMLElement).checkVisibility()))
+      faults.add('a closed section is not printed');
   return [...faults];
 }

@@ -15,17 +15,29 @@ for (const base of ['/', '/club/']) {
     const [plain, apache] = [fromHeadersFile(read('_headers')), fromApacheFile(read('.htaccess'))];
     const files = filesIn(folder);
     assert.ok(files.length > 300);
-    nothing(files.flatMap((file) => {
-      const address = base + file.replace(/(^|\/)index\.html$/, '$1');
-      const [one, other] = [plain(address), apache(address)];
-      const kept = one['cache-control'] ?? 'no-cache';
-      const faults = ['content-security-policy', 'x-content-type-options', 'x-frame-options', 'referrer-policy', 'permissions-policy'].filter((name) => !one[name] || one[name] !== other[name]);
-      return [
-        ...faults.map((name) => `${address}: ${name}`),
-        ...(kept === other['cache-control'] && kept.includes('immutable') === /^(assets|pictures)\//.test(file) ? [] : [`${address}: kept ${kept} and ${other['cache-control']}`]),
-        ...(one['content-type'] === undefined || one['content-type'] === other['content-type'] ? [] : [`${address}: ${one['content-type']} and ${other['content-type']}`]),
-      ];
-    }));
+    nothing(
+      files.flatMap((file) => {
+        const address = base + file.replace(/(^|\/)index\.html$/, '$1');
+        const [one, other] = [plain(address), apache(address)];
+        const kept = one['cache-control'] ?? 'no-cache';
+        const faults = [
+          'content-security-policy',
+          'x-content-type-options',
+          'x-frame-options',
+          'referrer-policy',
+          'permissions-policy',
+        ].filter((name) => !one[name] || one[name] !== other[name]);
+        return [
+          ...faults.map((name) => `${address}: ${name}`),
+          ...(kept === other['cache-control'] && kept.includes('immutable') === /^(assets|pictures)\//.test(file)
+            ? []
+            : [`${address}: kept ${kept} and ${other['cache-control']}`]),
+          ...(one['content-type'] === undefined || one['content-type'] === other['content-type']
+            ? []
+            : [`${address}: ${one['content-type']} and ${other['content-type']}`]),
+        ];
+      }),
+    );
   });
 }
 

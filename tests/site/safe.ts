@@ -22,14 +22,17 @@ interface Watched {
 function watch(): void {
   const here = globalThis as unknown as Watched;
   here.refused = [];
-  document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) => here.refused.push(`${violatedDirective} refuses ${blockedURI} ${sample}`));
+  document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) =>
+    here.refused.push(`${violatedDirective} refuses ${blockedURI} ${sample}`),
+  );
   window.print = () => undefined;
 }
 
 /** Presses every button that does not leave the page, and wakes what waits for a touch. */
 function pressAll(): void {
   for (const field of document.querySelectorAll<HTMLElement>('main input, main select, main textarea')) field.focus();
-  for (const button of document.querySelectorAll<HTMLButtonElement>('button')) if (!button.closest('form[role=search]') && !button.disabled) button.click();
+  for (const button of document.querySelectorAll<HTMLButtonElement>('button'))
+    if (!button.closest('form[role=search]') && !button.disabled) button.click();
   for (const box of document.querySelectorAll<HTMLInputElement>('main input[type=checkbox]')) box.click();
 }
 
@@ -60,7 +63,10 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     for (const address of pagesOf(site)) await lookAt(page, address);
     // The worker has fetched its copy once the page says so.
     await page.goto(`${served.address}reading/`);
-    await page.locator('[data-offline]').filter({ hasText: /^Saved on/ }).waitFor({ state: 'attached', timeout: 30_000 });
+    await page
+      .locator('[data-offline]')
+      .filter({ hasText: /^Saved on/ })
+      .waitFor({ state: 'attached', timeout: 30_000 });
     cookies.push(...(await context.cookies()).map(({ name }) => `the browser keeps ${name}`));
   });
   after(async () => {
@@ -90,11 +96,24 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
 
   test('no cookie is set, kept or sent', () => {
     nothing(cookies);
-    nothing(recorder.asked.flatMap(({ path, sent, answered }) => [...(sent.cookie ? [`${path} is asked for with ${sent.cookie}`] : []), ...(answered['set-cookie'] ? [`${path} sets ${answered['set-cookie'].join(' ')}`] : [])]));
+    nothing(
+      recorder.asked.flatMap(({ path, sent, answered }) => [
+        ...(sent.cookie ? [`${path} is asked for with ${sent.cookie}`] : []),
+        ...(answered['set-cookie'] ? [`${path} sets ${answered['set-cookie'].join(' ')}`] : []),
+      ]),
+    );
   });
 
   test('each answer carries the headers of the file', () => {
-    nothing(recorder.asked.flatMap(({ path, answered, status }) => (status === 0 || status >= 300 || (/frame-ancestors 'none'/.test(String(answered['content-security-policy'])) && answered['x-content-type-options'] === 'nosniff') ? [] : [`${path} came without them`])));
+    nothing(
+      recorder.asked.flatMap(({ path, answered, status }) =>
+        status === 0 ||
+        status >= 300 ||
+        (/frame-ancestors 'none'/.test(String(answered['content-security-policy'])) && answered['x-content-type-options'] === 'nosniff')
+          ? []
+          : [`${path} came without them`],
+      ),
+    );
     assert.equal(recorder.asked.find(({ path }) => path === '/club.ics')?.answered['content-type'], 'text/calendar; charset=utf-8');
   });
 
@@ -118,9 +137,17 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
       };
       told.markup = throws(() => (document.body.innerHTML = '<i>x</i>'));
       told.script = throws(() => void Object.assign(document.createElement('script'), { text: 'window.ran = true' }));
-      told.policy = throws(() => void (globalThis as unknown as { trustedTypes: { createPolicy: (name: string, rules: object) => unknown } }).trustedTypes.createPolicy('another', {}));
+      told.policy = throws(
+        () =>
+          void (
+            globalThis as unknown as { trustedTypes: { createPolicy: (name: string, rules: object) => unknown } }
+          ).trustedTypes.createPolicy('another', {}),
+      );
       told.worker = throws(() => void new Worker('/assets/other.js'));
-      told.host = await fetch('https://other.example/').then(() => false, () => true);
+      told.host = await fetch('https://other.example/').then(
+        () => false,
+        () => true,
+      );
       const inline = document.createElement('div');
       inline.setAttribute('style', 'color: red');
       told.style = inline.style.color === '';

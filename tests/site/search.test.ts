@@ -24,14 +24,22 @@ after(async () => {
   await site?.close();
 });
 
-async function searching(words: string, { at = site, ...size }: { at?: Site; width?: number; height?: number } = {}): Promise<{ page: Page; context: BrowserContext }> {
-  const opened = await open(browser, at.at(`${at.base}search/?q=${encodeURIComponent(words)}`), size.width ? { viewport: { width: size.width, height: size.height! } } : {});
+async function searching(
+  words: string,
+  { at = site, ...size }: { at?: Site; width?: number; height?: number } = {},
+): Promise<{ page: Page; context: BrowserContext }> {
+  const opened = await open(
+    browser,
+    at.at(`${at.base}search/?q=${encodeURIComponent(words)}`),
+    size.width ? { viewport: { width: size.width, height: size.height! } } : {},
+  );
   await settled(opened.page);
   return opened;
 }
 
 const settled = (page: Page): Promise<unknown> => page.waitForFunction(() => document.querySelector('[role=status]')!.textContent !== '');
-const links = (page: Page): Promise<string[]> => page.locator('[data-search-list] > li > a').evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).pathname));
+const links = (page: Page): Promise<string[]> =>
+  page.locator('[data-search-list] > li > a').evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).pathname));
 const said = (page: Page): Promise<string> => page.getByRole('status').innerText();
 
 test('an address with words lists results: title, kind, the words marked', async () => {
@@ -57,7 +65,8 @@ test('by keyboard alone, from any page: the form leads here, typing lists, Tab a
   await page.keyboard.type('sacbrood');
   await page.waitForFunction(() => document.querySelector('[data-search-list] a')?.getAttribute('href') === '/pests/sacbrood/');
   await page.waitForURL('**/search/?q=sacbrood');
-  for (let step = 0; step < 20 && (await page.evaluate(() => document.activeElement!.getAttribute('href'))) !== '/pests/sacbrood/'; step++) await page.keyboard.press('Tab');
+  for (let step = 0; step < 20 && (await page.evaluate(() => document.activeElement!.getAttribute('href'))) !== '/pests/sacbrood/'; step++)
+    await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
   await page.waitForURL('**/pests/sacbrood/');
   await page.goBack();
@@ -85,7 +94,10 @@ test('kinds are a choice with counts that add up; one chosen is said, and the fo
   const options = await kinds.locator('option').allInnerTexts();
   const counts = options.map((text) => Number(/\((\d+)\)$/.exec(text)![1]));
   assert.ok(counts.length > 4);
-  assert.equal(counts.slice(1).reduce((sum, count) => sum + count, 0), counts[0]);
+  assert.equal(
+    counts.slice(1).reduce((sum, count) => sum + count, 0),
+    counts[0],
+  );
   const at = options.findIndex((text) => text.startsWith('checklist ('));
   await kinds.focus();
   for (let press = 0; press < at; press++) await page.keyboard.press('ArrowDown');
@@ -96,7 +108,7 @@ test('kinds are a choice with counts that add up; one chosen is said, and the fo
   await context.close();
 });
 
-test('the time of year: these weeks by today, a part of the year by the reader\'s district; both choices together', async () => {
+test("the time of year: these weeks by today, a part of the year by the reader's district; both choices together", async () => {
   const { page, context } = await open(browser, site.at('/search/'));
   await page.clock.install({ time: new Date('2026-05-05T15:00:00Z') });
   await page.goto(site.at('/search/?q=mites'));
@@ -142,7 +154,12 @@ test('nothing found: says so, once, with words to try, whom to ask and the line 
   const { page, context } = await searching('qqqqzz');
   assert.equal(await said(page), 'No page found');
   const main = page.getByRole('main');
-  for (const [name, href] of [['word list', '/words/'], ['Whom to ask', '/who-to-ask/'], ['ring 911', 'tel:911']]) assert.equal(await main.getByRole('link', { name }).getAttribute('href'), href);
+  for (const [name, href] of [
+    ['word list', '/words/'],
+    ['Whom to ask', '/who-to-ask/'],
+    ['ring 911', 'tel:911'],
+  ])
+    assert.equal(await main.getByRole('link', { name }).getAttribute('href'), href);
   assert.ok(await main.getByRole('link', { name: 'word list' }).isVisible());
   await context.close();
 });
@@ -151,7 +168,10 @@ test('results are read aloud once for a word, not for each letter', async () => 
   const { page, context } = await open(browser, site.at('/search/'));
   await page.evaluate(() => {
     const heard: string[] = ((window as unknown as { heard: string[] }).heard = []);
-    new MutationObserver(() => heard.push(document.querySelector('[role=status]')!.textContent!)).observe(document.querySelector('[role=status]')!, { childList: true, characterData: true, subtree: true });
+    new MutationObserver(() => heard.push(document.querySelector('[role=status]')!.textContent!)).observe(
+      document.querySelector('[role=status]')!,
+      { childList: true, characterData: true, subtree: true },
+    );
   });
   // Typed inside the page, so that a busy machine does not make pauses of its own.
   await page.evaluate(async () => {
@@ -183,14 +203,23 @@ test('what is typed and what is found is text, never a tag', async () => {
   await club.close();
 });
 
-test('numbers in the index read as on their pages, to the last sign: every twelfth page, the rest in the long tests', { timeout: 120_000 }, async () => {
-  const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 12 === 0);
-  nothing(found);
-  assert.ok(numbers > 50, `${numbers} numbers`);
-});
+test(
+  'numbers in the index read as on their pages, to the last sign: every twelfth page, the rest in the long tests',
+  { timeout: 120_000 },
+  async () => {
+    const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 12 === 0);
+    nothing(found);
+    assert.ok(numbers > 50, `${numbers} numbers`);
+  },
+);
 
 test('a result shows ratios, ranges and degrees as its page does', async () => {
-  for (const [typed, shows] of [['1/2 inch mesh', /½\sin \(13\smm\)/], ['bees 3 weeks 55 to 64 %', /55 to 64\s%/], ['days near 50 degrees syrup', /50 to 55\s°F \(10 to 13\s°C\)/], ['2:1 sirup one gallon', /2 to 1|2:1/]] as const) {
+  for (const [typed, shows] of [
+    ['1/2 inch mesh', /½\sin \(13\smm\)/],
+    ['bees 3 weeks 55 to 64 %', /55 to 64\s%/],
+    ['days near 50 degrees syrup', /50 to 55\s°F \(10 to 13\s°C\)/],
+    ['2:1 sirup one gallon', /2 to 1|2:1/],
+  ] as const) {
     const { page, context } = await searching(typed);
     assert.match(await page.locator('[data-search-list]').innerText(), shows);
     await context.close();
@@ -239,10 +268,16 @@ test('the engine cannot be loaded: said in a sentence, all pages listed; the nex
 
 test('without script the page still leads to every page', async () => {
   const { page, context } = await open(browser, site.at('/search/?q=mites'), { javaScriptEnabled: false });
-  const listed = await page.getByRole('main').getByRole('link').evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).pathname));
+  const listed = await page
+    .getByRole('main')
+    .getByRole('link')
+    .evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).pathname));
   const wanted = site.pages.filter((address) => /^\/(lists|pests|know-how|meetings)\/[^/]+\/$/.test(address));
   assert.ok(wanted.length > 40);
-  assert.deepEqual(wanted.filter((address) => !listed.includes(address)), []);
+  assert.deepEqual(
+    wanted.filter((address) => !listed.includes(address)),
+    [],
+  );
   assert.equal(await page.getByRole('button', { name: 'Show more' }).count(), 0);
   await context.close();
 });
@@ -266,7 +301,12 @@ test('bytes: our own list at most 3 kB; the first query of any question at most 
   assert.ok(own.length >= 1);
   const size = own.reduce((sum, name) => sum + gzipSync(readFileSync(join(site.folder, 'assets', name)), { level: 9 }).length, 0);
   assert.ok(size <= 3 * 1024, `${size} B in ${own.join(', ')}`);
-  for (const typed of ['mites', '13 mites in 250 bees', '2 or 3 eggs one cell', 'beatles temprature chimny recipie enterance quean nozema']) {
+  for (const typed of [
+    'mites',
+    '13 mites in 250 bees',
+    '2 or 3 eggs one cell',
+    'beatles temprature chimny recipie enterance quean nozema',
+  ]) {
     const { page, context: tab } = await open(browser, site.at('/year/'));
     const fetched: Promise<number>[] = [];
     page.on('requestfinished', (request) => {
@@ -288,7 +328,13 @@ test('in the browser a question finds what it finds in the index', async () => {
   for (const { typed } of questions.filter((_, at) => at % 8 === 0)) {
     await page.locator('#words').fill(typed);
     const wanted = (await lookUp(typed, engine)).hits.slice(0, 5).map(({ entry }) => `/${entry.place}`);
-    await page.waitForFunction((places) => JSON.stringify([...document.querySelectorAll<HTMLAnchorElement>('[data-search-list] > li > a')].map((link) => link.getAttribute('href'))) === JSON.stringify(places), wanted);
+    await page.waitForFunction(
+      (places) =>
+        JSON.stringify(
+          [...document.querySelectorAll<HTMLAnchorElement>('[data-search-list] > li > a')].map((link) => link.getAttribute('href')),
+        ) === JSON.stringify(places),
+      wanted,
+    );
   }
   await context.close();
 });

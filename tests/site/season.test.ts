@@ -20,7 +20,12 @@ after(async () => {
 });
 
 /** Opens a page at noon in Ohio on a day. */
-async function at(path: string, day: string, look: (page: Page) => Promise<void>, options: BrowserContextOptions & { of?: Site } = {}): Promise<void> {
+async function at(
+  path: string,
+  day: string,
+  look: (page: Page) => Promise<void>,
+  options: BrowserContextOptions & { of?: Site } = {},
+): Promise<void> {
   const { of = site, ...rest } = options;
   const context = await browser.newContext({ viewport: phone, timezoneId: 'Asia/Tokyo', ...rest });
   const page = await context.newPage();
@@ -31,7 +36,9 @@ async function at(path: string, day: string, look: (page: Page) => Promise<void>
 }
 
 const shown = (page: Page, selector: string): Promise<string[]> =>
-  page.locator(selector).evaluateAll((rows) => rows.filter((row) => row.checkVisibility()).map((row) => row.textContent!.trim().replace(/\s+/g, ' ')));
+  page
+    .locator(selector)
+    .evaluateAll((rows) => rows.filter((row) => row.checkVisibility()).map((row) => row.textContent!.trim().replace(/\s+/g, ' ')));
 
 describe('the first page', () => {
   const days: { day: string; bloom: RegExp[]; not: RegExp[]; care: RegExp }[] = [
@@ -44,7 +51,11 @@ describe('the first page', () => {
     test(`on ${day}: in bloom ${bloom.join(' ')}, not ${not.join(' ')}; one caution of the season`, () =>
       at('', day, async (page) => {
         const plants = await shown(page, '[data-bloom]');
-        for (const plant of bloom) assert.ok(plants.some((row) => plant.test(row)), `${plant} among ${plants.join('; ')}`);
+        for (const plant of bloom)
+          assert.ok(
+            plants.some((row) => plant.test(row)),
+            `${plant} among ${plants.join('; ')}`,
+          );
         for (const plant of not) assert.ok(!plants.some((row) => plant.test(row)), `${plant} among ${plants.join('; ')}`);
         const cares = await shown(page, '[data-care-now]');
         assert.equal(cares.length, 1);
@@ -60,25 +71,36 @@ describe('the first page', () => {
     }));
 
   test('without script every plant stands there with its days, and no caution of a season is called now', () =>
-    at('', '2026-04-25', async (page) => {
-      assert.ok((await shown(page, '[data-bloom]')).length >= 12);
-      assert.deepEqual(await shown(page, '[data-care-now], [data-no-bloom]'), []);
-    }, { javaScriptEnabled: false }));
+    at(
+      '',
+      '2026-04-25',
+      async (page) => {
+        assert.ok((await shown(page, '[data-bloom]')).length >= 12);
+        assert.deepEqual(await shown(page, '[data-care-now], [data-no-bloom]'), []);
+      },
+      { javaScriptEnabled: false },
+    ));
 });
 
 test('a reader of the hill sees days of the hill on every kind of page, and what is said of them; without a choice, those of the valley', async () => {
   const wrong = (district: string): string[] => {
-    const own = (list: string): string => (list.split(';').find((each) => each.startsWith(`${district} `)) ?? list.split(';')[0]!).slice(district.length + 1);
+    const own = (list: string): string =>
+      (list.split(';').find((each) => each.startsWith(`${district} `)) ?? list.split(';')[0]!).slice(district.length + 1);
     const faults = [...document.querySelectorAll<HTMLElement>('[data-windows]')].flatMap((place) => {
       const [from, to] = own(place.dataset.windows!).split(' ');
-      const words = (day: string): string => new Date(`2001-${day}T12:00:00Z`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+      const words = (day: string): string =>
+        new Date(`2001-${day}T12:00:00Z`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
       const expected = [words(from!), words(to!)];
       const text = place.textContent!;
-      const right = from === to ? text === expected[0] : text === expected.join(' to ') || text === `${Number(from!.slice(3))} to ${expected[1]}`;
+      const right =
+        from === to ? text === expected[0] : text === expected.join(' to ') || text === `${Number(from!.slice(3))} to ${expected[1]}`;
       return right ? [] : [`"${text}" for ${from} to ${to}`];
     });
-    for (const place of document.querySelectorAll<HTMLElement>('[data-by-district]')) if (!place.dataset.byDistrict!.split('|').includes(`${district}=${place.textContent}`)) faults.push(`"${place.textContent}" is not said of ${district}`);
-    if (!document.querySelector('[data-district-name]')!.textContent!.endsWith(district)) faults.push('another district is named at the head');
+    for (const place of document.querySelectorAll<HTMLElement>('[data-by-district]'))
+      if (!place.dataset.byDistrict!.split('|').includes(`${district}=${place.textContent}`))
+        faults.push(`"${place.textContent}" is not said of ${district}`);
+    if (!document.querySelector('[data-district-name]')!.textContent!.endsWith(district))
+      faults.push('another district is named at the head');
     return faults;
   };
   for (const district of ['hill', 'valley']) {
@@ -87,7 +109,11 @@ test('a reader of the hill sees days of the hill on every kind of page, and what
       await page.locator(`button[data-form=district][value=${district}]`).click();
     } }, (page) => page.evaluate(wrong, district))); // prettier-ignore
   }
-  nothing(await visit({ browser, site, pages: oneOfEachKind(site), context: { javaScriptEnabled: false } }, (page) => page.evaluate(wrong, 'valley')));
+  nothing(
+    await visit({ browser, site, pages: oneOfEachKind(site), context: { javaScriptEnabled: false } }, (page) =>
+      page.evaluate(wrong, 'valley'),
+    ),
+  );
 });
 
 describe('the year', () => {
@@ -96,8 +122,16 @@ describe('the year', () => {
   test('24 half-months in order, each thing in the one in which it begins; for the hill it moves', () =>
     at('year/', '2026-04-25', async (page) => {
       const halves = await page.locator('.year-list > li').evaluateAll((rows) => rows.map((row) => row.id));
-      assert.deepEqual(halves, Array.from({ length: 24 }, (_, index) => `half-${Math.floor(index / 2) + 1}-${(index % 2) + 1}`));
-      const places = (): Promise<[string, string][]> => page.locator('[data-begins]').evaluateAll((rows) => rows.map((row) => [row.closest('.year-list > li')!.id, (row as HTMLElement).dataset.begins!] as [string, string]));
+      assert.deepEqual(
+        halves,
+        Array.from({ length: 24 }, (_, index) => `half-${Math.floor(index / 2) + 1}-${(index % 2) + 1}`),
+      );
+      const places = (): Promise<[string, string][]> =>
+        page
+          .locator('[data-begins]')
+          .evaluateAll((rows) =>
+            rows.map((row) => [row.closest('.year-list > li')!.id, (row as HTMLElement).dataset.begins!] as [string, string]),
+          );
       const valley = await places();
       assert.ok(valley.length >= 40);
       for (const [id, windows] of valley) assert.equal(id, halfOf(/^valley (\S+)/.exec(windows)![1]!));
@@ -105,21 +139,36 @@ describe('the year', () => {
       const hill = await places();
       for (const [id, windows] of hill) assert.equal(id, halfOf(/;hill (\S+)/.exec(windows)![1]!));
       assert.notDeepEqual(hill.map(([id]) => id).sort(), valley.map(([id]) => id).sort());
-      assert.deepEqual(await page.locator('[data-ring]').evaluateAll((groups) => groups.map((group) => [group.getAttribute('data-ring'), getComputedStyle(group).display !== 'none'])), [['valley', false], ['hill', true]]);
+      assert.deepEqual(
+        await page
+          .locator('[data-ring]')
+          .evaluateAll((groups) => groups.map((group) => [group.getAttribute('data-ring'), getComputedStyle(group).display !== 'none'])),
+        [
+          ['valley', false],
+          ['hill', true],
+        ],
+      );
     }));
 
   test('by keyboard: each month of the ring leads to its half-months, with and without script', async () => {
     for (const javaScriptEnabled of [true, false]) {
-      await at('year/', '2026-04-25', async (page) => {
-        const links = await page.locator('.ring a').evaluateAll((all) => all.map((link) => [link.getAttribute('aria-label'), link.getAttribute('href')]));
-        assert.equal(links.length, 12);
-        assert.deepEqual(links[4], ['May: what begins in May', '#half-5-1']);
-        await page.locator('.ring a').nth(4).focus();
-        await page.keyboard.press('Enter');
-        await page.waitForURL(/#half-5-1$/);
-        const top = await page.locator('#half-5-1').evaluate((row) => row.getBoundingClientRect().top);
-        assert.ok(top >= -2 && top < 400, `${top}`);
-      }, { javaScriptEnabled, reducedMotion: 'reduce', viewport: desk });
+      await at(
+        'year/',
+        '2026-04-25',
+        async (page) => {
+          const links = await page
+            .locator('.ring a')
+            .evaluateAll((all) => all.map((link) => [link.getAttribute('aria-label'), link.getAttribute('href')]));
+          assert.equal(links.length, 12);
+          assert.deepEqual(links[4], ['May: what begins in May', '#half-5-1']);
+          await page.locator('.ring a').nth(4).focus();
+          await page.keyboard.press('Enter');
+          await page.waitForURL(/#half-5-1$/);
+          const top = await page.locator('#half-5-1').evaluate((row) => row.getBoundingClientRect().top);
+          assert.ok(top >= -2 && top < 400, `${top}`);
+        },
+        { javaScriptEnabled, reducedMotion: 'reduce', viewport: desk },
+      );
     }
   });
 
@@ -141,40 +190,78 @@ describe('the year', () => {
     at('year/', '2026-04-25', async (page) => {
       assert.equal(await page.locator('main details tbody tr').count(), 12);
       assert.ok((await page.locator('main svg.picture .dot').count()) >= 12);
-      assert.match(await page.locator('main svg.picture title').first().evaluate((title) => title.textContent!), /degree-days up to 2,\d\d0/);
+      assert.match(
+        await page
+          .locator('main svg.picture title')
+          .first()
+          .evaluate((title) => title.textContent!),
+        /degree-days up to 2,\d\d0/,
+      );
     }));
 });
 
 test('the bloom calendar: every plant, in order, with days and where they come from, or why it has none; a sum says its method and place', () =>
   at('year/bloom/', '2026-04-25', async (page) => {
-    const plants = await page.locator('main li[id]').evaluateAll((rows) => rows.map((row) => ({ id: row.id, text: row.textContent!.replace(/\s+/g, ' '), from: row.querySelector<HTMLElement>('[data-windows]')?.dataset.windows?.split(' ')[1] })));
-    assert.deepEqual(plants.map(({ id }) => id).sort(), readdirSync(join(site.content, 'forage')).map((file) => file.replace('.yaml', '')).sort());
+    const plants = await page.locator('main li[id]').evaluateAll((rows) =>
+      rows.map((row) => ({
+        id: row.id,
+        text: row.textContent!.replace(/\s+/g, ' '),
+        from: row.querySelector<HTMLElement>('[data-windows]')?.dataset.windows?.split(' ')[1],
+      })),
+    );
+    assert.deepEqual(
+      plants.map(({ id }) => id).sort(),
+      readdirSync(join(site.content, 'forage'))
+        .map((file) => file.replace('.yaml', ''))
+        .sort(),
+    );
     const starts = plants.flatMap(({ from }) => from ?? []);
     assert.deepEqual(starts, [...starts].sort());
     for (const { id, text, from } of plants) {
-      if (from) assert.match(text, /\(about \d+ [A-Z][a-z]+, (from \d years of members’ dates|from monthly normals by degree-days), about \d+ days either way\)/, id);
+      if (from)
+        assert.match(
+          text,
+          /\(about \d+ [A-Z][a-z]+, (from \d years of members’ dates|from monthly normals by degree-days), about \d+ days either way\)/,
+          id,
+        );
       else assert.match(text, /No sum was found|No date: |not reached/, id);
-      if (/degree-days over/.test(text)) assert.match(text, /degree-days over \d+ [FC](?:, up to \d+ [FC],)? from \d+ [A-Z][a-z]+, .*(simple|low-floored|sine|modified|maximum|does not name)\)?; \S/, id);
+      if (/degree-days over/.test(text))
+        assert.match(
+          text,
+          /degree-days over \d+ [FC](?:, up to \d+ [FC],)? from \d+ [A-Z][a-z]+, .*(simple|low-floored|sine|modified|maximum|does not name)\)?; \S/,
+          id,
+        );
     }
   }));
 
 test('the about page lists each day of the year in every district with where it comes from', () =>
   at('about/', '2026-04-25', async (page) => {
-    const rows = await page.getByRole('region', { name: 'the days of the year' }).locator('tbody tr').evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent!.replace(/\s+/g, ' ').trim())));
+    const rows = await page
+      .getByRole('region', { name: 'the days of the year' })
+      .locator('tbody tr')
+      .evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent!.replace(/\s+/g, ' ').trim())));
     assert.equal(rows.length, 11);
     for (const [name, valley, hill, from] of rows) {
       for (const cell of [valley, hill]) assert.match(cell!, /^\d+ [A-Z][a-z]+likely \d/, name);
-      assert.match(from!, /^the valley: (from \d years of members’ dates|from monthly normals|the club’s own guess)the hill: \d days? (later|earlier) than in the valley/, name);
+      assert.match(
+        from!,
+        /^the valley: (from \d years of members’ dates|from monthly normals|the club’s own guess)the hill: \d days? (later|earlier) than in the valley/,
+        name,
+      );
     }
   }));
 
 test('each district has its calendar, whose days are those of its pages', async () => {
   for (const district of ['valley', 'hill']) {
-    const events = new ICAL.Component(ICAL.parse(site.read(`season-${district}.ics`))).getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
+    const events = new ICAL.Component(ICAL.parse(site.read(`season-${district}.ics`)))
+      .getAllSubcomponents('vevent')
+      .map((event) => new ICAL.Event(event));
     assert.ok(events.length >= 8);
     for (const event of events) {
       const list = event.uid.split('.')[0]!;
-      const window = new RegExp(`${district} (\\d\\d-\\d\\d) (\\d\\d-\\d\\d)`).exec(/data-windows="([^"]*)"/.exec(site.read(`lists/${list}/index.html`))![1]!)!;
+      const window = new RegExp(`${district} (\\d\\d-\\d\\d) (\\d\\d-\\d\\d)`).exec(
+        /data-windows="([^"]*)"/.exec(site.read(`lists/${list}/index.html`))![1]!,
+      )!;
       const last = event.endDate.clone();
       last.adjust(-1, 0, 0, 0);
       assert.deepEqual([event.startDate.toString().slice(5), last.toString().slice(5)], [window[1], window[2]], event.uid);
@@ -184,13 +271,29 @@ test('each district has its calendar, whose days are those of its pages', async 
 
 test('a club of one district has one calendar; a part of the year that was guessed is said to be a guess; its summer lies over New Year', async () => {
   const southern = await fixtureSite('southern');
-  assert.deepEqual(readdirSync(southern.folder).filter((file) => /^season-.*\.ics$/.test(file)), ['season-valley.ics']);
-  await at('pests/varroa/', '2026-03-10', async (page) => {
-    assert.match((await page.locator('main').innerText()).replace(/\s+/g, ' '), /When, here: 21 January to 28 February \(the club’s own guess\)\./);
-  }, { of: southern });
-  await at('year/', '2026-03-10', async (page) => {
-    assert.equal(await page.locator('.year-list > li').count(), 24);
-    assert.match(await page.locator('main').innerText(), /autumn preparation/i);
-  }, { of: southern });
+  assert.deepEqual(
+    readdirSync(southern.folder).filter((file) => /^season-.*\.ics$/.test(file)),
+    ['season-valley.ics'],
+  );
+  await at(
+    'pests/varroa/',
+    '2026-03-10',
+    async (page) => {
+      assert.match(
+        (await page.locator('main').innerText()).replace(/\s+/g, ' '),
+        /When, here: 21 January to 28 February \(the club’s own guess\)\./,
+      );
+    },
+    { of: southern },
+  );
+  await at(
+    'year/',
+    '2026-03-10',
+    async (page) => {
+      assert.equal(await page.locator('.year-list > li').count(), 24);
+      assert.match(await page.locator('main').innerText(), /autumn preparation/i);
+    },
+    { of: southern },
+  );
   await southern.close();
 });

@@ -16,8 +16,11 @@ before(async () => {
   site = await demoSite();
   browser = await openBrowser();
   const { entries } = readFolder(site.content);
-  const of = (collection: string) => entries.filter((entry) => entry.collection === collection).map(({ id, fields }) => ({ id, ...(fields.value as Record<string, any>) }));
-  bulletins = of('bulletins').filter(({ draft }: any) => !draft).map((each: any) => ({ ...each, signs: each.signs ?? [] }));
+  const of = (collection: string) =>
+    entries.filter((entry) => entry.collection === collection).map(({ id, fields }) => ({ id, ...(fields.value as Record<string, any>) }));
+  bulletins = of('bulletins')
+    .filter(({ draft }: any) => !draft)
+    .map((each: any) => ({ ...each, signs: each.signs ?? [] }));
   signs = new Map(of('signs').map((each: any) => [each.id, each]));
 });
 after(async () => {
@@ -25,10 +28,14 @@ after(async () => {
   await site?.close();
 });
 
-const MISS = /This list can miss things\. If brood looks or smells wrong, close the hive, keep the tools there, and ring the state apiary inspection office, 330-555-0101\./;
+const MISS =
+  /This list can miss things\. If brood looks or smells wrong, close the hive, keep the tools there, and ring the state apiary inspection office, 330-555-0101\./;
 
 /** What the page says once these signs are ticked. */
-async function said(hash: string, look: (page: Page) => Promise<void> = async () => {}): Promise<{ headline: string; found: string[]; why: string[]; text: string; usually: string; address: string }> {
+async function said(
+  hash: string,
+  look: (page: Page) => Promise<void> = async () => {},
+): Promise<{ headline: string; found: string[]; why: string[]; text: string; usually: string; address: string }> {
   const { page, context } = await open(browser, `${site.at('/signs/')}${hash}`);
   await look(page);
   const told = await page.evaluate(() => ({
@@ -45,31 +52,61 @@ async function said(hash: string, look: (page: Page) => Promise<void> = async ()
 
 test('without script it is a key: each sign with what it points at, each trouble with its signs, its test, its look-alikes and whom to ask', async () => {
   const { page, context } = await open(browser, site.at('/signs/'), { javaScriptEnabled: false });
-  const key = await page.evaluate(() => [...document.querySelectorAll<HTMLElement>('.signs .step')].map((row) => ({ id: row.id, text: row.textContent!.replace(/\s+/g, ' ') })));
+  const key = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('.signs .step')].map((row) => ({ id: row.id, text: row.textContent!.replace(/\s+/g, ' ') })),
+  );
   assert.ok(key.length >= 40, `${key.length} signs`);
-  const cards = await page.evaluate(() => [...document.querySelectorAll<HTMLElement>('[data-trouble]')].map((card) => ({ id: card.dataset.trouble!, text: card.innerText.replace(/\s+/g, ' ') })));
+  const cards = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('[data-trouble]')].map((card) => ({
+      id: card.dataset.trouble!,
+      text: card.innerText.replace(/\s+/g, ' '),
+    })),
+  );
   await context.close();
-  nothing([...signs].flatMap(([id, { title, usually }]) => {
-    const row = key.find((each) => each.id === id);
-    if (!row?.text.includes(title)) return [`${id} is not in the key`];
-    const points = bulletins.filter((bulletin) => bulletin.signs.some(({ sign, shows }) => sign === id && shows !== 'never'));
-    return [...(usually && !row.text.includes(usually) ? [`${id}: not what it mostly is`] : []), ...(usually ? [] : points.filter((bulletin) => !row.text.includes(bulletin.title)).map((bulletin) => `${id}: no ${bulletin.title}`))];
-  }));
-  nothing(bulletins.filter((bulletin) => bulletin.signs.length > 0).flatMap((bulletin) => {
-    const text = cards.find((card) => card.id === bulletin.id)?.text ?? '';
-    const wanted = ['Field test:', 'Looks like it:', bulletin.status === 'law' ? 'Close the hive, leave the tools there, and ring:' : 'Ask:', ...bulletin.signs.map(({ sign }) => signs.get(sign)!.title)];
-    return wanted.filter((words) => !text.includes(words)).map((words) => `${bulletin.id}: no "${words}"`);
-  }));
+  nothing(
+    [...signs].flatMap(([id, { title, usually }]) => {
+      const row = key.find((each) => each.id === id);
+      if (!row?.text.includes(title)) return [`${id} is not in the key`];
+      const points = bulletins.filter((bulletin) => bulletin.signs.some(({ sign, shows }) => sign === id && shows !== 'never'));
+      return [
+        ...(usually && !row.text.includes(usually) ? [`${id}: not what it mostly is`] : []),
+        ...(usually
+          ? []
+          : points.filter((bulletin) => !row.text.includes(bulletin.title)).map((bulletin) => `${id}: no ${bulletin.title}`)),
+      ];
+    }),
+  );
+  nothing(
+    bulletins
+      .filter((bulletin) => bulletin.signs.length > 0)
+      .flatMap((bulletin) => {
+        const text = cards.find((card) => card.id === bulletin.id)?.text ?? '';
+        const wanted = [
+          'Field test:',
+          'Looks like it:',
+          bulletin.status === 'law' ? 'Close the hive, leave the tools there, and ring:' : 'Ask:',
+          ...bulletin.signs.map(({ sign }) => signs.get(sign)!.title),
+        ];
+        return wanted.filter((words) => !text.includes(words)).map((words) => `${bulletin.id}: no "${words}"`);
+      }),
+  );
 });
 
-test('every bulletin can be met by its signs', () => assert.deepEqual(bulletins.filter((bulletin) => bulletin.signs.length === 0).map(({ id }) => id), []));
+test('every bulletin can be met by its signs', () =>
+  assert.deepEqual(
+    bulletins.filter((bulletin) => bulletin.signs.length === 0).map(({ id }) => id),
+    [],
+  ));
 
 test('what must be reported stands first where it fits at all', async () => {
   const { headline, found, why, text } = await said('#there=pierced-caps,chalky-lumps,rattling-comb');
   const law = found.map((title) => bulletins.find((bulletin) => bulletin.title === title)!.status === 'law');
   const foulbrood = found.indexOf('American foulbrood');
   assert.ok(law[0] && foulbrood >= 0 && found.includes('Chalkbrood'), found.join());
-  assert.deepEqual(law, [...law].sort((a, b) => Number(b) - Number(a)));
+  assert.deepEqual(
+    law,
+    [...law].sort((a, b) => Number(b) - Number(a)),
+  );
   assert.equal(headline, `Check these ${found.length}, this first: ${found[0]}.`);
   assert.match(why[foulbrood]!, /Fits: Caps have holes or ragged edges \(often\)\./);
   assert.match(why[foulbrood]!, /Speaks against: Hard white, gray or black lumps in cells, which never shows in it\./);

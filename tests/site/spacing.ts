@@ -5,7 +5,9 @@ import type { Page } from 'playwright-core';
 export async function widen(page: Page): Promise<void> {
   await page.evaluate(() => {
     const sheet = new CSSStyleSheet();
-    sheet.replaceSync('* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }');
+    sheet.replaceSync(
+      '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }',
+    );
     document.adoptedStyleSheets.push(sheet);
   });
 }
@@ -17,7 +19,8 @@ export async function widen(page: Page): Promise<void> {
 export function cutText(): string[] {
   const faults = new Set<string>();
   const lines: { words: string; block: Element; layer: Element | null; box: DOMRect }[] = [];
-  const isInline = (element: Element): boolean => getComputedStyle(element).display.startsWith('inline') && !getComputedStyle(element).display.includes('-');
+  const isInline = (element: Element): boolean =>
+    getComputedStyle(element).display.startsWith('inline') && !getComputedStyle(element).display.includes('-');
   const isHeardOnly = (element: Element): boolean => {
     for (let at: Element | null = element; at; at = at.parentElement) if (getComputedStyle(at).clipPath === 'inset(50%)') return true;
     return false;
@@ -26,7 +29,13 @@ export function cutText(): string[] {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const words = node.textContent!.trim();
     const element = node.parentElement!;
-    if (words === '' || element.closest('script, style, title, svg, option, sup, .skip') || !element.checkVisibility({ visibilityProperty: true }) || isHeardOnly(element)) continue;
+    if (
+      words === '' ||
+      element.closest('script, style, title, svg, option, sup, .skip') ||
+      !element.checkVisibility({ visibilityProperty: true }) ||
+      isHeardOnly(element)
+    )
+      continue;
     const range = document.createRange();
     range.selectNodeContents(node);
     let block: Element = element;
@@ -44,7 +53,8 @@ export function cutText(): string[] {
       const free = frames.find(({ scrolls }) => scrolls);
       for (const { element: frame, scrolls } of frames) {
         const held = frame.getBoundingClientRect();
-        if (!scrolls && (box.left < held.left - 1 || box.right > held.right + 1 || box.top < held.top - 1 || box.bottom > held.bottom + 1)) faults.add(`${told} is cut by <${frame.tagName.toLowerCase()} class="${frame.getAttribute('class') ?? ''}">`);
+        if (!scrolls && (box.left < held.left - 1 || box.right > held.right + 1 || box.top < held.top - 1 || box.bottom > held.bottom + 1))
+          faults.add(`${told} is cut by <${frame.tagName.toLowerCase()} class="${frame.getAttribute('class') ?? ''}">`);
       }
       if (!free && (box.left < -1 || box.right > document.documentElement.clientWidth + 1)) faults.add(`${told} reaches out of the window`);
       lines.push({ words: told, block, layer, box });
@@ -82,7 +92,8 @@ export function moving(): string[] {
     if (animationName !== 'none') faults.add(`${name} has the animation ${animationName}`);
     if (/[1-9]/.test(transitionDuration)) faults.add(`${name} changes by and by in ${transitionDuration}`);
     if (scrollBehavior !== 'auto') faults.add(`${name} scrolls by gliding`);
-    if (element.matches('marquee, blink, video, audio, canvas, animate, animateTransform, set, img[src$=".gif"]')) faults.add(`${name} moves`);
+    if (element.matches('marquee, blink, video, audio, canvas, animate, animateTransform, set, img[src$=".gif"]'))
+      faults.add(`${name} moves`);
   }
   return [...faults, ...document.getAnimations().map(() => 'an animation runs')];
 }

@@ -21,13 +21,18 @@ export interface State {
   reach: (page: Page) => Promise<void>;
 }
 
-const told = (part: string) => (page: Page): Promise<void> => page.waitForFunction((name) => (document.querySelector(name)?.textContent ?? '') !== '', `[data-${part}]`).then(() => undefined);
+const told =
+  (part: string) =>
+  (page: Page): Promise<void> =>
+    page.waitForFunction((name) => (document.querySelector(name)?.textContent ?? '') !== '', `[data-${part}]`).then(() => undefined);
 const said = told('part="said"');
 const begun = async (page: Page): Promise<void> => {
   const box = page.locator('input[data-tick]');
   await box.first().check();
   await page.locator('#own-day').fill('18 April 2026');
-  await page.locator('#yard').fill('The gate with the bell, Long Lane 4, a mile past the church; the nearest crossing is Long Lane and Route 9');
+  await page
+    .locator('#yard')
+    .fill('The gate with the bell, Long Lane 4, a mile past the church; the nearest crossing is Long Lane and Route 9');
   await page.locator('#yard').press('Tab');
   for (const summary of await page.locator('.desk summary').all()) await summary.click();
   await page.locator('[data-deed=notes]').click();
@@ -38,36 +43,72 @@ const begun = async (page: Page): Promise<void> => {
 
 export const lists: State[] = [
   { name: 'a list with a day, notes, two runs and its link', at: 'lists/package-first-six-weeks/', reach: begun },
-  { name: 'a list that pauses at a step', at: 'lists/mite-count-day/', reach: (page) => page.evaluate(() => {
-    for (let box = document.querySelector<HTMLInputElement>('input[data-tick]:not(:checked)'); box && !box.disabled && !box.closest<HTMLElement>('.step')!.querySelector('p.deeds:not([hidden])'); box = document.querySelector('input[data-tick]:not(:checked)')) box.click();
-    if (!document.querySelector('.step p.deeds:not([hidden])')) throw new Error('no step pauses');
-  }) },
-  { name: 'a list that is done', at: 'lists/package-arrival/', reach: (page) => page.evaluate(() => {
-    for (let box = document.querySelector<HTMLInputElement>('input[data-tick]:not(:checked)'); box; box = document.querySelector('input[data-tick]:not(:checked)')) {
-      const answer = box.closest('.step')!.querySelector<HTMLElement>('p.deeds:not([hidden]) button');
-      if (answer) throw new Error('a step of this list pauses: choose another list');
-      box.click();
-    }
-    if (!document.querySelector('[data-progress]')!.textContent!.includes('All done.')) throw new Error('the list is not done');
-  }) },
+  {
+    name: 'a list that pauses at a step',
+    at: 'lists/mite-count-day/',
+    reach: (page) =>
+      page.evaluate(() => {
+        for (
+          let box = document.querySelector<HTMLInputElement>('input[data-tick]:not(:checked)');
+          box && !box.disabled && !box.closest<HTMLElement>('.step')!.querySelector('p.deeds:not([hidden])');
+          box = document.querySelector('input[data-tick]:not(:checked)')
+        )
+          box.click();
+        if (!document.querySelector('.step p.deeds:not([hidden])')) throw new Error('no step pauses');
+      }),
+  },
+  {
+    name: 'a list that is done',
+    at: 'lists/package-arrival/',
+    reach: (page) =>
+      page.evaluate(() => {
+        for (
+          let box = document.querySelector<HTMLInputElement>('input[data-tick]:not(:checked)');
+          box;
+          box = document.querySelector('input[data-tick]:not(:checked)')
+        ) {
+          const answer = box.closest('.step')!.querySelector<HTMLElement>('p.deeds:not([hidden]) button');
+          if (answer) throw new Error('a step of this list pauses: choose another list');
+          box.click();
+        }
+        if (!document.querySelector('[data-progress]')!.textContent!.includes('All done.')) throw new Error('the list is not done');
+      }),
+  },
   { name: 'a run that an address offers', at: 'lists/package-first-six-weeks/#run=2026-04-18;candy;drawn;', reach: told('told') },
 ];
 
 export const answers: State[] = [
   { name: 'a search with answers', at: 'search/?q=varroa', reach: (page) => page.locator('[data-search-list] a').first().waitFor() },
-  { name: 'a search without an answer', at: 'search/?q=zzqqxx', reach: (page) => page.waitForFunction(() => document.querySelector<HTMLElement>('[data-search-none]')?.hidden === false || document.querySelector('[data-search-status]')?.textContent !== '').then(() => undefined) },
-  { name: 'signs with what to check', at: 'signs/', reach: async (page) => {
-    await page.locator('details.signs summary').first().click();
-    for (const place of [0, 1, 2]) await page.locator('details.signs input[type=checkbox]').nth(place).check();
-    await said(page);
-  } },
+  {
+    name: 'a search without an answer',
+    at: 'search/?q=zzqqxx',
+    reach: (page) =>
+      page
+        .waitForFunction(
+          () =>
+            document.querySelector<HTMLElement>('[data-search-none]')?.hidden === false ||
+            document.querySelector('[data-search-status]')?.textContent !== '',
+        )
+        .then(() => undefined),
+  },
+  {
+    name: 'signs with what to check',
+    at: 'signs/',
+    reach: async (page) => {
+      await page.locator('details.signs summary').first().click();
+      for (const place of [0, 1, 2]) await page.locator('details.signs input[type=checkbox]').nth(place).check();
+      await said(page);
+    },
+  },
 ];
 
 export const worked = (slug: string): State[] =>
-  calculators.filter((each) => each.slug === slug).flatMap(({ wide, faulty }) => [
-    { name: `${slug} with its longest result`, at: `work-it-out/${slug}/#${wide}`, reach: said },
-    { name: `${slug} with faults`, at: `work-it-out/${slug}/#${faulty}`, reach: said },
-  ]);
+  calculators
+    .filter((each) => each.slug === slug)
+    .flatMap(({ wide, faulty }) => [
+      { name: `${slug} with its longest result`, at: `work-it-out/${slug}/#${wide}`, reach: said },
+      { name: `${slug} with faults`, at: `work-it-out/${slug}/#${faulty}`, reach: said },
+    ]);
 
 /** Makes the tests of the file that calls it. `lights` are forms of the page. */
 export function testStates(states: readonly State[], lights: readonly string[]): void {
@@ -99,12 +140,22 @@ async function faultsOf(page: Page, lights: readonly string[]): Promise<string[]
   const found: string[] = [];
   for (const light of lights) {
     await page.evaluate((form) => (document.documentElement.dataset.light = form), light);
-    const faults = [...(await axe(page)), ...(await page.evaluate(paleText)), ...(await page.evaluate(paleEdges)), ...(await page.evaluate(paleLetters))];
+    const faults = [
+      ...(await axe(page)),
+      ...(await page.evaluate(paleText)),
+      ...(await page.evaluate(paleEdges)),
+      ...(await page.evaluate(paleLetters)),
+    ];
     found.push(...faults.map((fault) => `by ${light}: ${fault}`));
   }
   for (const window of [phone, narrow]) {
     await resize(page, window);
-    const faults = [...(await page.evaluate(smallText)), ...(await page.evaluate(smallTargets)), ...(await page.evaluate(hiddenFocus)), ...(await page.evaluate(sideways))];
+    const faults = [
+      ...(await page.evaluate(smallText)),
+      ...(await page.evaluate(smallTargets)),
+      ...(await page.evaluate(hiddenFocus)),
+      ...(await page.evaluate(sideways)),
+    ];
     found.push(...faults.map((fault) => `at ${window.width}: ${fault}`));
   }
   await widen(page);

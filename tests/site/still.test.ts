@@ -42,7 +42,8 @@ const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
       new Promise((resolve) => {
         const found: { value: number; moved: string }[] = [];
         new PerformanceObserver((list) => {
-          for (const { value, sources } of list.getEntries() as unknown as Shift[]) found.push({ value, moved: sources.map(({ node }) => node?.textContent?.trim().slice(0, 40)).join(' | ') });
+          for (const { value, sources } of list.getEntries() as unknown as Shift[])
+            found.push({ value, moved: sources.map(({ node }) => node?.textContent?.trim().slice(0, 40)).join(' | ') });
         }).observe({ type: 'layout-shift', buffered: true });
         setTimeout(() => resolve(found), 300);
       }),

@@ -5,17 +5,29 @@ import type { Page } from 'playwright-core';
 export const reached = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const at = document.activeElement!;
-    return at === document.body ? '' : `${at.tagName.toLowerCase()} ${(at.getAttribute('aria-label') ?? at.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 50)}`;
+    return at === document.body
+      ? ''
+      : `${at.tagName.toLowerCase()} ${(at.getAttribute('aria-label') ?? at.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 50)}`;
   });
 
 /** Numbers everything that can be reached, presses Tab once for each, and tells the first stop that is out of order. */
 export async function tabThrough(page: Page): Promise<string[]> {
   const all = await page.evaluate(() => {
-    const named = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter((element) => element.tabIndex >= 0 && !element.matches(':disabled') && element.checkVisibility({ visibilityProperty: true }));
+    const named = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter(
+      (element) => element.tabIndex >= 0 && !element.matches(':disabled') && element.checkVisibility({ visibilityProperty: true }),
+    );
     // Of a group of round buttons only one is a stop.
-    const stops = named.filter((element) => !(element instanceof HTMLInputElement && element.type === 'radio') || element.checked || !document.querySelector(`input[type=radio][name="${element.name}"]:checked`));
+    const stops = named.filter(
+      (element) =>
+        !(element instanceof HTMLInputElement && element.type === 'radio') ||
+        element.checked ||
+        !document.querySelector(`input[type=radio][name="${element.name}"]:checked`),
+    );
     const seen = new Set<string>();
-    const stopping = stops.filter((element) => !(element instanceof HTMLInputElement && element.type === 'radio') || (!seen.has(element.name) && seen.add(element.name)));
+    const stopping = stops.filter(
+      (element) =>
+        !(element instanceof HTMLInputElement && element.type === 'radio') || (!seen.has(element.name) && seen.add(element.name)),
+    );
     stopping.forEach((element, index) => (element.dataset.stop = String(index)));
     return stopping.length;
   });

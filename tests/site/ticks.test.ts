@@ -30,8 +30,10 @@ async function reader(path: string, prepare: (page: Page) => Promise<void> = asy
   return page;
 }
 
-const ticked = (page: Page): Promise<string[]> => page.locator('input[data-tick]:checked').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick!));
-const names = (page: Page): Promise<string[]> => page.locator('input[data-tick]').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick!));
+const ticked = (page: Page): Promise<string[]> =>
+  page.locator('input[data-tick]:checked').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick!));
+const names = (page: Page): Promise<string[]> =>
+  page.locator('input[data-tick]').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick!));
 const keyOf = (page: Page): Promise<string> => page.evaluate(() => `almanac ${document.documentElement.dataset.shelf} lists`);
 const startAgain = async (page: Page): Promise<void> => {
   await page.locator('summary', { hasText: 'More than one run' }).click();
@@ -83,7 +85,12 @@ test('a tick of a step that is gone waits in the store for its return', async ()
   const page = await reader(list);
   const [first] = await names(page);
   const key = await keyOf(page);
-  const before = { version: 2, lists: { 'package-arrival': { open: 'the first', runs: { 'the first': { name: '', ticks: { 'long-gone': { on: '2026-04-18', of: '' } } } } } } };
+  const before = {
+    version: 2,
+    lists: {
+      'package-arrival': { open: 'the first', runs: { 'the first': { name: '', ticks: { 'long-gone': { on: '2026-04-18', of: '' } } } } },
+    },
+  };
   await page.evaluate(([where, text]) => localStorage.setItem(where!, text!), [key, JSON.stringify(before)]);
   await page.reload();
   assert.deepEqual(await ticked(page), []);
@@ -155,13 +162,19 @@ test('two almanacs on one host do not mix', async () => {
   const [there] = await names(page);
   await page.locator(`input[data-tick="${there}"]`).check();
   const under = Object.keys(await stored(page));
-  assert.deepEqual(at.filter((key) => under.includes(key)), []);
+  assert.deepEqual(
+    at.filter((key) => under.includes(key)),
+    [],
+  );
   await context.close();
   await below.close();
 });
 
 for (const [how, block] of [
-  ['throws when it is asked', 'Object.defineProperty(window, "localStorage", { get() { throw new DOMException("denied", "SecurityError"); } })'],
+  [
+    'throws when it is asked',
+    'Object.defineProperty(window, "localStorage", { get() { throw new DOMException("denied", "SecurityError"); } })',
+  ],
   ['is full', 'Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); }'],
   ['forgets at once', 'Storage.prototype.setItem = () => {}'],
 ]) {
@@ -175,7 +188,10 @@ for (const [how, block] of [
     await page.locator(`input[data-tick="${one}"]`).check();
     await page.locator(`input[data-tick="${two}"]`).check();
     assert.deepEqual(await ticked(page), [one, two]);
-    assert.match(await page.locator('[data-progress]').innerText(), /2 of \d+ done\..* (This browser keeps nothing for this page\. Ticks last until you leave it|This browser has no room left\. What you tick now lasts until you leave the page: save it to a file)\.$/);
+    assert.match(
+      await page.locator('[data-progress]').innerText(),
+      /2 of \d+ done\..* (This browser keeps nothing for this page\. Ticks last until you leave it|This browser has no room left\. What you tick now lasts until you leave the page: save it to a file)\.$/,
+    );
     await page.locator('button[data-form=light][value=night]').click();
     assert.equal(await page.evaluate(() => document.documentElement.dataset.light), 'night');
     assert.deepEqual(faults, []);
@@ -254,7 +270,13 @@ test('the reader gives her day: every step says its own, changing it keeps the t
   await page.getByRole('radio', { name: 'let out at once' }).check();
   await queen.filter({ hasText: 'not with this start' }).waitFor();
   await page.reload();
-  assert.equal(await page.locator('#own-day').inputValue().then((day) => day || page.waitForTimeout(300).then(() => page.locator('#own-day').inputValue())), '10 April 2026');
+  assert.equal(
+    await page
+      .locator('#own-day')
+      .inputValue()
+      .then((day) => day || page.waitForTimeout(300).then(() => page.locator('#own-day').inputValue())),
+    '10 April 2026',
+  );
   assert.deepEqual(await ticked(page), ['queen-out']);
   await context.close();
 });
@@ -267,8 +289,11 @@ test('the dates of the list are those of the package calendar', async () => {
   await bees.filter({ hasText: '2026' }).waitFor();
   const said = (await bees.innerText()).replace(/:.*/, '');
   await page.goto(site.at('/work-it-out/package-calendar/#installed=2026-04-18&queen=candy&comb=drawn'));
-  const [from, to] = await Promise.all(['earliest', 'latest'].map((end) => page.locator(`output[name="first-bees-${end}"][data-value]`).getAttribute('data-value')));
-  const words = (day: string): string => new Date(`${day}T12:00:00Z`).toLocaleDateString('en-GB', { timeZone: 'UTC', day: 'numeric', month: 'long' });
+  const [from, to] = await Promise.all(
+    ['earliest', 'latest'].map((end) => page.locator(`output[name="first-bees-${end}"][data-value]`).getAttribute('data-value')),
+  );
+  const words = (day: string): string =>
+    new Date(`${day}T12:00:00Z`).toLocaleDateString('en-GB', { timeZone: 'UTC', day: 'numeric', month: 'long' });
   assert.ok(said.includes(words(from!)) || said.includes(words(from!).split(' ')[0]!), `${said} begins ${from}`);
   assert.ok(said.includes(words(to!)), `${said} ends ${to}`);
   await context.close();
@@ -348,7 +373,13 @@ test('the yard’s address stands beside the emergency number of every list, goe
   await page.locator('#yard').blur();
   await page.waitForFunction((words) => document.querySelector('[data-yard]')!.textContent === words, said);
   await page.locator('input[data-tick]').first().check();
-  const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('summary', { hasText: 'Carry it away' }).click().then(() => page.locator('[data-deed=save-file]').click())]);
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page
+      .locator('summary', { hasText: 'Carry it away' })
+      .click()
+      .then(() => page.locator('[data-deed=save-file]').click()),
+  ]);
   const text = readFileSync((await saved.path())!, 'utf8');
   assert.equal(JSON.parse(text).yard, said);
   await page.locator('[data-deed=link]').click();
@@ -369,8 +400,18 @@ test('the yard’s address stands beside the emergency number of every list, goe
 });
 
 for (const [how, script, said, pressed] of [
-  ['lets it', "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => ({ request: async () => ((window.locks = (window.locks ?? 0) + 1), { release: async () => { window.locks -= 1; } }) }) })", /^The screen stays on while this page is open/, 'true'],
-  ['does not', "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => undefined })", /^This browser does not let a page keep the screen on\.$/, 'false'],
+  [
+    'lets it',
+    "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => ({ request: async () => ((window.locks = (window.locks ?? 0) + 1), { release: async () => { window.locks -= 1; } }) }) })",
+    /^The screen stays on while this page is open/,
+    'true',
+  ],
+  [
+    'does not',
+    "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => undefined })",
+    /^This browser does not let a page keep the screen on\.$/,
+    'false',
+  ],
 ] as const) {
   test(`the screen stays on where the browser ${how}, and only while it is wanted`, async () => {
     const page = await reader(list, async (fresh) => void (await fresh.addInitScript(script)));

@@ -21,7 +21,10 @@ export interface Visiting {
 const TABS = 2;
 
 /** Opens every page, and hands each with its address to `look`; what `look` finds wrong comes back as "address: fault". */
-export async function visit({ browser, site, pages = site.pages, context = {}, prepare }: Visiting, look: (page: Page, address: string) => Promise<readonly string[]>): Promise<string[]> {
+export async function visit(
+  { browser, site, pages = site.pages, context = {}, prepare }: Visiting,
+  look: (page: Page, address: string) => Promise<readonly string[]>,
+): Promise<string[]> {
   if (pages.length === 0) throw new Error('visit: needs at least one page');
   const left = [...pages];
   const found = new Map<string, readonly string[]>();
@@ -41,7 +44,13 @@ export async function visit({ browser, site, pages = site.pages, context = {}, p
 
 /** Passes where nothing was found, and else prints all of it. */
 export function nothing(found: readonly string[]): void {
-  assert.ok(found.length === 0, `${found.length} found:\n${found.slice(0, 25).map((each) => `  ${each}`).join('\n')}${found.length > 25 ? '\n  ...' : ''}`);
+  assert.ok(
+    found.length === 0,
+    `${found.length} found:\n${found
+      .slice(0, 25)
+      .map((each) => `  ${each}`)
+      .join('\n')}${found.length > 25 ? '\n  ...' : ''}`,
+  );
 }
 
 /** The heaviest page of each kind: kinds differ by the first word of the address and by whether there is a second. */
@@ -58,7 +67,11 @@ export function oneOfEachKind(site: Built): string[] {
 }
 
 /** A tab of its own on one page. */
-export async function open(browser: Browser, address: string, context: BrowserContextOptions = {}): Promise<{ page: Page; context: BrowserContext }> {
+export async function open(
+  browser: Browser,
+  address: string,
+  context: BrowserContextOptions = {},
+): Promise<{ page: Page; context: BrowserContext }> {
   const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
   const page = await own.newPage();
   await page.goto(address);

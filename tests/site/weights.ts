@@ -9,7 +9,15 @@ import type { Built, Site } from './built-site.ts';
 import { phone } from './visit.ts';
 
 /** The most that each may weigh, in bytes; of requests, how many. `read` is a page to read, `form` one that is filled in. */
-export const most = { html: 14_000, mostHtml: 12_000, styles: 9_000, fonts: 20_000, kept: 2_000_000, view: { read: 45_000, form: 52_000 }, requests: { read: 5, form: 7 } } as const;
+export const most = {
+  html: 14_000,
+  mostHtml: 12_000,
+  styles: 9_000,
+  fonts: 20_000,
+  kept: 2_000_000,
+  view: { read: 45_000, form: 52_000 },
+  requests: { read: 5, form: 7 },
+} as const;
 
 /** Of script, what comes with a page before anything is pressed. */
 export function mostScript(site: Built, page: string): number {
@@ -22,13 +30,17 @@ export function mostScript(site: Built, page: string): number {
 export const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
 
 /** The file of a page: `year/index.html`. */
-export const fileOf = (site: Built, page: string): string => (page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length));
+export const fileOf = (site: Built, page: string): string =>
+  page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length);
 
-export const formOf = (site: Built, page: string): 'read' | 'form' => (/^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length)) ? 'form' : 'read');
+export const formOf = (site: Built, page: string): 'read' | 'form' =>
+  /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
 
 /** Of all files of the site with this ending. */
 export const bytesOf = (site: Built, ending: string): number =>
-  readdirSync(site.folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith(ending)).reduce((sum, name) => sum + onTheWire(site, name), 0);
+  readdirSync(site.folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith(ending))
+    .reduce((sum, name) => sum + onTheWire(site, name), 0);
 
 /** The script files of a page: those it names, and what they import before they run. */
 export function scriptsOf(site: Built, page: string): Set<string> {
@@ -46,7 +58,8 @@ export function scriptsOf(site: Built, page: string): Set<string> {
   return files;
 }
 
-export const scriptBytes = (site: Built, page: string): number => [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
+export const scriptBytes = (site: Built, page: string): number =>
+  [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
 
 /** Everything that is fetched until the page is at rest, icon and manifest apart. */
 export async function firstView(browser: Browser, site: Site, page: string): Promise<{ size: number; names: string[] }> {
@@ -60,7 +73,10 @@ export async function firstView(browser: Browser, site: Site, page: string): Pro
   await tab.goto(site.at(page), { waitUntil: 'networkidle' });
   const all = await Promise.all(sizes);
   await context.close();
-  assert.ok(all.some(({ name }) => name === page), `${page} itself was measured`);
+  assert.ok(
+    all.some(({ name }) => name === page),
+    `${page} itself was measured`,
+  );
   return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name) };
 }
 
@@ -70,7 +86,10 @@ export type Kept = { file: string; size: number };
 export function keptFiles(site: Built): Kept[] {
   const [, list] = /^const offlineCopy=(\{.*\});\n/.exec(site.read('worker.js')) ?? [];
   const { files } = JSON.parse(list!) as { files: [place: string, digest: string][] };
-  return ['worker.js', ...files.map(([place]) => (place === '' || place.endsWith('/') ? `${place}index.html` : place))].map((file) => ({ file, size: onTheWire(site, file) }));
+  return ['worker.js', ...files.map(([place]) => (place === '' || place.endsWith('/') ? `${place}index.html` : place))].map((file) => ({
+    file,
+    size: onTheWire(site, file),
+  }));
 }
 
 /** Hosts pack words; what is packed already, or a picture, goes as it is. */
@@ -80,4 +99,5 @@ function onTheWire(site: Built, file: string): number {
 }
 
 /** What a kept file is for: pages, search, script, other. */
-export const kindOf = ({ file }: Kept): string => (file.endsWith('.html') ? 'pages' : file.startsWith('search/') ? 'search' : extname(file) === '.js' ? 'script' : 'other');
+export const kindOf = ({ file }: Kept): string =>
+  file.endsWith('.html') ? 'pages' : file.startsWith('search/') ? 'search' : extname(file) === '.js' ? 'script' : 'other';

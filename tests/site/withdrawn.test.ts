@@ -49,7 +49,11 @@ function withdraw(path: string, kind: string, field: RegExp): void {
   const lines = readFileSync(path, 'utf8').split('\n');
   const at = lines.findIndex((line) => field.test(line));
   assert.ok(at >= 0, `${path} has a line ${field}`);
-  lines[at] = lines[at]!.replace(field, (name) => `${name}${token(kind)} `).replace(/(: )(quagga\w+ )(["'>].*)$/, (_, colon: string, word: string, rest: string) => (rest.startsWith('>') ? `${colon}${rest}\n  ${word}` : `${colon}${rest[0]}${word}${rest.slice(1)}`));
+  lines[at] = lines[at]!.replace(field, (name) => `${name}${token(kind)} `).replace(
+    /(: )(quagga\w+ )(["'>].*)$/,
+    (_, colon: string, word: string, rest: string) =>
+      rest.startsWith('>') ? `${colon}${rest}\n  ${word}` : `${colon}${rest[0]}${word}${rest.slice(1)}`,
+  );
   lines.splice(lines[0] === '---' ? 1 : 0, 0, LINE.trimEnd());
   writeFileSync(path, lines.join('\n'));
 }
@@ -60,7 +64,13 @@ const texts = (): { file: string; text: string }[] =>
     .filter((file) => statSync(join(built.folder, file)).isFile() && !/\.(woff2|wasm|png|jpe?g)$/.test(file))
     .map((file) => {
       const bytes = readFileSync(join(built.folder, file));
-      if (file.endsWith('.epub')) return { file, text: Object.values(unzipSync(bytes)).map((each) => strFromU8(each)).join('\n') };
+      if (file.endsWith('.epub'))
+        return {
+          file,
+          text: Object.values(unzipSync(bytes))
+            .map((each) => strFromU8(each))
+            .join('\n'),
+        };
       return { file, text: (bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes).toString('utf8') };
     });
 
@@ -71,19 +81,33 @@ test('a kind that is new must be thought of here: cautions alone are not withdra
 test('no page, list, search, calendar, file or record holds a word of it', () => {
   const all = texts();
   assert.ok(all.length > 150, `${all.length} files`);
-  const found = all.flatMap(({ file, text }) => Object.keys(entries).filter((kind) => text.toLowerCase().includes(token(kind))).map((kind) => `${file}: of ${kind}`));
+  const found = all.flatMap(({ file, text }) =>
+    Object.keys(entries)
+      .filter((kind) => text.toLowerCase().includes(token(kind)))
+      .map((kind) => `${file}: of ${kind}`),
+  );
   assert.deepEqual(found, []);
 });
 
 test('a row that rests on a withdrawn source is gone too', () => {
   const { figures } = JSON.parse(built.read('open/figures.json')) as { figures: { id: string; rows: { source: { id: string } }[] }[] };
   assert.ok(figures.length > 150);
-  assert.deepEqual(figures.filter(({ rows }) => rows.some(({ source }) => source.id === 'charriere-imdorf-1999')).map(({ id }) => id), []);
+  assert.deepEqual(
+    figures.filter(({ rows }) => rows.some(({ source }) => source.id === 'charriere-imdorf-1999')).map(({ id }) => id),
+    [],
+  );
 });
 
-test('counts that were withdrawn leave the page without them', () => assert.match(built.read('counts/index.html'), /No counts were handed in yet/));
+test('counts that were withdrawn leave the page without them', () =>
+  assert.match(built.read('counts/index.html'), /No counts were handed in yet/));
 
-for (const place of ['lists/moving-a-hive/', 'pests/wax-moth/', 'know-how/records/', 'meetings/2026-11-12-annual-meeting/', 'treatments/thymol/']) {
+for (const place of [
+  'lists/moving-a-hive/',
+  'pests/wax-moth/',
+  'know-how/records/',
+  'meetings/2026-11-12-annual-meeting/',
+  'treatments/thymol/',
+]) {
   test(`/${place} says since when, why and whom to ask, and is led to by nobody`, () => {
     const html = built.read(`${place}index.html`);
     assert.match(html, /taken down on 30 April 2026/);
@@ -109,4 +133,5 @@ test('one page lists all that was withdrawn, with the reason', () => {
   assert.equal(html.match(/Its third sentence can mislead\./g)?.length, Object.keys(entries).length + 1);
 });
 
-test('the edition moves to the day on which something was withdrawn', () => assert.equal(JSON.parse(built.read('edition.json')).day, '2026-04-30'));
+test('the edition moves to the day on which something was withdrawn', () =>
+  assert.equal(JSON.parse(built.read('edition.json')).day, '2026-04-30'));

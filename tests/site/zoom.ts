@@ -33,7 +33,8 @@ export function testZoom(pagesOf: (site: Site) => readonly string[]): void {
     site = await demoSite();
     browser = await openBrowser();
     await visit({ browser, site, pages: pagesOf(site), context: { viewport: desk } }, async (page, address) => {
-      for (const [rule, faults] of Object.entries(await zoomed(page))) found[rule as keyof Found].push(...faults.map((fault) => `${address}: ${fault}`));
+      for (const [rule, faults] of Object.entries(await zoomed(page)))
+        found[rule as keyof Found].push(...faults.map((fault) => `${address}: ${fault}`));
       await resize(page, desk);
       return [];
     });
@@ -59,7 +60,9 @@ async function zoomed(page: Page): Promise<Found> {
   await widen(page);
   for (const window of [narrow, desk]) {
     await resize(page, window);
-    found.spaced.push(...[...(await page.evaluate(cutText)), ...(await page.evaluate(sideways))].map((fault) => `at ${window.width}: ${fault}`));
+    found.spaced.push(
+      ...[...(await page.evaluate(cutText)), ...(await page.evaluate(sideways))].map((fault) => `at ${window.width}: ${fault}`),
+    );
   }
   return found;
 }

@@ -17,10 +17,12 @@ const FIRST: readonly Collection[] = ['checklists', 'articles', 'meetings'];
 /** Why a club's folder cannot be begun there; null where it can. */
 export function refusal(directory: string, project: string): string | null {
   const inside = !relative(resolve(project, 'content'), directory).startsWith('..');
-  if (inside) return 'That folder lies in the demonstration\'s own. Write a folder beside the almanac\'s, such as ../our-club.';
+  if (inside) return "That folder lies in the demonstration's own. Write a folder beside the almanac's, such as ../our-club.";
   if (!existsSync(directory)) return null;
   if (!statSync(directory).isDirectory()) return `${directory} is a file. Write the name of a new folder.`;
-  return readdirSync(directory).length === 0 ? null : `${directory.split(sep).at(-1)} holds files already, and stays as it is. Write the name of a new folder.`;
+  return readdirSync(directory).length === 0
+    ? null
+    : `${directory.split(sep).at(-1)} holds files already, and stays as it is. Write the name of a new folder.`;
 }
 
 /** Every file of it, with paths inside the folder. `from`: the club whose figures, sources and cautions are copied. */
@@ -38,10 +40,14 @@ const HEAD = [
 ];
 
 /** The parts of the year are the quickest way to dates; a contact without a number helps nobody. */
-const clubFile = (without: readonly string[]): string => `${[...HEAD, ...fieldLines(club, { demonstration: false, season: { phases: null }, contacts: { phone: null, 'public-office': null }, 'leaves-out': without } satisfies Given)].join('\n')}\n`;
+const clubFile = (without: readonly string[]): string =>
+  `${[...HEAD, ...fieldLines(club, { demonstration: false, season: { phases: null }, contacts: { phone: null, 'public-office': null }, 'leaves-out': without } satisfies Given)].join('\n')}\n`;
 
 function firstPage(collection: Collection): File {
   const kind = singular(collection);
-  const text = template(collection, {}).replace('---\n', `---\n# Your first ${kind}. Give the file a name of its own, such as ${kind === 'meeting' ? '2026-09-12-honey-evening' : 'swarm-season'}.mdx: it makes the address.\n`);
+  const text = template(collection, {}).replace(
+    '---\n',
+    `---\n# Your first ${kind}. Give the file a name of its own, such as ${kind === 'meeting' ? '2026-09-12-honey-evening' : 'swarm-season'}.mdx: it makes the address.\n`,
+  );
   return { path: `${collection}/first-${kind}${collections[collection].ending}`, text };
 }

@@ -18,7 +18,12 @@ export function copied(folder: Folder): File[] {
   const of = (collection: string): Entry[] => folder.entries.filter((entry) => entry.collection === collection && !isAway(entry));
   const taken = [...of('figures'), ...of('cautions')];
   const named = new Set([...taken.flatMap(sourcesOf), ...LINES]);
-  return [...taken.map(unchecked), ...of('sources').filter(({ id }) => named.has(id)).map(source)];
+  return [
+    ...taken.map(unchecked),
+    ...of('sources')
+      .filter(({ id }) => named.has(id))
+      .map(source),
+  ];
 }
 
 const isAway = ({ fields }: Entry): boolean => {
@@ -35,7 +40,12 @@ function unchecked({ path, text }: Entry): File {
   const document = parseDocument(text, { schema: 'core' });
   for (const field of OWN) document.delete(field);
   const because = document.get('because');
-  if (because !== undefined) blank(document, 'because', ` The club it comes from says: ${String(because)}\n Write why your club follows that row, or follow another.`);
+  if (because !== undefined)
+    blank(
+      document,
+      'because',
+      ` The club it comes from says: ${String(because)}\n Write why your club follows that row, or follow another.`,
+    );
   blank(document, 'checked', ' Compare this with its sources, then write the day.');
   blank(document, 'next-check', ' And the day by which it is to be compared again, at most a year later.');
   document.set('by', BY);

@@ -20,12 +20,19 @@ const TITLED: Partial<Record<Collection, string | null>> = { words: 'word', caut
 /** The files of an entry with this title, with the path of the one to fill in first. */
 export function draftOf(collection: Collection, title: string): Made<[File, ...File[]]> {
   const said = title.replace(/\s+/g, ' ').trim();
-  if (said === '') return { ok: false, sentence: `The title is blank. Write one in quotes: npm run new -- ${singular(collection)} "Swarm season".` };
+  if (said === '')
+    return { ok: false, sentence: `The title is blank. Write one in quotes: npm run new -- ${singular(collection)} "Swarm season".` };
   const name = nameFor(said);
-  if (name === null) return { ok: false, sentence: `"${said}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.` };
+  if (name === null)
+    return { ok: false, sentence: `"${said}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.` };
   if (collection === 'cautions' && !(HAZARDS as readonly string[]).includes(name)) {
     const near = nearName(name, HAZARDS);
-    return { ok: false, sentence: near ? `No work brings a hazard "${said}"; did you mean ${near}?` : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.` };
+    return {
+      ok: false,
+      sentence: near
+        ? `No work brings a hazard "${said}"; did you mean ${near}?`
+        : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.`,
+    };
   }
   const path = `${collection}/${name}${collections[collection].ending}`;
   const [fault] = fileFaults(path);

@@ -12,13 +12,20 @@ import type { File } from './draft.ts';
 import { remark } from './remarks.ts';
 
 const SETTINGS = '.vscode/settings.json';
-const kinds = Object.entries(collections).flatMap(([name, { schema, ending }]): [string, z.ZodType][] => (ending === '.yaml' ? [[name, schema]] : []));
+const kinds = Object.entries(collections).flatMap(([name, { schema, ending }]): [string, z.ZodType][] =>
+  ending === '.yaml' ? [[name, schema]] : [],
+);
 
 /** The schemas, the settings, and the name of the extension that reads them. */
 export function editorFiles(): File[] {
-  const globs = Object.fromEntries([['club', 'club.yaml'], ...kinds.map(([name]) => [name, `${name}/*.yaml`])].map(([name, glob]) => [`./.schemas/${name}.json`, glob]));
+  const globs = Object.fromEntries(
+    [['club', 'club.yaml'], ...kinds.map(([name]) => [name, `${name}/*.yaml`])].map(([name, glob]) => [`./.schemas/${name}.json`, glob]),
+  );
   return [
-    ...[['club', club] as const, ...kinds].map(([name, schema]): File => ({ path: `.schemas/${name}.json`, text: json(z.toJSONSchema(schema, { target: 'draft-7', unrepresentable: 'any', override: explain })) })),
+    ...[['club', club] as const, ...kinds].map(([name, schema]): File => ({
+      path: `.schemas/${name}.json`,
+      text: json(z.toJSONSchema(schema, { target: 'draft-7', unrepresentable: 'any', override: explain })),
+    })),
     { path: SETTINGS, text: json({ 'files.encoding': 'utf8', 'files.insertFinalNewline': true, 'yaml.schemas': globs }) },
     { path: '.vscode/extensions.json', text: json({ recommendations: ['redhat.vscode-yaml'] }) },
   ];
@@ -34,7 +41,12 @@ const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
 /** Writes the schemas anew; settings that are there and differ stay, and are told by their path. */
 export function writeEditorFiles(directory: string): { written: number; kept: string[] } {
-  const kept = editorFiles().filter(({ path, text }) => !path.startsWith('.schemas/') && existsSync(join(directory, path)) && readFileSync(join(directory, path), 'utf8') !== text).map(({ path }) => path);
+  const kept = editorFiles()
+    .filter(
+      ({ path, text }) =>
+        !path.startsWith('.schemas/') && existsSync(join(directory, path)) && readFileSync(join(directory, path), 'utf8') !== text,
+    )
+    .map(({ path }) => path);
   const files = editorFiles().filter(({ path }) => !kept.includes(path));
   for (const { path, text } of files) {
     mkdirSync(dirname(join(directory, path)), { recursive: true });

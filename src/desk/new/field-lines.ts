@@ -11,15 +11,26 @@ import { remark } from './remarks.ts';
 export type Given = Readonly<Record<string, unknown>>;
 
 /** The parts of a zod schema that are read here. */
-export type Shaped = z.ZodType & { shape?: Record<string, Shaped>; element?: Shaped; unwrap?: () => Shaped; options?: string[]; values?: Set<unknown> };
+export type Shaped = z.ZodType & {
+  shape?: Record<string, Shaped>;
+  element?: Shaped;
+  unwrap?: () => Shaped;
+  options?: string[];
+  values?: Set<unknown>;
+};
 
 const LONGEST = 110;
 
 /** Every field of a section, each after its remark and an empty line. */
 export function fieldLines(section: z.ZodType, given: Given = {}): string[] {
   const shape = (section as Shaped).shape ?? {};
-  const told = new Map(Object.entries(shape).flatMap(([name, field]): [Shaped, string][] => (sectionIn(field) ? [[sectionIn(field)!, name]] : [])));
-  return Object.entries(shape).flatMap(([name, field]) => ['', ...linesOf(name, field, { given: given[name], asExample: false, told, top: true })]);
+  const told = new Map(
+    Object.entries(shape).flatMap(([name, field]): [Shaped, string][] => (sectionIn(field) ? [[sectionIn(field)!, name]] : [])),
+  );
+  return Object.entries(shape).flatMap(([name, field]) => [
+    '',
+    ...linesOf(name, field, { given: given[name], asExample: false, told, top: true }),
+  ]);
 }
 
 /** `asExample`: inside a section that is not in use, where blanks show their examples. `told`: sections whose fields stand at the top. */
@@ -29,12 +40,19 @@ function linesOf(name: string, field: Shaped, { given, asExample, told, top }: H
   const used = given !== undefined || !field.isOptional();
   const elsewhere = !top && !used && sectionIn(field) && told.get(sectionIn(field)!);
   if (elsewhere) return [...folded(`${remark(field)} Its fields are those of "${elsewhere}:" further down.`), `#${name}:`];
-  const lines = valueLines(name, inner(field), { given: used && !asExample ? given : exampleOf(field), asExample: asExample || !used, told });
+  const lines = valueLines(name, inner(field), {
+    given: used && !asExample ? given : exampleOf(field),
+    asExample: asExample || !used,
+    told,
+  });
   return [...folded(remark(field)), ...(used ? lines : lines.map((line) => `#${line}`))];
 }
 
 function valueLines(name: string, field: Shaped, { given, asExample, told }: How): string[] {
-  const within = (section: Shaped): string[] => Object.entries(section.shape!).flatMap(([key, held]) => linesOf(key, held, { given: (given as Given | null | undefined)?.[key], asExample, told }));
+  const within = (section: Shaped): string[] =>
+    Object.entries(section.shape!).flatMap(([key, held]) =>
+      linesOf(key, held, { given: (given as Given | null | undefined)?.[key], asExample, told }),
+    );
   if (field.shape) return [`${name}:`, ...within(field).map(indented)];
   const item = field.element && inner(field.element);
   if (item?.shape && !Array.isArray(given)) return [`${name}:`, ...asItem(within(item))];
@@ -58,7 +76,11 @@ function asItem(lines: string[]): string[] {
 
 function written(name: string, value: unknown): string[] {
   const flow = Array.isArray(value) && value.every((item) => typeof item === 'number');
-  return flow ? [`${name}: [${value.join(', ')}]`] : stringify({ [name]: value }, { lineWidth: 0 }).trimEnd().split('\n');
+  return flow
+    ? [`${name}: [${value.join(', ')}]`]
+    : stringify({ [name]: value }, { lineWidth: 0 })
+        .trimEnd()
+        .split('\n');
 }
 
 /** What a field that is not in use shows: its own example, or the first of its choices; nothing for a section. */

@@ -8,7 +8,13 @@ const LONGEST = 48;
 
 /** Whole words while they fit; null where a title has no letter that can stand in an address. */
 export function nameFor(title: string): string | null {
-  const words = title.toLowerCase().replace(/[ßæœøłđðþħı]/g, (letter) => PLAIN[letter]!).normalize('NFKD').replace(/\p{M}|['’`]/gu, '').split(/[^a-z0-9]+/).filter(Boolean);
+  const words = title
+    .toLowerCase()
+    .replace(/[ßæœøłđðþħı]/g, (letter) => PLAIN[letter]!)
+    .normalize('NFKD')
+    .replace(/\p{M}|['’`]/gu, '')
+    .split(/[^a-z0-9]+/)
+    .filter(Boolean);
   let name = (words[0] ?? '').slice(0, LONGEST);
   for (const word of words.slice(1)) {
     if (name.length + 1 + word.length > LONGEST) break;

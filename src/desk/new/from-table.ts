@@ -24,14 +24,33 @@ export function bringIn(kind: Tabled, path: string, bytes: Uint8Array, folder: F
   const refused = unreadable(path, bytes);
   if (refused) return { files: [], faults: [refused] };
   const decoded = decode(path, bytes);
-  if (!decoded.ok) return { files: [], faults: [{ ...decoded.fault, ...(decoded.fault.found.includes('saved as') ? { write: SAVE } : {}) }] };
+  if (!decoded.ok)
+    return { files: [], faults: [{ ...decoded.fault, ...(decoded.fault.found.includes('saved as') ? { write: SAVE } : {}) }] };
   const { names, rows: lines, faults: split } = readCells(path, decoded.text);
   const { fields, faults: unknown } = columnsOf(kind, path, names, lines);
   if (split.length + unknown.length > 0) return { files: [], faults: inReadingOrder([...split, ...unknown]) };
-  if (lines.length === 0) return { files: [], faults: [{ path, line: 1, column: 1, rule: 'table', field: 'the file', found: 'no rows below the names of the columns', write: 'a row for each entry' }] };
+  if (lines.length === 0)
+    return {
+      files: [],
+      faults: [
+        {
+          path,
+          line: 1,
+          column: 1,
+          rule: 'table',
+          field: 'the file',
+          found: 'no rows below the names of the columns',
+          write: 'a row for each entry',
+        },
+      ],
+    };
   const rows = lines.map((cells) => rowOf(kind, cells, names, fields));
   const files = rows.map((row) => fileOf(kind, row));
-  const faults = [...rows.flatMap((row) => blankFaults(kind, path, row)), ...ruleFaults(kind, path, rows, folder), ...placeFaults(kind, path, rows, files, folder)];
+  const faults = [
+    ...rows.flatMap((row) => blankFaults(kind, path, row)),
+    ...ruleFaults(kind, path, rows, folder),
+    ...placeFaults(kind, path, rows, files, folder),
+  ];
   return faults.length > 0 ? { files: [], faults: inReadingOrder(faults) } : { files: files.flatMap((file) => file ?? []), faults };
 }
 
@@ -40,7 +59,9 @@ const SAVE = 'it again, saved from the spreadsheet as CSV with the encoding UTF-
 /** A spreadsheet's own file: a zip archive, or the older compound file. */
 function unreadable(path: string, bytes: Uint8Array): Fault | null {
   const head = [...bytes.subarray(0, 4)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return head === '504b0304' || head === 'd0cf11e0' ? { path, line: 1, column: 1, rule: 'encoding', field: 'the file', found: 'a spreadsheet, not a table of commas', write: SAVE } : null;
+  return head === '504b0304' || head === 'd0cf11e0'
+    ? { path, line: 1, column: 1, rule: 'encoding', field: 'the file', found: 'a spreadsheet, not a table of commas', write: SAVE }
+    : null;
 }
 
 function rowOf(kind: Tabled, cells: readonly Cell[], names: readonly Cell[], fields: readonly (string | null)[]): Row {
@@ -64,7 +85,13 @@ function fileOf(kind: Tabled, { given }: Row): Brought | null {
   const draft = given.draft === false ? {} : { draft: true };
   const lacking = Object.entries(fieldsOf(kind)).flatMap(([field, schema]) => (schema.isOptional() || field in given ? [] : [field]));
   const { draft: _, ...rest } = fields;
-  return { path: `${kind}/${kind === 'meetings' ? `${day}-${name}` : name}${collections[kind].ending}`, text: template(kind, { ...rest, ...draft }, typeof words === 'string' ? `${words}\n` : undefined), title, day, lacking };
+  return {
+    path: `${kind}/${kind === 'meetings' ? `${day}-${name}` : name}${collections[kind].ending}`,
+    text: template(kind, { ...rest, ...draft }, typeof words === 'string' ? `${words}\n` : undefined),
+    title,
+    day,
+    lacking,
+  };
 }
 
 const faultAt = (path: string, row: Row, field: string, said: Pick<Fault, 'rule' | 'found' | 'write'>): Fault => {
@@ -73,7 +100,15 @@ const faultAt = (path: string, row: Row, field: string, said: Pick<Fault, 'rule'
 };
 
 function blankFaults(kind: Tabled, path: string, row: Row): Fault[] {
-  return NEEDED[kind].filter((field) => !(field in row.given)).map((field) => faultAt(path, row, field, { rule: 'field', found: 'a blank', write: field === 'day' ? 'a day such as 2026-04-18' : 'the title, or take the row out' }));
+  return NEEDED[kind]
+    .filter((field) => !(field in row.given))
+    .map((field) =>
+      faultAt(path, row, field, {
+        rule: 'field',
+        found: 'a blank',
+        write: field === 'day' ? 'a day such as 2026-04-18' : 'the title, or take the row out',
+      }),
+    );
 }
 
 /** No row becomes a file that is there, or that another row becomes. */
@@ -81,12 +116,34 @@ function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: re
   return rows.flatMap((row, index): Fault[] => {
     const file = files[index];
     if (row.given.title === undefined) return [];
-    if (!file) return [faultAt(path, row, 'title', { rule: 'file-name', found: `"${String(row.given.title)}", which has no letter for a file's name`, write: 'a title with some of a to z or 0 to 9' })];
+    if (!file)
+      return [
+        faultAt(path, row, 'title', {
+          rule: 'file-name',
+          found: `"${String(row.given.title)}", which has no letter for a file's name`,
+          write: 'a title with some of a to z or 0 to 9',
+        }),
+      ];
     const what = kind === 'meetings' ? 'day and title' : 'title';
     const first = files.findIndex((other) => other?.path === file.path);
-    if (first < index) return [faultAt(path, row, 'title', { rule: 'same-name', found: `the ${what} of row ${rows[first]!.first.row} again`, write: `another ${what}, or take the row out` })];
+    if (first < index)
+      return [
+        faultAt(path, row, 'title', {
+          rule: 'same-name',
+          found: `the ${what} of row ${rows[first]!.first.row} again`,
+          write: `another ${what}, or take the row out`,
+        }),
+      ];
     const there = taken(folder.directory, file.path);
-    return there === undefined ? [] : [faultAt(path, row, 'title', { rule: 'same-name', found: `what ${there} holds already`, write: `another ${what}, or take the row out` })];
+    return there === undefined
+      ? []
+      : [
+          faultAt(path, row, 'title', {
+            rule: 'same-name',
+            found: `what ${there} holds already`,
+            write: `another ${what}, or take the row out`,
+          }),
+        ];
   });
 }
 
@@ -99,16 +156,32 @@ function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Fo
   const named = (row: Row, index: number): Entry => asEntry(kind, `${path}\n${index}`, row, unread);
   const alone = fieldFaults({ ...folder, club: null, entries: rows.map(named) });
   // What is wrong in one cell does not hide what is wrong in its neighbours.
-  const mended = rows.map((row, index) => ({ ...row, given: Object.fromEntries(Object.entries(row.given).filter(([field]) => !alone.some((fault) => fault.path === `${path}\n${index}` && fault.field.split(/[ ,]/)[0] === field))) }));
+  const mended = rows.map((row, index) => ({
+    ...row,
+    given: Object.fromEntries(
+      Object.entries(row.given).filter(
+        ([field]) => !alone.some((fault) => fault.path === `${path}\n${index}` && fault.field.split(/[ ,]/)[0] === field),
+      ),
+    ),
+  }));
   unread.length = 0;
   const whole = checkFolder({ ...folder, entries: [...folder.entries, ...mended.map(named)] });
-  const isHalf = (index: number): boolean => Object.keys(mended[index]!.given).length < Object.keys(rows[index]!.given).length || NEEDED[kind].some((field) => !(field in rows[index]!.given));
+  const isHalf = (index: number): boolean =>
+    Object.keys(mended[index]!.given).length < Object.keys(rows[index]!.given).length ||
+    NEEDED[kind].some((field) => !(field in rows[index]!.given));
   const ofRows = (fault: Fault): boolean => fault.path.startsWith(`${path}\n`) && fault.line > 0;
-  const found = [...alone, ...unread, ...whole.filter((fault) => ofRows(fault) && !(BETWEEN.has(fault.rule) && isHalf(Number(fault.path.split('\n')[1]))))];
+  const found = [
+    ...alone,
+    ...unread,
+    ...whole.filter((fault) => ofRows(fault) && !(BETWEEN.has(fault.rule) && isHalf(Number(fault.path.split('\n')[1])))),
+  ];
   return found.filter(ofRows).map((fault) => {
     const row = rows[Number(fault.path.split('\n')[1])]!;
     const below = fault.line - FIRST_OF_WORDS;
-    const field = below < 0 ? [...row.cells.keys()].find((each) => row.cells.get(each)!.line === fault.line && row.cells.get(each)!.column === fault.column)! : WORDS;
+    const field =
+      below < 0
+        ? [...row.cells.keys()].find((each) => row.cells.get(each)!.line === fault.line && row.cells.get(each)!.column === fault.column)!
+        : WORDS;
     const { rule, found: typed, write } = fault;
     const at = faultAt(path, row, field, { rule, found: typed, write: writeIn(field, row, write) });
     return below > 0 ? { ...at, line: at.line + below, column: fault.column } : at;
@@ -119,5 +192,10 @@ function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Fo
 function writeIn(field: string, row: Row, write: string): string {
   const time = field === 'start' || field === 'finish' ? timeMeant(row.cells.get(field)!.text) : null;
   if (time !== null && /^a time/.test(write)) return `a time of 24 hours, here "${time}"`;
-  return write.replace(' in quotes or plain', '').replace(/,? in quotes\b/, '').replace(', without quotes or a unit', '').replace('true or false, without quotes', 'yes or no').replace(/^a list: .*$/, 'its parts with ; between them');
+  return write
+    .replace(' in quotes or plain', '')
+    .replace(/,? in quotes\b/, '')
+    .replace(', without quotes or a unit', '')
+    .replace('true or false, without quotes', 'yes or no')
+    .replace(/^a list: .*$/, 'its parts with ; between them');
 }

@@ -3,13 +3,39 @@ import { collectionNames, type Collection } from '../../schemas/collections.ts';
 import { nearName } from '../near-name.ts';
 
 const SINGULAR: Record<Collection, string> = {
-  checklists: 'checklist', bulletins: 'bulletin', articles: 'article', meetings: 'meeting', reading: 'reading', treatments: 'treatment', forage: 'plant',
-  words: 'word', figures: 'figure', sources: 'source', cautions: 'caution', signs: 'sign', notices: 'notice', counts: 'counts', drawings: 'drawing',
+  checklists: 'checklist',
+  bulletins: 'bulletin',
+  articles: 'article',
+  meetings: 'meeting',
+  reading: 'reading',
+  treatments: 'treatment',
+  forage: 'plant',
+  words: 'word',
+  figures: 'figure',
+  sources: 'source',
+  cautions: 'caution',
+  signs: 'sign',
+  notices: 'notice',
+  counts: 'counts',
+  drawings: 'drawing',
 };
 
-const ALSO: Record<string, Collection> = { 'forage plant': 'forage', count: 'counts', list: 'checklists', page: 'articles', pest: 'bulletins', book: 'reading' };
+const ALSO: Record<string, Collection> = {
+  'forage plant': 'forage',
+  count: 'counts',
+  list: 'checklists',
+  page: 'articles',
+  pest: 'bulletins',
+  book: 'reading',
+};
 
-const names = new Map<string, Collection>([...collectionNames.flatMap((name): [string, Collection][] => [[SINGULAR[name], name], [name, name]]), ...Object.entries(ALSO)]);
+const names = new Map<string, Collection>([
+  ...collectionNames.flatMap((name): [string, Collection][] => [
+    [SINGULAR[name], name],
+    [name, name],
+  ]),
+  ...Object.entries(ALSO),
+]);
 
 /** Kinds that are no page of a club. */
 export const OTHER_KINDS = ['club', 'schemas'] as const;
@@ -23,5 +49,10 @@ export function collectionCalled(word: string): { ok: true; collection: Collecti
   const collection = names.get(word.trim().toLowerCase());
   if (collection) return { ok: true, collection };
   const near = nearName(word.toLowerCase(), [...names.keys(), ...OTHER_KINDS]);
-  return { ok: false, sentence: near ? `There is no kind "${word}"; did you mean ${near}?` : `There is no kind "${word}"; there are: ${kindNames.join(', ')}.` };
+  return {
+    ok: false,
+    sentence: near
+      ? `There is no kind "${word}"; did you mean ${near}?`
+      : `There is no kind "${word}"; there are: ${kindNames.join(', ')}.`,
+  };
 }

@@ -9,7 +9,9 @@ export function remark(field: z.ZodType): string {
 }
 
 function describedIn(field: Shaped): string | undefined {
-  return z.globalRegistry.get(field)?.description ?? (field.unwrap && field.def.type === 'optional' ? describedIn(field.unwrap()) : undefined);
+  return (
+    z.globalRegistry.get(field)?.description ?? (field.unwrap && field.def.type === 'optional' ? describedIn(field.unwrap()) : undefined)
+  );
 }
 
 /** The hint that check prints behind "write"; of a list, that of its items. */
@@ -20,7 +22,9 @@ function wantedIn(field: Shaped): string {
   if (field.element && field.element.shape) return hint;
   if (field.element) return /^a list/.test(hint) ? `a list, a line each that begins "- ": ${wantedIn(field.element)}` : hint;
   const example = (z.globalRegistry.get(field)?.examples as unknown[] | undefined)?.[0];
-  return example === undefined || /\bsuch as\b/.test(hint) ? hint : `${hint}, such as ${typeof example === 'string' ? `"${example}"` : String(example)}`;
+  return example === undefined || /\bsuch as\b/.test(hint)
+    ? hint
+    : `${hint}, such as ${typeof example === 'string' ? `"${example}"` : String(example)}`;
 }
 
 const hintOf = (field: Shaped): string => {

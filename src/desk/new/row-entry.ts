@@ -18,10 +18,17 @@ export const FIRST_OF_WORDS = 1_000_000;
 /** What is found where the table says nothing stands on line 0. A tag that cannot be read is added to `faults`. */
 export function asEntry(kind: Tabled, path: string, row: Row, faults: Fault[]): Entry {
   const { [WORDS]: words, ...given } = row.given;
-  const stand = Object.entries(fieldsOf(kind)).flatMap(([field, schema]) => (schema.isOptional() || field in given ? [] : [[field, exampleOf(schema)] as const]));
-  const placeOf = ([field]: readonly PropertyKey[]): { line: number; column: number } => (String(field) in row.given && row.cells.get(String(field))) || NOWHERE;
+  const stand = Object.entries(fieldsOf(kind)).flatMap(([field, schema]) =>
+    schema.isOptional() || field in given ? [] : [[field, exampleOf(schema)] as const],
+  );
+  const placeOf = ([field]: readonly PropertyKey[]): { line: number; column: number } =>
+    (String(field) in row.given && row.cells.get(String(field))) || NOWHERE;
   return {
-    collection: kind, id: nameFor(String(given.title ?? '')) ?? 'row', path, text: '', ...page(path, typeof words === 'string' ? words : '', faults),
+    collection: kind,
+    id: nameFor(String(given.title ?? '')) ?? 'row',
+    path,
+    text: '',
+    ...page(path, typeof words === 'string' ? words : '', faults),
     fields: { value: { draft: true, ...Object.fromEntries(stand), ...given }, placeOf, placeOfName: placeOf, cut: [] },
   };
 }

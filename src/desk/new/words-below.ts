@@ -23,12 +23,20 @@ const below: Partial<Record<Collection, Below>> = {
     remarks: ['Below come the words, under the five headings that every bulletin has. Each line of "What not to do" begins "- Do not".'],
     words: BULLETIN_PARTS.map((part) => `## ${part}\n`).join('\n'),
   },
-  articles: { remarks: ['Below the dashes come the words: paragraphs, "## " before a heading, "- " before a line of a list, [words](/lists/) for a link.'], words: '' },
+  articles: {
+    remarks: [
+      'Below the dashes come the words: paragraphs, "## " before a heading, "- " before a line of a list, [words](/lists/) for a link.',
+    ],
+    words: '',
+  },
   meetings: { remarks: ['Below the dashes come the words, if there are any: what is covered, and what to do before.'], words: '' },
 };
 
 /** Remarks for the end of the fields, and the words; empty for a kind without words. */
 export function wordsBelow(collection: Collection): { remarks: string[]; words: string } {
   const { remarks, words } = below[collection] ?? { remarks: [], words: '' };
-  return { remarks: remarks.length === 0 ? [] : ['', ...remarks].map((line, index) => (index === 0 ? line : `# ${line}`.trimEnd())), words };
+  return {
+    remarks: remarks.length === 0 ? [] : ['', ...remarks].map((line, index) => (index === 0 ? line : `# ${line}`.trimEnd())),
+    words,
+  };
 }

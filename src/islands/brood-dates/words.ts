@@ -13,8 +13,20 @@ export const sights: readonly Seen[] = ['egg', 'open', 'sealed', 'emerging', 'ca
 
 /** In the order of a life; only a queen has the last two. */
 export const stages = ['laid', 'sealed', 'emerges', 'mates', 'lays'] as const;
-export const stageNames: Readonly<Record<(typeof stages)[number], string>> = { laid: 'Egg laid', sealed: 'Cell sealed', emerges: 'Bee emerges', mates: 'Queen mates', lays: 'Queen lays' };
-const shortNames: Readonly<Record<(typeof stages)[number], string>> = { laid: 'Laid', sealed: 'Sealed', emerges: 'Emerges', mates: 'Mates', lays: 'Lays' };
+export const stageNames: Readonly<Record<(typeof stages)[number], string>> = {
+  laid: 'Egg laid',
+  sealed: 'Cell sealed',
+  emerges: 'Bee emerges',
+  mates: 'Queen mates',
+  lays: 'Queen lays',
+};
+const shortNames: Readonly<Record<(typeof stages)[number], string>> = {
+  laid: 'Laid',
+  sealed: 'Sealed',
+  emerges: 'Emerges',
+  mates: 'Mates',
+  lays: 'Lays',
+};
 
 const seenNames: Readonly<Record<Exclude<Seen, 'caged'>, (caste: Caste) => string>> = {
   egg: (caste) => `${capital(caste)} eggs`,
@@ -40,7 +52,8 @@ export function rangeWords({ earliest, latest }: BroodPair): string {
 export function sumWords({ caste, seen }: Look): string {
   const { hatchesDays, sealedDays, emergesDays } = development[caste];
   const { matesFromEggDays, laysFromEggDays } = queenAfterEmerging;
-  const queen = caste === 'queen' ? ` She mates on day ${spanWords(matesFromEggDays)} and lays from day ${spanWords(laysFromEggDays)}.` : '';
+  const queen =
+    caste === 'queen' ? ` She mates on day ${spanWords(matesFromEggDays)} and lays from day ${spanWords(laysFromEggDays)}.` : '';
   const days = `The day of laying is day 0. A ${caste} hatches from the egg on day ${hatchesDays}, is sealed on day ${spanWords(sealedDays)} and emerges on day ${spanWords(emergesDays)}.${queen}`;
   const age: Record<Seen, string> = {
     egg: `An egg is 0 to ${hatchesDays} days old.`,
@@ -62,7 +75,20 @@ const capital = (word: string): string => word.charAt(0).toUpperCase() + word.sl
 export function drawDates({ seen, date }: Look, dates: BroodDates): Drawing {
   const bars: SpanBar[] = stages.flatMap((stage) => {
     const pair = dates[stage];
-    return pair ? [{ label: shortNames[stage], from: daysBetween(date, pair.earliest), to: daysBetween(date, pair.latest), tone: stage === 'emerges' || stage === 'lays' ? 'watch' : '' }] : [];
+    return pair
+      ? [
+          {
+            label: shortNames[stage],
+            from: daysBetween(date, pair.earliest),
+            to: daysBetween(date, pair.latest),
+            tone: stage === 'emerges' || stage === 'lays' ? 'watch' : '',
+          },
+        ]
+      : [];
   });
-  return spanBars(bars, seen === 'caged' ? 'laying stopped' : 'seen', 'Each stage as a bar from its earliest to its latest day, counted from the dashed line. The same days stand in the table.');
+  return spanBars(
+    bars,
+    seen === 'caged' ? 'laying stopped' : 'seen',
+    'Each stage as a bar from its earliest to its latest day, counted from the dashed line. The same days stand in the table.',
+  );
 }

@@ -21,7 +21,10 @@ export function dayList(): Field<readonly DayTemperatures[]> {
       const typed = box.value.trim();
       const read = readDays(typed);
       if (read.ok) return { value: read.value, address: read.value.length > 0 ? writeDays(read.value) : undefined };
-      return { faults: [{ box, words: sayWrong(read.reason, read.row, read.text) }], address: readAddressDays(typed).ok ? undefined : typed };
+      return {
+        faults: [{ box, words: sayWrong(read.reason, read.row, read.text) }],
+        address: readAddressDays(typed).ok ? undefined : typed,
+      };
     },
     fill: (form, name, text) => {
       const box = boxOf(form, name);
@@ -29,13 +32,21 @@ export function dayList(): Field<readonly DayTemperatures[]> {
       box.value = read.ok ? read.value.map(({ min, max }) => `${boxNumber(min)}/${boxNumber(max)}`).join('\n') : text;
       if (read.ok) return undefined;
       const typed = readDays(text.trim());
-      return typed.ok ? { box, words: `In an address these days are written ${typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'}. Press “Work it out” to take them so.` } : undefined;
+      return typed.ok
+        ? {
+            box,
+            words: `In an address these days are written ${typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'}. Press “Work it out” to take them so.`,
+          }
+        : undefined;
     },
   };
 }
 
 function writeDays(days: readonly DayTemperatures[]): string {
-  return writeAddressRecords(days.map(({ min, max }) => [plainDecimal(min), plainDecimal(max)]), ['/']);
+  return writeAddressRecords(
+    days.map(({ min, max }) => [plainDecimal(min), plainDecimal(max)]),
+    ['/'],
+  );
 }
 
 function readAddressDays(text: string): Outcome<readonly DayTemperatures[], string> {

@@ -43,8 +43,12 @@ defineCalculator<Asked, DegreeDayFigures>('degree-days', {
 });
 
 function ends(reached: Reached): Record<'earliest' | 'latest', { words: string; value: string | undefined }> {
-  if (typeof reached !== 'object') return { earliest: { words: reachedWords(reached), value: undefined }, latest: { words: '', value: undefined } };
-  return { earliest: { words: formatMonthDay(reached.earliest), value: reached.earliest }, latest: { words: `to ${formatMonthDay(reached.latest)}`, value: reached.latest } };
+  if (typeof reached !== 'object')
+    return { earliest: { words: reachedWords(reached), value: undefined }, latest: { words: '', value: undefined } };
+  return {
+    earliest: { words: formatMonthDay(reached.earliest), value: reached.earliest },
+    latest: { words: `to ${formatMonthDay(reached.latest)}`, value: reached.latest },
+  };
 }
 
 /** Dates come from normals only, so given days have no plants. */
@@ -53,7 +57,11 @@ function showPlants({ of, plants }: Sums, result: HTMLElement): void {
   result.querySelector('tbody')!.replaceChildren(
     ...(of === 'given-days' ? [] : plants).map(({ plant, reached }) => {
       const { earliest, latest } = ends(reached);
-      const source = make('sup', { class: 'mark' }, make('a', { href: `#note-${plant.note}`, 'aria-label': `Source ${plant.note}` }, String(plant.note)));
+      const source = make(
+        'sup',
+        { class: 'mark' },
+        make('a', { href: `#note-${plant.note}`, 'aria-label': `Source ${plant.note}` }, String(plant.note)),
+      );
       return make('tr', { 'data-plant': plant.id },
         make('th', { scope: 'row' }, make('b', {}, plant.name), make('small', {}, plantWords(plant), source)),
         make('td', {}, makeOutput('date-reached-earliest', earliest.words, earliest.value), ' ', makeOutput('date-reached-latest', latest.words, latest.value)),

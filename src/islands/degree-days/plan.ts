@@ -4,7 +4,12 @@ import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
 import { degreeDayMethods, type DayTemperatures, type DegreeDayMethod, type DegreeDayRule } from '../../../shared/season/degree-day.ts';
 import { checkRule, sumGivenDays, type GivenDaysReason } from '../../../shared/season/given-days.ts';
 import { dateReached, doubtInDays, seasonSums, totalOf } from '../../../shared/season/season-sum.ts';
-import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
+import {
+  celsiusDifferenceToFahrenheit,
+  celsiusToFahrenheit,
+  fahrenheitDifferenceToCelsius,
+  fahrenheitToCelsius,
+} from '../../../shared/units/temperature.ts';
 
 export type Scale = 'F' | 'C';
 
@@ -36,7 +41,12 @@ export type Plant = {
   readonly observed: readonly number[];
 };
 
-export type Normals = { readonly maxima: readonly number[]; readonly minima: readonly number[]; readonly scale: Scale; readonly spread: number };
+export type Normals = {
+  readonly maxima: readonly number[];
+  readonly minima: readonly number[];
+  readonly scale: Scale;
+  readonly spread: number;
+};
 
 export type DegreeDayFigures = {
   readonly normals: Normals | null;
@@ -47,7 +57,8 @@ export type DegreeDayFigures = {
 };
 
 /** A window, or the word for why there is none. */
-export type Reached = { readonly earliest: MonthDay; readonly latest: MonthDay } | 'no-figure' | 'no-sum' | 'not-reached' | 'no-cap' | 'given-days';
+export type Reached =
+  { readonly earliest: MonthDay; readonly latest: MonthDay } | 'no-figure' | 'no-sum' | 'not-reached' | 'no-cap' | 'given-days';
 
 export type Sums = {
   readonly of: 'given-days' | 'normals';
@@ -79,7 +90,15 @@ function ofGivenDays({ days, spread = 0, sum }: Asked, rule: DegreeDayRule, plan
   if (!found.ok) return found;
   const running = runningSums(found.value.eachDay);
   const reachedOn = sum === undefined ? -1 : running.findIndex((so) => so >= sum);
-  return accept({ of: 'given-days', rule, spread, ...found.value, ...(reachedOn < 0 ? {} : { reachedOnDay: reachedOn + 1 }), reached: 'given-days', plants });
+  return accept({
+    of: 'given-days',
+    rule,
+    spread,
+    ...found.value,
+    ...(reachedOn < 0 ? {} : { reachedOnDay: reachedOn + 1 }),
+    reached: 'given-days',
+    plants,
+  });
 }
 
 export function runningSums(eachDay: readonly number[]): number[] {
@@ -87,7 +106,12 @@ export function runningSums(eachDay: readonly number[]): number[] {
   return eachDay.map((one) => (sum += one));
 }
 
-function ofNormals({ scale, spread, from, sum }: Asked, rule: DegreeDayRule, figures: DegreeDayFigures, plants: Sums['plants']): Outcome<Sums, AskedReason> {
+function ofNormals(
+  { scale, spread, from, sum }: Asked,
+  rule: DegreeDayRule,
+  figures: DegreeDayFigures,
+  plants: Sums['plants'],
+): Outcome<Sums, AskedReason> {
   const held = figures.normals && inScale(figures.normals, scale);
   const width = spread ?? held?.spread ?? 0;
   const wrong = checkRule(rule, width);
@@ -95,7 +119,14 @@ function ofNormals({ scale, spread, from, sum }: Asked, rule: DegreeDayRule, fig
   if (!held) return accept({ of: 'normals', rule, spread: width, reached: 'no-figure', plants });
   const start = from ?? figures.from;
   const total = totalOf(seasonSums({ maxByMonth: held.maxima, minByMonth: held.minima }, rule, width, start));
-  return accept({ of: 'normals', rule, spread: width, total, reached: windowOf(held, [rule], width, start, { sum, scale, observed: [] }, figures), plants });
+  return accept({
+    of: 'normals',
+    rule,
+    spread: width,
+    total,
+    reached: windowOf(held, [rule], width, start, { sum, scale, observed: [] }, figures),
+    plants,
+  });
 }
 
 /** A bloom row without a method may have been counted by any that needs no cap: its window holds them all. */
@@ -107,7 +138,14 @@ function bloomOf(plant: Plant, figures: DegreeDayFigures): Reached {
   return windowOf(held, methods.map((method) => ({ method, base: plant.base, ...(plant.cap === undefined ? {} : { cap: plant.cap }) })), held.spread, plant.from, plant, figures); // prettier-ignore
 }
 
-function windowOf(held: Normals, rules: readonly DegreeDayRule[], spread: number, from: MonthDay, { sum, scale, observed }: { sum: number | undefined; scale: Scale; observed: readonly number[] }, { doubt }: DegreeDayFigures): Reached {
+function windowOf(
+  held: Normals,
+  rules: readonly DegreeDayRule[],
+  spread: number,
+  from: MonthDay,
+  { sum, scale, observed }: { sum: number | undefined; scale: Scale; observed: readonly number[] },
+  { doubt }: DegreeDayFigures,
+): Reached {
   if (sum === undefined) return 'no-sum';
   if (!doubt) return 'no-figure';
   const days = rules.flatMap((rule) => {
@@ -121,6 +159,7 @@ function windowOf(held: Normals, rules: readonly DegreeDayRule[], spread: number
 
 function inScale(normals: Normals, scale: Scale): Normals {
   if (normals.scale === scale) return normals;
-  const [turn, turnSpread] = scale === 'F' ? [celsiusToFahrenheit, celsiusDifferenceToFahrenheit] : [fahrenheitToCelsius, fahrenheitDifferenceToCelsius];
+  const [turn, turnSpread] =
+    scale === 'F' ? [celsiusToFahrenheit, celsiusDifferenceToFahrenheit] : [fahrenheitToCelsius, fahrenheitDifferenceToCelsius];
   return { ...normals, scale, maxima: normals.maxima.map(turn), minima: normals.minima.map(turn), spread: turnSpread(normals.spread) };
 }

@@ -26,16 +26,23 @@ export const methodWords: Readonly<Record<DegreeDayMethod, string>> = {
 
 export const sumName = (sum: number, scale: Scale): string => `${places(sum)} degree-days (°${scale})`;
 /** Sums are no finer than a tenth. */
-export const places = (value: number): string => (Math.abs(value) >= 100 ? formatNumber(value, { places: 0 }) : Number(value.toFixed(2)).toString());
+export const places = (value: number): string =>
+  Math.abs(value) >= 100 ? formatNumber(value, { places: 0 }) : Number(value.toFixed(2)).toString();
 
 export function headline({ scale, sum, days }: Asked, { of, total, reached, reachedOnDay, rule }: Sums): string {
   const by = `${methodNames[rule.method]}, base ${plainDecimal(rule.base)} °${scale}`;
   if (total === undefined) return 'No figure for this club: it holds no normals. Write days of your own.';
   if (of === 'given-days') {
-    const went = reachedOnDay === undefined ? (sum === undefined ? '' : ` That is under ${three(sum)}.`) : ` ${three(sum!)} is reached on day ${reachedOnDay} of ${days.length}.`;
+    const went =
+      reachedOnDay === undefined
+        ? sum === undefined
+          ? ''
+          : ` That is under ${three(sum)}.`
+        : ` ${three(sum!)} is reached on day ${reachedOnDay} of ${days.length}.`;
     return `${sumName(total, scale)}, ${by}.${went}`;
   }
-  if (typeof reached === 'object') return `${sumName(sum!, scale)}: ${formatMonthDay(reached.earliest)} to ${formatMonthDay(reached.latest)}, ${by}.`;
+  if (typeof reached === 'object')
+    return `${sumName(sum!, scale)}: ${formatMonthDay(reached.earliest)} to ${formatMonthDay(reached.latest)}, ${by}.`;
   return `${sumName(total, scale)} in a normal year, ${by}.`;
 }
 
@@ -53,9 +60,13 @@ export function reachedWords(reached: Exclude<Reached, object>): string {
 export function sumWords({ days, scale }: Asked, { of, rule, eachDay = [], total, spread }: Sums): string {
   const by = `${methodNames[rule.method]}: ${methodWords[rule.method]}. Base ${plainDecimal(rule.base)} °${scale}${rule.cap === undefined ? '' : `, cap ${plainDecimal(rule.cap)} °${scale}`}.`;
   const first = by.charAt(0).toUpperCase() + by.slice(1);
-  if (of === 'normals') return `${first} A day’s degree-days are never under 0. Those of a year are added from the start.${spread > 0 ? ` A day’s mean differs by about ${three(spread)} °${scale} from year to year, and that is counted in.` : ''}`;
+  if (of === 'normals')
+    return `${first} A day’s degree-days are never under 0. Those of a year are added from the start.${spread > 0 ? ` A day’s mean differs by about ${three(spread)} °${scale} from year to year, and that is counted in.` : ''}`;
   const shown = eachDay.length > 8 ? `${eachDay.slice(0, 6).map(places).join(' + ')} + …` : eachDay.map(places).join(' + ');
-  const at = Math.max(0, eachDay.findIndex((one) => one > 0));
+  const at = Math.max(
+    0,
+    eachDay.findIndex((one) => one > 0),
+  );
   return `${first} ${oneDayWords(days[at]!, eachDay[at]!, rule)}${eachDay.length > 1 ? ` All days: ${shown} = ${places(total!)}.` : ''}`;
 }
 
@@ -84,5 +95,10 @@ export function drawSum({ sum }: Asked, { eachDay = [], total = 0 }: Sums): Draw
   if (eachDay.length < 2 || total === 0) return undefined;
   const columns = [0, ...runningSums(eachDay)].map((most) => ({ least: 0, most }));
   const across = sum === undefined ? { at: total, words: `${places(total)} in all` } : { at: sum, words: `${three(sum)} to reach` };
-  return band(columns, across, places, 'The sum as it grows, a column for each day given. The dashed line is the sum in all, or the one to reach.');
+  return band(
+    columns,
+    across,
+    places,
+    'The sum as it grows, a column for each day given. The dashed line is the sum in all, or the one to reach.',
+  );
 }

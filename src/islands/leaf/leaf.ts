@@ -64,7 +64,8 @@ function showDistrict(): void {
   each('by-district', (place, said) => (place.textContent = (`|${said}|`.split(`|${district}=`)[1] ?? said.split('=')[1]!).split('|')[0]!));
   each('begins', (row, windows) => document.querySelector(`#half-${halfOf(windowHere(windows)[0])} ul`)!.append(row));
   const rings = document.querySelectorAll('[data-ring]');
-  if ([...rings].some((ring) => ring.getAttribute('data-ring') === district)) each('ring', (ring, id) => ring.classList.toggle('other', id !== district));
+  if ([...rings].some((ring) => ring.getAttribute('data-ring') === district))
+    each('ring', (ring, id) => ring.classList.toggle('other', id !== district));
   const button = buttons.find((each) => each.dataset.form === 'district' && each.value === root.dataset.district);
   const name = document.querySelector('[data-district-name]');
   if (button && name) name.textContent = button.textContent!.replace('Dates for ', '');

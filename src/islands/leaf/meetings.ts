@@ -6,5 +6,7 @@ export function showMeetings(line: HTMLElement, today: string): void {
   const next = rows.find((row) => row.dataset.meetingDay! >= today);
   for (const row of rows) if (row.dataset.meetingDay! < today) row.querySelector('.when')?.prepend('Past: ');
   line.hidden = false;
-  line.textContent = next ? `Next: ${next.querySelector('a')!.textContent}, ${next.querySelector('time')!.textContent}.` : 'No further meeting is set in this edition. Ask the club.';
+  line.textContent = next
+    ? `Next: ${next.querySelector('a')!.textContent}, ${next.querySelector('time')!.textContent}.`
+    : 'No further meeting is set in this edition. Ask the club.';
 }

@@ -47,7 +47,10 @@ function arrange(): void {
   }
   const plants = [...document.querySelectorAll<HTMLElement>('[data-bloom]')];
   for (const row of plants) row.hidden = !isWithinSpan(now, ...windowOf(row, 'bloom'));
-  document.querySelector('[data-no-bloom]')?.toggleAttribute('hidden', plants.some((row) => !row.hidden));
+  document.querySelector('[data-no-bloom]')?.toggleAttribute(
+    'hidden',
+    plants.some((row) => !row.hidden),
+  );
   sayToday();
 }
 

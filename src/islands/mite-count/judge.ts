@@ -28,10 +28,18 @@ export type MiteFigures = {
   readonly fewestColonies: number | null;
 };
 
-export type Counted = { readonly samples: readonly MiteSample[]; readonly method: Method; readonly phase: Phase | undefined; readonly recovery: number };
+export type Counted = {
+  readonly samples: readonly MiteSample[];
+  readonly method: Method;
+  readonly phase: Phase | undefined;
+  readonly recovery: number;
+};
 export type Judged = { readonly count: MiteCount; readonly level: Level | undefined };
 
-export function judgeCount({ samples, phase, recovery }: Counted, { levels, growth, mostBees }: MiteFigures): Outcome<Judged, SampleReason | 'no-samples'> {
+export function judgeCount(
+  { samples, phase, recovery }: Counted,
+  { levels, growth, mostBees }: MiteFigures,
+): Outcome<Judged, SampleReason | 'no-samples'> {
   const level = levelFor(levels, phase);
   const count = judgeMiteCount({
     samples: samples.map((sample, row) => ({ ...sample, label: sample.label || String(row + 1) })),

@@ -45,7 +45,8 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
 });
 
 function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormElement): Fault {
-  if (reason === 'impossible-recovery') return { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' };
+  if (reason === 'impossible-recovery')
+    return { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' };
   const [name, says] = {
     'no-samples': ['mites', 'Write how many mites were counted.'],
     'no-bees': ['bees', 'A sample of 0 bees has no rate. Write how many bees were in it.'],
@@ -63,7 +64,8 @@ function showColonies({ count: { colonies, apiary }, level }: Judged, result: HT
   result.querySelector('tbody')!.replaceChildren(
     ...colonies.map((colony) => {
       const name = colony.label;
-      const corrected = colony.per100Corrected === undefined ? [] : [make('small', {}, rate('per-100-corrected', colony.per100Corrected), ' corrected')];
+      const corrected =
+        colony.per100Corrected === undefined ? [] : [make('small', {}, rate('per-100-corrected', colony.per100Corrected), ' corrected')];
       return make('tr', { 'data-sample': name },
         make('th', { scope: 'row' }, name, make('small', {}, `${whole(colony.mites)} in ${whole(colony.bees)}`)),
         make('td', {}, rate('per-100', colony.per100), ...corrected),
@@ -88,7 +90,12 @@ function showVerdict(judged: Judged, counted: Counted, { result, figures }: Plac
   show(result, 'why', words.verdictReason(judged));
   put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
   show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
-  put(result, 'bees-to-settle', words.settleWords(toSettle, counted.samples, figures), toSettle && toSettle.bees !== 'too-many' ? toSettle.bees : undefined);
+  put(
+    result,
+    'bees-to-settle',
+    words.settleWords(toSettle, counted.samples, figures),
+    toSettle && toSettle.bees !== 'too-many' ? toSettle.bees : undefined,
+  );
   put(result, 'colonies-to-act', coloniesToAct.join(', ') || 'None', coloniesToAct.length > 0 ? coloniesToAct.join(';') : undefined);
   result.querySelector<HTMLElement>('[data-of="bees-to-settle"]')!.hidden = !toSettle;
   result.querySelector<HTMLElement>('[data-of="colonies-to-act"]')!.hidden = !apiary || !level;

@@ -10,7 +10,16 @@ export function drawCount({ count, level }: Judged): Drawing {
   const bars = colonies.map((colony) => ({
     label: colony.label, value: colony.per100, low: colony.lowPer100, high: colony.highPer100, ...(colony.verdict ? { tone: verdictSteps[colony.verdict] } : {}),
   })); // prettier-ignore
-  const all = apiary ? [{ label: 'All', value: apiary.per100, ...(apiary.lowPer100 === undefined ? {} : { low: apiary.lowPer100, high: apiary.highPer100! }), tone: 'all' }] : [];
+  const all = apiary
+    ? [
+        {
+          label: 'All',
+          value: apiary.per100,
+          ...(apiary.lowPer100 === undefined ? {} : { low: apiary.lowPer100, high: apiary.highPer100! }),
+          tone: 'all',
+        },
+      ]
+    : [];
   return rangeBars(
     [...bars, ...all],
     level && { at: level.levelPer100, words: `level ${toDataValue(level.levelPer100)}` },

@@ -31,7 +31,10 @@ export function headline({ count, level }: Judged): string {
 
 function list(names: readonly string[]): string {
   const one = names.length === 1;
-  const shown = names.length > 6 ? `${names.length} colonies` : `${one ? 'colony' : 'colonies'} ${names.slice(0, -1).join(', ')}${one ? '' : ' and '}${names.at(-1)}`;
+  const shown =
+    names.length > 6
+      ? `${names.length} colonies`
+      : `${one ? 'colony' : 'colonies'} ${names.slice(0, -1).join(', ')}${one ? '' : ' and '}${names.at(-1)}`;
   return `${shown} ${one ? 'is' : 'are'}`;
 }
 
@@ -44,7 +47,9 @@ export function verdictReason({ count, level }: Judged): string {
   if (!level) return 'Without a level there is no verdict.';
   if (count.verdict === 'act') return 'The count is at or over the level.';
   if (count.verdict === 'below') return 'The whole likely range is under the level.';
-  const onlyCorrected = [...count.colonies, ...(count.apiary ? [count.apiary] : [])].every((one) => one.verdict !== 'unsure' || one.onlyCorrected);
+  const onlyCorrected = [...count.colonies, ...(count.apiary ? [count.apiary] : [])].every(
+    (one) => one.verdict !== 'unsure' || one.onlyCorrected,
+  );
   return onlyCorrected
     ? 'As counted it is under the level. Corrected for missed mites, it is not.'
     : 'The count is under the level, but its likely range reaches the level.';
@@ -61,7 +66,8 @@ export function levelRemarks(level: Level | undefined, { method, phase }: Counte
 export function settleWords(settle: MiteCount['toSettle'], counted: readonly MiteSample[], { mostBees }: MiteFigures): string {
   if (!settle) return 'Not needed.';
   const where = counted.length > 1 ? ` from colony ${settle.label}` : '';
-  if (settle.bees === 'too-many') return `More than a colony should give: over ${formatNumber(mostBees, { places: 0 })}${where}. Count again in two weeks.`;
+  if (settle.bees === 'too-many')
+    return `More than a colony should give: over ${formatNumber(mostBees, { places: 0 })}${where}. Count again in two weeks.`;
   return `About ${formatNumber(settle.bees, { places: 0 })} bees${where} at this rate would settle it.`;
 }
 
@@ -91,10 +97,14 @@ export function sumWords({ count, level }: Judged, recovery: number): string {
   const whole = (number: number) => formatNumber(number, { places: 0 });
   const [first] = colonies;
   if (!apiary) {
-    const corrected = first!.per100Corrected === undefined ? '' : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, level)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, level)}.`;
+    const corrected =
+      first!.per100Corrected === undefined
+        ? ''
+        : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, level)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, level)}.`;
     return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, level)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, level)}.${corrected}`;
   }
-  const all = (of: 'mites' | 'bees') => (colonies.length > 6 ? whole(colonies.reduce((sum, one) => sum + one[of], 0)) : `(${colonies.map((one) => whole(one[of])).join(' + ')})`);
+  const all = (of: 'mites' | 'bees') =>
+    colonies.length > 6 ? whole(colonies.reduce((sum, one) => sum + one[of], 0)) : `(${colonies.map((one) => whole(one[of])).join(' + ')})`;
   return `All together: 100 × ${all('mites')} ÷ ${all('bees')} = ${rateWords(apiary.per100, level)}. Each colony in the same way: 100 × mites ÷ bees.`;
 }
 

@@ -18,7 +18,10 @@ import { planPackage, type Package, type PackageFigures, type Plan } from './pla
 import { beesWords, drawCurve, headline, noCurveWords, noEggsWords, noFigure, sumWords, whole } from './words.ts';
 
 const same = (value: number): number => value;
-const inPounds = Object.fromEntries([...unitWords.lb.map((word) => [word, same] as const), ...unitWords.kg.map((word) => [word, kilogramsToPounds] as const)]);
+const inPounds = Object.fromEntries([
+  ...unitWords.lb.map((word) => [word, same] as const),
+  ...unitWords.kg.map((word) => [word, kilogramsToPounds] as const),
+]);
 
 defineCalculator<Package, PackageFigures>('package-calendar', {
   fields: {
@@ -58,7 +61,12 @@ function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement): Fau
 function putPair(result: HTMLElement, name: string, pair: Partial<DayPair> | undefined, reason: string): void {
   const { earliest, latest } = pair ?? {};
   put(result, `${name}-earliest`, earliest ? formatDayWithWeekday(earliest) : reason, earliest);
-  put(result, `${name}-latest`, latest ? (latest === earliest ? '' : `to ${formatDayWithWeekday(latest)}`) : earliest ? reason : '', latest);
+  put(
+    result,
+    `${name}-latest`,
+    latest ? (latest === earliest ? '' : `to ${formatDayWithWeekday(latest)}`) : earliest ? reason : '',
+    latest,
+  );
 }
 
 function showDates(plan: Plan, result: HTMLElement, { queen }: Package): void {
@@ -100,7 +108,12 @@ function datedRows(result: HTMLElement): Dated[] {
 async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> {
   const { writeCalendar } = await import('./calendar-file.ts');
   const { shelf, edition } = document.documentElement.dataset;
-  const text = writeCalendar(datedRows(result), { installed, club: shelf!.replace(/\/.*/, ''), edition: edition as Day, address: location.href });
+  const text = writeCalendar(datedRows(result), {
+    installed,
+    club: shelf!.replace(/\/.*/, ''),
+    edition: edition as Day,
+    address: location.href,
+  });
   const link = make('a', { href: URL.createObjectURL(new Blob([text], { type: 'text/calendar' })), download: `package-${installed}.ics` });
   link.click();
   URL.revokeObjectURL(link.href);

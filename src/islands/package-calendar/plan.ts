@@ -1,5 +1,14 @@
 /* The dates and the bees of a package by the club's own figures: for the form, the worked example and the calendar file alike. */
-import { daysInCage, packageCalendar, type CombStart, type DayPair, type PackageCalendar, type PackageHabits, type QueenStart, type ShakenReason } from '../../../shared/packages/calendar.ts';
+import {
+  daysInCage,
+  packageCalendar,
+  type CombStart,
+  type DayPair,
+  type PackageCalendar,
+  type PackageHabits,
+  type QueenStart,
+  type ShakenReason,
+} from '../../../shared/packages/calendar.ts';
 import type { ColonyFigures } from '../../../shared/packages/colony-run.ts';
 import { populationCurve, type PopulationCurve } from '../../../shared/packages/curve.ts';
 import { beesInPackage, type StartReason } from '../../../shared/packages/start-bees.ts';
@@ -68,11 +77,19 @@ function datesOf(given: Package, habits: Partial<PackageHabits>): Partial<Packag
     release, queenLook: ['queenLookDays'], firstEggs: eggs, eggLook: [...release, 'eggLookDays'], lookAgain: [...release, 'lookAgainDays'],
     requeen: [...release, 'requeenDays'], capped: eggs, firstBees: eggs, firstMiteCount: ['firstMiteCountDays'],
   }; // prettier-ignore
-  const held = Object.entries(calendar).filter(([name]) => needs[name as keyof PackageCalendar].every((habit) => habits[habit] !== undefined));
+  const held = Object.entries(calendar).filter(([name]) =>
+    needs[name as keyof PackageCalendar].every((habit) => habits[habit] !== undefined),
+  );
   return Object.fromEntries(held) as Partial<PackageCalendar>;
 }
 
-function curveOf(given: Package, shaken: Day, beesAtStart: number, firstEggs: DayPair | undefined, { colony, trialBees, shakenBeforeDays }: PackageFigures): Pick<Plan, 'curve' | 'noCurve'> {
+function curveOf(
+  given: Package,
+  shaken: Day,
+  beesAtStart: number,
+  firstEggs: DayPair | undefined,
+  { colony, trialBees, shakenBeforeDays }: PackageFigures,
+): Pick<Plan, 'curve' | 'noCurve'> {
   if (!colony || !trialBees || !firstEggs || (given.shaken === undefined && shakenBeforeDays === null)) return { noCurve: 'no-figure' };
   if (beesAtStart < trialBees.least || beesAtStart > trialBees.most) return { noCurve: 'beyond-trials' };
   return { curve: populationCurve({ shaken, installed: given.installed, beesAtStart, comb: given.comb, firstEggs }, colony, daysAhead) };

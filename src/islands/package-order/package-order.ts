@@ -45,7 +45,9 @@ function orderLines() {
     ...field,
     read: (form: HTMLFormElement, name: string) => {
       const reading = field.read(form, name);
-      return 'value' in reading ? { value: reading.value.map(({ packages, pounds }) => ({ count: packages, pounds })), address: reading.address } : reading;
+      return 'value' in reading
+        ? { value: reading.value.map(({ packages, pounds }) => ({ count: packages, pounds })), address: reading.address }
+        : reading;
     },
   };
 }

@@ -34,13 +34,21 @@ export function syrupWords({ syrupLitres }: OrderTotals, units: System): string 
 export function roadWords({ hours, allowance, 'bees-per-pound': perPound }: Ordered): string {
   const bees = `Bees are reckoned at ${whole(perPound)} to the pound. `;
   const road = hours === undefined ? '' : `About ${three(hours)} ${hours === 1 ? 'hour' : 'hours'} on the road. `;
-  return bees + road + (allowance === undefined ? 'How much is put in over the label for deaths on the way: ask the supplier.' : `Put in over the label for deaths on the way: ${toDataValue(allowance)} %.`);
+  return (
+    bees +
+    road +
+    (allowance === undefined
+      ? 'How much is put in over the label for deaths on the way: ask the supplier.'
+      : `Put in over the label for deaths on the way: ${toDataValue(allowance)} %.`)
+  );
 }
 
 /** How many sheets have a line for everyone, if each takes one. */
 export function sheetsWords({ all }: PackageOrder, { members }: OrderFigures): string {
   const sheets = Math.ceil(all.packages / members);
-  return sheets === 1 ? `One sheet has lines for ${members} members.` : `A sheet has lines for ${members} members. If each takes one package, print ${whole(sheets)} sheets.`;
+  return sheets === 1
+    ? `One sheet has lines for ${members} members.`
+    : `A sheet has lines for ${members} members. If each takes one package, print ${whole(sheets)} sheets.`;
 }
 
 /** The sum with its numbers put in. */
@@ -51,8 +59,12 @@ export function sumWords(ordered: Ordered, { all }: PackageOrder): string {
   return [
     `Net: ${net}`,
     `Bees: ${plain(all.netPounds)} × ${plain(ordered['bees-per-pound'])}.`,
-    ...(all.shakePounds === undefined ? [] : [`Put in: ${plain(all.netPounds)} × (1 + ${plain(allowance!)} ÷ 100) = ${plain(all.shakePounds)} lb.`]),
-    ...(all.grossPounds === undefined ? [] : [`Gross: ${plain(all.netPounds)} + ${whole(all.packages)} × (${plain(cage!)} + ${plain(can!)}) = ${plain(all.grossPounds)} lb.`]),
+    ...(all.shakePounds === undefined
+      ? []
+      : [`Put in: ${plain(all.netPounds)} × (1 + ${plain(allowance!)} ÷ 100) = ${plain(all.shakePounds)} lb.`]),
+    ...(all.grossPounds === undefined
+      ? []
+      : [`Gross: ${plain(all.netPounds)} + ${whole(all.packages)} × (${plain(cage!)} + ${plain(can!)}) = ${plain(all.grossPounds)} lb.`]),
     ...(spare === 0 ? [] : [`Queens: ${whole(all.packages)} + ${whole(spare)}.`]),
     ...(all.syrupLitres === undefined ? [] : [`Syrup: ${whole(all.packages)} × ${plain(syrup!)} L.`]),
   ].join(' ');
@@ -69,7 +81,9 @@ export function faultWords(reason: OrderReason | 'impossible-hours', ordered: Or
     case 'no-weight':
       return ['pounds', 'The weight must be more than 0.'];
     case 'too-much':
-      return ordered.lines.some(({ pounds }) => pounds > 20) ? ['pounds', 'A package weighs at most 20 lb.'] : ['packages', 'An order has at most 10,000 packages.'];
+      return ordered.lines.some(({ pounds }) => pounds > 20)
+        ? ['pounds', 'A package weighs at most 20 lb.']
+        : ['packages', 'An order has at most 10,000 packages.'];
     case 'no-bees-per-pound':
       return ['bees-per-pound', 'The bees in a pound are more than 0 and at most 10,000.'];
     case 'impossible-spare-queens':

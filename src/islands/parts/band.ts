@@ -29,9 +29,25 @@ export function band(days: readonly BandDay[], across: Across, unit: (value: num
       ]),
       ...days.map(({ least, most }, day): Shape => ({
         tag: 'rect',
-        at: { class: 'column', x: x(day), width: `${(width + 0.05).toFixed(2)}%`, y: rem(y(most)), height: rem(Math.max(0.1, y(least) - y(most))) },
+        at: {
+          class: 'column',
+          x: x(day),
+          width: `${(width + 0.05).toFixed(2)}%`,
+          y: rem(y(most)),
+          height: rem(Math.max(0.1, y(least) - y(most))),
+        },
       })),
-      ...days.flatMap((_, day): Shape[] => (day % 14 === 0 ? [{ tag: 'text', at: { x: x(day), y: rem(floor + 1.4), 'text-anchor': day === 0 ? 'start' : 'middle' }, words: day === 0 ? 'day 0' : String(day) }] : [])),
+      ...days.flatMap((_, day): Shape[] =>
+        day % 14 === 0
+          ? [
+              {
+                tag: 'text',
+                at: { x: x(day), y: rem(floor + 1.4), 'text-anchor': day === 0 ? 'start' : 'middle' },
+                words: day === 0 ? 'day 0' : String(day),
+              },
+            ]
+          : [],
+      ),
       { tag: 'line', at: { class: 'level', x1: x(0), x2: x(days.length), y1: rem(y(across.at)), y2: rem(y(across.at)) } },
       { tag: 'text', at: { class: 'level-words', x: x(1), y: rem(y(across.at) - 0.5) }, words: across.words },
     ],

@@ -136,7 +136,10 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
         setTimeout(() => (button.textContent = words), 4000);
       };
       const asked = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
-      asked.then(() => told('Copied'), () => told('Copy it from the address bar'));
+      asked.then(
+        () => told('Copied'),
+        () => told('Copy it from the address bar'),
+      );
     },
   };
 

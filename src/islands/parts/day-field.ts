@@ -26,7 +26,8 @@ function dayField<Value extends Day | undefined>(kind: Kind<Value>): Field<Value
     ...field,
     read: (form, name) => {
       const reading = field.read(form, name);
-      form.querySelector(`[data-read-as="${name}"]`)!.textContent = 'value' in reading && reading.value ? formatDayWithWeekday(reading.value) : '';
+      form.querySelector(`[data-read-as="${name}"]`)!.textContent =
+        'value' in reading && reading.value ? formatDayWithWeekday(reading.value) : '';
       return reading;
     },
     wake: (form, name, changed) => {
@@ -40,7 +41,13 @@ function dayField<Value extends Day | undefined>(kind: Kind<Value>): Field<Value
 }
 
 function dayKind(what: string): Kind<Day> {
-  return { read: readTypedDay, readAddress: parseDay, show: formatDay, write: (value) => value, says: (refused, typed) => dayWords(refused, typed, what) };
+  return {
+    read: readTypedDay,
+    readAddress: parseDay,
+    show: formatDay,
+    write: (value) => value,
+    says: (refused, typed) => dayWords(refused, typed, what),
+  };
 }
 
 function dayWords({ reason }: Refused<string>, typed: string, what: string): string {

@@ -1,7 +1,11 @@
 /* Builds an element with its attributes and what stands in it; words become text, never markup. */
 export type Attributes = Readonly<Record<string, string | number>>;
 
-export function make<Tag extends keyof HTMLElementTagNameMap>(tag: Tag, attributes: Attributes = {}, ...inside: (Node | string)[]): HTMLElementTagNameMap[Tag] {
+export function make<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  attributes: Attributes = {},
+  ...inside: (Node | string)[]
+): HTMLElementTagNameMap[Tag] {
   const element = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, String(value));
   element.append(...inside);

@@ -12,7 +12,11 @@ export function weightWords(kg: number, first: System): string {
 
 /** The imperial gallon last, as the third kind of gallon reader. */
 export function volumeWords(litres: number, first: System): string {
-  return inOrder([`${three(litresToUsGallons(litres))} US gal`, `${three(litres)} L`], first, `${three(litresToImperialGallons(litres))} imperial gal`);
+  return inOrder(
+    [`${three(litresToUsGallons(litres))} US gal`, `${three(litres)} L`],
+    first,
+    `${three(litresToImperialGallons(litres))} imperial gal`,
+  );
 }
 
 export function temperatureWords(celsius: number, first: System): string {
@@ -30,7 +34,10 @@ export function volumeAlone(litres: number, system: System): string {
 
 /** A weight in a volume. */
 export function strengthWords(kgPerLitre: number, first: System): string {
-  return inOrder([`${three(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb in a US gallon`, `${three(kgPerLitre)} kg in a litre`], first);
+  return inOrder(
+    [`${three(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb in a US gallon`, `${three(kgPerLitre)} kg in a litre`],
+    first,
+  );
 }
 
 /** Two temperatures that are the ends of one answer. */

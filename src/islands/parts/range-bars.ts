@@ -48,7 +48,11 @@ function drawBar({ label, value, low, high, tone }: Bar, middle: number, x: (val
 function drawLine({ at, words }: Line, x: (value: number) => string, floor: number, turned: boolean): Shape[] {
   return [
     { tag: 'line', at: { class: 'level', x1: x(at), x2: x(at), y1: '0.3rem', y2: `${floor}rem` } },
-    { tag: 'text', at: { class: 'level-words', x: x(at), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' }, words },
+    {
+      tag: 'text',
+      at: { class: 'level-words', x: x(at), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
+      words,
+    },
   ];
 }
 

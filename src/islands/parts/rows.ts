@@ -64,7 +64,9 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
 
   function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly string[])[]): Fault | undefined {
     makeRows(form, name, records.length);
-    const wrong = records.flatMap((record, row) => record.flatMap((text, at) => fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []));
+    const wrong = records.flatMap((record, row) =>
+      record.flatMap((text, at) => fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []),
+    );
     return wrong[0];
   }
 

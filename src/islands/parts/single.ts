@@ -21,7 +21,9 @@ export function fillBox<Value>(box: Box, kind: Kind<Value>, text: string): Fault
   box.value = read.ok ? kind.show(read.value) : text;
   if (read.ok) return undefined;
   const typed = kind.read(text);
-  return typed.ok ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` } : undefined;
+  return typed.ok
+    ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` }
+    : undefined;
 }
 
 /** Radio buttons or a list to choose from, whose values are the words of the address. */
@@ -50,4 +52,3 @@ export function optionalChoice<const Word extends string>(words: readonly Word[]
     },
   };
 }
-

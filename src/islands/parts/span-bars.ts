@@ -18,7 +18,10 @@ export function spanBars(bars: readonly SpanBar[], dayZero: string, told: string
   const place = (day: number): number => left + ((day - first) / Math.max(1, last - first)) * (right - left);
   const x = (day: number): string => `${place(day).toFixed(2)}%`;
   const floor = topRem + bars.length * rowRem;
-  const ticks = Array.from({ length: Math.floor(last / step) - Math.ceil(first / step) + 1 }, (_, at) => (Math.ceil(first / step) + at) * step);
+  const ticks = Array.from(
+    { length: Math.floor(last / step) - Math.ceil(first / step) + 1 },
+    (_, at) => (Math.ceil(first / step) + at) * step,
+  );
   const turned = place(0) > (left + right) / 2;
   return {
     heightRem: floor + 2,
@@ -34,11 +37,21 @@ export function spanBars(bars: readonly SpanBar[], dayZero: string, told: string
         { tag: 'text', at: { x: 0, y: `${topRem + (row + 0.5) * rowRem + 0.35}rem` }, words: label },
         {
           tag: 'rect',
-          at: { class: `bar ${tone}`.trim(), x: x(from), width: `${Math.max(1.2, place(to) - place(from)).toFixed(2)}%`, y: `${topRem + (row + 0.5) * rowRem - 0.5}rem`, height: '1rem' },
+          at: {
+            class: `bar ${tone}`.trim(),
+            x: x(from),
+            width: `${Math.max(1.2, place(to) - place(from)).toFixed(2)}%`,
+            y: `${topRem + (row + 0.5) * rowRem - 0.5}rem`,
+            height: '1rem',
+          },
         },
       ]),
       { tag: 'line', at: { class: 'level', x1: x(0), x2: x(0), y1: '0.3rem', y2: `${floor}rem` } },
-      { tag: 'text', at: { class: 'level-words', x: x(0), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' }, words: dayZero },
+      {
+        tag: 'text',
+        at: { class: 'level-words', x: x(0), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
+        words: dayZero,
+      },
     ],
   };
 }

@@ -1,7 +1,20 @@
 /* Units that may be typed behind a number, in lower case, each with the sum to the unit of the label. */
 import { unitWords } from '../../../shared/units/unit-names.ts';
-import { imperialGallonsToLitres, imperialPintsToLitres, millilitresToLitres, usCupsToLitres, usGallonsToLitres, usQuartsToLitres } from '../../../shared/units/volume.ts';
-import { gramsToKilograms, kilogramsToGrams, kilogramsToPounds, ouncesToKilograms, poundsToKilograms } from '../../../shared/units/weight.ts';
+import {
+  imperialGallonsToLitres,
+  imperialPintsToLitres,
+  millilitresToLitres,
+  usCupsToLitres,
+  usGallonsToLitres,
+  usQuartsToLitres,
+} from '../../../shared/units/volume.ts';
+import {
+  gramsToKilograms,
+  kilogramsToGrams,
+  kilogramsToPounds,
+  ouncesToKilograms,
+  poundsToKilograms,
+} from '../../../shared/units/weight.ts';
 
 type Sums = Readonly<Record<string, (value: number) => number>>;
 

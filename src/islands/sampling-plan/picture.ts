@@ -8,7 +8,13 @@ import { whole } from './words.ts';
 export function drawPlan({ certainty }: Asked, { others }: Plan): Drawing {
   const allowed = Number(toDataValue(100 - certainty));
   return rangeBars(
-    others.map(({ bees, missedPercent }) => ({ label: whole(bees), value: missedPercent, low: 0, high: missedPercent, tone: missedPercent <= allowed ? 'settled' : 'watch' })),
+    others.map(({ bees, missedPercent }) => ({
+      label: whole(bees),
+      value: missedPercent,
+      low: 0,
+      high: missedPercent,
+      tone: missedPercent <= allowed ? 'settled' : 'watch',
+    })),
     { at: allowed, words: `${toDataValue(allowed)} %` },
     'A bar for each number of bees: of 100 such samples so many meet no mite. The dashed line is what you allow.',
   );

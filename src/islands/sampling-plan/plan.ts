@@ -40,6 +40,9 @@ export function planSampling({ share, certainty, colonies }: Asked, figures: Sam
     missedPercent: missedChancePercent,
     coloniesLeast: least === null ? undefined : coloniesLeast,
     coloniesMost: most === null ? undefined : coloniesMost,
-    others: [...new Set([0.25, 0.5, 0.75, 1, 1.5].map((part) => Math.max(1, Math.round(beesNeeded * part))))].map((bees) => ({ bees, missedPercent: missedChance(share, bees) })),
+    others: [...new Set([0.25, 0.5, 0.75, 1, 1.5].map((part) => Math.max(1, Math.round(beesNeeded * part))))].map((bees) => ({
+      bees,
+      missedPercent: missedChance(share, bees),
+    })),
   });
 }

@@ -26,7 +26,12 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
     put(result, 'missed-chance', words.missedWords(plan.missedPercent, asked), plan.missedPercent);
     const { coloniesLeast: least, coloniesMost: most } = plan;
     put(result, 'colonies-to-sample-least', least === undefined ? words.noColonies(asked.colonies) : words.whole(least), least);
-    put(result, 'colonies-to-sample-most', most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : `to ${words.whole(most)}`, most);
+    put(
+      result,
+      'colonies-to-sample-most',
+      most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : `to ${words.whole(most)}`,
+      most,
+    );
     draw(result.querySelector('svg')!, drawPlan(asked, plan));
     show(result, 'sum', `${words.askedWords(asked)} ${words.sumWords(asked, plan)}`);
     return words.headline(plan);

@@ -27,9 +27,12 @@ export function missedWords(percent: number, { certainty }: Asked): string {
 }
 
 export function samplesWords({ beesNeeded }: Plan, { usualBees, mostBees }: SamplingFigures): string {
-  if (beesNeeded > mostBees) return `More than a colony should give: over ${whole(mostBees)}. Ask for a larger share, or for less certainty.`;
+  if (beesNeeded > mostBees)
+    return `More than a colony should give: over ${whole(mostBees)}. Ask for a larger share, or for less certainty.`;
   const samples = Math.ceil(beesNeeded / usualBees);
-  return samples === 1 ? `One usual sample of ${whole(usualBees)} is enough.` : `That is ${whole(samples)} usual samples of ${whole(usualBees)}.`;
+  return samples === 1
+    ? `One usual sample of ${whole(usualBees)} is enough.`
+    : `That is ${whole(samples)} usual samples of ${whole(usualBees)}.`;
 }
 
 /** Why there is no number of colonies. */

@@ -6,7 +6,13 @@ import { LEVELS, readPostings, readWordList, type Posting } from '../../../share
 import { readVocabulary, type Vocabulary } from './vocabulary.ts';
 
 /** Something that can be found: a page, a word of the word list, a line of the reading list. */
-export type Entry = { place: string; title: string; kind: string; /** Its days in each district, or nothing. */ windows: string; /** The day of a meeting. */ when?: string };
+export type Entry = {
+  place: string;
+  title: string;
+  kind: string;
+  /** Its days in each district, or nothing. */ windows: string;
+  /** The day of a meeting. */ when?: string;
+};
 
 /** An entry of the word list: the name that is shown, then all others. */
 export type Named = { id: string; names: string[]; /** The number of the page that says more; -1 where there is none. */ leads: number };
@@ -20,13 +26,31 @@ export type Engine = {
   textOf: (entry: Entry) => Promise<string>;
 };
 
-type Written = { kinds: string[]; pages: [string, string, number, string, string?][]; names: Record<string, string>; leads: number[]; words: string; typed: string; starts: number[] };
+type Written = {
+  kinds: string[];
+  pages: [string, string, number, string, string?][];
+  names: Record<string, string>;
+  leads: number[];
+  words: string;
+  typed: string;
+  starts: number[];
+};
 
 /** `fetchJson` is handed an address below the site's folder. */
 export async function openIndex(fetchJson: (path: string) => Promise<unknown>): Promise<Engine> {
   const { kinds, pages, names, leads, words, typed, starts } = (await fetchJson('search/index.json')) as Written;
-  const entries = pages.map(([place, title, kind, windows, when]) => ({ place, title, kind: kinds[kind]!, windows, ...(when ? { when } : {}) }));
-  const named = Object.entries(names).map(([id, all], at) => ({ id, leads: leads[at]!, names: all.split(';').map((name) => name || id.replaceAll('-', ' ')) }));
+  const entries = pages.map(([place, title, kind, windows, when]) => ({
+    place,
+    title,
+    kind: kinds[kind]!,
+    windows,
+    ...(when ? { when } : {}),
+  }));
+  const named = Object.entries(names).map(([id, all], at) => ({
+    id,
+    leads: leads[at]!,
+    names: all.split(';').map((name) => name || id.replaceAll('-', ' ')),
+  }));
   const once = inStock(fetchJson);
   return {
     entries,

@@ -13,7 +13,10 @@ export function excerptOf(text: string, sought: readonly string[]): Piece[] {
   const words = readWords(text).map(({ word, terms: own }) => ({ word, met: own.filter((term) => terms.has(term)) }));
   const start = beginning(words, densest(words));
   const shown = words.slice(start, start + LENGTH);
-  const pieces: Piece[] = shown.flatMap(({ word, met }, at) => [...(at > 0 ? [{ text: ' ', marked: false }] : []), ...marked(word, met.length > 0)]);
+  const pieces: Piece[] = shown.flatMap(({ word, met }, at) => [
+    ...(at > 0 ? [{ text: ' ', marked: false }] : []),
+    ...marked(word, met.length > 0),
+  ]);
   const before = start > 0 ? [{ text: '… ', marked: false }] : [];
   const after = start + LENGTH < words.length ? [{ text: '\u00a0…', marked: false }] : [];
   return joined([...before, ...pieces, ...after]);
@@ -22,7 +25,13 @@ export function excerptOf(text: string, sought: readonly string[]): Piece[] {
 /** The signs before and after a word are not marked with it. */
 function marked(word: string, met: boolean): Piece[] {
   const [, before, core, after] = /^([^\p{L}\p{N}]*)(.*?)([^\p{L}\p{N}%]*)$/su.exec(word)!;
-  return met && core ? [{ text: before!, marked: false }, { text: core, marked: true }, { text: after!, marked: false }].filter(({ text }) => text) : [{ text: word, marked: false }];
+  return met && core
+    ? [
+        { text: before!, marked: false },
+        { text: core, marked: true },
+        { text: after!, marked: false },
+      ].filter(({ text }) => text)
+    : [{ text: word, marked: false }];
 }
 
 type Met = { word: string; met: string[] };

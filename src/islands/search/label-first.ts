@@ -8,15 +8,23 @@ import type { Sought } from './query.ts';
 /** The entry of the word list whose page that is. */
 export const LABEL_WORD = 'active-ingredient';
 
-const ABOUT_TREATMENT = new Set(termsIn('strip pad gel dribble trickle vapor fumes fog sachet tablet wafer label brand product dose dosage medicine medication treat treatment miticide remedy apply ingredient mite'));
-const ON_A_BOX = /\b(?:box|packet|pack|bottle|jar|tub|bag) (?:says|reads|is called|named)\b|\b(?:on|off|from) (?:the|my|a) (?:box|packet|bottle|tub)\b/i;
+const ABOUT_TREATMENT = new Set(
+  termsIn(
+    'strip pad gel dribble trickle vapor fumes fog sachet tablet wafer label brand product dose dosage medicine medication treat treatment miticide remedy apply ingredient mite',
+  ),
+);
+const ON_A_BOX =
+  /\b(?:box|packet|pack|bottle|jar|tub|bag) (?:says|reads|is called|named)\b|\b(?:on|off|from) (?:the|my|a) (?:box|packet|bottle|tub)\b/i;
 const OF_A_PLACE = /\b(?:in|at|near|from|of|to) $/i;
 const SIGNED = /[®™]|\((?:r|tm)\)/i;
 
 /** `weak`: no page answers to most of the words. */
 export function readsLikeATradeName(typed: string, sought: readonly Sought[], weak: boolean): boolean {
   if (SIGNED.test(typed)) return true;
-  const unknown = sought.filter(isStrange).map(({ typed: word }) => word).filter((word) => !termsIn(word).some((term) => ABOUT_TREATMENT.has(term)));
+  const unknown = sought
+    .filter(isStrange)
+    .map(({ typed: word }) => word)
+    .filter((word) => !termsIn(word).some((term) => ABOUT_TREATMENT.has(term)));
   if (unknown.length === 0) return false;
   if (ON_A_BOX.test(typed) || termsIn(typed).some((term) => ABOUT_TREATMENT.has(term))) return true;
   return weak && unknown.some((word) => writtenAsName(typed, word));

@@ -8,7 +8,11 @@ import { LABEL_WORD, readsLikeATradeName } from './label-first.ts';
 import { queryOf, type Said, type Sought } from './query.ts';
 
 export type Hit = { entry: Entry; score: number };
-export type Hits = { hits: Hit[]; /** Words that were spelled otherwise than typed. */ corrected: string[]; /** Every word that a result may show as sought. */ sought: string[] };
+export type Hits = {
+  hits: Hit[];
+  /** Words that were spelled otherwise than typed. */ corrected: string[];
+  /** Every word that a result may show as sought. */ sought: string[];
+};
 
 /** Short entries carry the names of the pages that say more: those come first. */
 const KINDS: Record<string, number> = { word: 0.4, reading: 0.6, meeting: 0.6, about: 0.5, counts: 0.8 };
@@ -40,7 +44,11 @@ export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_S
   const hits = [...scores]
     .map(([page, { sum, met }]) => {
       const entry = engine.entries[page]!;
-      const kind = defined.includes(entry.place) ? MEANING : entry.kind === 'calculator' && ASKS_FOR_SUM.test(typed) ? SUM : (KINDS[entry.kind] ?? 1);
+      const kind = defined.includes(entry.place)
+        ? MEANING
+        : entry.kind === 'calculator' && ASKS_FOR_SUM.test(typed)
+          ? SUM
+          : (KINDS[entry.kind] ?? 1);
       return { entry, score: sum * (met / whole) ** WHOLE * kind, share: met / whole };
     })
     .sort((a, b) => b.score - a.score);
@@ -52,7 +60,10 @@ export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_S
   };
 }
 
-async function scoresOf(sought: readonly Sought[], engine: Engine): Promise<{ scores: Scores; rarities: Map<string, number>; whole: number }> {
+async function scoresOf(
+  sought: readonly Sought[],
+  engine: Engine,
+): Promise<{ scores: Scores; rarities: Map<string, number>; whole: number }> {
   const scores: Scores = new Map();
   const rarities = new Map<string, number>();
   let whole = 0;

@@ -26,7 +26,8 @@ let asked = 0;
 let found: Hits = { hits: [], corrected: [], sought: [] };
 let shown = SHOWN;
 
-const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] => Object.assign(document.createElement(tag), has);
+const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] =>
+  Object.assign(document.createElement(tag), has);
 
 /** Fetched when somebody searches; by the edition's print, so that a file kept from another edition never answers. */
 async function open(): Promise<Search> {
@@ -35,7 +36,11 @@ async function open(): Promise<Search> {
     if (!answer.ok) throw new Error(path);
     return answer.json();
   };
-  const [engine, lookUp, excerpt] = await Promise.all([import('./engine.ts').then(({ openIndex }) => openIndex(json)), import('./look-up.ts'), import('./excerpt.ts')]);
+  const [engine, lookUp, excerpt] = await Promise.all([
+    import('./engine.ts').then(({ openIndex }) => openIndex(json)),
+    import('./look-up.ts'),
+    import('./excerpt.ts'),
+  ]);
   return { ...engine, ...lookUp, ...excerpt };
 }
 
@@ -71,7 +76,8 @@ function drawKinds(): void {
   const counts = new Map<string, number>();
   for (const { entry } of inSeason()) counts.set(entry.kind, (counts.get(entry.kind) ?? 0) + 1);
   const held = counts.has(kinds.value) ? kinds.value : '';
-  const option = (value: string, text: string, count: number): HTMLOptionElement => make('option', { value, textContent: `${text} (${count})` });
+  const option = (value: string, text: string, count: number): HTMLOptionElement =>
+    make('option', { value, textContent: `${text} (${count})` });
   kinds.replaceChildren(option('', 'All kinds', inSeason().length), ...[...counts].map(([each, count]) => option(each, each, count)));
   kinds.value = held;
   kinds.hidden = counts.size < 2 && !season.value;
@@ -91,9 +97,18 @@ async function drawList(turn: number): Promise<void> {
 async function row({ entry }: Hit): Promise<HTMLLIElement> {
   const search = await opening!;
   const words = make('p', {});
-  words.append(...search.excerptOf(await search.textOf(entry), found.sought).map(({ text, marked }) => (marked ? make('mark', { textContent: text }) : text)));
+  words.append(
+    ...search
+      .excerptOf(await search.textOf(entry), found.sought)
+      .map(({ text, marked }) => (marked ? make('mark', { textContent: text }) : text)),
+  );
   const item = make('li', {});
-  item.append(make('a', { textContent: entry.title, href: base + entry.place }), ' ', make('span', { className: 'quiet', textContent: [entry.kind, entry.when].filter(Boolean).join(', ') }), words);
+  item.append(
+    make('a', { textContent: entry.title, href: base + entry.place }),
+    ' ',
+    make('span', { className: 'quiet', textContent: [entry.kind, entry.when].filter(Boolean).join(', ') }),
+    words,
+  );
   return item;
 }
 

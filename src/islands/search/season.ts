@@ -10,7 +10,8 @@ type Span = [from: MonthDay, to: MonthDay];
 const THESE_WEEKS_DAYS = 21;
 
 /** `chosen` is a part of the year as `valley 11-20 03-01;hill 11-12 03-09`, or `now`. */
-export const spanOf = (chosen: string, today: Day): Span => (chosen === 'now' ? [monthDayOf(today), monthDayOf(after(today))] : (windowHere(chosen) as Span));
+export const spanOf = (chosen: string, today: Day): Span =>
+  chosen === 'now' ? [monthDayOf(today), monthDayOf(after(today))] : (windowHere(chosen) as Span);
 
 const after = (today: Day): Day => new Date(Date.parse(today) + (THESE_WEEKS_DAYS - 1) * 864e5).toISOString().slice(0, 10) as Day;
 

@@ -24,5 +24,8 @@ export function nearest(typed: string, words: readonly string[], terms: readonly
     return far <= most ? [{ at, far }] : [];
   });
   const least = Math.min(...near.map(({ far }) => far));
-  return near.filter(({ far }) => far <= least + NEARLY).sort((a, b) => a.far - b.far).slice(0, MOST);
+  return near
+    .filter(({ far }) => far <= least + NEARLY)
+    .sort((a, b) => a.far - b.far)
+    .slice(0, MOST);
 }

@@ -30,7 +30,25 @@ const ALIAS = 0.5;
 const FARTHER = 0.6;
 
 /** Endings that make another word of the same thing: feed, feeder; treat, treatment; robb-er. */
-const ENDINGS = new Set(['er', 'or', 'ment', 'ation', 'ion', 'al', 'li', 'ness', 'ful', 'less', 'i', 'y', 'ier', 'iest', 'est', 'th', 'able']);
+const ENDINGS = new Set([
+  'er',
+  'or',
+  'ment',
+  'ation',
+  'ion',
+  'al',
+  'li',
+  'ness',
+  'ful',
+  'less',
+  'i',
+  'y',
+  'ier',
+  'iest',
+  'est',
+  'th',
+  'able',
+]);
 
 /** `right` are the words of the pages, `typed` those that people only type for them. */
 export function readVocabulary(right: readonly string[], typed: readonly string[]): Vocabulary {
@@ -40,9 +58,13 @@ export function readVocabulary(right: readonly string[], typed: readonly string[
   const meant = (at: number, counts: number): Meant => ({ at, word: words[at]!, counts });
 
   const formsOf = (term: string): Meant[] =>
-    term.length < 3 || /\d/.test(term) ? [] : terms.flatMap((other, at) => (other !== term && isForm(term, other) ? [meant(at, FORM)] : []));
+    term.length < 3 || /\d/.test(term)
+      ? []
+      : terms.flatMap((other, at) => (other !== term && isForm(term, other) ? [meant(at, FORM)] : []));
   const begunBy = (word: string, least: number): Meant[] =>
-    word.length < least ? [] : words.flatMap((other, at) => (other.startsWith(word) && other !== word ? [meant(at, BEGUN)] : [])).slice(0, 12);
+    word.length < least
+      ? []
+      : words.flatMap((other, at) => (other.startsWith(word) && other !== word ? [meant(at, BEGUN)] : [])).slice(0, 12);
   const together = (word: string): Meant[] => {
     for (let cut = 3; cut <= word.length - 3; cut++) {
       const [a, b] = [places.get(termOf(word.slice(0, cut))), places.get(termOf(word.slice(cut)))];

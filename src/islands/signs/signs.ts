@@ -33,15 +33,29 @@ function wake(root: HTMLElement): void {
     const [first, ...others] = ranking.candidates.map(cardOf);
     part('found').replaceChildren(...(first ? [first, lookFor(ranking.candidates), ...others] : []));
     const usual = boxes.filter(({ checked, dataset }) => checked && dataset.usually);
-    list('usually', usual.map((box) => `${wordsOf(box.value)}: ${box.dataset.usually}`));
+    list(
+      'usually',
+      usual.map((box) => `${wordsOf(box.value)}: ${box.dataset.usually}`),
+    );
     say('little', ranking.fitLittle.length > 0 ? `More speaks against: ${ranking.fitLittle.map(titleOf).join(', ')}.` : '');
-    say('said', headline(ranking, ranking.candidates.map(({ id }) => titleOf(id)), usual.length));
+    say(
+      'said',
+      headline(
+        ranking,
+        ranking.candidates.map(({ id }) => titleOf(id)),
+        usual.length,
+      ),
+    );
     showMissing();
     for (const group of form.querySelectorAll('details')) {
       const ticked = group.querySelectorAll('input:checked').length;
       part('count', group).textContent = ticked > 0 ? `${ticked} ticked` : '';
     }
-    const pairs = [['there', there.join(',')], ['not', [...notThere].join(',')], ['phase', phase.value]].filter(([, value]) => value) as [string, string][];
+    const pairs = [
+      ['there', there.join(',')],
+      ['not', [...notThere].join(',')],
+      ['phase', phase.value],
+    ].filter(([, value]) => value) as [string, string][];
     history.replaceState(null, '', pairs.length > 0 ? `#${writeAddress(pairs)}` : location.pathname + location.search);
   }
 
@@ -59,11 +73,20 @@ function wake(root: HTMLElement): void {
   function lookFor(candidates: readonly Candidate[]): HTMLElement {
     const signs = [0, 1, 2].flatMap((place) => candidates.slice(0, 3).flatMap(({ lookFor }) => lookFor[place] ?? []));
     const first = [...new Set(signs)].slice(0, MOST_QUESTIONS);
-    return make('div', {}, ...(first.length > 0 ? [make('h3', {}, 'Look for this next'), make('ul', { class: 'rows' }, ...first.map((sign) => question(sign, candidates)))] : []));
+    return make(
+      'div',
+      {},
+      ...(first.length > 0
+        ? [make('h3', {}, 'Look for this next'), make('ul', { class: 'rows' }, ...first.map((sign) => question(sign, candidates)))]
+        : []),
+    );
   }
 
   function question(sign: string, candidates: readonly Candidate[]): HTMLElement {
-    const tells = candidates.filter(({ lookFor }) => lookFor.includes(sign)).map(({ id }) => titleOf(id)).join(', ');
+    const tells = candidates
+      .filter(({ lookFor }) => lookFor.includes(sign))
+      .map(({ id }) => titleOf(id))
+      .join(', ');
     const answer = (words: string, said: () => void): HTMLButtonElement => {
       const button = make('button', { type: 'button', 'aria-label': `${words}: ${wordsOf(sign)}` }, words);
       button.addEventListener('click', () => {
@@ -73,9 +96,18 @@ function wake(root: HTMLElement): void {
       });
       return button;
     };
-    return make('li', {}, wordsOf(sign), make('p', { class: 'small quiet' }, `It tells about: ${tells}`), make('p', { class: 'deeds' },
-      answer('It is there', () => (boxes.find(({ value }) => value === sign)!.checked = true)),
-      answer('It is not there', () => notThere.add(sign))));
+    return make(
+      'li',
+      {},
+      wordsOf(sign),
+      make('p', { class: 'small quiet' }, `It tells about: ${tells}`),
+      make(
+        'p',
+        { class: 'deeds' },
+        answer('It is there', () => (boxes.find(({ value }) => value === sign)!.checked = true)),
+        answer('It is not there', () => notThere.add(sign)),
+      ),
+    );
   }
 
   function showMissing(): void {
@@ -102,7 +134,8 @@ function wake(root: HTMLElement): void {
   function open(): void {
     const { values } = readAddress(location.hash, ['there', 'not', 'phase']);
     if (values.size === 0) return;
-    const known = (name: string): string[] => (values.get(name) ?? '').split(',').filter((sign) => boxes.some(({ value }) => value === sign));
+    const known = (name: string): string[] =>
+      (values.get(name) ?? '').split(',').filter((sign) => boxes.some(({ value }) => value === sign));
     for (const box of boxes) box.checked = known('there').includes(box.value);
     notThere.clear();
     for (const sign of known('not')) notThere.add(sign);
@@ -128,6 +161,14 @@ function wake(root: HTMLElement): void {
 
 function troubleOf(card: HTMLElement): Trouble {
   const { trouble, report, harmless, phases } = card.dataset;
-  const shown = [...card.querySelectorAll<HTMLElement>('[data-shown]')].map((line) => line.dataset.shown!.split(' ') as [string, Strength, Shows]);
-  return { id: trouble!, mustReport: report === 'true', harmless: harmless === 'true', shown: shown.map(([sign, strength, shows]) => ({ sign, strength, shows })), ...(phases ? { phases: phases.split(' ') } : {}) };
+  const shown = [...card.querySelectorAll<HTMLElement>('[data-shown]')].map(
+    (line) => line.dataset.shown!.split(' ') as [string, Strength, Shows],
+  );
+  return {
+    id: trouble!,
+    mustReport: report === 'true',
+    harmless: harmless === 'true',
+    shown: shown.map(([sign, strength, shows]) => ({ sign, strength, shows })),
+    ...(phases ? { phases: phases.split(' ') } : {}),
+  };
 }

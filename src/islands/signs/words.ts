@@ -10,7 +10,10 @@ export function headline({ outcome }: Ranking, titles: readonly string[], usual:
 }
 
 /** What fits, what speaks against, what stays open. */
-export function whyLines({ fits, against, open, outOfSeason }: Candidate, wordsOf: (sign: string) => string): [name: string, words: string][] {
+export function whyLines(
+  { fits, against, open, outOfSeason }: Candidate,
+  wordsOf: (sign: string) => string,
+): [name: string, words: string][] {
   const missing = against.filter(({ why }) => why === 'not-there');
   const never = against.filter(({ why }) => why === 'never-shows');
   const speaks = [

@@ -46,7 +46,12 @@ defineCalculator<Mixed, SyrupFigures>('syrup-mix', {
     const least = graining.state === 'below' ? graining.leastC : undefined;
     const most = 'mostC' in graining ? graining.mostC : undefined;
     put(result, 'grains-below-least', least === undefined ? '' : temperatureWords(least, units), least);
-    put(result, 'grains-below-most', least === undefined || most === undefined ? grainingWords(graining, units) : `to ${temperatureWords(most, units)}`, most);
+    put(
+      result,
+      'grains-below-most',
+      least === undefined || most === undefined ? grainingWords(graining, units) : `to ${temperatureWords(most, units)}`,
+      most,
+    );
     show(result, 'graining', least === undefined ? '' : 'It may begin to grain somewhere between, and below.');
     show(result, 'sum', sumWords(mixed, syrup));
     draw(result.querySelector('svg')!, drawGraining(graining, mixed.temperature));
@@ -77,7 +82,10 @@ function amountWithUnit(): Field<number> {
       const read = readTypedNumber(typed, words);
       return read.ok ? accept(read.value) : read;
     },
-    says: (refused, typed) => (refused.reason === 'unknown-unit' && /gal|pint|pt/i.test(refused.text ?? '') ? `Which “${refused.text}”: US or imperial? Choose it in the list of units.` : plain.says(refused, typed)),
+    says: (refused, typed) =>
+      refused.reason === 'unknown-unit' && /gal|pint|pt/i.test(refused.text ?? '')
+        ? `Which “${refused.text}”: US or imperial? Choose it in the list of units.`
+        : plain.says(refused, typed),
   };
   const field = single(kind);
   return {

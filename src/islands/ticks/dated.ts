@@ -18,7 +18,8 @@ export function showDays(run: Run): void {
     line(stepOf(box), 'step-day', span ? spanWords(span, today, box.checked) : run.day ? 'not with this start' : plain.get(box));
   }
   for (const field of document.querySelectorAll<HTMLInputElement>('.own-day [data-own]')) {
-    if (field.type === 'radio') field.checked = run.choices?.[field.name] === field.value || (!run.choices?.[field.name] && USUAL.includes(field.value));
+    if (field.type === 'radio')
+      field.checked = run.choices?.[field.name] === field.value || (!run.choices?.[field.name] && USUAL.includes(field.value));
     else if (field !== document.activeElement) field.value = run.day ? formatDay(run.day as Day) : '';
   }
 }

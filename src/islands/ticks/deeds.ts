@@ -34,7 +34,8 @@ const DEEDS: Record<string, (button: HTMLButtonElement) => void | Promise<void>>
     if (name !== null) change((kept) => changeOpen(kept, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
   },
   'file-run': () => {
-    if (confirm('File this run? It stays here to be read, and a new one is opened.')) change((kept) => file(kept, id, today, freshId(kept, id)));
+    if (confirm('File this run? It stays here to be read, and a new one is opened.'))
+      change((kept) => file(kept, id, today, freshId(kept, id)));
   },
   'start-again': () => {
     if (confirm('Take all ticks and notes off this run? Other runs and lists keep theirs.')) change((kept) => startAgain(kept, id));
@@ -69,7 +70,11 @@ function own(field: HTMLInputElement | HTMLSelectElement): void {
   const name = field.dataset.own!;
   if (name === 'day') return setTypedDay(field as HTMLInputElement);
   if (name === 'run') return change((kept) => open(kept, id, field.value));
-  if (name === 'note') return inRun((run) => ({ ...run, notes: field.value.trim() ? { ...run.notes, [field.name]: field.value.trim().slice(0, 200) } : without(run.notes ?? {}, field.name) }));
+  if (name === 'note')
+    return inRun((run) => ({
+      ...run,
+      notes: field.value.trim() ? { ...run.notes, [field.name]: field.value.trim().slice(0, 200) } : without(run.notes ?? {}, field.name),
+    }));
   if (name === 'yard') return setYard(field.value.replace(/\s+/g, ' ').trim());
   if (name === 'file') return void openFile((field as HTMLInputElement).files?.[0]);
   inRun((run) => ({ ...run, choices: { ...run.choices, [name]: field.value } }));
@@ -117,7 +122,11 @@ export function drawRuns(): void {
   const choice = find<HTMLSelectElement>('runs');
   const runs = runsOf(store.read(), id);
   choice.closest<HTMLElement>('.field')!.hidden = runs.length < 2;
-  choice.replaceChildren(...runs.map(({ id: value, name, run, open: chosen }) => new Option(run.filed ? `${name}, filed ${run.filed}` : name, value, chosen, chosen)));
+  choice.replaceChildren(
+    ...runs.map(
+      ({ id: value, name, run, open: chosen }) => new Option(run.filed ? `${name}, filed ${run.filed}` : name, value, chosen, chosen),
+    ),
+  );
 }
 
 function toggleNotes(button: HTMLButtonElement): void {
@@ -131,7 +140,14 @@ function toggleNotes(button: HTMLButtonElement): void {
     const label = document.createElement('label');
     label.className = 'note-field';
     label.append(Object.assign(document.createElement('span'), { className: 'only-heard', textContent: `Note on: ${wordsOf(box)}` }));
-    const input = Object.assign(document.createElement('input'), { type: 'text', name: box.dataset.tick!, value: ownOf(run.notes, box.dataset.tick!) ?? '', maxLength: 200, placeholder: 'Note', disabled: Boolean(run.filed) });
+    const input = Object.assign(document.createElement('input'), {
+      type: 'text',
+      name: box.dataset.tick!,
+      value: ownOf(run.notes, box.dataset.tick!) ?? '',
+      maxLength: 200,
+      placeholder: 'Note',
+      disabled: Boolean(run.filed),
+    });
     input.dataset.own = 'note';
     label.append(input);
     step.append(label);
@@ -148,22 +164,38 @@ function download(name: string, type: string, text: string): void {
 async function openFile(chosen: File | undefined): Promise<void> {
   if (!chosen) return;
   const read = fromFile(await chosen.text(), club);
-  if (!read.ok) return tell({ 'not-a-record': 'That file holds no ticks of this almanac.', newer: 'That file was saved by a newer edition. Reload this page first.', 'other-club': 'That file is another club’s.' }[read.reason]);
+  if (!read.ok)
+    return tell(
+      {
+        'not-a-record': 'That file holds no ticks of this almanac.',
+        newer: 'That file was saved by a newer edition. Reload this page first.',
+        'other-club': 'That file is another club’s.',
+      }[read.reason],
+    );
   propose(read.kept, `The file of ${read.saved || 'an unknown day'}`);
 }
 
 /** Offers what an address carries. */
 export function offer(tail: string): void {
-  const read = runFromTail(tail, boxes.map((box) => box.dataset.tick!), today);
+  const read = runFromTail(
+    tail,
+    boxes.map((box) => box.dataset.tick!),
+    today,
+  );
   if (!read) return tell('The address carries a run that cannot be read. Nothing was changed.');
   const runId = freshId(store.read(), id);
-  propose({ version: 2, lists: { [id]: { open: runId, runs: { [runId]: read.run } } } }, `The address${read.unknown > 0 ? ` (${read.unknown} of its steps are not in this list)` : ''}`);
+  propose(
+    { version: 2, lists: { [id]: { open: runId, runs: { [runId]: read.run } } } },
+    `The address${read.unknown > 0 ? ` (${read.unknown} of its steps are not in this list)` : ''}`,
+  );
 }
 
 function propose(theirs: Kept, from: string): void {
   const { kept, difference } = merge(store.read(), theirs);
   const { ticks, notes, runs, clashes } = difference;
-  tell(`${from} would add ${ticks} ${ticks === 1 ? 'tick' : 'ticks'}, ${notes} ${notes === 1 ? 'note' : 'notes'} and ${runs} ${runs === 1 ? 'run' : 'runs'}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `);
+  tell(
+    `${from} would add ${ticks} ${ticks === 1 ? 'tick' : 'ticks'}, ${notes} ${notes === 1 ? 'note' : 'notes'} and ${runs} ${runs === 1 ? 'run' : 'runs'}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `,
+  );
   const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Take it over' });
   const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Leave it' });
   take.addEventListener('click', () => {
@@ -192,10 +224,18 @@ function showLink(): void {
   if (!tail) return tell('This run is too long for an address. Save it to a file instead.');
   const address = location.href.split('#')[0] + tail;
   tell('This address holds the ticks and the day; it is sent to no server. ');
-  const field = Object.assign(document.createElement('input'), { type: 'text', value: address, readOnly: true, ariaLabel: 'Address of this run' });
+  const field = Object.assign(document.createElement('input'), {
+    type: 'text',
+    value: address,
+    readOnly: true,
+    ariaLabel: 'Address of this run',
+  });
   told.append(field);
   field.select();
-  void navigator.clipboard?.writeText(address).then(() => told.append(' Copied.'), () => undefined);
+  void navigator.clipboard?.writeText(address).then(
+    () => told.append(' Copied.'),
+    () => undefined,
+  );
 }
 
 drawRuns();

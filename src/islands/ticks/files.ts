@@ -18,7 +18,11 @@ export function fromFile(text: string, club: string): Opened {
     const { kept, trouble } = readKept(text.replace(/^\uFEFF/, ''));
     if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
     if (!isWhole(kept)) return { ok: false, reason: 'not-a-record' };
-    return { ok: true, kept: { version: VERSION, lists: kept.lists, ...(typeof kept.yard === 'string' && { yard: kept.yard }) }, saved: typeof value.saved === 'string' ? value.saved : '' };
+    return {
+      ok: true,
+      kept: { version: VERSION, lists: kept.lists, ...(typeof kept.yard === 'string' && { yard: kept.yard }) },
+      saved: typeof value.saved === 'string' ? value.saved : '',
+    };
   } catch {
     return { ok: false, reason: 'not-a-record' };
   }
@@ -29,14 +33,21 @@ function isWhole({ lists }: Kept): boolean {
   const isText = (value: unknown): boolean => typeof value === 'string';
   const isDay = (value: unknown): boolean => isText(value) && parseDay(value as string).ok;
   const isAbsentOr = (is: (value: unknown) => boolean, value: unknown): boolean => value === undefined || is(value);
-  const each = (value: unknown, is: (each: unknown) => boolean): boolean => typeof value === 'object' && value !== null && !Array.isArray(value) && Object.values(value).every(is);
+  const each = (value: unknown, is: (each: unknown) => boolean): boolean =>
+    typeof value === 'object' && value !== null && !Array.isArray(value) && Object.values(value).every(is);
   const texts = (value: unknown): boolean => each(value, isText);
-  const isTick = (tick: unknown): boolean => each(tick, () => true) && isDay((tick as { on: unknown }).on) && isText((tick as { of: unknown }).of);
+  const isTick = (tick: unknown): boolean =>
+    each(tick, () => true) && isDay((tick as { on: unknown }).on) && isText((tick as { of: unknown }).of);
   return Object.values(lists).every(
     ({ open, runs }) =>
       isText(open) &&
       Object.values(runs).every(
-        ({ name, day, filed, choices, ticks, notes, asked }) => isText(name) && isAbsentOr(isDay, day) && isAbsentOr(isDay, filed) && each(ticks, isTick) && [choices, notes, asked].every((part) => isAbsentOr(texts, part)),
+        ({ name, day, filed, choices, ticks, notes, asked }) =>
+          isText(name) &&
+          isAbsentOr(isDay, day) &&
+          isAbsentOr(isDay, filed) &&
+          each(ticks, isTick) &&
+          [choices, notes, asked].every((part) => isAbsentOr(texts, part)),
       ),
   );
 }
@@ -46,10 +57,20 @@ export function asTable(kept: Kept): string {
   const rows = Object.entries(kept.lists).flatMap(([list, { runs }]) =>
     Object.entries(runs).flatMap(([id, run]) => {
       const steps = new Set([...Object.keys(run.ticks), ...Object.keys(run.notes ?? {}), ...Object.keys(run.asked ?? {})]);
-      return [...steps].map((step) => [list, run.name || id, run.day ?? '', step, own(run.ticks, step)?.on ?? '', own(run.notes, step) ?? '', own(run.asked, step) ?? '']);
+      return [...steps].map((step) => [
+        list,
+        run.name || id,
+        run.day ?? '',
+        step,
+        own(run.ticks, step)?.on ?? '',
+        own(run.notes, step) ?? '',
+        own(run.asked, step) ?? '',
+      ]);
     }),
   );
-  return [['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
+  return (
+    [['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n'
+  );
 }
 
 /** Quoted where it must be; a cell that a spreadsheet would take for a sum is marked as words. */

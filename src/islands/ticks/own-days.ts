@@ -11,7 +11,9 @@ export type Span = { from: Day; to: Day };
 export function spanOf(days: string, run: Run): Span | null {
   if (!run.day) return null;
   const ways = days.split(';').map((each) => each.split(' '));
-  const way = ways.find((each) => each.length === 2 || (each[0] === (run.choices?.queen ?? 'candy') && each[1] === (run.choices?.comb ?? 'drawn')));
+  const way = ways.find(
+    (each) => each.length === 2 || (each[0] === (run.choices?.queen ?? 'candy') && each[1] === (run.choices?.comb ?? 'drawn')),
+  );
   if (!way) return null;
   const [least, most] = way.slice(-2).map(Number) as [number, number];
   return { from: addDays(run.day as Day, least), to: addDays(run.day as Day, most) };
@@ -19,7 +21,8 @@ export function spanOf(days: string, run: Run): Span | null {
 
 /** "Tuesday 21 to Friday 24 April 2026: due in 3 days". */
 export function spanWords({ from, to }: Span, today: Day, done: boolean): string {
-  const days = from === to ? formatDayWithWeekday(from) : `${weekday(from)} ${formatDayRange(from, to).replace(' to ', ` to ${weekday(to)} `)}`;
+  const days =
+    from === to ? formatDayWithWeekday(from) : `${weekday(from)} ${formatDayRange(from, to).replace(' to ', ` to ${weekday(to)} `)}`;
   return done ? days : `${days}: ${standing(from, to, today)}`;
 }
 

@@ -53,7 +53,10 @@ export function inOpenRun(kept: Kept, list: string, change: (run: Run) => Run): 
   return { ...kept, lists: { ...kept.lists, [list]: { ...held, runs: { ...held.runs, [held.open]: change(run) } } } };
 }
 
-export const withTick = (run: Run, step: string, tick: Tick | null): Run => ({ ...run, ticks: tick ? { ...run.ticks, [step]: tick } : without(run.ticks, step) });
+export const withTick = (run: Run, step: string, tick: Tick | null): Run => ({
+  ...run,
+  ticks: tick ? { ...run.ticks, [step]: tick } : without(run.ticks, step),
+});
 
 export function without<T>(held: Record<string, T>, key: string): Record<string, T> {
   const { [key]: _, ...rest } = held;
@@ -69,7 +72,9 @@ export function readKept(text: string | null): Reading {
     const value = JSON.parse(text) as Kept;
     if (typeof value?.version !== 'number' || !isRecord(value.lists)) return { kept: nothingKept(), trouble: 'damaged' };
     if (value.version > VERSION) return { kept: nothingKept(), trouble: 'newer' };
-    const whole = Object.values(value.lists).every((list) => isRecord(list) && isRecord(list.runs) && Object.values(list.runs).every((run) => isRecord(run) && isRecord(run.ticks)));
+    const whole = Object.values(value.lists).every(
+      (list) => isRecord(list) && isRecord(list.runs) && Object.values(list.runs).every((run) => isRecord(run) && isRecord(run.ticks)),
+    );
     return whole ? { kept: { ...value, version: VERSION }, trouble: null } : { kept: nothingKept(), trouble: 'damaged' };
   } catch {
     return { kept: nothingKept(), trouble: 'damaged' };
@@ -78,4 +83,5 @@ export function readKept(text: string | null): Reading {
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
 /** Only what was put there: `constructor` is a step's name like another. */
-export const own = <T>(held: Record<string, T> | undefined, key: string): T | undefined => (held && Object.hasOwn(held, key) ? held[key] : undefined);
+export const own = <T>(held: Record<string, T> | undefined, key: string): T | undefined =>
+  held && Object.hasOwn(held, key) ? held[key] : undefined;

@@ -23,7 +23,12 @@ export function changeOpen(kept: Kept, list: string, change: (run: Run) => Run):
 
 /** Files the open run under its day: it stays to be read, and a new one is opened. */
 export const file = (kept: Kept, list: string, day: string, nextId: string): Kept =>
-  begin(changeOpen(kept, list, (run) => ({ ...run, filed: day })), list, nextId, { name: '', ticks: {} });
+  begin(
+    changeOpen(kept, list, (run) => ({ ...run, filed: day })),
+    list,
+    nextId,
+    { name: '', ticks: {} },
+  );
 
 /** Takes all ticks, notes and answers off the open run; its name stays. Ticks of steps not in the list today go too: it is asked for. */
 export const startAgain = (kept: Kept, list: string): Kept => changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
@@ -70,9 +75,10 @@ function mergeRun(kept: Kept, list: string, id: string, theirs: Run, difference:
     const free = ours ? freshId(kept, list) : id;
     return withList(kept, list, { open: Object.keys(held.runs).length === 0 ? free : held.open, runs: { ...held.runs, [free]: theirs } });
   }
-  const both = <T>(field: 'ticks' | 'notes' | 'asked' | 'choices'): Record<string, T> => joined(ours[field] as Record<string, T> | undefined, theirs[field] as Record<string, T> | undefined, (key) => {
-    if (field !== 'ticks') difference.clashes.push(`${list}, ${key}`);
-  });
+  const both = <T>(field: 'ticks' | 'notes' | 'asked' | 'choices'): Record<string, T> =>
+    joined(ours[field] as Record<string, T> | undefined, theirs[field] as Record<string, T> | undefined, (key) => {
+      if (field !== 'ticks') difference.clashes.push(`${list}, ${key}`);
+    });
   difference.ticks += Object.keys(theirs.ticks).filter((step) => !Object.hasOwn(ours.ticks, step)).length;
   difference.notes += Object.keys(theirs.notes ?? {}).filter((step) => !Object.hasOwn(ours.notes ?? {}, step)).length;
   if (ours.day && theirs.day && ours.day !== theirs.day) difference.clashes.push(`${list}, day`);
@@ -82,6 +88,7 @@ function mergeRun(kept: Kept, list: string, id: string, theirs: Run, difference:
 }
 
 function joined<T>(ours: Record<string, T> = {}, theirs: Record<string, T> = {}, clash: (key: string) => void): Record<string, T> {
-  for (const key of Object.keys(theirs)) if (Object.hasOwn(ours, key) && JSON.stringify(ours[key]) !== JSON.stringify(theirs[key])) clash(key);
+  for (const key of Object.keys(theirs))
+    if (Object.hasOwn(ours, key) && JSON.stringify(ours[key]) !== JSON.stringify(theirs[key])) clash(key);
   return { ...theirs, ...ours };
 }

@@ -10,7 +10,13 @@ export async function keepScreenOn(button: HTMLButtonElement, tell: (words: stri
   if (!wanted) await held?.release();
   const kept = wanted && (await ask());
   button.setAttribute('aria-pressed', String(kept));
-  tell(kept ? 'The screen stays on while this page is open. That uses the battery.' : wanted ? 'This browser does not let a page keep the screen on.' : 'The screen goes off as it always does.');
+  tell(
+    kept
+      ? 'The screen stays on while this page is open. That uses the battery.'
+      : wanted
+        ? 'This browser does not let a page keep the screen on.'
+        : 'The screen goes off as it always does.',
+  );
   wanted = kept;
 }
 

@@ -12,7 +12,12 @@ const CHOICES = ['candy', 'released', 'drawn', 'foundation'];
 /** `#run=2026-04-18;candy;drawn;abcdef...` with, if asked for, `;name`; null when it would be too long. */
 export function linkTail(run: Run, withName: boolean): string | null {
   const choices = Object.values(run.choices ?? {}).filter((choice) => CHOICES.includes(choice));
-  const parts = [run.day ?? '', choices.join(','), Object.keys(run.ticks).map(shortOf).join(''), ...(withName && run.name ? [encodeURIComponent(run.name)] : [])];
+  const parts = [
+    run.day ?? '',
+    choices.join(','),
+    Object.keys(run.ticks).map(shortOf).join(''),
+    ...(withName && run.name ? [encodeURIComponent(run.name)] : []),
+  ];
   const tail = `#run=${parts.join(';')}`;
   return tail.length <= LONGEST_LINK ? tail : null;
 }
@@ -24,8 +29,18 @@ export function runFromTail(tail: string, steps: readonly string[], today: strin
   const shorts = match[3]!.match(/.{3}/g) ?? [];
   const known = new Map(steps.map((step) => [shortOf(step), step]));
   const ticks = Object.fromEntries(shorts.flatMap((short) => (known.has(short) ? [[known.get(short)!, { on: today, of: '' }]] : [])));
-  const choices = Object.fromEntries(match[2]!.split(',').filter((each) => CHOICES.includes(each)).map((each) => [['candy', 'released'].includes(each) ? 'queen' : 'comb', each]));
-  const run: Run = { name: nameIn(match[4]), ticks, ...(match[1] ? { day: match[1] } : {}), ...(Object.keys(choices).length > 0 ? { choices } : {}) };
+  const choices = Object.fromEntries(
+    match[2]!
+      .split(',')
+      .filter((each) => CHOICES.includes(each))
+      .map((each) => [['candy', 'released'].includes(each) ? 'queen' : 'comb', each]),
+  );
+  const run: Run = {
+    name: nameIn(match[4]),
+    ticks,
+    ...(match[1] ? { day: match[1] } : {}),
+    ...(Object.keys(choices).length > 0 ? { choices } : {}),
+  };
   return { run, unknown: shorts.filter((short) => !known.has(short)).length };
 }
 

@@ -3,13 +3,26 @@ import ical from 'ical-generator';
 import { addDays, type Day } from '../../../shared/days/day.ts';
 
 export type DatedStep = { readonly id: string; readonly title: string; readonly from: Day; readonly to: Day };
-export type StepsCalendar = { readonly club: string; readonly list: string; readonly run: string; readonly steps: readonly DatedStep[]; readonly stamp: Day };
+export type StepsCalendar = {
+  readonly club: string;
+  readonly list: string;
+  readonly run: string;
+  readonly steps: readonly DatedStep[];
+  readonly stamp: Day;
+};
 
 /** A step keeps its UID in its run, so that a file taken again puts right what an earlier one said. */
 export function stepsCalendar({ club, list, run, steps, stamp }: StepsCalendar): string {
   const calendar = ical({ name: run || list, prodId: { company: club, product: 'almanac', language: 'EN' } });
   for (const { id, title, from, to } of steps) {
-    calendar.createEvent({ id: `${list}-${run}-${id}@${club}`.replace(/\s+/g, '-'), stamp: midnight(stamp), start: midnight(from), end: midnight(addDays(to, 1)), allDay: true, summary: run ? `${title} (${run})` : title });
+    calendar.createEvent({
+      id: `${list}-${run}-${id}@${club}`.replace(/\s+/g, '-'),
+      stamp: midnight(stamp),
+      start: midnight(from),
+      end: midnight(addDays(to, 1)),
+      allDay: true,
+      summary: run ? `${title} (${run})` : title,
+    });
   }
   return calendar.toString();
 }

@@ -17,7 +17,8 @@ export const boxes = [...list.querySelectorAll<HTMLInputElement>('input[data-tic
 export const find = <T extends HTMLElement>(name: string): T => document.querySelector<T>(`[data-${name}]`)!;
 
 export const stepOf = (box: HTMLInputElement): HTMLElement => box.closest<HTMLElement>('.step')!;
-export const wordsOf = (box: HTMLInputElement): string => stepOf(box).querySelector('.step-words')!.textContent!.replace(/\s+/g, ' ').trim();
+export const wordsOf = (box: HTMLInputElement): string =>
+  stepOf(box).querySelector('.step-words')!.textContent!.replace(/\s+/g, ' ').trim();
 
 /** Puts a line of words into a step's own place for them; an empty one goes. */
 export function line(step: HTMLElement, name: string, words: string | undefined): void {
@@ -94,7 +95,10 @@ list.addEventListener('change', (event) => {
 
 // Everything else of the desk below the list loads on the first press of one of its buttons, which is then answered.
 const deeds = () => import('./deeds.ts');
-for (const [kind, name] of [['click', 'button[data-deed]'], ['change', '[data-own]']] as const) {
+for (const [kind, name] of [
+  ['click', 'button[data-deed]'],
+  ['change', '[data-own]'],
+] as const) {
   document.addEventListener(kind, ({ target }) => {
     const touched = (target as Element).closest<HTMLButtonElement>(name);
     if (touched) void deeds().then((all) => all.answer(touched));

@@ -28,7 +28,10 @@ type Asked = {
 };
 
 const same = (value: number): number => value;
-const celsius = Object.fromEntries([...unitWords.C.map((word) => [word, same] as const), ...unitWords.F.map((word) => [word, fahrenheitToCelsius] as const)]);
+const celsius = Object.fromEntries([
+  ...unitWords.C.map((word) => [word, same] as const),
+  ...unitWords.F.map((word) => [word, fahrenheitToCelsius] as const),
+]);
 const told = (value: number): string => temperatureWords(value, 'metric');
 const [coldest, warmest] = [-60, 60];
 
@@ -68,7 +71,8 @@ function rowOf(one: JudgedRow, planned: Planned, units: TreatmentFigures['units'
   const { id, title, row, judged: { state, rules } } = one; // prettier-ignore
   const told = makeOutput('state', stateNames[state], state);
   told.className = `status ${stateSteps[state]}`.trim();
-  const source = (note: number) => make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
+  const source = (note: number) =>
+    make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
   const about = row ? [make('small', {}, `${row.form}; ${row.place}.${row.fromMemory ? ' From memory.' : ''}`, source(row.note))] : [];
   return make('tr', { 'data-row': id },
     make('th', { scope: 'row' }, make('b', {}, title), ...about),

@@ -1,12 +1,22 @@
 /* The sentences of the treatment page. They never advise: a row rules out, leaves open, or says whom to ask. */
 import { formatDay } from '../../../shared/days/show-day.ts';
-import { supersBackOn, type LabelRow, type Planned, type TreatmentRule, type TreatmentState } from '../../../shared/treatments/label-row.ts';
+import {
+  supersBackOn,
+  type LabelRow,
+  type Planned,
+  type TreatmentRule,
+  type TreatmentState,
+} from '../../../shared/treatments/label-row.ts';
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit } from '../../../shared/units/temperature.ts';
 import type { System } from '../parts/measures.ts';
 import type { JudgedRow } from './judge.ts';
 
-export const stateNames: Readonly<Record<TreatmentState, string>> = { 'ruled-out': 'Ruled out', 'not-ruled-out': 'Not ruled out', ask: 'Ask' };
+export const stateNames: Readonly<Record<TreatmentState, string>> = {
+  'ruled-out': 'Ruled out',
+  'not-ruled-out': 'Not ruled out',
+  ask: 'Ask',
+};
 /** The step of gravity a state is shown with; what is not ruled out has none. */
 export const stateSteps: Readonly<Record<TreatmentState, string>> = { 'ruled-out': 'act', 'not-ruled-out': '', ask: 'watch' };
 
@@ -22,7 +32,8 @@ export function headline(judged: readonly JudgedRow[]): string {
 /** One sentence a rule, the one that decides first; or that the row is silent. */
 export function judgementWords({ row, judged: { state, rules } }: JudgedRow, planned: Planned, units: System): string {
   if (!row) return rules.map((rule) => askWords(rule, planned)).join(' ');
-  if (state === 'not-ruled-out') return `This row rules nothing out. ${row.lowC === undefined && row.highC === undefined ? 'It holds no limits of warmth. ' : ''}Your label decides.`;
+  if (state === 'not-ruled-out')
+    return `This row rules nothing out. ${row.lowC === undefined && row.highC === undefined ? 'It holds no limits of warmth. ' : ''}Your label decides.`;
   return rules.map((rule) => ruleWords(rule, row, planned, units)).join(' ');
 }
 

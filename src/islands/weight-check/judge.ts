@@ -15,7 +15,12 @@ export type HeldRule = {
 
 export type WeightFigures = { readonly rules: Readonly<Record<RuleName, HeldRule | null>> };
 
-export type Weighed = { readonly rule: RuleName; readonly 'label-g': number; readonly lot: number; readonly 'weights-g': readonly number[] };
+export type Weighed = {
+  readonly rule: RuleName;
+  readonly 'label-g': number;
+  readonly lot: number;
+  readonly 'weights-g': readonly number[];
+};
 
 export type Judged = {
   readonly check: WeightCheck;

@@ -31,8 +31,24 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
         { tag: 'text', at: { x: x(error), y: `${end + 1.4}rem`, 'text-anchor': 'middle' }, words: toDataValue(error).replace('-', '−') },
       ]),
       { tag: 'line', at: { x1: x(least), x2: x(most), y1: `${floor}rem`, y2: `${floor}rem` } },
-      ...stacks.map(({ error, high }): Shape => ({ tag: 'circle', at: { class: 'dot', cx: x(error), cy: `${(floor - (high - 0.5) * dotRem).toFixed(2)}rem`, r: '0.4rem' } })),
-      ...(check.limitG ? [{ tag: 'rect', at: { class: `bar ${tone}`, x: x(check.meanErrorG), width: `${(place(reach) - place(check.meanErrorG)).toFixed(2)}%`, y: `${middle - 0.5}rem`, height: '1rem' } } as const] : []),
+      ...stacks.map(({ error, high }): Shape => ({
+        tag: 'circle',
+        at: { class: 'dot', cx: x(error), cy: `${(floor - (high - 0.5) * dotRem).toFixed(2)}rem`, r: '0.4rem' },
+      })),
+      ...(check.limitG
+        ? [
+            {
+              tag: 'rect',
+              at: {
+                class: `bar ${tone}`,
+                x: x(check.meanErrorG),
+                width: `${(place(reach) - place(check.meanErrorG)).toFixed(2)}%`,
+                y: `${middle - 0.5}rem`,
+                height: '1rem',
+              },
+            } as const,
+          ]
+        : []),
       { tag: 'circle', at: { class: 'dot', cx: x(check.meanErrorG), cy: `${middle}rem`, r: '0.4rem' } },
       { tag: 'line', at: { class: 'level', x1: x(0), x2: x(0), y1: '0.3rem', y2: `${end}rem` } },
       ...labelWords(labelG, x(0), place(0) > 60),
@@ -51,5 +67,11 @@ function stacked(errors: readonly number[], least: number, most: number): { erro
 }
 
 function labelWords(labelG: number, x: string, turned: boolean): Shape[] {
-  return [{ tag: 'text', at: { class: 'level-words', x, y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' }, words: `label ${toDataValue(labelG)} g` }];
+  return [
+    {
+      tag: 'text',
+      at: { class: 'level-words', x, y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
+      words: `label ${toDataValue(labelG)} g`,
+    },
+  ];
 }

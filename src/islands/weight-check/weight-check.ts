@@ -44,7 +44,12 @@ function showCheck(weighed: Weighed, judged: Judged, result: HTMLElement): void 
   put(result, 'limit', held ? words.limitWords(judged, weighed) : words.noFigure, held ? check.limitG : undefined);
   put(result, 'short-once', held ? words.shortWords(check.shortOnce, 1, judged) : words.noFigure, check.shortOnce);
   const twice = held?.rule.mostShortTwice === undefined ? undefined : check.shortTwice;
-  put(result, 'short-twice', held ? (held.rule.mostShortTwice === undefined ? words.notCounted : words.shortWords(twice, 2, judged)) : words.noFigure, twice);
+  put(
+    result,
+    'short-twice',
+    held ? (held.rule.mostShortTwice === undefined ? words.notCounted : words.shortWords(twice, 2, judged)) : words.noFigure,
+    twice,
+  );
   show(result, 'far-off', words.farOffWords(weighed));
   show(result, 'sum', words.sumWords(weighed, judged));
 }
@@ -55,7 +60,9 @@ function weights(): Field<readonly number[]> {
   const field = single(kind);
   const tell = (form: HTMLFormElement, name: string): void => {
     const read = kind.read(boxOf(form, name).value.trim());
-    form.querySelector(`[data-read-as="${name}"]`)!.textContent = read.ok ? `${read.value.length} ${read.value.length === 1 ? 'weight' : 'weights'}` : '';
+    form.querySelector(`[data-read-as="${name}"]`)!.textContent = read.ok
+      ? `${read.value.length} ${read.value.length === 1 ? 'weight' : 'weights'}`
+      : '';
   };
   return {
     ...field,

@@ -37,7 +37,10 @@ export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judged, 'check
 }
 
 export function sampleWords({ lot }: Weighed, { check: { sampleNeeded, shortSampleNeeded }, held }: Judged): string {
-  const count = shortSampleNeeded === undefined || shortSampleNeeded === sampleNeeded ? '' : `, and ${whole(shortSampleNeeded)} for the count of short ones`;
+  const count =
+    shortSampleNeeded === undefined || shortSampleNeeded === sampleNeeded
+      ? ''
+      : `, and ${whole(shortSampleNeeded)} for the count of short ones`;
   return `${whole(sampleNeeded)} of ${whole(lot)}${count}${held!.sampleFromMemory ? fromMemory : ''}`;
 }
 
@@ -55,10 +58,15 @@ export function shortWords(count: number | undefined, times: 1 | 2, { check: { t
 export const notCounted = 'This rule does not count them.';
 
 /** What decided. */
-export function verdictReason({ check: { tests, verdict, sampleNeeded, shortSampleNeeded }, held }: Judged, { 'weights-g': weights }: Weighed): string {
+export function verdictReason(
+  { check: { tests, verdict, sampleNeeded, shortSampleNeeded }, held }: Judged,
+  { 'weights-g': weights }: Weighed,
+): string {
   if (!held) return 'Without its figures there is no verdict.';
-  if (verdict === 'too-few') return `It asks for ${whole(Math.max(sampleNeeded, shortSampleNeeded ?? 0))} weights; here are ${whole(weights.length)}.`;
-  if (verdict === 'passes') return `The mean is near enough to the label.${tests.short || tests.shortTwice ? ' No more are short than the rule allows.' : ''}`;
+  if (verdict === 'too-few')
+    return `It asks for ${whole(Math.max(sampleNeeded, shortSampleNeeded ?? 0))} weights; here are ${whole(weights.length)}.`;
+  if (verdict === 'passes')
+    return `The mean is near enough to the label.${tests.short || tests.shortTwice ? ' No more are short than the rule allows.' : ''}`;
   return [
     ...(tests.mean === 'fails' ? ['The mean is further under the label than chance allows.'] : []),
     ...(tests.short === 'fails' ? ['Too many are short by more than the tolerance.'] : []),
@@ -74,12 +82,20 @@ export function ruleWords({ rule }: Weighed, held: HeldRule | null): string {
 export function farOffWords(weighed: Weighed): string {
   const far = farOff(weighed);
   if (far.length === 0) return '';
-  const named = far.length > 6 ? `${far.length} weights are` : far.length === 1 ? `Weight ${far[0]} is` : `Weights ${far.slice(0, -1).join(', ')} and ${far.at(-1)} are`;
+  const named =
+    far.length > 6
+      ? `${far.length} weights are`
+      : far.length === 1
+        ? `Weight ${far[0]} is`
+        : `Weights ${far.slice(0, -1).join(', ')} and ${far.at(-1)} are`;
   return `Look again: ${named} under half the label or over twice it. Was another column pasted along?`;
 }
 
 /** The sum with its numbers put in. */
-export function sumWords({ 'label-g': labelG, 'weights-g': weights }: Weighed, { check: { meanErrorG, spreadG, limitG }, held }: Judged): string {
+export function sumWords(
+  { 'label-g': labelG, 'weights-g': weights }: Weighed,
+  { check: { meanErrorG, spreadG, limitG }, held }: Judged,
+): string {
   const trimmed = (value: number): string => formatNumber(value, { places: 3 }).replace(/\.?0+$/, '');
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const mean = `${trimmed(total)} g ÷ ${whole(weights.length)} − ${trimmed(labelG)} g = ${trimmed(meanErrorG).replace('-', '−')} g.`;
@@ -90,7 +106,11 @@ export function sumWords({ 'label-g': labelG, 'weights-g': weights }: Weighed, {
 }
 
 /** The box to mend, and what to write in it. */
-export function faultWords(reason: WeightReason, row: number | undefined, { rule, lot, 'weights-g': weights }: Weighed): readonly [box: string, words: string] {
+export function faultWords(
+  reason: WeightReason,
+  row: number | undefined,
+  { rule, lot, 'weights-g': weights }: Weighed,
+): readonly [box: string, words: string] {
   switch (reason) {
     case 'no-label':
       return ['label-g', 'The label must be more than 0 g and at most 100,000 g.'];

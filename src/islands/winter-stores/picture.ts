@@ -17,7 +17,13 @@ export function drawStores(storesKg: number, targetKg: number, units: System): D
   const x = (value: number) => `${place(value).toFixed(2)}%`;
   const block = (tone: string, from: number, to: number): Shape => ({
     tag: 'rect',
-    at: { class: `bar ${tone}`.trim(), x: x(from), width: `${(place(to) - place(from)).toFixed(2)}%`, y: `${top}rem`, height: `${floor - top}rem` },
+    at: {
+      class: `bar ${tone}`.trim(),
+      x: x(from),
+      width: `${(place(to) - place(from)).toFixed(2)}%`,
+      y: `${top}rem`,
+      height: `${floor - top}rem`,
+    },
   });
   const turned = target > end / 2;
   return {
@@ -33,7 +39,11 @@ export function drawStores(storesKg: number, targetKg: number, units: System): D
         words: `${Number((at * step).toFixed(2))}${at * step === end ? (units === 'us' ? ' lb' : ' kg') : ''}`,
       })),
       { tag: 'line', at: { class: 'level', x1: x(target), x2: x(target), y1: '0.3rem', y2: `${floor}rem` } },
-      { tag: 'text', at: { class: 'level-words', x: x(target), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' }, words: 'wanted' },
+      {
+        tag: 'text',
+        at: { class: 'level-words', x: x(target), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
+        words: 'wanted',
+      },
     ],
   };
 }

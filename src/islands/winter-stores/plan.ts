@@ -29,7 +29,12 @@ export type Stores = {
   /** Without it a frame was counted whose honey the club holds no figure for. */
   readonly storesKg?: number;
   readonly shortKg?: number;
-  readonly feed?: { readonly sugarKgLeast: number; readonly sugarKgMost: number; readonly syrupLitresLeast: number; readonly syrupLitresMost: number };
+  readonly feed?: {
+    readonly sugarKgLeast: number;
+    readonly sugarKgMost: number;
+    readonly syrupLitresLeast: number;
+    readonly syrupLitresMost: number;
+  };
 };
 
 export type HiveReason = StoresReason | 'nothing-given' | 'both-ways' | 'no-gross' | 'no-empty';
@@ -40,7 +45,9 @@ export function planStores(hive: Hive, { frameKg, feeding, sugarPerCup }: Stores
   if (weighed && counted.some((kind) => hive[kind] !== 0)) return refuse('both-ways');
   if (!weighed && counted.length === 0) return refuse('nothing-given');
   const lacking = !weighed && counted.some((kind) => hive[kind] !== 0 && frameKg[kind] === null);
-  const stores = weighed ? byWeights(hive) : accept<HiveStores>({ frames: counted.map((kind) => ({ count: hive[kind]!, honeyKgEach: frameKg[kind] ?? 0 })) });
+  const stores = weighed
+    ? byWeights(hive)
+    : accept<HiveStores>({ frames: counted.map((kind) => ({ count: hive[kind]!, honeyKgEach: frameKg[kind] ?? 0 })) });
   if (!stores.ok) return stores;
   const found = winterStores(
     { hive: stores.value, targetKg: hive['target-kg'], mix: hive.mix, kitchen: { temperatureC: 20, sugarGramsPerUsCup: sugarPerCup } },

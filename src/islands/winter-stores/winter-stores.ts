@@ -14,7 +14,10 @@ import { mixes, planStores, type Hive, type HiveReason, type StoresFigures } fro
 import { headline, noFigure, sumWords, syrupAddress } from './words.ts';
 
 const same = (value: number): number => value;
-const inKilograms = Object.fromEntries([...unitWords.kg.map((word) => [word, same] as const), ...unitWords.lb.map((word) => [word, poundsToKilograms] as const)]);
+const inKilograms = Object.fromEntries([
+  ...unitWords.kg.map((word) => [word, same] as const),
+  ...unitWords.lb.map((word) => [word, poundsToKilograms] as const),
+]);
 const told = (kg: number): string => weightWords(kg, 'metric');
 const frameCount = (kind: string) => single(optional(number(`how many ${kind} frames of honey there are, such as 5 or 5½`)));
 
@@ -35,7 +38,12 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
     const { storesKg, shortKg, feed } = planned.value;
     const weight = (name: string, kg: number | undefined) => put(result, name, kg === undefined ? noFigure : weightWords(kg, units), kg);
     const feeds = (name: string, value: number | undefined, words: (value: number, first: typeof units) => string, before = '') =>
-      put(result, name, value === undefined ? (before ? '' : noFigure) : shortKg === 0 ? (before ? '' : 'None needed') : before + words(value, units), value);
+      put(
+        result,
+        name,
+        value === undefined ? (before ? '' : noFigure) : shortKg === 0 ? (before ? '' : 'None needed') : before + words(value, units),
+        value,
+      );
     weight('stores-kg', storesKg);
     put(result, 'short-kg', shortKg === undefined ? noFigure : shortKg === 0 ? 'Nothing' : weightWords(shortKg, units), shortKg);
     feeds('sugar-kg-least', feed?.sugarKgLeast, weightWords);
@@ -62,9 +70,15 @@ function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive): Fault {
     'both-ways': ['gross-kg', 'Write the weights or the frames, not both. Empty the others.'],
     'no-gross': ['gross-kg', 'Write what the whole hive weighs, such as 59 or 130 lb.'],
     'no-empty': ['empty-kg', 'Write what the hive weighs without bees and stores, such as 36 or 80 lb.'],
-    'impossible-weight': [(hive['gross-kg'] ?? 0) < 0 || (hive['gross-kg'] ?? 0) > 1000 ? 'gross-kg' : 'empty-kg', 'A hive weighs from 0 to 1,000 kg.'],
+    'impossible-weight': [
+      (hive['gross-kg'] ?? 0) < 0 || (hive['gross-kg'] ?? 0) > 1000 ? 'gross-kg' : 'empty-kg',
+      'A hive weighs from 0 to 1,000 kg.',
+    ],
     'empty-heavier-than-gross': ['empty-kg', 'The empty hive cannot weigh more than the whole.'],
-    'impossible-frames': [(['deep', 'medium', 'shallow'] as const).find((kind) => (hive[kind] ?? 0) < 0 || (hive[kind] ?? 0) > 100) ?? 'deep', 'Frames are from 0 to 100.'],
+    'impossible-frames': [
+      (['deep', 'medium', 'shallow'] as const).find((kind) => (hive[kind] ?? 0) < 0 || (hive[kind] ?? 0) > 100) ?? 'deep',
+      'Frames are from 0 to 100.',
+    ],
     'no-target': ['target-kg', 'The stores wanted must be more than 0 and at most 1,000 kg.'],
   };
   const [name, words] = faults[reason]!;

@@ -20,7 +20,9 @@ export function headline(hive: Hive, { storesKg, shortKg, feed }: Stores, { unit
   const held = weightAlone(storesKg, units);
   if (shortKg === 0) return `${held} of stores: enough for the ${weightAlone(hive['target-kg'], units)} wanted.`;
   const short = `${weightAlone(shortKg, units)} short.`;
-  return feed ? `${short} That is ${spanWords(feed.syrupLitresLeast, feed.syrupLitresMost, (litres) => volumeAlone(litres, units))} of syrup.` : short;
+  return feed
+    ? `${short} That is ${spanWords(feed.syrupLitresLeast, feed.syrupLitresMost, (litres) => volumeAlone(litres, units))} of syrup.`
+    : short;
 }
 
 /** "1.1 to 1.4 US gal". */
@@ -35,13 +37,17 @@ export function sumWords(hive: Hive, stores: Stores, figures: StoresFigures): st
   const inUnits = (kg: number) => three(units === 'us' ? kilogramsToPounds(kg) : kg);
   const { storesKg, shortKg, feed } = stores;
   const held = storesKg === undefined ? 'no figure for this club' : weight(storesKg);
-  const now = stores.from === 'weights' ? `${weight(hive['gross-kg']!)} − ${weight(hive['empty-kg']!)} = ${held}.` : `${frameWords(hive, figures)} = ${held}.`;
+  const now =
+    stores.from === 'weights'
+      ? `${weight(hive['gross-kg']!)} − ${weight(hive['empty-kg']!)} = ${held}.`
+      : `${frameWords(hive, figures)} = ${held}.`;
   if (shortKg === undefined) return now;
   const target = `${weight(hive['target-kg'])} wanted`;
   if (shortKg === 0) return `${now} ${target}: nothing is short.`;
   const lacks = `${target} − ${weight(storesKg!)} = ${weight(shortKg)} short.`;
   if (!feed || !feeding) return `${now} ${lacks} What bees store of the sugar they are fed: ${noFigure.toLowerCase()}`;
-  const sugar = (efficiency: number, kg: number) => `${inUnits(shortKg)} × ${plainDecimal(feeding.sugarShareOfStores)} ÷ ${formatNumber(efficiency, { places: 2 })} = ${weight(kg)} of sugar`;
+  const sugar = (efficiency: number, kg: number) =>
+    `${inUnits(shortKg)} × ${plainDecimal(feeding.sugarShareOfStores)} ÷ ${formatNumber(efficiency, { places: 2 })} = ${weight(kg)} of sugar`;
   return `${now} ${lacks} If all that is fed is stored: ${sugar(feeding.efficiencyMost, feed.sugarKgLeast)}. By the rule of practice: ${sugar(feeding.efficiencyLeast, feed.sugarKgMost)}. Syrup of ${mixNames[hive.mix]} holds ${strengthIn(feed, units)}.`;
 }
 

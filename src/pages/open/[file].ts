@@ -10,7 +10,8 @@ import { openSchema, type OpenKind } from '../../schemas/open.ts';
 import { savedRunsSchema } from '../../schemas/runs.ts';
 import { drawProse } from '../../vocabulary/prose.ts';
 
-export const getStaticPaths = () => [...OPEN_FILES.flatMap(({ name, schema }) => [name, ...(schema ? [schema] : [])]), RUNS].map((file) => ({ params: { file } }));
+export const getStaticPaths = () =>
+  [...OPEN_FILES.flatMap(({ name, schema }) => [name, ...(schema ? [schema] : [])]), RUNS].map((file) => ({ params: { file } }));
 
 /** The schema of a file that only a reader's own browser writes. */
 const RUNS = 'runs.schema.json';
@@ -39,7 +40,10 @@ const json = (value: unknown): Response => new Response(`${JSON.stringify(value,
 function partsOf(almanac: Almanac, body: string, title: string): { heading: string; words: string }[] {
   const around = { ...sheet(almanac, '/', edition.day).around, ...picturesBeside(almanac, 'bulletins') };
   const { opening, rest } = drawProse(body, { ...around, contact: (duty) => ({ name: around.contact(duty)?.name ?? duty }) });
-  const parts = rest.split(/(?=<section class="part-of-page">)/).map((part) => ({ heading: wordsOf(/<h2[^>]*>([\s\S]*?)<\/h2>/.exec(part)?.[1] ?? ''), words: wordsOf(part.replace(/<h2[\s\S]*?<\/h2>/, '')) }));
+  const parts = rest.split(/(?=<section class="part-of-page">)/).map((part) => ({
+    heading: wordsOf(/<h2[^>]*>([\s\S]*?)<\/h2>/.exec(part)?.[1] ?? ''),
+    words: wordsOf(part.replace(/<h2[\s\S]*?<\/h2>/, '')),
+  }));
   return [{ heading: title, words: wordsOf(opening) }, ...parts].filter(({ words }) => words !== '');
 }
 
@@ -52,7 +56,9 @@ const wordsOf = (html: string): string =>
     .replace(/<img [^>]*\balt="([^"]*)"[^>]*>/g, '\n$1\n')
     .replace(/<\/(?:p|tr|h3|figcaption)>/g, '\n')
     .replace(/<[^>]*>/g, '')
-    .replace(/&(?:#x([0-9a-f]+)|(amp|lt|gt|quot));/gi, (_, hex?: string, name?: string) => (name ? ENTITIES[name]! : String.fromCodePoint(Number.parseInt(hex!, 16))))
+    .replace(/&(?:#x([0-9a-f]+)|(amp|lt|gt|quot));/gi, (_, hex?: string, name?: string) =>
+      name ? ENTITIES[name]! : String.fromCodePoint(Number.parseInt(hex!, 16)),
+    )
     .replace(/[ \t\u00a0]+/g, ' ')
     .replace(/ *\n\s*/g, '\n')
     .trim();

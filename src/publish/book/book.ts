@@ -27,8 +27,21 @@ export type Book = { html: string; epub: Uint8Array; /** What stands in the one 
 export function makeBook({ pages, base, root, club, districts, publications, edition }: BookOf): Book {
   const parts = partsOf(pages, base);
   const classes = classesIn(bookStyles() + oneFileStyles());
-  const { chapters, sources } = chaptersOf(parts, { base, root, districts: new Map(districts.map(({ id, name }) => [id, name])), classes, publications });
-  const bound = { front: { club, day: edition.day, root, districts: districts.map(({ name }) => name) }, base, pages, parts, chapters, sources };
+  const { chapters, sources } = chaptersOf(parts, {
+    base,
+    root,
+    districts: new Map(districts.map(({ id, name }) => [id, name])),
+    classes,
+    publications,
+  });
+  const bound = {
+    front: { club, day: edition.day, root, districts: districts.map(({ name }) => name) },
+    base,
+    pages,
+    parts,
+    chapters,
+    sources,
+  };
   const archive = epub(bound, edition.fingerprint);
   return { ...oneFile(bound), epub: archive };
 }

@@ -38,7 +38,13 @@ export type Dress = {
 };
 
 /** `root` is the whole address of the first page, where it is known; `classes` are those that the book's style sheet speaks of. */
-export type Setting = { base: string; root: string | null; districts: Districts; classes: ReadonlySet<string>; /** Sources in full, as the pages have them. */ publications: readonly string[] };
+export type Setting = {
+  base: string;
+  root: string | null;
+  districts: Districts;
+  classes: ReadonlySet<string>;
+  /** Sources in full, as the pages have them. */ publications: readonly string[];
+};
 
 /** Chapters by place, in their order, and all their sources. @throws Error when a page cannot be named or a source is missing. */
 export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters: Map<string, Chapter>; sources: readonly Listed[] } {
@@ -46,7 +52,9 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   const slugs = slugsOf(leaves);
   const sources = new Sources(setting.publications);
   const trees = new Map(leaves.map(({ page }) => [page.place, onPaper(page.html, setting.districts)] as const));
-  const ledes = new Map([...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lede'))?.children ?? [])] as const));
+  const ledes = new Map(
+    [...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lede'))?.children ?? [])] as const),
+  );
   drawOnce(leaves, trees, setting.base);
   const marks = new Map([...trees].map(([place, tree]) => [place, settleSources(tree, place, sources)] as const));
   for (const tree of trees.values()) pointAtSources(tree, sources);
@@ -55,14 +63,19 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   const titles = new Map(leaves.map(({ page, title }) => [page.place, title] as const));
   const links = new Map(leaves.map(({ page }) => [page.place, linksIn(trees.get(page.place)!, page, { ids, titles }, setting)] as const));
   const wanted = new Set([...links.values()].flat().map(([, { place, id }]) => `${place}#${id}`));
-  const chapters = new Map(leaves.map(({ page: { place }, title }): [string, Chapter] => {
-    const tree = trees.get(place)!;
-    sayOnce(tree, links.get(place)!, ledes);
-    for (const [node, id] of named(tree)) if (!wanted.has(`${place}#${id}`)) delete node.properties.id;
-    makePlain(tree, setting.classes);
-    const headings = all(tree, ({ tagName }) => /^h[1-6]$/.test(tagName)).map((node) => [node, Number(node.tagName[1])] as const);
-    return [place, { place, title, slug: slugs.get(place)!, tree, links: links.get(place)!, marks: marks.get(place)!, marked: named(tree), headings }];
-  }));
+  const chapters = new Map(
+    leaves.map(({ page: { place }, title }): [string, Chapter] => {
+      const tree = trees.get(place)!;
+      sayOnce(tree, links.get(place)!, ledes);
+      for (const [node, id] of named(tree)) if (!wanted.has(`${place}#${id}`)) delete node.properties.id;
+      makePlain(tree, setting.classes);
+      const headings = all(tree, ({ tagName }) => /^h[1-6]$/.test(tagName)).map((node) => [node, Number(node.tagName[1])] as const);
+      return [
+        place,
+        { place, title, slug: slugs.get(place)!, tree, links: links.get(place)!, marks: marks.get(place)!, marked: named(tree), headings },
+      ];
+    }),
+  );
   return { chapters, sources: sources.all };
 }
 
@@ -85,7 +98,9 @@ function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
   const lastOf = (place: string): string => place.split('/').at(-2) ?? 'now';
   const byLast = Map.groupBy(places, lastOf);
   const isFree = (last: string): boolean => byLast.get(last)!.length === 1 && !isOwnName(last);
-  const slugs = places.map((place) => (place === '' || isFree(lastOf(place)) ? lastOf(place) : place.replace(/\/$/, '').replaceAll('/', '--')));
+  const slugs = places.map((place) =>
+    place === '' || isFree(lastOf(place)) ? lastOf(place) : place.replace(/\/$/, '').replaceAll('/', '--'),
+  );
   const before = new Set<string>();
   const odd = slugs.find((slug) => !/^[a-z0-9-]+$/i.test(slug) || before.size === before.add(slug).size);
   if (odd !== undefined) throw new Error(`the book cannot name the page ${odd}`);
@@ -93,7 +108,12 @@ function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
 }
 
 /** Settles every link, those along which letters of a picture run as well: those that stay in the book are returned, the others get a whole address or become words. */
-function linksIn(tree: Root, page: BuiltPage, { ids, titles }: { ids: ReadonlyMap<string, ReadonlySet<string>>; titles: ReadonlyMap<string, string> }, { base, root }: Setting): [Element, Target][] {
+function linksIn(
+  tree: Root,
+  page: BuiltPage,
+  { ids, titles }: { ids: ReadonlyMap<string, ReadonlySet<string>>; titles: ReadonlyMap<string, string> },
+  { base, root }: Setting,
+): [Element, Target][] {
   const found: [Element, Target][] = [];
   visit(tree, 'element', (node, index, parent) => {
     const { href } = node.properties;
@@ -102,11 +122,19 @@ function linksIn(tree: Root, page: BuiltPage, { ids, titles }: { ids: ReadonlyMa
     if (led.kind === 'inside') found.push([node, led]);
     if (led.kind === 'outside') node.properties.href = led.address;
     if (led.kind !== 'nowhere') return undefined;
-    const near = led.near === undefined || led.near === page.place ? [] : [{ type: 'text' as const, value: ' (' }, h('a', { href: `${base}${led.near}` }, titles.get(led.near)), { type: 'text' as const, value: ')' }];
+    const near =
+      led.near === undefined || led.near === page.place
+        ? []
+        : [
+            { type: 'text' as const, value: ' (' },
+            h('a', { href: `${base}${led.near}` }, titles.get(led.near)),
+            { type: 'text' as const, value: ')' },
+          ];
     parent.children.splice(index, 1, ...node.children, ...near);
     return [SKIP, index];
   });
   return found;
 }
 
-const named = (tree: Root): [Element, string][] => all(tree, ({ properties }) => properties.id !== undefined).map((node) => [node, String(node.properties.id)]);
+const named = (tree: Root): [Element, string][] =>
+  all(tree, ({ properties }) => properties.id !== undefined).map((node) => [node, String(node.properties.id)]);

@@ -6,7 +6,12 @@ import type { Leaf } from './order.ts';
 export type Addresses = (leaf: Leaf) => string;
 
 export function contentsList(leaves: readonly Leaf[], addressOf: Addresses): Element {
-  return h('ol', leaves.map((leaf) => h('li', [h('a', { href: addressOf(leaf) }, leaf.title), leaf.below.length > 0 ? contentsList(leaf.below, addressOf) : ''])));
+  return h(
+    'ol',
+    leaves.map((leaf) =>
+      h('li', [h('a', { href: addressOf(leaf) }, leaf.title), leaf.below.length > 0 ? contentsList(leaf.below, addressOf) : '']),
+    ),
+  );
 }
 
 /** "Part 2" and its name. */

@@ -26,8 +26,14 @@ export function epub(bound: Bound, fingerprint: string): Uint8Array {
   const { front, base, pages, parts, chapters, sources } = bound;
   const { club, day } = front;
   const unwell = unwellLine(pages, base, (place) => (chapters.has(place) ? `${chapters.get(place)!.slug}.xhtml` : undefined));
-  const page = (title: string, body: readonly (Element | Root)[], lead = true): string => xhtml(club.language, title, [...(lead ? [h('p', { class: 'unwell' }, unwell())] : []), ...body]);
-  const foot = (): Element => h('p', { class: 'foot' }, `${club.almanac}, ${editionWords(day)}. The label, the inspector, the extension service and your doctor decide; this book does not.`);
+  const page = (title: string, body: readonly (Element | Root)[], lead = true): string =>
+    xhtml(club.language, title, [...(lead ? [h('p', { class: 'unwell' }, unwell())] : []), ...body]);
+  const foot = (): Element =>
+    h(
+      'p',
+      { class: 'foot' },
+      `${club.almanac}, ${editionWords(day)}. The label, the inspector, the extension service and your doctor decide; this book does not.`,
+    );
   const files: PackedFile[] = [
     { name: 'title.xhtml', text: page(club.almanac, [titleLeaf(front, unwell())], false) },
     { name: 'nav.xhtml', nav: true, text: navigation(bound) },
@@ -48,11 +54,26 @@ function chapterFile(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, p
 
 function navigation({ front: { club }, parts, chapters }: Bound): string {
   const addressOf = ({ page }: Leaf): string => `${chapters.get(page.place)!.slug}.xhtml`;
-  const entries = parts.map(({ name, leaves }, index) => h('li', [h('a', { href: `part-${index + 1}.xhtml` }, `${partNumber(index)}: ${name}`), contentsList(leaves, addressOf)]));
-  const landmarks = [['titlepage', 'title.xhtml', 'Title'], ['toc', 'nav.xhtml', 'Contents'], ['bodymatter', 'part-1.xhtml', 'First part'], ['endnotes', 'sources.xhtml', 'Sources']] as const;
+  const entries = parts.map(({ name, leaves }, index) =>
+    h('li', [h('a', { href: `part-${index + 1}.xhtml` }, `${partNumber(index)}: ${name}`), contentsList(leaves, addressOf)]),
+  );
+  const landmarks = [
+    ['titlepage', 'title.xhtml', 'Title'],
+    ['toc', 'nav.xhtml', 'Contents'],
+    ['bodymatter', 'part-1.xhtml', 'First part'],
+    ['endnotes', 'sources.xhtml', 'Sources'],
+  ] as const;
   const made = xhtml(club.language, 'Contents', [
-    h('nav', { 'epub:type': 'toc', role: 'doc-toc' }, [h('h1', 'Contents'), h('ol', [...entries, h('li', [h('a', { href: 'sources.xhtml' }, 'Sources')])])]),
-    h('nav', { 'epub:type': 'landmarks' }, [h('ol', landmarks.map(([type, href, words]) => h('li', [h('a', { 'epub:type': type, href }, words)])))]),
+    h('nav', { 'epub:type': 'toc', role: 'doc-toc' }, [
+      h('h1', 'Contents'),
+      h('ol', [...entries, h('li', [h('a', { href: 'sources.xhtml' }, 'Sources')])]),
+    ]),
+    h('nav', { 'epub:type': 'landmarks' }, [
+      h(
+        'ol',
+        landmarks.map(([type, href, words]) => h('li', [h('a', { 'epub:type': type, href }, words)])),
+      ),
+    ]),
   ]);
   // For programs only. XML wants a value.
   return made.replace('<nav epub:type="landmarks">', '<nav epub:type="landmarks" hidden="hidden">');
@@ -90,4 +111,3 @@ function packed(files: readonly PackedFile[], opf: string, day: string): Uint8Ar
   // Without a zone: an archive keeps the time of the wall, here the same one everywhere.
   return zipSync(archive, { level: 9, mtime: `${day}T12:00:00` });
 }
-

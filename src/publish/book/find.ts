@@ -3,7 +3,8 @@ import type { Element, ElementContent, Root } from 'hast';
 import { EXIT, visit } from 'unist-util-visit';
 
 /** Whether an element is of a class. */
-export const isOf = (node: Element, name: string): boolean => Array.isArray(node.properties.className) && node.properties.className.includes(name);
+export const isOf = (node: Element, name: string): boolean =>
+  Array.isArray(node.properties.className) && node.properties.className.includes(name);
 
 /** Every element that passes, in their order. By our own feet: this is asked so often that the walker's account of every step was a third of the book's time. */
 export function all(tree: Root | Element | undefined, passes: (node: Element) => boolean): Element[] {

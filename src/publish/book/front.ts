@@ -12,7 +12,12 @@ import type { Club } from '../handed-over.ts';
 import { leadsTo } from './links.ts';
 import { all } from './find.ts';
 
-export type Front = { club: Club; day: string; root: string | null; /** Names of districts, the main one first. */ districts: readonly string[] };
+export type Front = {
+  club: Club;
+  day: string;
+  root: string | null;
+  /** Names of districts, the main one first. */ districts: readonly string[];
+};
 
 export const editionWords = (day: string): string => `edition of ${formatDay(day as Day)}`;
 
@@ -22,7 +27,9 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
     h('h1', club.almanac),
     h('p', { class: 'of' }, `The book, ${editionWords(day)}`),
     h('p', `${club.name}, ${club.place}.`),
-    club.demonstration ? h('p', [h('b', 'A demonstration: this club does not exist.'), ' Its county, its dates and its offices’ numbers are made up.']) : '',
+    club.demonstration
+      ? h('p', [h('b', 'A demonstration: this club does not exist.'), ' Its county, its dates and its offices’ numbers are made up.'])
+      : '',
     h('p', { class: 'unwell' }, [...unwell]),
     h('p', 'The label, the inspector, the extension service and your doctor decide; this book does not.'),
     h('p', [
@@ -30,22 +37,36 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
       'Raised numbers lead to the sources at the end. A notice holds for its days only. ',
       'Forms that reckon with your own numbers, and the search, are on the club’s pages alone.',
     ]),
-    h('p', [`This copy does not change. What was found wrong after ${formatDay(day as Day)} is not in it`, ...(root ? [': look for a newer one at ', h('a', { href: root }, root)] : [': ask the club for a newer one']), '.']),
+    h('p', [
+      `This copy does not change. What was found wrong after ${formatDay(day as Day)} is not in it`,
+      ...(root ? [': look for a newer one at ', h('a', { href: root }, root)] : [': ask the club for a newer one']),
+      '.',
+    ]),
   ]);
 }
 
 /** "Someone is unwell: ring 911, what to do", its links as the book has them. @throws Error when no page says it. */
-export function unwellLine(pages: readonly BuiltPage[], base: string, hrefOf: (place: string) => string | undefined): () => ElementContent[] {
+export function unwellLine(
+  pages: readonly BuiltPage[],
+  base: string,
+  hrefOf: (place: string) => string | undefined,
+): () => ElementContent[] {
   const line = pages.map(({ html }) => /<section class="unwell[^>]*>([\s\S]*?)<\/section>/.exec(html)?.[1]).find(Boolean);
   if (!line) throw new Error('no page says whom to ring when someone is unwell');
   return () => {
     const tree = fromHtml(line.replace(/\s+/g, ' ').trim(), { fragment: true });
     for (const span of all(tree, ({ tagName }) => tagName === 'span')) tree.children = tree.children.filter((child) => child !== span);
     for (const link of all(tree, ({ tagName }) => tagName === 'a')) {
-      const led = leadsTo(String(link.properties.href), '', { base, root: null, held: (place) => (hrefOf(place) === undefined ? undefined : new Set()) });
+      const led = leadsTo(String(link.properties.href), '', {
+        base,
+        root: null,
+        held: (place) => (hrefOf(place) === undefined ? undefined : new Set()),
+      });
       link.properties = led.kind === 'inside' ? { href: hrefOf(led.place)! } : led.kind === 'outside' ? { href: led.address } : {};
     }
     const kept = tree.children.filter((child): child is ElementContent => child.type !== 'doctype');
-    return kept.map((child, index) => (child.type === 'text' && child.value === ' ' && index > 0 ? { ...child, value: index + 1 < kept.length ? ', ' : '' } : child));
+    return kept.map((child, index) =>
+      child.type === 'text' && child.value === ' ' && index > 0 ? { ...child, value: index + 1 < kept.length ? ', ' : '' } : child,
+    );
   };
 }

@@ -31,7 +31,12 @@ export function lastLines(margin: Element): { lines: ElementContent[]; named: [E
 function askedBriefly({ children }: Element): ElementContent[] {
   const [begin, call] = children.filter((child) => wordsOf([child]) !== '');
   if (begin?.type !== 'text' || call?.type !== 'element' || !String(call.properties.href).startsWith('tel:')) return children;
-  return [{ type: 'text', value: begin.value.replace(/: .*$/, ', ') }, call, { type: 'text', value: '. ' }, ...children.slice(children.indexOf(call) + 1)];
+  return [
+    { type: 'text', value: begin.value.replace(/: .*$/, ', ') },
+    call,
+    { type: 'text', value: '. ' },
+    ...children.slice(children.indexOf(call) + 1),
+  ];
 }
 
 /** Who publishes stands at the head of the book; the rest of a review is one line. */
@@ -43,5 +48,8 @@ function reviewed(list: Element): Element {
     else last?.push(...(last.length > 1 ? [{ type: 'text' as const, value: '; ' }] : []), ...each.children);
   }
   const kept = told.filter((words) => !wordsOf(words).startsWith('Published by'));
-  return h('p', kept.flatMap((words, index) => (index > 0 ? [{ type: 'text' as const, value: '. ' }, ...words] : words)));
+  return h(
+    'p',
+    kept.flatMap((words, index) => (index > 0 ? [{ type: 'text' as const, value: '. ' }, ...words] : words)),
+  );
 }

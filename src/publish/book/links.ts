@@ -3,7 +3,10 @@
  * its words stay. A calculator's form filled by an address is on the live page only; its example and tables are near.
  */
 export type Target = { place: string; /** Nothing for the page as a whole. */ id: string };
-export type Led = ({ kind: 'inside' } & Target) | { kind: 'outside'; address: string } | { kind: 'nowhere'; /** The place of the page that would have answered. */ near?: string };
+export type Led =
+  | ({ kind: 'inside' } & Target)
+  | { kind: 'outside'; address: string }
+  | { kind: 'nowhere'; /** The place of the page that would have answered. */ near?: string };
 
 export type Shelf = {
   base: string;

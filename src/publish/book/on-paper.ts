@@ -24,18 +24,35 @@ export function onPaper(html: string, districts: Districts): Root {
     const windows = node.properties.dataWindows;
     if (typeof windows === 'string') return replace(parent, index, [...node.children, ...elsewhere(windows, districts)]);
     // A book that one can send by mail has no photographs; what each shows is said.
-    if (node.tagName === 'img') return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
+    if (node.tagName === 'img')
+      return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
     if (isWrapping(node)) return replace(parent, index, node.children);
     turn(node);
     return undefined;
   });
   leadFromLines(tree);
-  for (const half of all(tree, (node) => isOf(node, 'year-list')).flatMap((list) => all(list, ({ tagName }) => tagName === 'li'))) filled(half);
+  for (const half of all(tree, (node) => isOf(node, 'year-list')).flatMap((list) => all(list, ({ tagName }) => tagName === 'li')))
+    filled(half);
   dropEmpty(tree);
   return tree;
 }
 
-const UNPRINTED = ['script', 'source', 'noscript', 'style', 'template', 'meta', 'link', 'nav', 'button', 'input', 'select', 'textarea', 'progress', 'output'];
+const UNPRINTED = [
+  'script',
+  'source',
+  'noscript',
+  'style',
+  'template',
+  'meta',
+  'link',
+  'nav',
+  'button',
+  'input',
+  'select',
+  'textarea',
+  'progress',
+  'output',
+];
 
 function isGone(node: Element): boolean {
   const { tagName, properties } = node;
@@ -61,7 +78,8 @@ function isWrapping({ tagName, properties }: Element): boolean {
 
 function turn(node: Element): void {
   const { tagName } = node;
-  if (tagName === 'input') Object.assign(node, { tagName: 'span', properties: { className: ['tick'] }, children: [{ type: 'text', value: '☐' }] });
+  if (tagName === 'input')
+    Object.assign(node, { tagName: 'span', properties: { className: ['tick'] }, children: [{ type: 'text', value: '☐' }] });
   if (['details', 'aside', 'article'].includes(tagName)) node.tagName = 'div';
   if (tagName === 'summary') Object.assign(node, { tagName: 'p', properties: { className: ['unfolded'] } });
   if (tagName === 'svg') named(node);
@@ -72,14 +90,19 @@ function named(svg: Element): void {
   svg.properties.role = 'img';
   delete svg.properties.ariaLabelledBy;
   for (const child of svg.children) if (child.type === 'element' && child.tagName === 'title') delete child.properties.id;
-  visit(svg, 'element', (node, index, parent) => (node.tagName === 'a' && parent && index !== undefined ? replace(parent, index, node.children) : undefined));
+  visit(svg, 'element', (node, index, parent) =>
+    node.tagName === 'a' && parent && index !== undefined ? replace(parent, index, node.children) : undefined,
+  );
 }
 
 /** Of `valley 05-03 05-17;hill 05-12 05-26` the days that are others than the first one's. */
 function elsewhere(windows: string, districts: Districts): ElementContent[] {
   const [first, ...others] = windows.split(';').map((each) => each.split(' ') as [id: string, from: string, to: string]);
   const differing = others.filter(([, from, to]) => from !== first![1] || to !== first![2]);
-  return differing.map(([id, from, to]) => ({ type: 'text', value: ` (${districts.get(id) ?? id}: ${formatMonthDays(from as MonthDay, to as MonthDay)})` }));
+  return differing.map(([id, from, to]) => ({
+    type: 'text',
+    value: ` (${districts.get(id) ?? id}: ${formatMonthDays(from as MonthDay, to as MonthDay)})`,
+  }));
 }
 
 /** A line of a box, or a word of the word list, that ends in "more" is the link itself: it says where it leads, and nothing is read twice. */
@@ -93,15 +116,19 @@ function leadFromLines(tree: Root): void {
     name.children = [{ ...more, children: name.children }];
   }
   for (const line of all(tree, (node) => isOf(node, 'box')).flatMap((box) => all(box, ({ tagName }) => tagName === 'li'))) {
-    const more = line.children.find((child): child is Element => child.type === 'element' && child.tagName === 'a' && isOf(child, 'no-print'));
-    if (more && line.children.every((child) => child === more || child.type === 'text')) line.children = [{ ...more, children: [{ type: 'text', value: wordsOf(line.children.filter((child) => child !== more)) }] }];
+    const more = line.children.find(
+      (child): child is Element => child.type === 'element' && child.tagName === 'a' && isOf(child, 'no-print'),
+    );
+    if (more && line.children.every((child) => child === more || child.type === 'text'))
+      line.children = [{ ...more, children: [{ type: 'text', value: wordsOf(line.children.filter((child) => child !== more)) }] }];
   }
 }
 
 /** "Nothing begins" stands below every list of the year; the style sheet of the pages shows it below an empty one. */
 function filled(half: Element): void {
   const list = half.children.find((child): child is Element => child.type === 'element' && child.tagName === 'ul');
-  if (list && all(list, ({ tagName }) => tagName === 'li').length > 0) half.children = half.children.filter((child) => !(child.type === 'element' && child.tagName === 'p'));
+  if (list && all(list, ({ tagName }) => tagName === 'li').length > 0)
+    half.children = half.children.filter((child) => !(child.type === 'element' && child.tagName === 'p'));
 }
 
 const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'circle', 'use']);

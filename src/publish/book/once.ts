@@ -14,7 +14,11 @@ export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Roo
     for (const figure of all(trees.get(page.place)!, ({ tagName }) => tagName === 'figure')) {
       const lines = figure.children.find((child): child is Element => child.type === 'element' && child.tagName === 'svg');
       const before = lines && drawn.get(toHtml(lines));
-      if (before) figure.children = [h('p', ['Drawn under ', h('a', { href: `${base}${before.place}` }, before.title), '.']), ...figure.children.filter((child) => child !== lines)];
+      if (before)
+        figure.children = [
+          h('p', ['Drawn under ', h('a', { href: `${base}${before.place}` }, before.title), '.']),
+          ...figure.children.filter((child) => child !== lines),
+        ];
       else if (lines) drawn.set(toHtml(lines), { place: page.place, title });
     }
   }
@@ -23,7 +27,10 @@ export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Roo
 /** Rows that name single places on the pages below, which follow and name them: in a book the contents lead there. */
 export function leaveToBelow(tree: Root, place: string, base: string): void {
   const leadsBelow = (node: Element): boolean => place !== '' && new RegExp(`^${base}${place}[^#]+#`).test(String(node.properties.href));
-  for (const list of all(tree, (node) => isOf(node, 'rows'))) list.children = list.children.filter((row) => row.type !== 'element' || !row.children.some((child) => child.type === 'element' && leadsBelow(child)));
+  for (const list of all(tree, (node) => isOf(node, 'rows')))
+    list.children = list.children.filter(
+      (row) => row.type !== 'element' || !row.children.some((child) => child.type === 'element' && leadsBelow(child)),
+    );
   dropEmpty(tree);
 }
 

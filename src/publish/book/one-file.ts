@@ -15,12 +15,20 @@ import { all, isOf } from './find.ts';
 import type { Listed } from './sources.ts';
 import { bookStyles, oneFileStyles } from './style-sheets.ts';
 
-export type Bound = { front: Front; base: string; pages: readonly BuiltPage[]; parts: readonly Part[]; chapters: ReadonlyMap<string, Chapter>; sources: readonly Listed[] };
+export type Bound = {
+  front: Front;
+  base: string;
+  pages: readonly BuiltPage[];
+  parts: readonly Part[];
+  chapters: ReadonlyMap<string, Chapter>;
+  sources: readonly Listed[];
+};
 
 /** An `id` that the book has once stands by itself, another with the name of its chapter before it. */
 function dressFor(chapters: ReadonlyMap<string, Chapter>): Dress {
   const counted = new Map<string, number>();
-  for (const name of [...chapters.values()].flatMap(({ slug, marked }) => [slug, ...marked.map(([, id]) => id)])) counted.set(name, (counted.get(name) ?? 0) + 1);
+  for (const name of [...chapters.values()].flatMap(({ slug, marked }) => [slug, ...marked.map(([, id]) => id)]))
+    counted.set(name, (counted.get(name) ?? 0) + 1);
   const named = (slug: string, id: string): string => (counted.get(id) === 1 && !isOwnName(id) ? id : `${slug}:${id}`);
   return {
     href: ({ slug, id }) => (id === '' ? `#${slug}` : `#${named(slug, id)}`),
@@ -42,15 +50,28 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
     titleLeaf(front, unwell()),
     h('nav', { class: 'contents', id: 'contents', ariaLabel: 'Contents' }, [
       h('h2', 'Contents'),
-      ...parts.map(({ name, leaves }, index) => h('div', { class: inOrder(leaves).length > 9 ? 'many' : undefined }, [h('h3', [h('a', { href: `#${partId(index)}` }, `${partNumber(index)}: ${name}`)]), contentsList(leaves, addressOf)])),
+      ...parts.map(({ name, leaves }, index) =>
+        h('div', { class: inOrder(leaves).length > 9 ? 'many' : undefined }, [
+          h('h3', [h('a', { href: `#${partId(index)}` }, `${partNumber(index)}: ${name}`)]),
+          contentsList(leaves, addressOf),
+        ]),
+      ),
       h('div', [h('h3', [h('a', { href: '#sources' }, 'Sources')])]),
     ]),
     h('main', [
-      ...parts.map(({ name, leaves }, index) => h('section', { id: partId(index) }, [h('h2', [h('small', partNumber(index)), ' ', name]), ...inOrder(leaves).map((leaf) => chapterOf(chapters.get(leaf.page.place)!, chapters, worn))])),
+      ...parts.map(({ name, leaves }, index) =>
+        h('section', { id: partId(index) }, [
+          h('h2', [h('small', partNumber(index)), ' ', name]),
+          ...inOrder(leaves).map((leaf) => chapterOf(chapters.get(leaf.page.place)!, chapters, worn)),
+        ]),
+      ),
       h('section', { id: 'sources' }, [h('h2', 'Sources'), sourcesList(sources)]),
     ]),
     h('footer', { class: 'foot' }, `${club.almanac}, ${editionWords(day)}. ${club.name}, ${club.place}.`),
-    h('nav', { class: 'thumbs', ariaLabel: 'Parts of the book' }, [h('a', { href: '#contents' }, 'Contents'), ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name))]),
+    h('nav', { class: 'thumbs', ariaLabel: 'Parts of the book' }, [
+      h('a', { href: '#contents' }, 'Contents'),
+      ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name)),
+    ]),
   ];
   const styles = `${bookStyles()}${oneFileStyles()}${footOfSheets(front, unwell())}`;
   const policy = `default-src 'none'; style-src ${hashOf(styles)}; base-uri 'none'; form-action 'none'`;
@@ -59,7 +80,14 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
     toHtml(h('title', `${club.almanac}, ${editionWords(day)}`), { characterReferences: { useNamedReferences: true } }),
     ...(club.demonstration ? ['<meta name="robots" content="noindex">'] : []),
     `<style>${styles}</style>\n</head>\n<body>`,
-    ...body.map((each) => toHtml(each, { closeEmptyElements: true, tightSelfClosing: true, preferUnquoted: true, characterReferences: { useNamedReferences: true } })),
+    ...body.map((each) =>
+      toHtml(each, {
+        closeEmptyElements: true,
+        tightSelfClosing: true,
+        preferUnquoted: true,
+        characterReferences: { useNamedReferences: true },
+      }),
+    ),
     '</body>\n</html>\n',
   ].join('\n');
   return { html, styles };
@@ -70,17 +98,27 @@ function chapterOf(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, wor
   const article = h('article', { id: chapter.slug }, children as ElementContent[]);
   // A wide table is pushed sideways in its frame; two frames of the book do not share a name.
   for (const frame of all(article, (node) => isOf(node, 'sideways'))) {
-    Object.assign(frame.properties, { role: 'region', tabIndex: 0, ariaLabel: `${String(frame.properties.ariaLabel).replace(/^Table: /, '')} (${chapter.title})` });
+    Object.assign(frame.properties, {
+      role: 'region',
+      tabIndex: 0,
+      ariaLabel: `${String(frame.properties.ariaLabel).replace(/^Table: /, '')} (${chapter.title})`,
+    });
   }
   return article;
 }
 
 export const sourcesList = (sources: readonly Listed[]): Element =>
-  h('ol', { class: 'sources' }, sources.map(({ as, words }, index) => h('li', { id: `s${index + 1}` }, as === undefined ? words : `As ${as}. ${words}`)));
+  h(
+    'ol',
+    { class: 'sources' },
+    sources.map(({ as, words }, index) => h('li', { id: `s${index + 1}` }, as === undefined ? words : `As ${as}. ${words}`)),
+  );
 
 /** Every printed sheet says whom to ring, what it is of and how many there are. */
 function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): string {
-  const ring = all(h('p', [...unwell]), ({ properties }) => String(properties.href).startsWith('tel:')).map((link) => toHtml(link.children));
+  const ring = all(h('p', [...unwell]), ({ properties }) => String(properties.href).startsWith('tel:')).map((link) =>
+    toHtml(link.children),
+  );
   const said = (words: string): string => `"${words.replace(/[\\"<>&\n]/g, ' ')}"`;
   return `@media print{@page{@bottom-left{content:${said(`Someone is unwell: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${said(`${club.almanac}, ${editionWords(day)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
 }

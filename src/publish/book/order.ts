@@ -23,7 +23,18 @@ export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
   return names.flatMap((name) => {
     const own = placed.filter(({ part }) => part === name);
     const first = own.find(({ opens }) => opens) ?? own[0];
-    return first ? [{ name, leaves: treeOf(first.page, own.map(({ page }) => page), base) }] : [];
+    return first
+      ? [
+          {
+            name,
+            leaves: treeOf(
+              first.page,
+              own.map(({ page }) => page),
+              base,
+            ),
+          },
+        ]
+      : [];
   });
 }
 
@@ -40,7 +51,14 @@ function thumbOf({ html }: BuiltPage): { part: string; opens: boolean } {
 /** The page that opens a part, and beside it those that stand below no other. */
 function treeOf(first: BuiltPage, pages: readonly BuiltPage[], base: string): Leaf[] {
   const others = new Map(pages.filter((page) => page !== first).map((page) => [page.place, page]));
-  const children = Map.groupBy(others.values(), ({ place }) => foldersAbove(place).filter((folder) => folder !== place).map((folder) => others.get(folder)).find(Boolean) ?? first);
+  const children = Map.groupBy(
+    others.values(),
+    ({ place }) =>
+      foldersAbove(place)
+        .filter((folder) => folder !== place)
+        .map((folder) => others.get(folder))
+        .find(Boolean) ?? first,
+  );
   const below = (parent: BuiltPage): Leaf[] => {
     const ranks = new Map(namedOn(parent, base).map((place, rank) => [place, rank]));
     const rank = ({ place }: BuiltPage): number => ranks.get(place) ?? ranks.size;
@@ -52,10 +70,21 @@ function treeOf(first: BuiltPage, pages: readonly BuiltPage[], base: string): Le
 }
 
 /** `year/`, then the first page's nothing, of `year/bloom/`. */
-const foldersAbove = (place: string): string[] => [...place.matchAll(/\/(?=[^/])/g)].map(({ index }) => place.slice(0, index + 1)).reverse().concat('');
+const foldersAbove = (place: string): string[] =>
+  [...place.matchAll(/\/(?=[^/])/g)]
+    .map(({ index }) => place.slice(0, index + 1))
+    .reverse()
+    .concat('');
 
 /** Places that the main text of a page leads to, in its order. */
 function namedOn({ html }: BuiltPage, base: string): string[] {
   const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
-  return [...new Set([...main.matchAll(/href="([^"#?]+)/g)].map(([, href]) => href!).filter((href) => href.startsWith(base)).map((href) => href.slice(base.length)))];
+  return [
+    ...new Set(
+      [...main.matchAll(/href="([^"#?]+)/g)]
+        .map(([, href]) => href!)
+        .filter((href) => href.startsWith(base))
+        .map((href) => href.slice(base.length)),
+    ),
+  ];
 }

@@ -20,7 +20,10 @@ const ACCESS: readonly (readonly [property: string, value: string])[] = [
   ['schema:accessibilityFeature', 'structuralNavigation'],
   ['schema:accessibilityFeature', 'tableOfContents'],
   ['schema:accessibilityHazard', 'none'],
-  ['schema:accessibilitySummary', 'Text with headings, lists and tables in reading order. Every drawing has a name and its content in words beside it. Letters and colors can be changed. No sound, no movement, no script.'],
+  [
+    'schema:accessibilitySummary',
+    'Text with headings, lists and tables in reading order. Every drawing has a name and its content in words beside it. Letters and colors can be changed. No sound, no movement, no script.',
+  ],
 ];
 
 export function packageDocument({ club, day }: Front, fingerprint: string, files: readonly PackedFile[]): string {
@@ -57,7 +60,11 @@ export function packageDocument({ club, day }: Front, fingerprint: string, files
 
 /** RFC 9562, 5.5: a UUID of version 5 made from a name, so that one edition has one for ever. The space of names is that of URLs, A.4. */
 export function namedUuid(name: string, space = '6ba7b811-9dad-11d1-80b4-00c04fd430c8'): string {
-  const bytes = createHash('sha1').update(Buffer.from(space.replaceAll('-', ''), 'hex')).update(name, 'utf8').digest().subarray(0, 16);
+  const bytes = createHash('sha1')
+    .update(Buffer.from(space.replaceAll('-', ''), 'hex'))
+    .update(name, 'utf8')
+    .digest()
+    .subarray(0, 16);
   bytes[6] = (bytes[6]! & 0x0f) | 0x50;
   bytes[8] = (bytes[8]! & 0x3f) | 0x80;
   return bytes.toString('hex').replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');

@@ -42,13 +42,16 @@ function stripPicture(svg: Element, classes: ReadonlySet<string>): typeof SKIP {
     if (own.length > 0) node.properties.className = own;
     else delete node.properties.className;
     // Letters keep their size beside the words of any program only in a measure that all of them know.
-    for (const [name, value] of Object.entries(node.properties)) if (typeof value === 'string' && value.endsWith('rem')) node.properties[name] = value.replace(/rem$/, 'em');
+    for (const [name, value] of Object.entries(node.properties))
+      if (typeof value === 'string' && value.endsWith('rem')) node.properties[name] = value.replace(/rem$/, 'em');
   });
   return SKIP;
 }
 
 /** A table of three columns fits the narrowest window: its frame is for nothing. */
-const isNarrow = (node: Element): boolean => isOf(node, 'sideways') && all(node, ({ tagName }) => tagName === 'tr').every((row) => row.children.filter((child) => child.type === 'element').length <= 3);
+const isNarrow = (node: Element): boolean =>
+  isOf(node, 'sideways') &&
+  all(node, ({ tagName }) => tagName === 'tr').every((row) => row.children.filter((child) => child.type === 'element').length <= 3);
 
 /** What is led to may as well be the heading that a frame begins with. */
 function handOn(frame: Element): void {
@@ -60,7 +63,11 @@ function handOn(frame: Element): void {
   }
 }
 
-const BLOCKS = new Set('p ul ol li dl dt dd div section h1 h2 h3 h4 h5 h6 table caption thead tbody tfoot tr th td figure figcaption svg title path g line rect circle text nav header footer blockquote'.split(' '));
+const BLOCKS = new Set(
+  'p ul ol li dl dt dd div section h1 h2 h3 h4 h5 h6 table caption thead tbody tfoot tr th td figure figcaption svg title path g line rect circle text nav header footer blockquote'.split(
+    ' ',
+  ),
+);
 const isBlock = (node: ElementContent | undefined): boolean => node === undefined || (node.type === 'element' && BLOCKS.has(node.tagName));
 
 /** One space between words, and none where a block begins or ends. */

@@ -10,7 +10,12 @@ const LARGE = 1_000_000;
 export function nameSizes(site: string, pages: readonly BuiltPage[], { html, epub }: { html: string; epub: Uint8Array }): string[] {
   const sizes: Record<string, number> = { html: Buffer.byteLength(html), epub: epub.length };
   for (const page of pages.filter((each) => each.html.includes('data-book="'))) {
-    writeFileSync(join(site, page.file), page.html.replace(/(<span data-book="(\w+)">)(<\/span>)/g, (whole, begin: string, kind: string, end: string) => (sizes[kind] ? `${begin}${megabytes(sizes[kind])}${end}` : whole)));
+    writeFileSync(
+      join(site, page.file),
+      page.html.replace(/(<span data-book="(\w+)">)(<\/span>)/g, (whole, begin: string, kind: string, end: string) =>
+        sizes[kind] ? `${begin}${megabytes(sizes[kind])}${end}` : whole,
+      ),
+    );
   }
   const large = Object.entries(sizes).filter(([, bytes]) => bytes > LARGE);
   return [

@@ -53,7 +53,12 @@ export class Sources {
 /** Renumbers the marks of a chapter and turns its margin into its last lines. @throws Error when a mark has no note. */
 export function settleSources(tree: Root, place: string, sources: Sources): Mark[] {
   const [margin] = all(tree, (node) => isOf(node, 'margin'));
-  const notes = new Map(all(margin, (node) => node.tagName === 'li' && /^note-\d+$/.test(String(node.properties.id))).map((note) => [String(note.properties.id), noteWords(note)]));
+  const notes = new Map(
+    all(margin, (node) => node.tagName === 'li' && /^note-\d+$/.test(String(node.properties.id))).map((note) => [
+      String(note.properties.id),
+      noteWords(note),
+    ]),
+  );
   const marks = all(tree, (node) => /^#note-\d+$/.test(String(node.properties.href))).map((link): Mark => {
     const words = notes.get(String(link.properties.href).slice(1));
     if (words === undefined) throw new Error(`${place} names a source that it does not have: ${String(link.properties.href)}`);
@@ -81,4 +86,5 @@ function numbered(link: Element, number: number): Mark {
 }
 
 /** A note without its own number, and without the link to the rows that stand elsewhere in the book. */
-const noteWords = (note: Element): string => wordsOf(note.children.filter((child) => !(child.type === 'element' && ['b', 'a'].includes(child.tagName))));
+const noteWords = (note: Element): string =>
+  wordsOf(note.children.filter((child) => !(child.type === 'element' && ['b', 'a'].includes(child.tagName))));

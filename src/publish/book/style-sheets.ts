@@ -14,4 +14,5 @@ export const bookStyles = (): string => read('book.css');
 export const oneFileStyles = (): string => read('one-file.css');
 
 /** Classes in selectors; `.5rem` and `example.org` are none. */
-export const classesIn = (styles: string): Set<string> => new Set([...styles.matchAll(/\.([a-z][\w-]*)(?=[^{}]*\{)/gi)].map(([, name]) => name!));
+export const classesIn = (styles: string): Set<string> =>
+  new Set([...styles.matchAll(/\.([a-z][\w-]*)(?=[^{}]*\{)/gi)].map(([, name]) => name!));

@@ -23,6 +23,13 @@ async function view(url) {
     largestPaint: value('largest-contentful-paint'),
     blocked: value('total-blocking-time'),
     shift: value('cumulative-layout-shift'),
-    missed: Object.values(lhr.categories).flatMap(({ id, auditRefs }) => auditRefs.filter(({ id: audit, weight }) => weight > 0 && lhr.audits[audit].score !== null && lhr.audits[audit].score < (id === 'performance' ? 0.9 : 1)).map(({ id: audit }) => audit)),
+    missed: Object.values(lhr.categories).flatMap(({ id, auditRefs }) =>
+      auditRefs
+        .filter(
+          ({ id: audit, weight }) =>
+            weight > 0 && lhr.audits[audit].score !== null && lhr.audits[audit].score < (id === 'performance' ? 0.9 : 1),
+        )
+        .map(({ id: audit }) => audit),
+    ),
   };
 }

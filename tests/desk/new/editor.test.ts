@@ -18,7 +18,15 @@ const settings = files.get('.vscode/settings.json');
 
 test('the settings name a schema for every kind of YAML file, and each is there', () => {
   const globs = Object.entries(settings['yaml.schemas'] as Record<string, string>);
-  assert.deepEqual(globs.map(([, glob]) => glob), ['club.yaml', ...Object.entries(collections).filter(([, { ending }]) => ending === '.yaml').map(([name]) => `${name}/*.yaml`)]);
+  assert.deepEqual(
+    globs.map(([, glob]) => glob),
+    [
+      'club.yaml',
+      ...Object.entries(collections)
+        .filter(([, { ending }]) => ending === '.yaml')
+        .map(([name]) => `${name}/*.yaml`),
+    ],
+  );
   for (const [path] of globs) assert.ok(files.has(path.slice(2)), path);
 });
 
@@ -27,19 +35,29 @@ for (const kind of ['club', 'words', 'figures', 'sources', 'cautions', 'treatmen
   const entries = kind === 'club' ? [demo.club!] : demo.entries.filter(({ collection }) => collection === kind);
   test(`${kind}: every file of the demo club agrees with its schema, and a field amiss does not`, () => {
     assert.ok(entries.length > 0);
-    assert.deepEqual(entries.flatMap(({ path, fields }) => wrong(schema, fields.value, path)), []);
+    assert.deepEqual(
+      entries.flatMap(({ path, fields }) => wrong(schema, fields.value, path)),
+      [],
+    );
     const value = entries[0]!.fields.value as Record<string, unknown>;
     const [first, ...rest] = schema.required as string[];
-    assert.deepEqual(new Set(wrong(schema, { ...value, [first!]: undefined, strange: 1 }, 'x')), new Set([`x.${first} is undefined, not string`, 'x.strange is not in the schema']));
-    assert.match(wrong(schema, Object.fromEntries(rest.map((name) => [name, value[name]])), 'x').join(), new RegExp(`x\\.${first} is missing`));
+    assert.deepEqual(
+      new Set(wrong(schema, { ...value, [first!]: undefined, strange: 1 }, 'x')),
+      new Set([`x.${first} is undefined, not string`, 'x.strange is not in the schema']),
+    );
+    assert.match(
+      wrong(schema, Object.fromEntries(rest.map((name) => [name, value[name]])), 'x').join(),
+      new RegExp(`x\\.${first} is missing`),
+    );
   });
 
   test(`${kind}: every field says in the editor what it wants`, () => {
-    for (const [name, field] of Object.entries(schema.properties as Record<string, { description?: string }>)) assert.match(field.description ?? '', /\.["`]?$/, name);
+    for (const [name, field] of Object.entries(schema.properties as Record<string, { description?: string }>))
+      assert.match(field.description ?? '', /\.["`]?$/, name);
   });
 }
 
-test('schemas are written anew, settings of one\'s own stay, and the club is as sound as before', () => {
+test("schemas are written anew, settings of one's own stay, and the club is as sound as before", () => {
   const folder = mkdtempSync(join(tmpdir(), 'editor-'));
   after(() => rmSync(folder, { recursive: true, force: true }));
   cpSync(goodClub, folder, { recursive: true });

@@ -32,7 +32,8 @@ function keysIn(value: unknown, above = ''): string[] {
 /** Every number sign taken away that stands before a field, as a person would who uses them all. */
 function allInUse(fields: string): string {
   let [before, text] = ['', fields];
-  while (text !== before) [before, text] = [text, text.replace(/^( *)#((?:  )*(?:- )?[a-z][a-z0-9-]*:(?: .*)?|(?:  )+-(?: .*)?|(?:  )+#.*)$/gm, '$1$2')];
+  while (text !== before)
+    [before, text] = [text, text.replace(/^( *)#((?:  )*(?:- )?[a-z][a-z0-9-]*:(?: .*)?|(?:  )+-(?: .*)?|(?:  )+#.*)$/gm, '$1$2')];
   return text;
 }
 
@@ -47,30 +48,77 @@ for (const collection of withFields) {
 
   test(`${collection}: above each field stands a remark that says what to write`, () => {
     const lines = fieldsOf(template(collection, {})).split('\n');
-    const bare = lines.filter((line, index) => /^[ #]*(?:- )?[a-z][a-z0-9-]*:( |$)/.test(line) && !/^[ #]*# \S/.test(lines[index - 1] ?? ''));
+    const bare = lines.filter(
+      (line, index) => /^[ #]*(?:- )?[a-z][a-z0-9-]*:( |$)/.test(line) && !/^[ #]*# \S/.test(lines[index - 1] ?? ''),
+    );
     assert.deepEqual(bare, []);
   });
 }
 
-test('the remark is the schema\'s own', () => assert.match(template('meetings', {}), /\n# The day it is held\. Write a day such as 2026-04-18\.\nday:\n/));
+test("the remark is the schema's own", () =>
+  assert.match(template('meetings', {}), /\n# The day it is held\. Write a day such as 2026-04-18\.\nday:\n/));
 
 const changesFor = (made: readonly File[]): Change[] => made.map(({ path, text }) => ({ file: path, write: text.replace(/\n$/, '') }));
 
 /** What to write into the blanks of each kind, beside what is usual; `below` is put under the fields. */
 const kinds: Record<Collection, { title: string; values?: Record<string, string>; change?: [string, string][] }> = {
-  checklists: { title: 'The day before', values: { mode: 'read-do' }, change: [['## \n\n- [ ] \n', '## At home\n\n- [ ] Read the thermometer <Task id="thermometer" />\n']] },
-  bulletins: { title: 'Wax moth', values: { kind: 'insect', status: 'watch' }, change: [['\n## ', '\nSee the words above.\n\n## '], ['What not to do\n', 'What not to do\n\n- Do not wait.\n']] },
+  checklists: {
+    title: 'The day before',
+    values: { mode: 'read-do' },
+    change: [['## \n\n- [ ] \n', '## At home\n\n- [ ] Read the thermometer <Task id="thermometer" />\n']],
+  },
+  bulletins: {
+    title: 'Wax moth',
+    values: { kind: 'insect', status: 'watch' },
+    change: [
+      ['\n## ', '\nSee the words above.\n\n## '],
+      ['What not to do\n', 'What not to do\n\n- Do not wait.\n'],
+    ],
+  },
   articles: { title: 'Spring', values: { subject: 'flow' }, change: [['---\n$', '---\nBees fly.\n']] },
   meetings: { title: '2026-09-12 Honey evening', values: { kind: 'meeting' } },
-  reading: { title: 'A "quoted": title #1', values: { author: 'A member', year: '2019', kind: 'starter', level: 'any', worth: 'A start.' } },
-  treatments: { title: 'Thymol', values: { id: 'gel', form: 'gel', year: '2024', supers: 'label', 'kills-under-cappings': 'no', 'needs-broodless': 'false', hazards: 'skin', 'check-by': '2026-12-01' } },
+  reading: {
+    title: 'A "quoted": title #1',
+    values: { author: 'A member', year: '2019', kind: 'starter', level: 'any', worth: 'A start.' },
+  },
+  treatments: {
+    title: 'Thymol',
+    values: {
+      id: 'gel',
+      form: 'gel',
+      year: '2024',
+      supers: 'label',
+      'kills-under-cappings': 'no',
+      'needs-broodless': 'false',
+      hazards: 'skin',
+      'check-by': '2026-12-01',
+    },
+  },
   forage: { title: 'White clover', values: { botanical: 'Trifolium repens', worth: 'Nectar.', gives: 'nectar' } },
   words: { title: 'Drone', values: { meaning: 'A male bee.' } },
-  figures: { title: 'Bees in a cup', values: { unit: 'bees', id: 'one', from: '2020-01-01', follows: 'one' }, change: [['    #value: 57', '    value: 300']] },
+  figures: {
+    title: 'Bees in a cup',
+    values: { unit: 'bees', id: 'one', from: '2020-01-01', follows: 'one' },
+    change: [['    #value: 57', '    value: 300']],
+  },
   sources: { title: 'A leaflet', values: { who: 'A body', kind: 'extension', seen: 'itself' } },
-  cautions: { title: 'climbing', values: { heading: 'Ask first before you climb', calls: 'Ask first', line: 'Leave high bees alone.', says: 'Stay down.', defers: 'extension', gravity: '8' }, change: [['  - Stay down.', '  - Stay down.\n  - Ask someone equipped.']] },
+  cautions: {
+    title: 'climbing',
+    values: {
+      heading: 'Ask first before you climb',
+      calls: 'Ask first',
+      line: 'Leave high bees alone.',
+      says: 'Stay down.',
+      defers: 'extension',
+      gravity: '8',
+    },
+    change: [['  - Stay down.', '  - Stay down.\n  - Ask someone equipped.']],
+  },
   signs: { title: 'Caps are sunken', values: { where: 'brood' } },
-  notices: { title: 'Foulbrood near by', values: { kind: 'disease', says: 'Look at all brood.', from: '2026-05-01', until: '2026-06-01', concerns: 'every page' } },
+  notices: {
+    title: 'Foulbrood near by',
+    values: { kind: 'disease', says: 'Look at all brood.', from: '2026-05-01', until: '2026-06-01', concerns: 'every page' },
+  },
   counts: { title: '2026', change: [['method\n', 'method\n2026-06-13,brook,3,300,wash\n']] },
   drawings: { title: 'A queen cell', values: { words: 'It hangs from the comb.' } },
 };
@@ -81,15 +129,27 @@ for (const collection of collectionNames) {
   assert.ok(drafted.ok);
   const [file, lines] = drafted.made;
 
-  test(`${collection}: a new file is told where it is blank, and nothing else`, () => withChanges(changesFor(drafted.made), (directory) => {
-    const faults = check(directory);
-    assert.ok(faults.length > 0);
-    for (const fault of faults) assert.match(faultLine(fault), new RegExp(`^(?:${file.path}|${lines?.path ?? 'nothing'}):\\d+:\\d+ .*: found (?:a blank|no lines|an empty list|a box without words|a heading without words|a checklist without a step|fields and no words after them|a heading with nothing under it|a row without a number|"[a-z-]+", a sign that|.*and no bulletin)`));
-  }));
+  test(`${collection}: a new file is told where it is blank, and nothing else`, () =>
+    withChanges(changesFor(drafted.made), (directory) => {
+      const faults = check(directory);
+      assert.ok(faults.length > 0);
+      for (const fault of faults)
+        assert.match(
+          faultLine(fault),
+          new RegExp(
+            `^(?:${file.path}|${lines?.path ?? 'nothing'}):\\d+:\\d+ .*: found (?:a blank|no lines|an empty list|a box without words|a heading without words|a checklist without a step|fields and no words after them|a heading with nothing under it|a row without a number|"[a-z-]+", a sign that|.*and no bulletin)`,
+          ),
+        );
+    }));
 
   test(`${collection}: once the blanks are filled, check is clean`, () => {
-    const whole = change.reduce((text, [from, to]) => text.replace(new RegExp(from.replace(/[[\]()]/g, '\\$&'), 'g'), to), filled(file.text, values));
+    const whole = change.reduce(
+      (text, [from, to]) => text.replace(new RegExp(from.replace(/[[\]()]/g, '\\$&'), 'g'), to),
+      filled(file.text, values),
+    );
     const drawn = lines ? [{ ...lines, text: lines.text.replace('>\n', '>\n<path d="M10 20h40" stroke="black"/>\n') }] : [];
-    withChanges(changesFor([{ ...file, text: whole }, ...drawn]), (directory) => assert.deepEqual(check(directory).map(faultLine), [], whole));
+    withChanges(changesFor([{ ...file, text: whole }, ...drawn]), (directory) =>
+      assert.deepEqual(check(directory).map(faultLine), [], whole),
+    );
   });
 }

@@ -42,7 +42,14 @@ test('the first way that there is gives the day: members, a published date, a bl
   const guess = { middle: '10-01' as MonthDay, earliest: '09-20' as MonthDay, latest: '10-10' as MonthDay };
   const published = climateOf({ ...wooster, freezes: { last: '05-01' as MonthDay, first: '10-07' as MonthDay } });
   const plant: Plant = { id: 'aster', sum: { sum: 2000, scale: 'F', rule: { method: 'simple', base: 50 }, from: newYear }, seen: [] };
-  const other = { 'first-freeze': { expected: '10-20' as MonthDay, earliest: '10-10' as MonthDay, latest: '10-30' as MonthDay, basis: { kind: 'guess' as const } } };
+  const other = {
+    'first-freeze': {
+      expected: '10-20' as MonthDay,
+      earliest: '10-10' as MonthDay,
+      latest: '10-30' as MonthDay,
+      basis: { kind: 'guess' as const },
+    },
+  };
   const steps: [string, Partial<PlaceGiven>][] = [
     ['guess', { guesses: { 'first-freeze': guess } }],
     ['shifted', { like: { anchors: other, laterByDays: 9, fallLaterByDays: -6 } }],
@@ -66,7 +73,10 @@ test('Wooster, Ohio: the crossing of 41.5 F lies 3 and 4 days from the published
   assert.deepEqual(said(anchors['last-freeze']), ['04-18', '04-28', '05-08', 'temperature']);
   assert.deepEqual(said(anchors['first-freeze']), ['10-01', '10-11', '10-21', 'temperature']);
   assert.deepEqual([daysApart('04-28' as MonthDay, '05-01' as MonthDay), daysApart('10-11' as MonthDay, '10-07' as MonthDay)], [3, -4]);
-  const published = anchorsOf({ ...bare, climate: climateOf({ ...wooster, freezes: { last: '05-01' as MonthDay, first: '10-07' as MonthDay } }) });
+  const published = anchorsOf({
+    ...bare,
+    climate: climateOf({ ...wooster, freezes: { last: '05-01' as MonthDay, first: '10-07' as MonthDay } }),
+  });
   assert.deepEqual(said(published['last-freeze']), ['04-21', '05-01', '05-11', 'published']);
 });
 
@@ -100,11 +110,20 @@ test('where the spread comes from: a published sum, a region, what members saw; 
   const sum = { sum: 83, scale: 'F' as const, rule: { method: 'simple' as const, base: 50 }, from: newYear };
   const cherry = climateOf({ scale: 'F', normals: tables.washington, seen: [{ sum, day: '04-01' as MonthDay }] }).spread!;
   assert.equal(cherry.from, 'observed');
-  assert.ok(Math.abs(spreadIn('F', cherry) - 8.14) < 0.05, 'Washington: mean peak bloom 1 April and 83 degree-days give the fitted spread back');
+  assert.ok(
+    Math.abs(spreadIn('F', cherry) - 8.14) < 0.05,
+    'Washington: mean peak bloom 1 April and 83 degree-days give the fitted spread back',
+  );
   assert.equal(climateOf({ scale: 'F', normals, seen: [{ sum: { ...sum, sum: 1 }, day: '07-01' as MonthDay }] }).spread, null);
   assert.equal(climateOf({ scale: 'F', normals }).spread, null);
-  assert.deepEqual(publishedSumFits({ ...wooster, publishedSum: { sum: 1000, rule: { method: 'simple', base: 50 } } }), { ok: false, reason: 'too-small' });
-  assert.deepEqual(publishedSumFits({ ...wooster, publishedSum: { sum: 9000, rule: { method: 'simple', base: 50 } } }), { ok: false, reason: 'too-large' });
+  assert.deepEqual(publishedSumFits({ ...wooster, publishedSum: { sum: 1000, rule: { method: 'simple', base: 50 } } }), {
+    ok: false,
+    reason: 'too-small',
+  });
+  assert.deepEqual(publishedSumFits({ ...wooster, publishedSum: { sum: 9000, rule: { method: 'simple', base: 50 } } }), {
+    ok: false,
+    reason: 'too-large',
+  });
   assert.ok(publishedSumFits(wooster).ok);
 });
 
@@ -122,7 +141,11 @@ test('bloom: members before sums; a list that does not say how it counts gives n
   const forsythia: Plant = { id: 'forsythia', sum, seen: [] };
   const reached = bloomOf(forsythia, climate, usual);
   assert.ok(reached.ok);
-  assert.deepEqual([reached.value.earliest, reached.value.middle, reached.value.latest, reached.value.lastsDays], ['03-20', '04-09', '04-29', null], 'under 100 F-days: 20 days either way');
+  assert.deepEqual(
+    [reached.value.earliest, reached.value.middle, reached.value.latest, reached.value.lastsDays],
+    ['03-20', '04-09', '04-29', null],
+    'under 100 F-days: 20 days either way',
+  );
   assert.deepEqual(inBloom(reached.value), { from: '03-20', to: '04-29' });
   const reason = (plant: Plant, given = climate as typeof climate | null, doubt: typeof usual | null = usual) => {
     const bloom = bloomOf(plant, given, doubt);
@@ -137,18 +160,36 @@ test('bloom: members before sums; a list that does not say how it counts gives n
   const seen = (['04-01', '04-05', '04-03'] as MonthDay[]).map((first, index) => ({ first, lastedDays: 10 + index }));
   const noted = bloomOf({ ...forsythia, sum: 'no-method', seen }, null, usual);
   assert.ok(noted.ok);
-  assert.deepEqual([noted.value.from, noted.value.middle, noted.value.lastsDays, inBloom(noted.value)], ['observed', '04-03', 11, { from: '04-03', to: '04-14' }]);
+  assert.deepEqual(
+    [noted.value.from, noted.value.middle, noted.value.lastsDays, inBloom(noted.value)],
+    ['observed', '04-03', 11, { from: '04-03', to: '04-14' }],
+  );
 });
 
 test('another district follows the main one, later in spring and, after the end of the flow, by the days of fall', () => {
-  const plants: Plant[] = (['04-10', '09-05'] as MonthDay[]).map((day, index) => ({ id: `plant-${index}`, sum: null, seen: [0, 1, 2].map(() => ({ first: day, lastedDays: null })) }));
+  const plants: Plant[] = (['04-10', '09-05'] as MonthDay[]).map((day, index) => ({
+    id: `plant-${index}`,
+    sum: null,
+    seen: [0, 1, 2].map(() => ({ first: day, lastedDays: null })),
+  }));
   const main = bloomsHere(plants, { climate: null, usual });
-  const hill = bloomsHere(plants.map((plant) => ({ ...plant, seen: [] })), { climate: null, usual, like: { blooms: main, laterByDays: 9, fallLaterByDays: -6, fallFrom: '07-05' as MonthDay } });
-  assert.deepEqual(hill.map(({ bloom }) => bloom.ok && [bloom.value.middle, bloom.value.basis.kind]), [['04-19', 'shifted'], ['08-30', 'shifted']]);
+  const hill = bloomsHere(
+    plants.map((plant) => ({ ...plant, seen: [] })),
+    { climate: null, usual, like: { blooms: main, laterByDays: 9, fallLaterByDays: -6, fallFrom: '07-05' as MonthDay } },
+  );
+  assert.deepEqual(
+    hill.map(({ bloom }) => bloom.ok && [bloom.value.middle, bloom.value.basis.kind]),
+    [
+      ['04-19', 'shifted'],
+      ['08-30', 'shifted'],
+    ],
+  );
 });
 
 test('parts of the year follow from anchors by the stated days; a part without a date or out of its order is named', () => {
-  const starts = Object.fromEntries(['11-16', '03-01', '04-21', '05-20', '07-06', '08-21'].map((day, index) => [phases[index]!, day])) as Record<(typeof phases)[number], MonthDay>;
+  const starts = Object.fromEntries(
+    ['11-16', '03-01', '04-21', '05-20', '07-06', '08-21'].map((day, index) => [phases[index]!, day]),
+  ) as Record<(typeof phases)[number], MonthDay>;
   const anchors = anchorsOf({ ...bare, guesses: guessesFrom(starts) });
   assert.deepEqual([anchors.swarm?.expected, anchors['main-flow-end']?.expected], ['05-01', '07-05']);
   const year = seasonFrom(anchors);
@@ -163,17 +204,33 @@ test('parts of the year follow from anchors by the stated days; a part without a
 });
 
 test('any six starts in their order, wherever the year begins, make parts that fill it once; half a year later everything is half a year later', () => {
-  fc.assert(fc.property(fc.integer({ min: 1, max: 365 }), fc.uniqueArray(fc.integer({ min: 1, max: 364 }), { minLength: 5, maxLength: 5 }), (first, steps) => {
-    const at = [0, ...steps.sort((a, b) => a - b)].map((step) => monthDayAt(first + step));
-    const starts = Object.fromEntries(phases.map((phase, index) => [phase, at[index]!])) as Record<(typeof phases)[number], MonthDay>;
-    const year = seasonFrom(anchorsOf({ ...bare, guesses: guessesFrom(starts) }));
-    assert.ok(year.ok);
-    assert.equal(phases.reduce((sum, phase) => sum + daysInWindow(year.value.phases[phase]), 0), 365);
-    const moved = Object.fromEntries(phases.map((phase) => [phase, addMonthDays(starts[phase], 182)])) as typeof starts;
-    const south = seasonFrom(anchorsOf({ ...bare, guesses: guessesFrom(moved) }));
-    assert.ok(south.ok);
-    for (const phase of phases) assert.equal((dayOfCommonYear(south.value.phases[phase].from as MonthDay) - dayOfCommonYear(year.value.phases[phase].from as MonthDay) + 365) % 365, 182);
-  }));
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 365 }),
+      fc.uniqueArray(fc.integer({ min: 1, max: 364 }), { minLength: 5, maxLength: 5 }),
+      (first, steps) => {
+        const at = [0, ...steps.sort((a, b) => a - b)].map((step) => monthDayAt(first + step));
+        const starts = Object.fromEntries(phases.map((phase, index) => [phase, at[index]!])) as Record<(typeof phases)[number], MonthDay>;
+        const year = seasonFrom(anchorsOf({ ...bare, guesses: guessesFrom(starts) }));
+        assert.ok(year.ok);
+        assert.equal(
+          phases.reduce((sum, phase) => sum + daysInWindow(year.value.phases[phase]), 0),
+          365,
+        );
+        const moved = Object.fromEntries(phases.map((phase) => [phase, addMonthDays(starts[phase], 182)])) as typeof starts;
+        const south = seasonFrom(anchorsOf({ ...bare, guesses: guessesFrom(moved) }));
+        assert.ok(south.ok);
+        for (const phase of phases)
+          assert.equal(
+            (dayOfCommonYear(south.value.phases[phase].from as MonthDay) -
+              dayOfCommonYear(year.value.phases[phase].from as MonthDay) +
+              365) %
+              365,
+            182,
+          );
+      },
+    ),
+  );
 });
 
 test('the rules themselves: each anchor once, what it comes after is an anchor, every part begins at one', () => {

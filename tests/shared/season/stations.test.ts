@@ -43,13 +43,20 @@ for (const station of stations) {
     const fitted = spreadForYear(normals, simple(50), pub50);
     assert.ok(fitted.ok);
     near(fitted.value, Number(computed.sigma_fitted_f), 0.03, 'the fitted spread');
-    near(year(simple(40), fitted.value), Number(computed.simple40_with_sigma_fitted_at_50), 3, 'base 40 from the spread fitted at 50, an independent program');
+    near(
+      year(simple(40), fitted.value),
+      Number(computed.simple40_with_sigma_fitted_at_50),
+      3,
+      'base 40 from the spread fitted at 50, an independent program',
+    );
     near(year(simple(40), fitted.value), pub40, disputed[station.ghcn_id!] ?? 60, 'published base 40, from the spread fitted at 50');
   });
 }
 
 test('without spread a cold or temperate year comes out low, as is known: 100 to 350 degree-days', () => {
-  const low = stations.filter(({ climate }) => /cold/.test(climate!)).map((station) => Number(station.pub_gdd50_annual) - totalOf(seasonSums(normalsOf(station), simple(50), 0, newYear)));
+  const low = stations
+    .filter(({ climate }) => /cold/.test(climate!))
+    .map((station) => Number(station.pub_gdd50_annual) - totalOf(seasonSums(normalsOf(station), simple(50), 0, newYear)));
   assert.ok(low.length >= 4);
   for (const missing of low) assert.ok(missing >= 100 && missing <= 350, String(missing));
 });
@@ -58,7 +65,10 @@ function tablesBy(path: string): { name: string; row: (start: string) => number[
   const lines = csvLines(path);
   return [...new Set(lines.map((line) => line.ghcn_id!))].map((id) => {
     const own = lines.filter((line) => line.ghcn_id === id);
-    return { name: own[0]!.name ?? own[0]!.name_and_WRCC_years!, row: (start) => byMonth(own.find((line) => line.row!.startsWith(start)) ?? assert.fail(`${id}: no row ${start}`)) };
+    return {
+      name: own[0]!.name ?? own[0]!.name_and_WRCC_years!,
+      row: (start) => byMonth(own.find((line) => line.row!.startsWith(start)) ?? assert.fail(`${id}: no row ${start}`)),
+    };
   });
 }
 
@@ -69,32 +79,58 @@ test('Oregon by month: a month wholly over the base is days times the excess; wi
     const normals = { maxByMonth: row('tmax_f'), minByMonth: row('tmin_f') };
     const published = row('PUBLISHED_gdd50');
     const alone = seasonSums(normals, simple(50), 0, newYear);
-    for (const [month, length] of [[6, 31], [7, 31]] as const) {
+    for (const [month, length] of [
+      [6, 31],
+      [7, 31],
+    ] as const) {
       const found = sumOn(alone, ends[month]!) - sumOn(alone, ends[month - 1]!);
       const mean = (normals.maxByMonth[month]! + normals.minByMonth[month]!) / 2;
       if (mean > 60) near(found, length * (mean - 50), 1, `${name}, month ${month + 1}`);
     }
-    const fitted = spreadForYear(normals, simple(50), published.reduce((sum, one) => sum + one, 0));
+    const fitted = spreadForYear(
+      normals,
+      simple(50),
+      published.reduce((sum, one) => sum + one, 0),
+    );
     assert.ok(fitted.ok);
     const spread = seasonSums(normals, simple(50), fitted.value, newYear);
     let running = 0;
-    published.forEach((sum, month) => near(sumOn(spread, ends[month]!), (running += sum), 11, `${name}, sum to the end of month ${month + 1}`));
+    published.forEach((sum, month) =>
+      near(sumOn(spread, ends[month]!), (running += sum), 11, `${name}, sum to the end of month ${month + 1}`),
+    );
   }
 });
 
 test('Western Regional Climate Center: modified 50 to 86 F by month, with and without spread as an independent program has it', () => {
   const all = tablesBy('season/wrcc-monthly-gdd.csv');
   assert.equal(all.length, 4);
-  const spreads = csvLines('season/wrcc-monthly-gdd.csv').flatMap(({ row }) => /computed_base50_sigma_([\d.]+)/.exec(row!)?.[1] ?? []).map(Number);
+  const spreads = csvLines('season/wrcc-monthly-gdd.csv')
+    .flatMap(({ row }) => /computed_base50_sigma_([\d.]+)/.exec(row!)?.[1] ?? [])
+    .map(Number);
   const rule: DegreeDayRule = { method: 'modified', base: 50, cap: 86 };
   all.forEach(({ name, row }, index) => {
     const normals = { maxByMonth: row('NOAA_1981-2010_tmax_f'), minByMonth: row('NOAA_1981-2010_tmin_f') };
-    for (const [start, spread] of [['computed_modified_50_86_no_spread', 0], ['computed_modified_50_86_sigma', spreads[index]!]] as const) {
+    for (const [start, spread] of [
+      ['computed_modified_50_86_no_spread', 0],
+      ['computed_modified_50_86_sigma', spreads[index]!],
+    ] as const) {
       const season = seasonSums(normals, rule, spread, newYear);
-      row(start).forEach((sum, month) => near(sumOn(season, ends[month]!) - (month === 0 ? 0 : sumOn(season, ends[month - 1]!)), sum, 1.5, `${name}, ${start}, month ${month + 1}`));
+      row(start).forEach((sum, month) =>
+        near(
+          sumOn(season, ends[month]!) - (month === 0 ? 0 : sumOn(season, ends[month - 1]!)),
+          sum,
+          1.5,
+          `${name}, ${start}, month ${month + 1}`,
+        ),
+      );
     }
     const total = (values: number[]) => values.reduce((sum, one) => sum + one, 0);
-    near(totalOf(seasonSums(normals, rule, spreads[index]!, newYear)), total(row('PUB_WRCC_modified_50_86')), total(row('PUB_WRCC_modified_50_86')) * 0.06, `${name}: published over other years`);
+    near(
+      totalOf(seasonSums(normals, rule, spreads[index]!, newYear)),
+      total(row('PUB_WRCC_modified_50_86')),
+      total(row('PUB_WRCC_modified_50_86')) * 0.06,
+      `${name}: published over other years`,
+    );
   });
 });
 
@@ -104,7 +140,13 @@ test('daily normals of eight airports, printed in whole degrees: every day withi
   assert.ok(inputs.length === 16 && printed.length > 180);
   for (const { airport, element, ...months } of inputs) {
     const curve = dailyFromMonthly(Array.from({ length: 12 }, (_, index) => Number(months[`m${index + 1}`])));
-    const misses = printed.filter((line) => line.airport === airport).map((line) => curve[Number(line.day) - 1]! - Number(line[element === 'tmax_f' ? 'PUBLISHED_normal_max_f_integer' : 'PUBLISHED_normal_min_f_integer']));
+    const misses = printed
+      .filter((line) => line.airport === airport)
+      .map(
+        (line) =>
+          curve[Number(line.day) - 1]! -
+          Number(line[element === 'tmax_f' ? 'PUBLISHED_normal_max_f_integer' : 'PUBLISHED_normal_min_f_integer']),
+      );
     assert.ok(misses.length > 20);
     for (const miss of misses) assert.ok(Math.abs(miss) <= 1.1, `${airport} ${element}: ${miss}`);
     assert.ok(Math.sqrt(misses.reduce((sum, miss) => sum + miss ** 2, 0) / misses.length) < 0.5, `${airport} ${element}`);
@@ -115,7 +157,12 @@ test('the normal minimum passes 41.5 F about on the published freeze dates, and 
   const misses: Record<'last' | 'first' | 'last32' | 'first32', number[]> = { last: [], first: [], last32: [], first32: [] };
   const lines = csvLines('season/us-frost-crossing.csv');
   for (const line of lines) {
-    const daily = dailyFromMonthly(byMonth(stations.find(({ ghcn_id }) => ghcn_id === line.ghcn_id)!, 'tmin_f_'));
+    const daily = dailyFromMonthly(
+      byMonth(
+        stations.find(({ ghcn_id }) => ghcn_id === line.ghcn_id)!,
+        'tmin_f_',
+      ),
+    );
     for (const degrees of ['32', '40', '41.5']) {
       const passed = crossings(daily, Number(degrees));
       assert.ok(passed.ok);
@@ -123,10 +170,14 @@ test('the normal minimum passes 41.5 F about on the published freeze dates, and 
       near(day(passed.value.up), day(line[`up_${degrees}`]!), 1, `${line.name}, up, an independent program`);
       near(day(passed.value.down), day(line[`down_${degrees}`]!), 1, `${line.name}, down, an independent program`);
       const [last, first] = [day(passed.value.up) - day(line.PUB_last32_50pct!), day(passed.value.down) - day(line.PUB_first32_50pct!)];
-      if (degrees === '41.5') for (const [name, miss] of [['last', last], ['first', first]] as const) {
-        near(miss, 0, 12, `${line.name}, ${name} freeze`);
-        misses[name].push(miss);
-      }
+      if (degrees === '41.5')
+        for (const [name, miss] of [
+          ['last', last],
+          ['first', first],
+        ] as const) {
+          near(miss, 0, 12, `${line.name}, ${name} freeze`);
+          misses[name].push(miss);
+        }
       if (degrees === '32') {
         misses.last32.push(last);
         misses.first32.push(first);
@@ -160,7 +211,13 @@ test('a year of central England and of Melbourne by other methods, from the spre
     const fitted = spreadForYear(places[place], simple(base), truth.simple);
     assert.ok(fitted.ok);
     near(fitted.value, spread, 0.03, `${place}, base ${base}`);
-    for (const method of ['sine', 'floored'] as const) near(totalOf(seasonSums(places[place], { method, base }, fitted.value, newYear)), truth[method], truth[method] * within, `${place}, ${method}`);
+    for (const method of ['sine', 'floored'] as const)
+      near(
+        totalOf(seasonSums(places[place], { method, base }, fitted.value, newYear)),
+        truth[method],
+        truth[method] * within,
+        `${place}, ${method}`,
+      );
   }
 });
 

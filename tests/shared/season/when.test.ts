@@ -3,15 +3,35 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { addMonthDays, type MonthDay } from '../../../shared/days/month-day.ts';
 import { anchorIds, anchorsOf } from '../../../shared/season/anchors.ts';
-import { anchorName, anchors, anchorsIn, daysInWindow, phases, readWhen, resolveWhen, shiftWindow, type Window } from '../../../shared/season/when.ts';
+import {
+  anchorName,
+  anchors,
+  anchorsIn,
+  daysInWindow,
+  phases,
+  readWhen,
+  resolveWhen,
+  shiftWindow,
+  type Window,
+} from '../../../shared/season/when.ts';
 import { guessesFrom, seasonFrom } from '../../../shared/season/year.ts';
 import { rows } from '../../rows.ts';
 
 /** 16 November to 28 February, to 20 April, to 19 May, to 5 July, to 20 August, to 15 November. */
-const STARTS = { 'winter-rest': '11-16', 'build-up': '03-01', swarming: '04-21', 'main-flow': '05-20', dearth: '07-06', 'fall-preparation': '08-21' };
+const STARTS = {
+  'winter-rest': '11-16',
+  'build-up': '03-01',
+  swarming: '04-21',
+  'main-flow': '05-20',
+  dearth: '07-06',
+  'fall-preparation': '08-21',
+};
 
 function seasonOf(later = 0) {
-  const starts = Object.fromEntries(Object.entries(STARTS).map(([phase, day]) => [phase, addMonthDays(day as MonthDay, later)])) as Record<keyof typeof STARTS, MonthDay>;
+  const starts = Object.fromEntries(Object.entries(STARTS).map(([phase, day]) => [phase, addMonthDays(day as MonthDay, later)])) as Record<
+    keyof typeof STARTS,
+    MonthDay
+  >;
   const figures = { freezeC: null, clusterC: null, syrupC: null, doubt: null, crossingDays: null };
   const made = seasonFrom(anchorsOf({ climate: null, observed: [], signs: {}, guesses: guessesFrom(starts), figures }));
   assert.ok(made.ok);
@@ -47,9 +67,11 @@ rows('own days', [
   { case: 'the day itself', given: 'day 0 after caging', expect: { kind: 'own-days', from: 0, to: 0, event: 'caging' }, from: 'the form' },
 ], (given, expect) => assert.deepEqual(readWhen(given), { ok: true, when: expect })); // prettier-ignore
 
-const FORMS = '"1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"';
+const FORMS =
+  '"1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"';
 const PHASES = 'winter rest, build-up, swarming, main flow, dearth, fall preparation';
-const DAYS = 'first pollen, first drone, last freeze, first swarm, end of main flow, fall flow, first freeze, last syrup, cluster, end of brood';
+const DAYS =
+  'first pollen, first drone, last freeze, first swarm, end of main flow, fall flow, first freeze, last syrup, cluster, end of brood';
 
 rows('a when that is refused, and what to write', [
   { case: 'months first', given: 'Oct 1 to Nov 15', expect: '"1 October to 15 November"', from: 'means one thing' },
@@ -91,16 +113,26 @@ test('another district moves the parts of the year, and what hangs on them, not 
 
 test('the parts of the year fill it once, and moving them keeps their lengths', () => {
   const lengths = (later: number) => phases.map((phase) => daysInWindow(seasonOf(later).phases[phase]));
-  assert.equal(lengths(0).reduce((sum, days) => sum + days, 0), 365);
+  assert.equal(
+    lengths(0).reduce((sum, days) => sum + days, 0),
+    365,
+  );
   assert.deepEqual(lengths(37), lengths(0));
   assert.deepEqual(shiftWindow(shiftWindow({ from: '12-25', to: '01-03' }, 100), -100), { from: '12-25', to: '01-03' });
 });
 
 test('every name that a when is counted from is read, and means itself', () => {
   assert.ok(anchors.length >= 16);
-  for (const anchor of anchors) assert.deepEqual(readWhen(`1 day before ${anchorName(anchor)} to ${anchorName(anchor)}`), { ok: true, when: { kind: 'span', from: { kind: 'anchor', anchor, offsetDays: -1 }, to: { kind: 'anchor', anchor, offsetDays: 0 } } });
+  for (const anchor of anchors)
+    assert.deepEqual(readWhen(`1 day before ${anchorName(anchor)} to ${anchorName(anchor)}`), {
+      ok: true,
+      when: { kind: 'span', from: { kind: 'anchor', anchor, offsetDays: -1 }, to: { kind: 'anchor', anchor, offsetDays: 0 } },
+    });
   assert.equal(new Set(anchors.map(anchorName)).size, anchors.length);
-  assert.deepEqual(anchorIds.filter((id) => !anchors.includes(id)), ['main-flow-start']);
+  assert.deepEqual(
+    anchorIds.filter((id) => !anchors.includes(id)),
+    ['main-flow-start'],
+  );
 });
 
 test('an anchor that the season lacks is our mistake', () => {
@@ -110,12 +142,39 @@ test('an anchor that the season lacks is our mistake', () => {
 });
 
 test('any text at all is read or refused with something to write', () => {
-  const word = fc.constantFrom('1', '31', 'to', 'in', 'day', 'weeks', 'before', 'after', 'main flow', 'October', 'Feb', 'spring', 'installing', '-', 'any time', '\n', '😀');
-  fc.assert(fc.property(fc.oneof(fc.string(), fc.array(word, { maxLength: 9 }).map((words) => words.join(' '))), (text) => {
-    const read = readWhen(text);
-    if (!read.ok) assert.ok(read.write.length > 5 && read.found.length > 1);
-    else if (!anchorsIn(read.when).some((anchor) => !(anchor in season.anchors))) resolveWhen(read.when, season);
-    const meant = read.ok ? null : /^"(.*)"$/.exec(read.write)?.[1];
-    if (meant && !meant.includes('"')) assert.ok(readWhen(meant).ok, `${text} -> ${meant}`);
-  }), { numRuns: 2000 });
+  const word = fc.constantFrom(
+    '1',
+    '31',
+    'to',
+    'in',
+    'day',
+    'weeks',
+    'before',
+    'after',
+    'main flow',
+    'October',
+    'Feb',
+    'spring',
+    'installing',
+    '-',
+    'any time',
+    '\n',
+    '😀',
+  );
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string(),
+        fc.array(word, { maxLength: 9 }).map((words) => words.join(' ')),
+      ),
+      (text) => {
+        const read = readWhen(text);
+        if (!read.ok) assert.ok(read.write.length > 5 && read.found.length > 1);
+        else if (!anchorsIn(read.when).some((anchor) => !(anchor in season.anchors))) resolveWhen(read.when, season);
+        const meant = read.ok ? null : /^"(.*)"$/.exec(read.write)?.[1];
+        if (meant && !meant.includes('"')) assert.ok(readWhen(meant).ok, `${text} -> ${meant}`);
+      },
+    ),
+    { numRuns: 2000 },
+  );
 });

@@ -6,7 +6,9 @@ import { judgeRow, judgeWithoutRow, samePlace, supersBackOn, type LabelRow, type
 import { frozen, rows } from '../../rows.ts';
 import { judgements, labels, today } from '../../tables/treatments.ts';
 
-rows('label row', judgements, ({ row, planned, today: read = today }, expect) => assert.deepEqual(judgeRow(labels[row], planned, read), expect));
+rows('label row', judgements, ({ row, planned, today: read = today }, expect) =>
+  assert.deepEqual(judgeRow(labels[row], planned, read), expect),
+);
 
 test('a place without rows: ask, and what is not registered first', () => {
   assert.deepEqual(judgeWithoutRow({ registered: 'yes' }), { state: 'ask', rules: ['other-place'] });
@@ -33,7 +35,12 @@ const row: fc.Arbitrary<LabelRow> = fc
     supers: fc.constantFrom('on', 'off', 'label'),
     needsBroodless: fc.boolean(),
   })
-  .map((held) => Object.fromEntries(Object.entries({ ...held, place: 'Here', checkBy: '2027-03-01' }).filter(([, value]) => value !== undefined)) as LabelRow);
+  .map(
+    (held) =>
+      Object.fromEntries(
+        Object.entries({ ...held, place: 'Here', checkBy: '2027-03-01' }).filter(([, value]) => value !== undefined),
+      ) as LabelRow,
+  );
 
 const planned: fc.Arbitrary<Planned> = fc
   .record({
@@ -66,7 +73,13 @@ test('a wider range of weather, boxes on, brood or a doubt never takes a reason 
   fc.assert(
     fc.property(row, planned, (held, plan) => {
       const before = judgeRow(held, plan, today);
-      for (const worse of [{ lowC: plan.lowC - 5 }, { highC: plan.highC + 5 }, { supersOn: true }, { brood: true }, { registered: 'no' as const }]) {
+      for (const worse of [
+        { lowC: plan.lowC - 5 },
+        { highC: plan.highC + 5 },
+        { supersOn: true },
+        { brood: true },
+        { registered: 'no' as const },
+      ]) {
         const after = judgeRow(held, { ...plan, ...worse }, today);
         if (before.state !== 'not-ruled-out') assert.notEqual(after.state, 'not-ruled-out');
         assert.ok(after.rules.length >= before.rules.length);
