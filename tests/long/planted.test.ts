@@ -6,7 +6,7 @@ import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
 import { axe } from '../site/look.ts';
 import { paleEdges, paleLetters } from '../site/edges.ts';
 import { hiddenFocus } from '../site/focus.ts';
-import { paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from '../site/rules.ts';
+import { brokenWords, paleText, sideways, smallTargets, smallText, waitsForScript, wrongOnPaper } from '../site/rules.ts';
 import { cutText, moving } from '../site/spacing.ts';
 import { open } from '../site/visit.ts';
 
@@ -37,6 +37,12 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
     html: `<p style="overflow-wrap: normal">${'x'.repeat(90)}</p>`,
     rule: sideways,
     tells: /px wide in a window/,
+  },
+  {
+    fault: 'a button too narrow for its word',
+    html: '<button type="button" style="width: 48px; padding: 0; overflow-wrap: anywhere">Searching</button>',
+    rule: brokenWords,
+    tells: /^"Searching" of "Searching" is broken in two$/,
   },
   { fault: 'small letters', html: '<p style="font-size: 17px">hard to read</p>', rule: smallText, tells: /^"hard to read" at 17 px$/ },
   {

@@ -5,7 +5,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { Site } from './built-site.ts';
 import { paleEdges, paleLetters } from './edges.ts';
 import { hiddenFocus } from './focus.ts';
-import { paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
+import { brokenWords, paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
 import { desk, narrow, phone, resize, visit } from './visit.ts';
 
 export const lookedFor = {
@@ -13,6 +13,7 @@ export const lookedFor = {
   hosts: 'no other host is asked for anything',
   axe: 'axe finds nothing at 390 px',
   wide: 'no page is pushed sideways at 320, 390 or 1280 px',
+  broken: 'no word of a button is broken in two',
   small: 'no letters are under 18 px',
   pale: 'letters stand out by 7 to 1',
   edges: 'edges of controls, shapes of statuses and letters in pictures stand out',
@@ -36,7 +37,19 @@ export interface Looking {
 }
 
 export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk] }: Looking): Promise<Looks> {
-  const found: Looks = { quiet: [], hosts: [], axe: [], wide: [], small: [], pale: [], edges: [], targets: [], focus: [], paper: [] };
+  const found: Looks = {
+    quiet: [],
+    hosts: [],
+    axe: [],
+    wide: [],
+    broken: [],
+    small: [],
+    pale: [],
+    edges: [],
+    targets: [],
+    focus: [],
+    paper: [],
+  };
   await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
     const add = (list: string[], faults: readonly string[], where = ''): unknown =>
       list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
@@ -47,6 +60,7 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
     for (const size of windows) {
       await resize(page, size);
       add(found.wide, await page.evaluate(sideways), ` at ${size.width}`);
+      add(found.broken, await page.evaluate(brokenWords), ` at ${size.width}`);
       add(found.small, await page.evaluate(smallText), ` at ${size.width}`);
       add(found.targets, await page.evaluate(smallTargets), ` at ${size.width}`);
     }

@@ -175,3 +175,22 @@ export function wrongOnPaper(): string[] {
       faults.add('a closed section is not printed');
   return [...faults];
 }
+
+/** Words of buttons that go over two lines. An address or a number is no word: it may have to. */
+export function brokenWords(): string[] {
+  const faults: string[] = [];
+  for (const button of document.querySelectorAll<HTMLElement>('button, summary, .button')) {
+    if (!button.checkVisibility({ visibilityProperty: true })) continue;
+    const texts = document.createTreeWalker(button, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+      for (const { 0: word, index } of text.textContent!.matchAll(/(?<![\w@.])[A-Za-z]+(?![\w@.])/g)) {
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1)
+          faults.push(`"${word}" of "${button.textContent!.trim()}" is broken in two`);
+      }
+    }
+  }
+  return faults;
+}
