@@ -158,7 +158,7 @@ test('package order: what stands on the sheet', async () => {
     'Cool: under 46',
     'Pettis and others 2016',
     'Ohio Department of Agriculture 2012',
-    'They hang in one cluster',
+    'The bees hang in one cluster',
     'photograph them with a ruler',
     'Package coordinator',
     '330-555-0113',
