@@ -11,7 +11,7 @@ export type Page = Entry & { tree: NonNullable<Entry['tree']> };
 
 export const isPage = (entry: Entry): entry is Page => entry.tree !== null;
 
-export const isDraft = (entry: Entry): boolean => (entry.fields.value as { draft?: unknown } | null)?.draft === true;
+export { isDraft } from '../reader/draft.ts';
 
 /** Taken down: gone from everything that is made. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;

@@ -116,7 +116,8 @@ function pageDays(club: Sound): Dated[] {
 }
 
 function rowDays(club: Sound): Dated[] {
-  return club.of.treatments.flatMap((entry) =>
+  const published = club.of.treatments.filter((entry) => !isDraft(entry) && !isWithdrawn(entry));
+  return published.flatMap((entry) =>
     entry.data.rows.map((row, index) =>
       dated(entry, ['rows', index, 'check-by'], `row ${row.id}, check-by`, entry.data.by, row['check-by']),
     ),

@@ -4,12 +4,12 @@
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { checkFolder } from '../checks/check.ts';
+import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { sound } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { readRecord } from '../publish/changes.ts';
-import { faultLine, inReadingOrder } from '../reader/fault.ts';
+import { faultLine } from '../reader/fault.ts';
 import { openFolder } from '../reader/loader.ts';
 import { publish } from '../publish/publish.ts';
 import { argumentsOf } from './arguments.ts';
@@ -68,13 +68,14 @@ async function buildInto(
   const before = sourcePrints(projectFolder, options.content);
   const folder = openFolder(resolve(options.content), true);
   const pictures = await readyPictures(folder, say);
-  const faults = inReadingOrder([...checkFolder(folder), ...pictures.faults]);
+  const { faults, drafts } = foundIn(folder, pictures.faults);
   if (faults.length > 0) {
     for (const fault of faults) console.error(faultLine(fault));
     console.error(`${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was built; the last good site stands as it was.`);
     return { ok: false };
   }
   say(`Checked: ${folder.entries.length + 1} files, no fault.`);
+  if (drafts.length > 0) say(draftsLine(drafts));
   if (pictures.made > 0) say(`Pictures made ready: ${pictures.made}.`);
   const edition = { day: editionDay(folder, options.edition), fingerprint: printOf(before).slice(0, 16) };
   const work = workFolder(out);

@@ -1,12 +1,13 @@
 /*
- * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults; a hint
- * is a line that begins with "hint:" and is no fault. With
+ * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults; a line
+ * that begins with "hint:" or "draft:" is no fault: nothing waits for a hint, and drafts are not published. With
  * --write-ids it first gives ids to the steps that lack one; with --strict --on DAY a day that has passed is a fault too.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import type { Day } from '../../shared/days/day.ts';
-import { checkFolder, hintsOf } from '../checks/check.ts';
+import { hintsOf } from '../checks/check.ts';
+import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { sound } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
 import { overdueFaults } from '../checks/review.ts';
@@ -25,21 +26,33 @@ if (values['write-ids']) writeIds(values.content);
 
 const folder = readFolder(values.content);
 const { faults: unreadable } = await readyPictures(folder, console.error);
-const faults = inReadingOrder([
-  ...checkFolder(folder),
-  ...unreadable,
-  ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : []),
-]);
-console.log(
-  values.format === 'json'
-    ? JSON.stringify(faults, null, 2)
-    : [...faults.map(faultLine), ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`), countLine(faults, folder.files.length)].join(
-        '\n',
-      ),
-);
-if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text')
-  for (const line of linesOnTheChange(faults, relative(projectFolder, values.content).split(sep).join('/'))) console.log(line);
+const found = foundIn(folder, unreadable);
+const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
+console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
+if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {
+  const place = relative(projectFolder, values.content).split(sep).join('/');
+  for (const line of [...linesOnTheChange(faults, place), ...linesOnTheChange(found.drafts, place, 'notice')]) console.log(line);
+}
 process.exitCode = faults.length > 0 ? 1 : 0;
+
+function lines(): string[] {
+  return [
+    ...faults.map(faultLine),
+    ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`),
+    ...found.drafts.map((fault) => `draft: ${faultLine(fault)}`),
+    ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
+    countLine(faults, folder.files.length),
+  ];
+}
+
+/** In reading order; only those of the level "fault" stop a build. */
+function withLevels(): (Fault & { level: 'fault' | 'draft' })[] {
+  const leveled = [
+    ...faults.map((fault) => ({ ...fault, level: 'fault' as const })),
+    ...found.drafts.map((fault) => ({ ...fault, level: 'draft' as const })),
+  ];
+  return inReadingOrder(leveled) as typeof leveled;
+}
 
 function countLine(found: readonly Fault[], files: number): string {
   if (found.length === 0) return `No faults in ${counted(files, 'file')}.`;

@@ -4,8 +4,8 @@
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { checkFolder } from '../checks/check.ts';
-import { faultLine, inReadingOrder } from '../reader/fault.ts';
+import { draftsLine, foundIn } from '../checks/drafts.ts';
+import { faultLine } from '../reader/fault.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
 import { picturesFolder, projectFolder } from './places.ts';
@@ -26,13 +26,18 @@ let told = '';
 async function faultsNow(): Promise<string[]> {
   const folder = readFolder(values.content);
   const { faults } = await readyPictures(folder, console.log);
-  const lines = inReadingOrder([...checkFolder(folder), ...faults]).map(faultLine);
+  const found = foundIn(folder, faults);
+  const drafts = found.drafts.map((fault) => `draft: ${faultLine(fault)}`);
+  const count = found.faults.length;
+  const lines = [...found.faults.map(faultLine), ...drafts];
   const text = lines.join('\n');
   if (text !== told)
     console.log(
-      lines.length === 0
-        ? 'No faults.'
-        : `${text}\n${lines.length} ${lines.length === 1 ? 'fault' : 'faults'}: each stands on the pages too.`,
+      [
+        ...lines,
+        ...(drafts.length > 0 ? [draftsLine(found.drafts)] : []),
+        count === 0 ? 'No faults.' : `${count} ${count === 1 ? 'fault' : 'faults'}: each stands on the pages too.`,
+      ].join('\n'),
     );
   told = text;
   return lines;

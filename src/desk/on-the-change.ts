@@ -5,12 +5,12 @@
 import type { Fault } from '../reader/fault.ts';
 
 /** One line a fault; `folder` is the content folder as seen from the repository's first folder. */
-export function linesOnTheChange(faults: readonly Fault[], folder: string): string[] {
+export function linesOnTheChange(faults: readonly Fault[], folder: string, level: 'error' | 'notice' = 'error'): string[] {
   return faults.map(({ path, line, column, rule, field, found, write }) => {
     const where = Object.entries({ file: folder === '' ? path : `${folder}/${path}`, line, col: column, title: rule }).map(
       ([name, value]) => `${name}=${property(String(value))}`,
     );
-    return `::error ${where.join(',')}::${words(`${field}: found ${found}; write ${write}`)}`;
+    return `::${level} ${where.join(',')}::${words(`${field}: found ${found}; write ${write}`)}`;
   });
 }
 

@@ -1,5 +1,6 @@
 /* Hands the published pictures to Astro as a collection: an entry for each picture of a page, by collection and address as written. */
 import type { Loader } from 'astro/loaders';
+import { isDraft } from '../reader/draft.ts';
 import { openFolder } from '../reader/loader.ts';
 import { picturesShown } from '../reader/pictures.ts';
 import { preparePictures } from './prepare.ts';
@@ -15,8 +16,8 @@ export function picturesOf(directory: string, kept: string): Loader {
         store.clear();
         for (const { page, image, path } of picturesShown(folder)) {
           const published = path === null ? undefined : pictures.get(path);
-          // A build has read each of them once; the preview goes on without one that cannot be read.
-          if (!published && !watcher)
+          // A build has read each of them once; the preview, and a draft, go on without one that cannot be read.
+          if (!published && !watcher && !isDraft(page))
             throw new Error(
               `the picture ${path ?? image.url} of ${page.path} was changed or taken away while the site was built. Build again.`,
             );

@@ -6,6 +6,7 @@ import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Root } from 'mdast';
 import { decode } from './decode.ts';
+import { saysDraft } from './draft.ts';
 import type { Fault } from './fault.ts';
 import { parseProse } from './prose.ts';
 import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
@@ -36,11 +37,13 @@ export type Folder = {
   /** Every file and folder below, forward slashes, sorted. */
   files: string[];
   faults: Fault[];
+  /** Paths of drafts that could not be read at all, and so are not among the entries. */
+  unreadDrafts: string[];
 };
 
 /** Reads the folder. A folder that is missing, or a file that cannot be read, is a fault, not an exception. */
 export function readFolder(directory: string): Folder {
-  const folder: Folder = { directory, club: null, entries: [], files: [], faults: [] };
+  const folder: Folder = { directory, club: null, entries: [], files: [], faults: [], unreadDrafts: [] };
   if (!statSync(directory, { throwIfNoEntry: false })?.isDirectory()) {
     folder.faults.push(folderFault('.', 'no such folder', "the path of a club's content folder after --content"));
     return folder;
@@ -60,11 +63,11 @@ function readEntry(folder: Folder, path: string, collection: string, id: string)
   const bytes = bytesOf(folder, path);
   if (!bytes) return null;
   const decoded = decode(path, bytes);
-  if (!decoded.ok) {
-    folder.faults.push(decoded.fault);
-    return null;
-  }
-  return readText(path, collection, id, decoded.text, folder.faults);
+  if (!decoded.ok) folder.faults.push(decoded.fault);
+  const entry = decoded.ok ? readText(path, collection, id, decoded.text, folder.faults) : null;
+  // Letters that are wrong elsewhere do not hide the plain words of that line.
+  if (!entry && saysDraft(Buffer.from(bytes).toString('latin1'))) folder.unreadDrafts.push(path);
+  return entry;
 }
 
 /** A drawing's lines lie beside its words, under the same name. */

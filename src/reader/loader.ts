@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Loader } from 'astro/loaders';
+import { isDraft } from './draft.ts';
 import { isWhole, readFolder, type Folder } from './folder.ts';
 
 /** Astro runs a copy of this file out of its own bundle: what the desk has read and checked is kept where both find it. */
@@ -34,8 +35,8 @@ export function entriesOf(directory: string, collection: string): Loader {
         store.clear();
         for (const entry of entries.filter(isWhole)) {
           const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> }).catch((error: unknown) => {
-            // The preview goes on without an entry that checks refuse; a build never comes this far with one.
-            if (watcher) return null;
+            // The preview goes on without an entry that checks refuse; a build comes this far only with one that is a draft.
+            if (watcher || isDraft(entry)) return null;
             throw error;
           });
           if (!data) continue;

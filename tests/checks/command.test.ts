@@ -62,6 +62,7 @@ test('json: the same, for programs', () =>
         field: 'day',
         found: '"6/13/26"',
         write: 'a day such as 2026-04-18',
+        level: 'fault',
       },
     ]);
   }));

@@ -1,12 +1,17 @@
 /* In the preview only: what checks find in the club's folder stands at the head of every page. */
 export {};
 const faults = (await (await fetch('/almanac-faults.json')).json()) as string[];
+// A line of a draft stops no build; it is shown, since the preview shows the draft.
+const stops = faults.filter((fault) => !fault.startsWith('draft: ')).length;
 if (faults.length > 0) {
   const box = document.createElement('section');
   box.className = 'summary';
   box.append(
     Object.assign(document.createElement('h2'), {
-      textContent: `${faults.length === 1 ? 'One fault' : `${faults.length} faults`} to mend before publishing`,
+      textContent:
+        stops === 0
+          ? 'Only drafts have blanks or faults; they are not published'
+          : `${stops === 1 ? 'One fault' : `${stops} faults`} to mend before publishing`,
     }),
   );
   const list = box.appendChild(document.createElement('ul'));

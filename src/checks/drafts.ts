@@ -1,0 +1,62 @@
+/*
+ * Faults of drafts, apart from those that stop a build. A build is stopped by what would be wrong if the drafts were not
+ * there; all else belongs to the drafts, also where a draft makes a published page look wrong (an old address given twice).
+ */
+import { isDraft } from '../reader/draft.ts';
+import { inReadingOrder, type Fault } from '../reader/fault.ts';
+import type { Folder } from '../reader/folder.ts';
+import { picturesShown } from '../reader/pictures.ts';
+import { checkFolder } from './check.ts';
+
+/** `faults` stop a build; `drafts` wait until their pages are to be published. */
+export type Found = { faults: Fault[]; drafts: Fault[] };
+
+/** `unreadable`: faults of pictures, which are found where these are made ready. */
+export function foundIn(folder: Folder, unreadable: readonly Fault[] = []): Found {
+  const all = inReadingOrder([...checkFolder(folder), ...unreadable]);
+  const drafts = draftFiles(folder);
+  if (drafts.size === 0) return { faults: all, drafts: [] };
+  const isPublished = ({ path }: { path: string }): boolean => !drafts.has(path);
+  const stops = [
+    ...checkFolder({
+      ...folder,
+      entries: folder.entries.filter(isPublished),
+      files: folder.files.filter((path) => !drafts.has(path)),
+      faults: folder.faults.filter(isPublished),
+    }),
+    ...unreadable.filter(isPublished),
+  ];
+  // The sentence of the whole folder says "a draft, which is not shown" where the other says "which is not there".
+  const said = new Map(all.map((fault) => [placeOf(fault), fault]));
+  const faults = stops.flatMap((fault) => said.get(placeOf(fault)) ?? (fault.rule === 'missing-folder' ? [] : [fault]));
+  return { faults: inReadingOrder(faults), drafts: all.filter((fault) => !faults.includes(fault)) };
+}
+
+const placeOf = ({ path, line, column, rule, field }: Fault): string => JSON.stringify([path, line, column, rule, field]);
+
+/** Every file of a draft: its own, a drawing's lines, and pictures that no other page shows. */
+function draftFiles(folder: Folder): Set<string> {
+  const entries = folder.entries.filter(isDraft);
+  const drafts = new Set([...folder.unreadDrafts, ...entries.map(({ path }) => path)]);
+  for (const { collection, path } of entries) if (collection === 'drawings') drafts.add(path.replace(/yaml$/, 'svg'));
+  if (drafts.size === 0) return drafts;
+  const shown = picturesShown(folder).flatMap(({ page, path }) => (path === null ? [] : [{ path, draft: isDraft(page) }]));
+  const elsewhere = new Set(shown.filter(({ draft }) => !draft).map(({ path }) => path));
+  for (const { path, draft } of shown) if (draft && !elsewhere.has(path)) drafts.add(path);
+  return drafts;
+}
+
+/** "3 drafts have 14 blanks and 2 faults; they are not published." Empty where no draft has any. */
+export function draftsLine(drafts: readonly Fault[]): string {
+  if (drafts.length === 0) return '';
+  const files = new Set(drafts.map(({ path }) => path)).size;
+  const blanks = drafts.filter(({ found }) => BLANK.test(found)).length;
+  const other = drafts.length - blanks;
+  const what = [blanks > 0 && counted(blanks, 'blank'), other > 0 && counted(other, 'fault')].filter(Boolean).join(' and ');
+  return files === 1 ? `1 draft has ${what}; it is not published.` : `${files} drafts have ${what}; they are not published.`;
+}
+
+/** What `new` leaves for its author to fill. */
+const BLANK = /^(?:a blank|nothing)\b|with nothing under it$/;
+
+const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
