@@ -1,7 +1,7 @@
 /**
  * The days of a hive's year from which others are counted, defined once. Each is had from the first of these that there is:
  * members' dates of three years or more (the middle one; the span seen, at least the usual doubt either way below five years);
- * a published date; the bloom of the plant that the club takes for its sign; a temperature that the normals pass; what another
+ * a date that the club takes from a publication; a published freeze date; the bloom of the plant that the club takes for its sign; a temperature that the normals pass; what another
  * district has, moved by days; the club's own guess. How it was had and how far it may be off go with it always.
  */
 import { addMonthDays, monthDayOf, type MonthDay } from '../days/month-day.ts';
@@ -59,6 +59,7 @@ export const anchorIds: readonly AnchorId[] = anchorRules.map(({ id }) => id);
 export type Basis =
   | { readonly kind: 'observed'; readonly years: number }
   | { readonly kind: 'published' }
+  | { readonly kind: 'printed' }
   | { readonly kind: 'degree-days'; readonly plant: string }
   | { readonly kind: 'bloom-seen'; readonly plant: string; readonly years: number }
   | { readonly kind: 'temperature'; readonly degreesC: number }
@@ -82,6 +83,8 @@ export type PlaceGiven = {
   readonly climate: Climate | null;
   readonly observed: readonly { readonly [id in AnchorId]?: Day | undefined }[];
   readonly signs: { readonly [id in AnchorId]?: Plant | undefined };
+  /** Days that the club takes from a publication, as they are printed there. */
+  readonly printed?: { readonly [id in AnchorId]?: DaysSeen | undefined };
   readonly guesses: { readonly [id in AnchorId]?: DaysSeen | undefined };
   readonly figures: SeasonFigures;
   /** The district whose dates are taken, moved, where this one has none of its own. */
@@ -95,9 +98,10 @@ export function anchorsOf(place: PlaceGiven): Anchors {
 }
 
 function anchorOf(rule: AnchorRule, id: AnchorId, place: PlaceGiven): AnchorDate | undefined {
-  const guess = place.guesses[id];
+  const [printed, guess] = [place.printed?.[id], place.guesses[id]];
   return (
     fromObserved(id, place) ??
+    (printed && dated(printed, { kind: 'printed' })) ??
     fromPublished(rule, place) ??
     fromBloom(id, place) ??
     fromTemperature(rule, place) ??

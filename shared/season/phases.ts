@@ -12,8 +12,8 @@ const counted = anchorRules.filter(({ id }) => id !== 'main-flow-start');
 
 export const anchors: readonly string[] = [...phases, ...counted.map(({ id }) => id)];
 
-/** What the reader may have installed, caged, treated or hived: day 0 is that day. */
-export const ownEvents = ['installing', 'caging', 'treating', 'hiving'] as const;
+/** What the reader may have installed, caged, treated, hived or split: day 0 is that day. */
+export const ownEvents = ['installing', 'caging', 'treating', 'hiving', 'splitting'] as const;
 
 /** As it is written in a sentence: `main flow`, `build-up`. */
 export const phaseName = (id: string): string => (id === 'build-up' ? id : id.replaceAll('-', ' '));

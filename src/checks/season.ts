@@ -51,18 +51,15 @@ const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string
   atField(entry, path, { rule: 'season', field, found, write });
 
 function guessFaults(entry: SoundEntry<Club>): Fault[] {
-  return Object.entries(entry.data.season.guesses ?? {}).flatMap(([anchor, text]) =>
+  const { guesses = {}, published = {} } = entry.data.season;
+  const written: [path: string[], text: string | undefined][] = [
+    ...Object.entries(guesses).map(([anchor, text]): [string[], string | undefined] => [['guesses', anchor], text]),
+    ...Object.entries(published).map(([anchor, given]): [string[], string | undefined] => [['published', anchor, 'days'], given?.days]),
+  ];
+  return written.flatMap(([path, text]) =>
     text === undefined || daysOfYear(text)
       ? []
-      : [
-          at(
-            entry,
-            ['season', 'guesses', anchor],
-            `season, guesses, ${anchor}`,
-            `"${text}"`,
-            'a day, or two days such as "1 April to 20 April"',
-          ),
-        ],
+      : [at(entry, ['season', ...path], `season, ${path.join(', ')}`, `"${text}"`, 'a day, or two days such as "1 April to 20 April"')],
   );
 }
 
@@ -128,6 +125,7 @@ function startOf(phase: Phase, { anchors }: District): string {
 const BASES = {
   observed: "members' dates",
   published: 'a published date',
+  printed: 'a published date',
   'degree-days': 'degree-days',
   'bloom-seen': "members' dates",
   temperature: 'monthly normals',

@@ -3,6 +3,8 @@ import type { Nodes } from 'mdast';
 import type { Fault } from '../reader/fault.ts';
 import { attribute, isTag, plainText, TAGS, type Tag, type TagNode } from '../reader/prose.ts';
 import type { Sound } from './fields.ts';
+import { anchorName, anchors } from '../../shared/season/when.ts';
+import { districtsIn, undated } from './season.ts';
 import { nearest } from './nearest.ts';
 import { atNode, isDraft, isPage, sourceOf, type Page } from './place.ts';
 
@@ -18,6 +20,7 @@ export const FORMS: Record<Tag, Form> = {
     example: '<Example tool="syrup" with="sugar-parts=2&water-parts=1">words</Example>',
   },
   Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
+  Day: { must: ['of'], may: [], holdsWords: false, example: '<Day of="last syrup" />' },
   Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
 };
 
@@ -109,6 +112,7 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
 function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   if (tag.name === 'Figure') return figureFaults(page, tag, club);
   if (tag.name === 'Drawing') return drawnFaults(page, tag, club);
+  if (tag.name === 'Day') return dayFaults(page, tag, club);
   const duty = attribute(tag, 'duty');
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
   const known = club.club.data.contacts.map((contact) => contact.duty);
@@ -122,6 +126,18 @@ function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
       write: near ? `"${near}"` : `one of: ${known.join(', ')}`,
     }),
   ];
+}
+
+/** A day of the year by its name, which this club can date. */
+function dayFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+  const of = attribute(tag, 'of');
+  if (!of) return [];
+  const at = (found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'when', field: 'Day, of', found, write })];
+  const id = anchors.find((each) => anchorName(each) === of);
+  const near = nearest(of, anchors.map(anchorName));
+  if (!id) return at(`"${of}"`, near ? `"${near}"` : `one of: ${anchors.map(anchorName).join(', ')}`);
+  const no = undated([id], districtsIn(club));
+  return no ? at(no.found, no.write) : [];
 }
 
 function drawnFaults(page: Page, tag: TagNode, club: Sound): Fault[] {

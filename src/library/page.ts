@@ -47,6 +47,10 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
     notes.push({ number: notes.length + 1, words, ...(figure ? { figure } : {}) });
     return notes.length;
   };
+  const windowSaid = (when: string): { words: string; windows: string } | null => {
+    const windows = windowsOf(when, almanac.seasons);
+    return windows && { words: windowWords(windows[0]!.window), windows: windowsText(windows) };
+  };
   return {
     notes,
     cautions: cautionsFor(work, almanac.cautions),
@@ -69,10 +73,8 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
       picture: () => null,
       caution: (hazard) => almanac.cautions.get(hazard)?.line ?? null,
       packageDays: (name) => packageDays(almanac, day, name),
-      window: (when) => {
-        const windows = windowsOf(when, almanac.seasons);
-        return windows && { words: windowWords(windows[0]!.window), windows: windowsText(windows) };
-      },
+      dayOf: (anchor) => windowSaid(`${anchor} to ${anchor}`),
+      window: windowSaid,
     },
   };
 }

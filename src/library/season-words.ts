@@ -17,6 +17,8 @@ export function basisWords(basis: Basis, names: Names): string {
       return `from ${basis.years} years of members’ notes on ${names.titles.get(basis.plant) ?? basis.plant}`;
     case 'published':
       return 'from the published date that half of all years pass';
+    case 'printed':
+      return 'from a published date';
     case 'degree-days':
       return 'from monthly normals by degree-days';
     case 'temperature':

@@ -2,6 +2,7 @@
 import { poundsToKilograms } from '../../shared/units/weight.ts';
 import type { FeedingFigures } from '../../shared/feeding/stores.ts';
 import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import type { AnchorDate, Basis } from '../../shared/season/anchors.ts';
 import type { Almanac } from './almanac.ts';
 import { heldRange } from './calculator-figures.ts';
 import { datedWords } from './season-words.ts';
@@ -15,32 +16,42 @@ export type HeldStores = {
 export function heldStores(almanac: Almanac, day: string): HeldStores {
   return {
     frameKg: {
-      deep: heldKg(almanac, 'frame-honey-deep', day),
-      medium: heldKg(almanac, 'frame-honey-medium', day),
-      shallow: heldKg(almanac, 'frame-honey-shallow', day),
+      deep: heldKg(almanac, 'frame-honey-deep', day, 'least'),
+      medium: heldKg(almanac, 'frame-honey-medium', day, 'least'),
+      shallow: heldKg(almanac, 'frame-honey-shallow', day, 'least'),
     },
-    targetKg: heldKg(almanac, 'winter-stores-target', day),
+    targetKg: heldKg(almanac, 'winter-stores-target', day, 'most'),
     feeding: heldFeeding(almanac, day),
   };
 }
 
-/** For each district the early end of the days on which it grows too cold for syrup, and where that is from; none where nothing says it. */
+/** For each district the day by which syrup is fed, and where that day is from; none where nothing says it. */
 export function heldFeedBy({ seasons, forage }: Almanac): { readonly district: string; readonly day: MonthDay; readonly words: string }[] {
   const titles = new Map(forage.map(({ id, data }) => [id, data.title.toLowerCase()]));
   return seasons.flatMap(({ id, name, anchors }) => {
     const last = anchors['last-syrup'];
     if (!last) return [];
-    const words = `${formatMonthDay(last.earliest)} in an early year, ${formatMonthDay(last.expected)} in a usual one, in ${name}: ${datedWords(last, { titles, main: seasons[0]!.name })}.`;
-    return [{ district: id, day: last.earliest, words }];
+    const basis = datedWords(last, { titles, main: seasons[0]!.name });
+    return [{ district: id, day: last.earliest, words: feedByWords(last, name, basis) }];
   });
 }
 
-/** Of a range the larger end, so that no colony is left short. */
-function heldKg(almanac: Almanac, figureId: string, day: string): number | null {
+/** Normals tell when days grow too cold. Syrup must be dried before that, and nights are colder: the day itself is too late. */
+function feedByWords({ earliest, basis }: AnchorDate, name: string, from: string): string {
+  const day = formatMonthDay(earliest);
+  return rootOf(basis).kind === 'temperature'
+    ? `some weeks before ${day}, in ${name}: about then days grow too cold (${from}), and nights do sooner.`
+    : `${day} in ${name}, ${from}. Bees need mild nights too, to dry what they took.`;
+}
+
+const rootOf = (basis: Basis): Basis => (basis.kind === 'shifted' ? rootOf(basis.of) : basis);
+
+/** So that no colony is left short: of a target the larger end, of what a frame holds the smaller. */
+function heldKg(almanac: Almanac, figureId: string, day: string, end: 'least' | 'most'): number | null {
   const range = heldRange(almanac, figureId, day);
   const unit = almanac.figures.get(figureId)?.unit;
   if (!range || (unit !== 'lb' && unit !== 'kg')) return null;
-  return unit === 'lb' ? poundsToKilograms(range.most) : range.most;
+  return unit === 'lb' ? poundsToKilograms(range[end]) : range[end];
 }
 
 function heldFeeding(almanac: Almanac, day: string): FeedingFigures | null {

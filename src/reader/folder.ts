@@ -114,7 +114,7 @@ function proseFault(path: string, bodyLine: number, body: string, error: unknown
   const message = error instanceof Error ? error.message : String(error);
   const [, line, column] = (/(\d+):(\d+)/.exec(message) ?? [0, 1, 1]).map(Number) as [number, number, number];
   const typed = body.split('\n')[line - 1] ?? '';
-  const open = /<(Figure|Task|Contact|Drawing)((?:\s+[a-z-]+="[^"]*")*)\s*>(?:<\/\1>)?/;
+  const open = /<(Figure|Task|Contact|Drawing|Day)((?:\s+[a-z-]+="[^"]*")*)\s*>(?:<\/\1>)?/;
   const mended = open.test(typed) ? typed.replace(open, '<$1$2 />').trim() : undefined;
   return {
     path,

@@ -47,6 +47,7 @@ export function districtsOf({ club, forage, figureOf }: SeasonFields): District[
       climate,
       observed: ((index === 0 ? club.observed : own.observed) ?? []) as PlaceGiven['observed'],
       signs: Object.fromEntries(anchorIds.flatMap((anchor) => byBloom(club, anchor, noted))),
+      printed: main ? {} : daysIn(Object.entries(club.season.published ?? {}).map(([id, given]) => [id, given?.days])),
       guesses: main ? {} : guessesOf(club),
       figures,
       like: main && { anchors: main.anchors, ...shift },
@@ -136,11 +137,17 @@ function guessesOf({ season }: Club): PlaceGiven['guesses'] {
   const fromPhases = starts.includes(undefined)
     ? {}
     : guessesFrom(Object.fromEntries(phases.map((phase, index) => [phase, starts[index]])) as Parameters<typeof guessesFrom>[0]);
-  const own = Object.entries(season.guesses ?? {}).flatMap(([anchor, text]) => {
-    const days = text === undefined ? null : daysOfYear(text);
-    return days ? [[anchor, middleOf(days)] as const] : [];
-  });
-  return { ...fromPhases, ...Object.fromEntries(own) };
+  return { ...fromPhases, ...daysIn(Object.entries(season.guesses ?? {})) };
+}
+
+/** Days as they are written, by anchor; those that cannot be read are left to the checks. */
+function daysIn(written: readonly (readonly [anchor: string, text: string | undefined])[]): PlaceGiven['guesses'] {
+  return Object.fromEntries(
+    written.flatMap(([anchor, text]) => {
+      const days = text === undefined ? null : daysOfYear(text);
+      return days ? [[anchor, middleOf(days)] as const] : [];
+    }),
+  );
 }
 
 function middleOf({ from, to }: { from: MonthDay; to: MonthDay }): DaysSeen {

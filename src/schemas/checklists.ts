@@ -1,5 +1,6 @@
 /* checklists/: pages of steps. Headings (##) make the pauses, "- [ ]" lines the steps. */
 import { z } from 'astro/zod';
+import { ownEvents } from '../../shared/season/phases.ts';
 import { duty, list, oneOf, review, section, shelf, sources, when, words, WORK, idOf, yesNo } from './fields.ts';
 
 export const checklists = section({
@@ -12,7 +13,7 @@ export const checklists = section({
   mode: oneOf(['read-do', 'do-confirm']).describe(
     '`read-do`: read each step, then do it. `do-confirm`: work from memory, then tick what was done.',
   ),
-  'starts-from': oneOf(['installing', 'caging', 'treating', 'hiving'])
+  'starts-from': oneOf(ownEvents)
     .optional()
     .describe("The reader's own day that the list counts from, where it has one."),
   yard: yesNo().describe('Done in the yard: carries the emergency number and the hive cautions.'),

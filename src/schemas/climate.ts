@@ -78,6 +78,16 @@ export const season = section({
   guesses: section(each(() => words('a day, or two days such as 1 April to 20 April').optional()))
     .optional()
     .describe('A guess at other days of the year, as the days between which they fall.'),
+  published: section(
+    each(() =>
+      section({
+        days: words('a day, or two days such as 1 October to 15 October', '15 October'),
+        source: idOf('sources').describe('The publication that prints it.'),
+      }).optional(),
+    ),
+  )
+    .optional()
+    .describe('A day of the year that the club takes from a publication, with its source; it goes before what normals give.'),
   'by-bloom': section(each(() => idOf('forage').optional()))
     .optional()
     .describe('The plant of forage/ whose bloom stands for a day of the year here.'),

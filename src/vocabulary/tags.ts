@@ -41,6 +41,8 @@ export type Surroundings = {
   caution: (hazard: string) => string | null;
   /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`; null where the club lacks a figure. */
   packageDays: (name: string) => string | null;
+  /** A day of the year here, such as the last syrup, in words, with its day in each district for the browser; null where there is none. */
+  dayOf: (anchor: string) => { words: string; windows: string } | null;
   /** What a step's own `when:` says here, in words, with its windows for the browser; null for any time. */
   window: (when: string) => { words: string; windows: string } | null;
 };
@@ -50,6 +52,7 @@ type Draw = (tag: TagNode, around: Surroundings) => ElementContent | undefined;
 export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
   Figure: (tag, around) => figure(around.figure(attribute(tag, 'id') ?? '', attribute(tag, 'row'))),
   Contact: (tag, around) => contact(around.contact(attribute(tag, 'duty') ?? '')),
+  Day: (tag, around) => day(around.dayOf(attribute(tag, 'of') ?? '')),
   Drawing: (tag, around) => drawing(around.drawing(attribute(tag, 'name') ?? '')),
   Example: (tag, around) => {
     const tool = attribute(tag, 'tool') ?? '';
@@ -58,6 +61,9 @@ export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
     return h('a', { class: 'example', href: `${around.base}work-it-out/${tool}/#${attribute(tag, 'with') ?? ''}` }, words);
   },
 };
+
+const day = (shown: { words: string; windows: string } | null): Element =>
+  shown ? h('span', { dataWindows: shown.windows }, shown.words) : h('span', 'no date for this club');
 
 /** A number of the almanac, machine-readable, with the mark of its source. */
 export function figure(shown: FigureShown | null): Element {

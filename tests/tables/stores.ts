@@ -3,8 +3,11 @@ import type { Row } from '../rows.ts';
 
 export const feedingFigures = { sugarShareOfStores: 0.82, efficiencyLeast: 0.76, efficiencyMost: 1 };
 
-/** Weight of honey in a full frame, in pounds; a Canadian table as another page quotes it, 70 lb being 10, 15 and 18 frames. */
-export const framePounds = { deep: 7, medium: 4.7, shallow: 3.9 };
+/**
+ * Weight of honey in a full frame, in pounds. Deep and shallow: the course of the state beekeepers' association of Ohio (2015), slide 3,
+ * where 10 deep frames of 6 lb make the 60 lb to leave, and two shallow frames count as one deep one. Medium: common practice in the US.
+ */
+export const framePounds = { deep: 6, medium: 4, shallow: 3 };
 
 type Short = { shortKg: number; mix: StoreMix; efficiencyLeast: number };
 
@@ -23,10 +26,19 @@ export const syrupForShortfall: Row<Short, { least: number; most: number; unit: 
   },
 ];
 
+const course = "course of the state beekeepers' association of Ohio, 2015, lesson 8, slide 3";
+
 export const frames: Row<{ kind: keyof typeof framePounds; count: number }, { pounds: number; within: number }>[] = [
-  { case: '10 deep', given: { kind: 'deep', count: 10 }, expect: { pounds: 70, within: 0.01 }, from: 'a Canadian table, as quoted elsewhere' },
-  { case: '15 medium', given: { kind: 'medium', count: 15 }, expect: { pounds: 70, within: 0.6 }, from: 'a Canadian table, as quoted elsewhere' },
-  { case: '18 shallow', given: { kind: 'shallow', count: 18 }, expect: { pounds: 70, within: 0.3 }, from: 'a Canadian table, as quoted elsewhere' },
+  { case: '10 deep', given: { kind: 'deep', count: 10 }, expect: { pounds: 60, within: 0.01 }, from: course },
+  { case: '2 shallow', given: { kind: 'shallow', count: 2 }, expect: { pounds: 6, within: 0.01 }, from: `${course}: as one deep frame` },
+  { case: '10 medium', given: { kind: 'medium', count: 10 }, expect: { pounds: 40, within: 5 }, from: 'common practice in the US, 3.5 to 4.5 lb to a frame, no source' },
+];
+
+/** What a hive of full frames lacks of the 60 lb that the same course leaves at least. */
+export const shortOfTarget: Row<{ deep: number; medium: number }, { pounds: number; short: number }>[] = [
+  { case: '9 deep', given: { deep: 9, medium: 0 }, expect: { pounds: 54, short: 6 }, from: course },
+  { case: '10 deep', given: { deep: 10, medium: 0 }, expect: { pounds: 60, short: 0 }, from: course },
+  { case: '5 deep and 4 medium', given: { deep: 5, medium: 4 }, expect: { pounds: 46, short: 14 }, from: `${course}; the medium frame by common practice, no source` },
 ];
 
 const recipe = 'derived from the CRC sucrose densities; the names of the mixes as sources use them';

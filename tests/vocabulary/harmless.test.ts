@@ -28,6 +28,7 @@ const around = {
   base: '/club/',
   leads: () => true,
   picture: () => null,
+  dayOf: () => null,
   window: () => null,
   contact: () => null,
   caution: () => null,

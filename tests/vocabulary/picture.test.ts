@@ -15,6 +15,7 @@ const around = {
   base: '/club/',
   leads: () => true,
   picture: (url) => (FILES[url] ? { files: FILES[url] } : null),
+  dayOf: () => null,
   window: () => null,
   contact: () => null,
   caution: () => null,

@@ -38,7 +38,7 @@ rows('members\' dates', [
   assert.deepEqual(seen && [seen.earliest, seen.middle, seen.latest], expect);
 }); // prettier-ignore
 
-test('the first way that there is gives the day: members, a published date, a bloom, normals, another district, a guess', () => {
+test('the first way that there is gives the day: members, a date taken from a publication, a published freeze, a bloom, normals, another district, a guess', () => {
   const guess = { middle: '10-01' as MonthDay, earliest: '09-20' as MonthDay, latest: '10-10' as MonthDay };
   const published = climateOf({ ...wooster, freezes: { last: '05-01' as MonthDay, first: '10-07' as MonthDay } });
   const plant: Plant = { id: 'aster', sum: { sum: 2000, scale: 'F', rule: { method: 'simple', base: 50 }, from: newYear }, seen: [] };
@@ -56,6 +56,7 @@ test('the first way that there is gives the day: members, a published date, a bl
     ['temperature', { climate: climateOf(wooster) }],
     ['degree-days', { signs: { 'first-freeze': plant } }],
     ['published', { climate: published }],
+    ['printed', { printed: { 'first-freeze': guess } }],
     ['observed', { observed: years('first-freeze', ['2020-10-02', '2021-10-09', '2022-10-23']) }],
   ];
   let place = bare;
