@@ -87,6 +87,8 @@ const DOES: Record<string, string> = {
   'fall-feeding': 'weigh and feed before it turns cold',
   'build-up-inspection': 'first look in spring',
   'swarm-season': 'weekly look for queen cells',
+  'after-moving-the-queen': 'a week after a split take down the new queen cells',
+  'broodless-weeks': 'treat mites in december without brood',
   'swarm-call': 'take a swarm when somebody calls',
   'flow-and-supers': 'put honey boxes on',
   'late-summer-mites': 'decide about mites in late summer',

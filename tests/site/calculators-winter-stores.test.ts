@@ -97,6 +97,18 @@ test('winter stores: syrup is fed by the one day that the club takes from its so
   await sheet.page.locator('button[data-form="district"][value="valley"]').click();
 });
 
+test('winter stores: the pages say the same last day for syrup as the calculator', async () => {
+  await sheet.open('deep=4');
+  assert.match(await sheet.words('feed-by'), /^15 October in the valley/);
+  const page = await sheet.page.context().newPage();
+  for (const path of ['know-how/when-to-stop-syrup/', 'know-how/fall/', 'know-how/feeding-and-stores/', 'know-how/month-by-month/', 'lists/fall-feeding/']) {
+    await page.goto(site.address + path);
+    const days = await page.locator('main [data-windows]').allInnerTexts();
+    assert.ok(days.some((words) => /(?:^| )15 October$/.test(words)), `${path}: ${days.join('; ')}`);
+  }
+  await page.close();
+});
+
 test('winter stores: a missing name takes its default; the club’s target is its figure', async () => {
   await sheet.open('deep=4');
   assert.equal(await sheet.hash(), 'deep=4&target-kg=27.2155422&mix=2:1-weight');

@@ -176,6 +176,20 @@ describe('the demo club', () => {
     }
   }
 
+  // Brood is least in late November and December: Avitabile (1978), from the north-east of the US, as quoted elsewhere; the club's own guess.
+  for (const [instant, open] of [
+    ['2026-11-28T16:00Z', true],
+    ['2026-12-20T16:00Z', true],
+    ['2026-10-20T16:00Z', false],
+    ['2027-01-10T16:00Z', false],
+  ] as const) {
+    test(`at ${instant} the broodless weeks are ${open ? 'due' : 'not due'}`, async () => {
+      const { page, context } = await on(instant, site);
+      assert.equal((await said(page)).due.includes('Mites in the broodless weeks'), open);
+      await context.close();
+    });
+  }
+
   test('a meeting is on its own day on every clock', async () => {
     for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney']) {
       const { page, context } = await on('2026-04-20T12:00Z', site, 'meetings/2026-05-16-yard-day/', zone);
