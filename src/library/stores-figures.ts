@@ -41,7 +41,7 @@ function feedByWords({ earliest, basis }: AnchorDate, name: string, from: string
   const day = formatMonthDay(earliest);
   return rootOf(basis).kind === 'temperature'
     ? `some weeks before ${day}, in ${name}: about then days grow too cold (${from}), and nights do sooner.`
-    : `${day} in ${name}, ${from}. Bees need mild nights too, to dry what they took.`;
+    : `${day} in ${name} (${from}). To dry it, bees need mild nights as well as mild days.`;
 }
 
 const rootOf = (basis: Basis): Basis => (basis.kind === 'shifted' ? rootOf(basis.of) : basis);
