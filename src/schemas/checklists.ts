@@ -13,9 +13,7 @@ export const checklists = section({
   mode: oneOf(['read-do', 'do-confirm']).describe(
     '`read-do`: read each step, then do it. `do-confirm`: work from memory, then tick what was done.',
   ),
-  'starts-from': oneOf(ownEvents)
-    .optional()
-    .describe("The reader's own day that the list counts from, where it has one."),
+  'starts-from': oneOf(ownEvents).optional().describe("The reader's own day that the list counts from, where it has one."),
   yard: yesNo().describe('Done in the yard: carries the emergency number and the hive cautions.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   sources: sources(),

@@ -18,9 +18,19 @@ function handWritten(text: string): string[] {
 }
 
 test('the rule sees a day written by hand, and no other', () => {
-  for (const said of ['| 10 October | Stop syrup | Cold |', 'Stop syrup in mid-October.', 'Be done with syrup by the end of September.', 'The last syrup goes on 7 November.'])
+  for (const said of [
+    '| 10 October | Stop syrup | Cold |',
+    'Stop syrup in mid-October.',
+    'Be done with syrup by the end of September.',
+    'The last syrup goes on 7 November.',
+  ])
     assert.equal(handWritten(said).length, 1, said);
-  for (const said of ['Be done with syrup by <Day of="last syrup" />.', '| 10 September | Weigh or count frames. Feed | Bees still dry syrup well |', 'Guards go on by 15 October.', 'Stop syrup when robbing begins.'])
+  for (const said of [
+    'Be done with syrup by <Day of="last syrup" />.',
+    '| 10 September | Weigh or count frames. Feed | Bees still dry syrup well |',
+    'Guards go on by 15 October.',
+    'Stop syrup when robbing begins.',
+  ])
     assert.deepEqual(handWritten(said), [], said);
 });
 
@@ -34,9 +44,17 @@ test('no page gives a day of its own for the last syrup', () => {
 });
 
 test('pages on fall feeding name the day by its tag or its anchor', () => {
-  for (const path of ['articles/when-to-stop-syrup.mdx', 'articles/fall.mdx', 'articles/feeding-and-stores.mdx', 'articles/month-by-month.mdx'])
+  for (const path of [
+    'articles/when-to-stop-syrup.mdx',
+    'articles/fall.mdx',
+    'articles/feeding-and-stores.mdx',
+    'articles/month-by-month.mdx',
+  ])
     assert.match(folder.entries.find((entry) => entry.path === path)?.text ?? '', /<Day of="last syrup" \/>/, path);
-  assert.match(folder.entries.find(({ path }) => path === 'checklists/fall-feeding.mdx')?.text ?? '', /when="10 days before last syrup to last syrup"/);
+  assert.match(
+    folder.entries.find(({ path }) => path === 'checklists/fall-feeding.mdx')?.text ?? '',
+    /when="10 days before last syrup to last syrup"/,
+  );
 });
 
 // US Department of Agriculture, Production Research Report 169 (1977): complete this feeding by about 15 October in the northern tier of states.

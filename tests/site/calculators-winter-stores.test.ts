@@ -101,10 +101,19 @@ test('winter stores: the pages say the same last day for syrup as the calculator
   await sheet.open('deep=4');
   assert.match(await sheet.words('feed-by'), /^15 October in the valley/);
   const page = await sheet.page.context().newPage();
-  for (const path of ['know-how/when-to-stop-syrup/', 'know-how/fall/', 'know-how/feeding-and-stores/', 'know-how/month-by-month/', 'lists/fall-feeding/']) {
+  for (const path of [
+    'know-how/when-to-stop-syrup/',
+    'know-how/fall/',
+    'know-how/feeding-and-stores/',
+    'know-how/month-by-month/',
+    'lists/fall-feeding/',
+  ]) {
     await page.goto(site.address + path);
     const days = await page.locator('main [data-windows]').allInnerTexts();
-    assert.ok(days.some((words) => /(?:^| )15 October$/.test(words)), `${path}: ${days.join('; ')}`);
+    assert.ok(
+      days.some((words) => /(?:^| )15 October$/.test(words)),
+      `${path}: ${days.join('; ')}`,
+    );
   }
   await page.close();
 });
