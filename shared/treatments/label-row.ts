@@ -1,22 +1,42 @@
 /**
- * What one row of a label rules out for a treatment that is planned. It never says that a treatment is right: a row that rules
- * nothing out says only that. In the order of gravity: what is not known to be registered, a place that the row is not for and a
- * row past its check-by are to be asked about, whatever else holds; then what the row rules out; then what it leaves to the label.
- * Rows and the day of reading are handed in. Temperatures in C, of every day of the treatment, compared to a tenth of a degree,
- * since labels print whole degrees of another scale. Not known to this: amounts, repeats, what was given before.
+ * What one row of a label rules out for a treatment that is planned. It never says that a treatment is right.
+ * Four states. Ask: something is not known. Ruled out: the label forbids it. Works poorly: no label forbids it, and trials say that
+ * it does little. Nothing found: none of these. In the order of gravity: a product not known to be registered, a place the row is
+ * not for, a row past its check-by, from memory, of a label not opened or no longer sold; then what the label forbids; then what is
+ * left to the label, or was not told; then what works poorly.
+ * Temperatures are in C. Each limit says which temperature it means, and is compared with that one: the highest of each day, the
+ * mean of day and night, or any hour. They are compared to a tenth of a degree, since labels print whole degrees of another scale.
+ * Amounts, repeats and earlier treatments are not known here.
  */
 import { addDays, type Day } from '../days/day.ts';
 
+export type WarmthKind = 'daily-high' | 'mean' | 'any-time';
+
+export type WarmthLimit = {
+  readonly of: WarmthKind;
+  readonly leastC?: number;
+  readonly mostC?: number;
+  /** The days that the label speaks of; the limit is held against all days all the same. */
+  readonly when?: string;
+};
+
 export type LabelRow = {
   readonly place: string;
-  /** Left out where the row holds none. */
-  readonly lowC?: number;
-  readonly highC?: number;
+  /** How the label was seen. */
+  readonly seen: 'itself' | 'quoted' | 'memory' | 'not-opened';
+  readonly registration?: string;
+  readonly labelDate?: Day;
+  readonly superseded?: boolean;
+  /** What the label forbids. */
+  readonly limits: readonly WarmthLimit[];
+  readonly forbidsBrood: boolean;
   /** May boxes for harvest be on? */
   readonly supers: 'on' | 'off' | 'label';
   /** Days after the end before they may go back. */
   readonly supersBackDays?: number;
-  readonly needsBroodless: boolean;
+  /** What works poorly, and is not forbidden. */
+  readonly poorWithBrood: boolean;
+  readonly poorOutside: readonly WarmthLimit[];
   readonly daysMost?: number;
   /** The last day on which the row may be read. */
   readonly checkBy: Day;
@@ -24,8 +44,13 @@ export type LabelRow = {
 
 export type Planned = {
   readonly start: Day;
-  readonly lowC: number;
-  readonly highC: number;
+  /** The highest temperature of the coolest day, and of the warmest. */
+  readonly lowestHighC: number;
+  readonly highestHighC: number;
+  /** Of day and night over all days, where it was told. */
+  readonly meanC?: number;
+  /** The coldest hour, where it was told. */
+  readonly coldestC?: number;
   readonly supersOn: boolean;
   readonly brood: boolean;
   /** Empty where it was not said. */
@@ -35,21 +60,40 @@ export type Planned = {
   readonly harvest?: Day;
 };
 
-export type TreatmentState = 'ruled-out' | 'not-ruled-out' | 'ask';
+export type TreatmentState = 'ruled-out' | 'ask' | 'works-poorly' | 'nothing-found';
 
-export type TreatmentRule =
-  'not-registered' | 'not-checked' | 'place-not-said' | 'other-place' | 'past-check-by' | OutRule | 'supers-by-label' | 'harvest-by-label';
-type OutRule = 'too-cold' | 'too-warm' | 'supers-on' | 'brood' | 'harvest-too-soon';
+type AskRule =
+  | 'not-registered'
+  | 'not-checked'
+  | 'place-not-said'
+  | 'other-place'
+  | 'past-check-by'
+  | 'not-opened'
+  | 'from-memory'
+  | 'superseded';
+type OutRule = 'too-cold' | 'too-warm' | 'supers-on' | 'brood-forbidden' | 'harvest-too-soon';
+type LeftRule =
+  | 'mean-not-told'
+  | 'coldest-not-told'
+  | 'supers-by-label'
+  | 'harvest-by-label'
+  | 'only-quoted'
+  | 'no-registration-number'
+  | 'no-label-date';
+type PoorRule = 'poor-with-brood' | 'poor-cold' | 'poor-warm';
+export type TreatmentRule = AskRule | OutRule | LeftRule | PoorRule;
 
 /** The rule that decides stands first; the others hold too. */
 export type Judged = { readonly state: TreatmentState; readonly rules: readonly TreatmentRule[] };
 
 export function judgeRow(row: LabelRow, planned: Planned, today: Day): Judged {
-  const first = mustAsk(row, planned, today);
+  const ask = mustAsk(row, planned, today);
   const out = ruledOut(row, planned);
-  const last = leftToLabel(row, planned);
-  const state = first.length > 0 ? 'ask' : out.length > 0 ? 'ruled-out' : last.length > 0 ? 'ask' : 'not-ruled-out';
-  return { state, rules: [...first, ...out, ...last] };
+  const left = leftToLabel(row, planned);
+  const poor = worksPoorly(row, planned);
+  const state =
+    ask.length > 0 ? 'ask' : out.length > 0 ? 'ruled-out' : left.length > 0 ? 'ask' : poor.length > 0 ? 'works-poorly' : 'nothing-found';
+  return { state, rules: [...ask, ...out, ...left, ...poor] };
 }
 
 /** Where nothing but the registration is known: no row is held for the place. */
@@ -64,43 +108,85 @@ export function samePlace(one: string, other: string): boolean {
 }
 
 /** The first day on which boxes for harvest may be back; undefined where the row does not say how long the treatment takes. */
-export function supersBackOn({ daysMost, supersBackDays = 0 }: LabelRow, start: Day): Day | undefined {
+export function supersBackOn({ daysMost, supersBackDays = 0 }: Pick<LabelRow, 'daysMost' | 'supersBackDays'>, start: Day): Day | undefined {
   return daysMost === undefined ? undefined : addDays(start, daysMost + supersBackDays);
 }
 
-function mustAsk({ place, checkBy }: LabelRow, planned: Planned, today: Day): TreatmentRule[] {
-  const read = today > planned.start ? today : planned.start;
-  return [
-    ...registration(planned.registered),
-    ...(planned.place.trim() === '' ? (['place-not-said'] as const) : samePlace(place, planned.place) ? [] : (['other-place'] as const)),
-    ...(read > checkBy ? (['past-check-by'] as const) : []),
-  ];
+/** How one limit meets the days that are planned; `unknown` where the temperature it speaks of was not told and could lie outside. */
+export function againstLimit({ of, leastC, mostC }: WarmthLimit, planned: Planned): { cold: boolean; warm: boolean; unknown: boolean } {
+  const { lowestHighC, highestHighC, meanC, coldestC } = planned;
+  const under = (value: number | undefined): boolean => leastC !== undefined && value !== undefined && tenths(value) < tenths(leastC);
+  const over = (value: number | undefined): boolean => mostC !== undefined && value !== undefined && tenths(value) > tenths(mostC);
+  switch (of) {
+    case 'daily-high':
+      return { cold: under(lowestHighC), warm: over(highestHighC), unknown: false };
+    case 'mean': {
+      // The mean lies under the highest of all hours, so a few weeks can be judged without it.
+      const cold = under(meanC ?? highestHighC);
+      return { cold, warm: over(meanC), unknown: meanC === undefined && !cold && (leastC !== undefined || over(highestHighC)) };
+    }
+    case 'any-time': {
+      const cold = under(coldestC ?? lowestHighC);
+      return { cold, warm: over(highestHighC), unknown: coldestC === undefined && !cold && leastC !== undefined };
+    }
+  }
 }
 
-function registration(registered: Planned['registered']): TreatmentRule[] {
+function mustAsk({ place, checkBy, seen, superseded }: LabelRow, planned: Planned, today: Day): AskRule[] {
+  const read = today > planned.start ? today : planned.start;
+  const found: [boolean, AskRule][] = [
+    [planned.place.trim() === '', 'place-not-said'],
+    [planned.place.trim() !== '' && !samePlace(place, planned.place), 'other-place'],
+    [read > checkBy, 'past-check-by'],
+    [seen === 'not-opened', 'not-opened'],
+    [seen === 'memory', 'from-memory'],
+    [superseded === true, 'superseded'],
+  ];
+  return [...registration(planned.registered), ...holding(found)];
+}
+
+function registration(registered: Planned['registered']): AskRule[] {
   return registered === 'yes' ? [] : [registered === 'no' ? 'not-registered' : 'not-checked'];
 }
 
 function ruledOut(row: LabelRow, planned: Planned): OutRule[] {
   const back = supersBackOn(row, planned.start);
-  const found: [boolean, OutRule][] = [
-    [row.lowC !== undefined && tenths(planned.lowC) < tenths(row.lowC), 'too-cold'],
-    [row.highC !== undefined && tenths(planned.highC) > tenths(row.highC), 'too-warm'],
+  const met = row.limits.map((limit) => againstLimit(limit, planned));
+  return holding<OutRule>([
+    [met.some(({ cold }) => cold), 'too-cold'],
+    [met.some(({ warm }) => warm), 'too-warm'],
     [row.supers === 'off' && planned.supersOn, 'supers-on'],
-    [row.needsBroodless && planned.brood, 'brood'],
+    [row.forbidsBrood && planned.brood, 'brood-forbidden'],
     [row.supers === 'off' && isToCome(planned) && back !== undefined && planned.harvest! < back, 'harvest-too-soon'],
-  ];
-  return found.flatMap(([holds, rule]) => (holds ? [rule] : []));
+  ]);
 }
 
-function leftToLabel(row: LabelRow, planned: Planned): TreatmentRule[] {
+function leftToLabel(row: LabelRow, planned: Planned): LeftRule[] {
   const back = supersBackOn(row, planned.start);
   const during = isToCome(planned) && (back === undefined || planned.harvest! < back);
-  return [
-    ...(row.supers === 'label' && planned.supersOn ? (['supers-by-label'] as const) : []),
-    ...(during && (row.supers === 'label' || (row.supers === 'off' && back === undefined)) ? (['harvest-by-label'] as const) : []),
-  ];
+  const unknown = [...row.limits, ...row.poorOutside].filter((limit) => againstLimit(limit, planned).unknown);
+  const isSeen = row.seen === 'itself' || row.seen === 'quoted';
+  return holding<LeftRule>([
+    [unknown.some(({ of }) => of === 'mean'), 'mean-not-told'],
+    [unknown.some(({ of }) => of === 'any-time'), 'coldest-not-told'],
+    [row.supers === 'label' && planned.supersOn, 'supers-by-label'],
+    [during && (row.supers === 'label' || (row.supers === 'off' && back === undefined)), 'harvest-by-label'],
+    [row.seen === 'quoted', 'only-quoted'],
+    [isSeen && row.registration === undefined, 'no-registration-number'],
+    [isSeen && row.labelDate === undefined, 'no-label-date'],
+  ]);
 }
+
+function worksPoorly(row: LabelRow, planned: Planned): PoorRule[] {
+  const met = row.poorOutside.map((limit) => againstLimit(limit, planned));
+  return holding<PoorRule>([
+    [row.poorWithBrood && planned.brood, 'poor-with-brood'],
+    [met.some(({ cold }) => cold), 'poor-cold'],
+    [met.some(({ warm }) => warm), 'poor-warm'],
+  ]);
+}
+
+const holding = <Rule>(found: readonly (readonly [boolean, Rule])[]): Rule[] => found.flatMap(([holds, rule]) => (holds ? [rule] : []));
 
 /** A harvest before the treatment is none of its business. */
 function isToCome({ harvest, start }: Planned): boolean {

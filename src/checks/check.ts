@@ -18,6 +18,7 @@ import { fieldFaults, sound, type Sound } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
 import { headingFaults } from './headings.ts';
+import { labelFaults } from './labels.ts';
 import { linkFaults } from './links.ts';
 import { markdownFaults } from './markdown.ts';
 import { meetingFaults } from './meetings.ts';
@@ -50,6 +51,7 @@ const RULES: readonly ((club: Sound) => Fault[])[] = [
   reviewFaults,
   meetingFaults,
   figureFaults,
+  labelFaults,
   bulletinFaults,
   checklistFaults,
   strayStepFaults,

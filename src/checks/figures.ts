@@ -125,8 +125,8 @@ const meet = (a: FigureRow, b: FigureRow): boolean => !a.phases || !b.phases || 
 type Seen = Map<string, { seen: string; kind: string }>;
 
 /** What was not opened is called "memory" (a mere habit, "habit"), and nothing else is. */
-function memoryFaults(entry: SoundEntry, path: PropertyKey[], row: { source: string; certainty: string }, seen: Seen): Fault[] {
-  const source = seen.get(row.source);
+function memoryFaults(entry: SoundEntry, path: PropertyKey[], row: { source?: string | undefined; certainty: string }, seen: Seen): Fault[] {
+  const source = row.source === undefined ? undefined : seen.get(row.source);
   if (!source) return [];
   const field = [...path, 'certainty']
     .map((key) => (typeof key === 'number' ? key + 1 : key))

@@ -19,7 +19,7 @@ export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
 }
 
 /** The rows whose source still stands. */
-export const standing = <Row extends { source: string }>(rows: readonly Row[], sources: ReadonlyMap<string, unknown>): Row[] =>
-  rows.filter(({ source }) => sources.has(source));
+export const standing = <Row extends { source?: string | undefined }>(rows: readonly Row[], sources: ReadonlyMap<string, unknown>): Row[] =>
+  rows.filter(({ source }) => source === undefined || sources.has(source));
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;

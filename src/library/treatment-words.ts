@@ -10,10 +10,17 @@ const REACHES = {
   yes: 'It reaches mites under cappings.',
   no: 'It reaches mites on bees only, none under cappings.',
   'outlasts-brood': 'It stays until the brood has emerged.',
+  'not-known': 'We do not know whether it reaches mites under cappings: your label says.',
 } as const;
 
+/** What a label asks for; what trials found is said apart from it. */
 export function needsWords(row: LabelRowFields): string[] {
-  return [...(row['needs-broodless'] ? ['A hive without brood.'] : []), REACHES[row['kills-under-cappings']]];
+  return [...(row['forbids-brood'] ? ['A hive without brood.'] : []), REACHES[row['kills-under-cappings']]];
+}
+
+/** What works poorly, and is no label's rule. */
+export function poorlyWords(row: LabelRowFields): string[] {
+  return row['works-poorly-with-brood'] ? ['It works poorly while there is brood: mites under cappings live on. That is no rule of a label.'] : [];
 }
 
 export function forbidsWords(row: LabelRowFields): string[] {
@@ -34,6 +41,9 @@ const PROTECTS: Record<LabelRowFields['hazards'][number], string> = {
 };
 
 export const protectsWords = ({ hazards }: LabelRowFields): string[] =>
+  hazards.length === 0 ? ['Gloves, eye cover and mask as your label names them.'] : known(hazards);
+
+const known = (hazards: LabelRowFields['hazards']): string[] =>
   (Object.keys(PROTECTS) as (keyof typeof PROTECTS)[])
     .filter((hazard) => hazards.includes(hazard) && !(hazard === 'skin' && hazards.includes('acid')))
     .map((hazard) => PROTECTS[hazard]);

@@ -1,19 +1,40 @@
-/* treatments/: what labels of one active ingredient say, a row a formulation. Never a recommendation. */
+/*
+ * treatments/: what labels of one active ingredient say, a row a form and place. Never a recommendation. What a label forbids
+ * and what works poorly are fields of their own. A row without a source is one whose label could not be opened: it holds no numbers.
+ */
 import { z } from 'astro/zod';
 import { day, id, list, number, oneOf, review, section, shelf, sources, words, yesNo, idOf } from './fields.ts';
+
+/** Which temperature a limit speaks of: the highest of each day, the mean of day and night, or any hour. */
+export const WARMTH_KINDS = ['daily-high', 'mean', 'any-time'] as const;
+
+const limit = section({
+  of: oneOf(WARMTH_KINDS).describe(
+    'Which temperature the limit speaks of: the high of each day, the mean of day and night, or any hour at all.',
+  ),
+  'least-c': number().optional().describe('At least, in C.'),
+  'most-c': number().optional().describe('At most, in C.'),
+  when: words('the days that it speaks of, such as "on the day it goes in"').optional().describe('Leave out where it holds for all days.'),
+});
 
 const row = section({
   id: id('lower-case words joined by hyphens, such as strips'),
   form: words('the form in plain words, never a trade name', 'strips between the frames').describe('Strips, gel, trickled, vapour ...'),
   place: words('the land or state whose label it is', 'United States'),
-  year: number('the year of the label', 2024).int({ error: 'the year of the label' }),
-  source: idOf('sources'),
-  'low-c': number().optional().describe('Air temperature of every day of the treatment, at least, in C.'),
-  'high-c': number().optional().describe('The same, at most, in C.'),
+  source: idOf('sources')
+    .optional()
+    .describe('The label. Leave it out where no label could be opened: such a row holds no numbers, and says only: ask.'),
+  registration: words('the registration number that the label prints, such as "12345-6"').optional(),
+  'label-date': day().optional().describe('The day of the label. A row of the United States needs it, with the registration number.'),
+  superseded: yesNo().optional().describe('No longer sold or registered in this form: the row says only: ask.'),
+  limits: list(limit).optional().describe('Warmth outside of which the label forbids it.'),
+  'forbids-brood': yesNo().optional().describe('True only where the label forbids it while there is brood.'),
   supers: oneOf(['on', 'off', 'label']).describe('May honey boxes for harvest be on? `label`: the label decides, ask.'),
   'supers-back-days': number().optional().describe('Days after the end before supers go back.'),
-  'kills-under-cappings': oneOf(['yes', 'no', 'outlasts-brood']).describe('Does it reach mites under cappings?'),
-  'needs-broodless': yesNo().describe('Works only, or mainly, without brood.'),
+  'works-poorly-with-brood': yesNo().describe('True where trials found that it works poorly while there is brood. It forbids nothing.'),
+  'works-poorly-outside': list(limit).optional().describe('Warmth outside of which it works poorly. It forbids nothing.'),
+  'efficacy-source': idOf('sources').optional().describe('Who found that it works poorly.'),
+  'kills-under-cappings': oneOf(['yes', 'no', 'outlasts-brood', 'not-known']).describe('Does it reach mites under cappings?'),
   'days-least': number().optional().describe('How long it stays in the hive, at least.'),
   'days-most': number().optional().describe('At most.'),
   hazards: list(oneOf(['acid', 'vapour', 'skin', 'eyes', 'dust'])).describe('What it can do to the person who handles it.'),
@@ -34,3 +55,4 @@ export const treatments = section({
 });
 
 export type Treatment = z.infer<typeof treatments>;
+export type TreatmentRow = z.infer<typeof row>;

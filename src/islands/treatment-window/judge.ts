@@ -1,6 +1,14 @@
 /* The club's label rows against what is planned: for the form and the worked example alike. */
 import type { Day } from '../../../shared/days/day.ts';
-import { judgeRow, judgeWithoutRow, samePlace, type Judged, type LabelRow, type Planned } from '../../../shared/treatments/label-row.ts';
+import {
+  againstLimit,
+  judgeRow,
+  judgeWithoutRow,
+  samePlace,
+  type Judged,
+  type LabelRow,
+  type Planned,
+} from '../../../shared/treatments/label-row.ts';
 import type { System } from '../parts/measures.ts';
 
 export type ShownRow = LabelRow & {
@@ -8,14 +16,20 @@ export type ShownRow = LabelRow & {
   readonly id: string;
   readonly title: string;
   readonly form: string;
-  readonly fromMemory: boolean;
   readonly note: number;
 };
 
 export type TreatmentFigures = { readonly units: System; readonly rows: readonly ShownRow[] };
 
-/** `row` is left out where an ingredient has none for the place. */
-export type JudgedRow = { readonly id: string; readonly title: string; readonly row?: ShownRow; readonly judged: Judged };
+export type JudgedRow = {
+  readonly id: string;
+  readonly title: string;
+  /** Left out where an ingredient has no row for the place. */
+  readonly row?: ShownRow;
+  readonly judged: Judged;
+  /** Where no label of the place was opened: rows of other places that speak against the warmth of these days. */
+  readonly elsewhere: readonly ShownRow[];
+};
 
 /** The rows of the place, and one line for each ingredient without any. Of no place said, all rows. */
 export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day): JudgedRow[] {
@@ -24,7 +38,18 @@ export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day
   return entries.flatMap((entry): JudgedRow[] => {
     const own = rows.filter((row) => row.entry === entry);
     const here = own.filter(({ place }) => unsaid || samePlace(place, planned.place));
-    if (here.length === 0) return [{ id: entry, title: own[0]!.title, judged: judgeWithoutRow(planned) }];
-    return here.map((row) => ({ id: row.id, title: row.title, row, judged: judgeRow(row, planned, today) }));
+    const elsewhere = own.filter((row) => !here.includes(row) && isOutside(row, planned));
+    if (here.length === 0) return [{ id: entry, title: own[0]!.title, judged: judgeWithoutRow(planned), elsewhere }];
+    return here.map((row) => ({
+      id: row.id,
+      title: row.title,
+      row,
+      judged: judgeRow(row, planned, today),
+      elsewhere: row.seen === 'not-opened' ? elsewhere : [],
+    }));
   });
+}
+
+function isOutside({ limits, poorOutside }: LabelRow, planned: Planned): boolean {
+  return [...limits, ...poorOutside].map((limit) => againstLimit(limit, planned)).some(({ cold, warm }) => cold || warm);
 }

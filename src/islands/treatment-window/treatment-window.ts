@@ -1,25 +1,28 @@
-/* The form of the treatment page. Words: words.ts; which rows: judge.ts; rules: shared/treatments. */
+/*
+ * The form of the treatment page. Words: words.ts; which rows: judge.ts; rules: shared/treatments.
+ * In addresses `high` is the highest daytime high, and `low` the coldest hour, as they always were; `lowest-high` came later. An
+ * address without it fills what it has, and the form asks for the rest.
+ */
 import type { Day } from '../../../shared/days/day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
 import type { Planned } from '../../../shared/treatments/label-row.ts';
-import { fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
-import { unitWords } from '../../../shared/units/unit-names.ts';
 import { defineCalculator } from '../parts/calculator.ts';
 import { day, optionalDay } from '../parts/day-field.ts';
 import { boxOf, type Fault } from '../parts/field.ts';
-import { label, number, optional } from '../parts/kind.ts';
+import { label, optional } from '../parts/kind.ts';
 import { make, makeOutput } from '../parts/make.ts';
-import { measured } from '../parts/measured.ts';
-import { temperatureWords } from '../parts/measures.ts';
 import { show } from '../parts/outputs.ts';
 import { choice, single } from '../parts/single.ts';
+import { temperature } from '../parts/temperature.ts';
 import { judgeAll, type JudgedRow, type TreatmentFigures } from './judge.ts';
-import { headline, judgementWords, plannedWords, stateNames, stateSteps } from './words.ts';
+import { headline, judgementWords, labelWords, nextWords, plannedWords, stateNames, stateSteps } from './words.ts';
 
 type Asked = {
   readonly start: Day;
-  readonly low: number;
+  readonly 'lowest-high': number;
   readonly high: number;
+  readonly mean: number | undefined;
+  readonly low: number | undefined;
   readonly supers: 'on' | 'off';
   readonly brood: 'yes' | 'no';
   readonly place: string | undefined;
@@ -27,19 +30,22 @@ type Asked = {
   readonly 'harvest-date': Day | undefined;
 };
 
-const same = (value: number): number => value;
-const celsius = Object.fromEntries([
-  ...unitWords.C.map((word) => [word, same] as const),
-  ...unitWords.F.map((word) => [word, fahrenheitToCelsius] as const),
-]);
-const told = (value: number): string => temperatureWords(value, 'metric');
 const [coldest, warmest] = [-60, 60];
+const needed = <Value>(kind: Value): Value => kind;
 
 defineCalculator<Asked, TreatmentFigures>('treatment-window', {
   fields: {
     start: day('the first day of the treatment'),
-    low: measured(number('how cold the coldest day gets, such as 10 or 50 F', celsius), told),
-    high: measured(number('how warm the warmest day gets, such as 28 or 82 F', celsius), told),
+    'lowest-high': temperature(
+      { us: 'the daytime high of the coolest day, such as 64', metric: 'the daytime high of the coolest day, such as 18' },
+      needed,
+    ),
+    high: temperature(
+      { us: 'the daytime high of the warmest day, such as 82', metric: 'the daytime high of the warmest day, such as 28' },
+      needed,
+    ),
+    mean: temperature({ us: 'the mean of day and night, such as 68', metric: 'the mean of day and night, such as 20' }, optional),
+    low: temperature({ us: 'how cold the coldest hour gets, such as 46', metric: 'how cold the coldest hour gets, such as 8' }, optional),
     supers: choice(['on', 'off'], 'whether boxes for harvest are on'),
     brood: choice(['yes', 'no'], 'whether there is brood'),
     place: single(optional(label)),
@@ -50,21 +56,38 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
     const fault = faultOf(asked, form);
     if (fault) return [fault];
     const planned: Planned = {
-      start: asked.start, lowC: asked.low, highC: asked.high, supersOn: asked.supers === 'on', brood: asked.brood === 'yes', place: asked.place ?? '', registered: asked.registered,
+      start: asked.start,
+      lowestHighC: asked['lowest-high'],
+      highestHighC: asked.high,
+      ...(asked.mean === undefined ? {} : { meanC: asked.mean }),
+      ...(asked.low === undefined ? {} : { coldestC: asked.low }),
+      supersOn: asked.supers === 'on',
+      brood: asked.brood === 'yes',
+      place: asked.place ?? '',
+      registered: asked.registered,
       ...(asked['harvest-date'] ? { harvest: asked['harvest-date'] } : {}),
-    }; // prettier-ignore
+    };
     const judged = judgeAll(planned, rows, todayIn(document.documentElement.dataset.zone!, new Date()));
     result.querySelector('tbody')!.replaceChildren(...judged.map((one) => rowOf(one, planned, units)));
+    for (const step of result.querySelectorAll<HTMLElement>('[data-next]'))
+      step.hidden = !judged.some((one) => one.judged.state === step.dataset.next);
     show(result, 'planned', plannedWords(planned, units));
     return headline(judged);
   },
 });
 
-function faultOf({ low, high }: Asked, form: HTMLFormElement): Fault | undefined {
-  const far = (value: number): boolean => value < coldest || value > warmest;
-  const impossible = ['low', 'high'].find((name) => far(name === 'low' ? low : high));
+function faultOf(asked: Asked, form: HTMLFormElement): Fault | undefined {
+  const { 'lowest-high': lowest, high, mean, low } = asked;
+  const impossible = (['lowest-high', 'high', 'mean', 'low'] as const).find((name) => {
+    const value = asked[name];
+    return value !== undefined && (value < coldest || value > warmest);
+  });
   if (impossible) return { box: boxOf(form, impossible), words: 'Weather lies from −60 to 60 °C (−76 to 140 °F).' };
-  return low > high ? { box: boxOf(form, 'high'), words: 'The warmest day cannot be colder than the coldest.' } : undefined;
+  if (lowest > high) return { box: boxOf(form, 'high'), words: 'The warmest day cannot be cooler than the coolest.' };
+  if (mean !== undefined && mean > high) return { box: boxOf(form, 'mean'), words: 'The mean cannot be above the highest daytime high.' };
+  if (low !== undefined && low > lowest)
+    return { box: boxOf(form, 'low'), words: 'The coldest hour cannot be warmer than the lowest daytime high.' };
+  return undefined;
 }
 
 function rowOf(one: JudgedRow, planned: Planned, units: TreatmentFigures['units']): HTMLElement {
@@ -73,10 +96,10 @@ function rowOf(one: JudgedRow, planned: Planned, units: TreatmentFigures['units'
   told.className = `status ${stateSteps[state]}`.trim();
   const source = (note: number) =>
     make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
-  const about = row ? [make('small', {}, `${row.form}; ${row.place}.${row.fromMemory ? ' From memory.' : ''}`, source(row.note))] : [];
+  const about = row ? [make('small', {}, labelWords(row), source(row.note))] : [];
   return make('tr', { 'data-row': id },
     make('th', { scope: 'row' }, make('b', {}, title), ...about),
-    make('td', {}, told),
+    make('td', {}, told, make('small', {}, nextWords[state])),
     make('td', {}, makeOutput('rule', judgementWords(one, planned, units), rules[0] ?? 'none')),
   ); // prettier-ignore
 }
