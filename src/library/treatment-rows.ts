@@ -62,8 +62,7 @@ export function rowNote({ sources }: Pick<Almanac, 'sources'>, row: TreatmentRow
     row.source === undefined ? 'No label of this form was opened' : named(row.source),
     row.source === undefined ? row.place : labelOf(row),
     row['efficacy-source'] && `On what works poorly: ${named(row['efficacy-source'])}`,
-    row.note,
-    row.source === undefined ? undefined : sentenceCase(sureness(row.certainty)),
+    ...(row.source === undefined ? [] : [row.note, sentenceCase(sureness(row.certainty))]),
   ];
 }
 

@@ -76,9 +76,9 @@ export const calculators = [
   },
   {
     slug: 'treatment-window',
-    values: 'start=2026-08-10&low=18&high=28&place=United%20States&registered=yes',
-    wide: 'start=2026-08-10&low=-18&high=48&place=The%20United%20States%20of%20America&registered=no&harvest-date=2026-09-30',
-    faulty: 'start=x&low=9&high=warm&supers=half',
+    values: 'start=2026-08-10&lowest-high=18&high=28&place=United%20States&registered=yes',
+    wide: 'start=2026-08-10&lowest-high=-10&high=48&mean=20&low=-18&place=The%20United%20States%20of%20America&registered=no&harvest-date=2026-09-30',
+    faulty: 'start=x&lowest-high=9&high=warm&supers=half',
     example: 'start=',
     table: /Formic acid, strips on the top bars/,
   },

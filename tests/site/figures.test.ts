@@ -65,9 +65,13 @@ function faultsOn(
     if (at['data-treatment']) {
       const row = treatments.get(at['data-treatment'])?.rows.find(({ id }) => id === at['data-row']);
       if (!row) return [`${name}: no row ${at['data-treatment']}/${at['data-row']}`];
+      // A limit of warmth stands within a list: limits.0.least-c.
+      const field = at['data-field']!;
+      const found = field.split('.').reduce((part, key) => part?.[key], row as any);
+      const source = field.startsWith('works-poorly') ? row['efficacy-source'] : row.source;
       return [
-        ...(String(row[at['data-field']!]) === at.value ? [] : [`${name}: ${at.value}, and the row has ${row[at['data-field']!]}`]),
-        ...(sources.has(row.source) ? [] : [`${name}: no source ${row.source}`]),
+        ...(String(found) === at.value ? [] : [`${name}: ${at.value}, and the row has ${found}`]),
+        ...(sources.has(source) ? [] : [`${name}: no source ${source}`]),
       ];
     }
     if (!at['data-figure']) return page.startsWith(`${base}work-it-out/`) ? [] : [`${name}: no figure`];

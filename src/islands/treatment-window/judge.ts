@@ -8,6 +8,7 @@ import {
   type Judged,
   type LabelRow,
   type Planned,
+  type TreatmentState,
 } from '../../../shared/treatments/label-row.ts';
 import type { System } from '../parts/measures.ts';
 
@@ -31,11 +32,14 @@ export type JudgedRow = {
   readonly elsewhere: readonly ShownRow[];
 };
 
-/** The rows of the place, and one line for each ingredient without any. Of no place said, all rows. */
+/**
+ * The rows of the place, and one line for each ingredient without any. Of no place said, all rows. What is ruled out stands first, and
+ * before the rest what a label of another place speaks against.
+ */
 export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day): JudgedRow[] {
   const unsaid = planned.place.trim() === '';
   const entries = [...new Set(rows.map(({ entry }) => entry))];
-  return entries.flatMap((entry): JudgedRow[] => {
+  const judged = entries.flatMap((entry): JudgedRow[] => {
     const own = rows.filter((row) => row.entry === entry);
     const here = own.filter(({ place }) => unsaid || samePlace(place, planned.place));
     const elsewhere = own.filter((row) => !here.includes(row) && isOutside(row, planned));
@@ -48,7 +52,11 @@ export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day
       elsewhere: row.seen === 'not-opened' ? elsewhere : [],
     }));
   });
+  return judged.sort((one, other) => place(one) - place(other));
 }
+
+const ORDER: readonly TreatmentState[] = ['ruled-out', 'works-poorly', 'nothing-found', 'ask'];
+const place = ({ judged: { state }, elsewhere }: JudgedRow): number => ORDER.indexOf(state) - (elsewhere.length > 0 ? 0.5 : 0);
 
 function isOutside({ limits, poorOutside }: LabelRow, planned: Planned): boolean {
   return [...limits, ...poorOutside].map((limit) => againstLimit(limit, planned)).some(({ cold, warm }) => cold || warm);

@@ -106,7 +106,7 @@ function ruleWords(rule: TreatmentRule, row: LabelRow, planned: Planned, units: 
     case 'no-label-date':
       return 'Ask: we saw no date on this label, so yours may differ.';
     case 'not-opened':
-      return 'Ask: we could not open a label of this form, so no limit of it stands here.';
+      return 'Ask: no label of this form could be opened.';
     case 'from-memory':
       return 'Ask: this row is from memory. No label was opened.';
     case 'superseded':

@@ -86,10 +86,9 @@ const kinds: Record<Collection, { title: string; values?: Record<string, string>
     values: {
       id: 'gel',
       form: 'gel',
-      year: '2024',
       supers: 'label',
       'kills-under-cappings': 'no',
-      'needs-broodless': 'false',
+      'works-poorly-with-brood': 'false',
       hazards: 'skin',
       'check-by': '2026-12-01',
     },

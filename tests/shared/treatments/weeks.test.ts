@@ -43,7 +43,7 @@ test('formic acid at 91 F, thymol at 36 F and at 91 F, for a keeper in the Unite
     const found = judgeAll(fourWeeks[week], held, today).find(({ id }) => id === row)!;
     return `${stateNames[found.judged.state]}. ${judgementWords(found, fourWeeks[week], 'us')}`;
   };
-  assert.match(words('formic-acid/strips', '10 August'), /^Ask\. Ask: we could not open a label.* Too warm: .*daily highs of at most 85 °F .*reaches 91 °F\.$/);
+  assert.match(words('formic-acid/strips', '10 August'), /^Ask\. Ask: no label of this form could be opened\. .* Too warm: .*daily highs of at most 85 °F .*reaches 91 °F\.$/);
   assert.match(words('thymol/us', '10 August'), /^Ask\. .*Too warm: .*daily highs of at most 86 °F .*reaches 91 °F\.$/);
   assert.match(words('thymol/us', '25 November'), /^Ask\. .*works poorly in such weather.*a mean of day and night of at least 59 °F .*reaches 46 °F\.$/);
   assert.doesNotMatch(words('formic-acid/strips', '12 September'), /Too cold|Ruled out/);
