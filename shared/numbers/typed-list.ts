@@ -1,7 +1,8 @@
 /**
  * Reads a list of numbers from one box: items parted by a new line, a tab or `;`, so that a column or a row pasted from a
  * spreadsheet works. Blank items are passed over. A comma between items on one line is refused, since `4,5` is a number here.
- * A unit may stand behind an item if it is the one asked for; the words handed in must all mean that one, since units are not told apart.
+ * A unit may stand behind an item if it is one of those handed in, each with the sum to the one unit of the numbers; '' is the sum of
+ * a number alone.
  * The first bad item is named: `row` counts the items that are not blank, from 1, and `text` is the item as typed.
  */
 import { accept, refuse, type Outcome } from '../outcome.ts';
@@ -9,19 +10,23 @@ import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';
 
 export type TypedListReason = TypedNumberReason | 'comma-list';
 
-export function readTypedList(text: string, wordsOfOneUnit: readonly string[] = []): Outcome<readonly number[], TypedListReason> {
+export function readTypedList(
+  text: string,
+  units: Readonly<Record<string, (value: number) => number>> = {},
+): Outcome<readonly number[], TypedListReason> {
   const items = text
     .split(/[\n\r\t;]/u)
     .map((item) => item.trim())
     .filter((item) => item !== '');
   if (items.length === 0) return refuse('empty');
+  const words = Object.keys(units).filter((word) => word !== '');
   const numbers: number[] = [];
   for (const [index, item] of items.entries()) {
     const where = { row: index + 1, text: item };
     if (hasCommaBetweenItems(item)) return refuse('comma-list', where);
-    const read = readTypedNumber(item, wordsOfOneUnit);
+    const read = readTypedNumber(item, words);
     if (!read.ok) return refuse(read.reason, where);
-    numbers.push(read.value);
+    numbers.push(units[read.unit]?.(read.value) ?? read.value);
   }
   return accept(numbers);
 }

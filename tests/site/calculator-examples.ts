@@ -56,7 +56,7 @@ export const calculators = [
     wide: `rule=eu&label-g=99999&lot=3300&weights-g=${Array.from({ length: 130 }, (_, at) => 90_000 + at * 70.123).join(',')}`,
     faulty: 'rule=uk&label-g=x&weights-g=1,x',
     example: 'rule=us&label-g=454',
-    table: /US\S*\s+12\s+1\.9 g\s+Passes\s+Fails\s+Fails/,
+    table: /US\S*\s+12\s+0\.0659 oz\s+Passes\s+Fails\s+Fails/,
   },
   {
     slug: 'winter-stores',

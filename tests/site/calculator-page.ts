@@ -18,6 +18,8 @@ export interface Sheet {
   fill: (name: string, text: string, row?: number) => Promise<void>;
   choose: (name: string, word: string) => Promise<void>;
   press: (words: string) => Promise<void>;
+  /** Presses the switch of units. */
+  turn: (units: 'us' | 'metric') => Promise<void>;
   open: (values: string) => Promise<void>;
   close: () => Promise<void>;
 }
@@ -58,6 +60,7 @@ export async function openCalculator(
       await page.getByRole('button', { name: words, exact: true }).click();
       if (words === 'Work it out') await settled();
     },
+    turn: (units) => page.locator(`form button[data-form="units"][value="${units}"]`).click(),
     open: async (next) => {
       // Cleared, and given another address: that saves loading the page, and nothing of before may be left.
       const isCleared =

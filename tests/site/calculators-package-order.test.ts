@@ -119,7 +119,7 @@ test('package order: wrong lines are named, wrong numbers told, no result', asyn
     ['lines=2x3&spare-queens=0.5', '“0.5” is not a whole number. Write how many spare queens, or 0.'],
     ['lines=2x3&cage-lb=21', 'An empty cage weighs from 0 to 20 lb.'],
     ['lines=2x3&can-lb=-1', 'A can weighs from 0 to 20 lb.'],
-    ['lines=2x3&syrup-l-each=50', 'A can holds from 0 to 20 L.'],
+    ['lines=2x3&syrup-l-each=50', 'A can holds from 0 to 21 US quarts.'],
   ];
   for (const [values, says] of cases) {
     await sheet.open(values);

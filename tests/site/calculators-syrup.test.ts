@@ -128,14 +128,15 @@ const typed: { name: string; text: string; says?: string; hash?: RegExp }[] = [
   { name: 'amount', text: '2.125', says: '“2.125” can be read two ways. Write 2125, or 2.1250.' },
   { name: 'amount', text: 'lots', says: '“lots” is not a number. Write how much there is, such as 5.' },
   { name: 'amount', text: '999999999', says: 'That is more than a million: too much to work with.' },
+  { name: 'temperature', text: '68', hash: /temperature=20&/ },
   { name: 'temperature', text: '68 F', hash: /temperature=20&/ },
   { name: 'temperature', text: '20 °C', hash: /temperature=20&/ },
-  { name: 'temperature', text: '70', says: 'The temperature must be from 0 to 60 °C (32 to 140 °F).' },
-  { name: 'temperature', text: '-5', says: 'The temperature must be from 0 to 60 °C (32 to 140 °F).' },
+  { name: 'temperature', text: '70 C', says: 'The temperature must be from 32 to 140 °F.' },
+  { name: 'temperature', text: '-5', says: 'The temperature must be from 32 to 140 °F.' },
   { name: 'sugar-parts', text: '0', says: 'The parts of sugar must be more than 0.' },
   { name: 'water-parts', text: '0', says: 'The parts of water must be more than 0.' },
   { name: 'sugar-parts', text: '1000', says: 'With so much sugar to so little water there is no syrup: it would be over 85 % sugar.' },
-  { name: 'sugar-per-cup', text: '500', says: 'A US cup of sugar weighs more than 0 g and at most 376 g.' },
+  { name: 'sugar-per-cup', text: '500', says: 'A US cup of sugar weighs more than 0 oz and at most 13.2 oz.' },
 ];
 
 for (const { name, text, says, hash } of typed) {

@@ -84,14 +84,21 @@ test('weight check: the laws stand in the figures as they stand in the tables of
 test('weight check: two rules disagree on the same weights, and each result names its own', async () => {
   const less = sampleErrors.map((error) => error - 1);
   await sheet.open(address('us', less));
-  assert.equal(await sheet.said(), 'Fails by the US rule: the mean is 2.5 g under the label.');
+  assert.equal(await sheet.said(), 'Fails by the US rule: the mean is 0.088 oz under the label.');
   assert.match(await sheet.page.locator('[data-said="rule"]').innerText(), /Handbook 133/);
   await sheet.open(address('ca', less));
+  assert.equal(await sheet.said(), 'Passes by the Canadian rule: the mean is 0.088 oz under the label.');
+  assert.match(
+    await sheet.page.locator('[data-said="sum"]').innerText(),
+    /Mean and room together: 15\.9262 \+ 0\.0929 = 16\.0191 oz, against 16\.0144 oz\.$/,
+  );
+  await sheet.turn('metric');
   assert.equal(await sheet.said(), 'Passes by the Canadian rule: the mean is 2.5 g under the label.');
   assert.match(
     await sheet.page.locator('[data-said="sum"]').innerText(),
     /Mean and room together: 451\.5 \+ 2\.635 = 454\.135 g, against 454 g\.$/,
   );
+  await sheet.turn('us');
   assert.match(await sheet.page.locator('[data-said="rule"]').innerText(), /SOR\/2018-108/);
   assert.match(await sheet.page.locator('[data-part="result"]').innerText(), /not a legal inspection/);
 });
@@ -100,9 +107,9 @@ test('weight check: what is from memory is marked so, and decides nothing', asyn
   await sheet.open(address('us', [-21, 0, 0, 0, 30, 0, 0, 0, 0, 0, 0, 0]));
   const found = await sheet.values();
   assert.deepEqual([found['short-once'], found.verdict], ['1', 'passes']);
-  assert.match(await sheet.words('short-once'), /^1, by more than 20 g \(0\.704 oz\), from memory, not opened$/);
+  assert.match(await sheet.words('short-once'), /^1, by more than 0\.704 oz \(20 g\), from memory, not opened$/);
   await sheet.open(address('us', [-8, 0, 0, 2, 5, 1, 0, 0, 0, 3, 0, 0], 48, 113.4));
-  assert.match(await sheet.words('short-once'), /^1, by more than 7\.3 g \(0\.256 oz\)$/);
+  assert.match(await sheet.words('short-once'), /^1, by more than 0\.256 oz \(7\.3 g\)$/);
   await sheet.open(address('us', [0, 1, 2], 3, 700));
   assert.equal(await sheet.words('short-once'), 'No tolerance held for this label.');
   assert.equal(await sheet.page.locator('.ledger small:has-text("from memory")').count(), 5);
@@ -151,6 +158,7 @@ test('weight check: one weight, and weights all alike', async () => {
 
 test('weight check: a column pasted from a spreadsheet, with its heading, 24 weights', async () => {
   await sheet.open('');
+  await sheet.turn('metric');
   await sheet.choose('rule', 'ca');
   await sheet.fill('label-g', '1 lb');
   await sheet.fill('lot', '24');
@@ -166,10 +174,12 @@ test('weight check: a column pasted from a spreadsheet, with its heading, 24 wei
   assert.deepEqual(await sheet.values(), found);
   const box = (await sheet.page.locator('form textarea').boundingBox())!;
   assert.ok(box.height > 24 * 20 && box.width > 300, `${box.width} x ${box.height}`);
+  await sheet.turn('us');
 });
 
 test('weight check: another way to write a list', async () => {
-  for (const text of ['451;456;449', '451\t456\t449', '451 g\n456g\n449 grams', '451,0\n456\n449']) {
+  await sheet.turn('metric');
+  for (const text of ['451;456;449', '451\t456\t449', '451 g\n456g\n449 grams', '451,0\n456\n449', '451\n0.456 kg\n449']) {
     await sheet.open('');
     await sheet.choose('rule', 'us');
     await sheet.fill('label-g', '454');
@@ -178,6 +188,7 @@ test('weight check: another way to write a list', async () => {
     await sheet.press('Work it out');
     assert.match(await sheet.hash(), /&weights-g=451,456,449$/, text);
   }
+  await sheet.turn('us');
 });
 
 test('weight check: a column of numbers pasted along is seen', async () => {
@@ -193,12 +204,12 @@ test('weight check: a column of numbers pasted along is seen', async () => {
 test('weight check: wrong ones are named by their place, what was typed stays', async () => {
   const typed: [text: string, says: string][] = [
     ['', 'Write the weights, a line each.'],
-    ['451\n45x\n449', 'Weight 2: “45x” cannot be read here. Write a weight in grams, as a number alone.'],
+    ['451\n45x\n449', 'Weight 2: “45x” cannot be read here. Write a weight in ounces, as a number alone.'],
     ['451, 456, 449', 'Weight 1, “451, 456, 449”: part the numbers with a new line, a tab or a semicolon, not a comma.'],
     ['451\n1,451', 'Weight 2: “1,451” can be read two ways. Write 1451, or 1.4510.'],
-    ['451\n\n0\n449', 'Weight 2: it must be more than 0 g and at most 100,000 g.'],
-    ['451\n-3', 'Weight 2: it must be more than 0 g and at most 100,000 g.'],
-    ['451\n16 oz', 'Weight 2: “16 oz” cannot be read here. Write a weight in grams, as a number alone.'],
+    ['451\n\n0\n449', 'Weight 2: it must be more than 0 oz and at most 3,500 oz.'],
+    ['451\n-3', 'Weight 2: it must be more than 0 oz and at most 3,500 oz.'],
+    ['451\n16 st', 'Weight 2: “16 st” cannot be read here. Write a weight in ounces, as a number alone.'],
     [Array.from({ length: 501 }, () => '451').join('\n'), '500 are the most; these are 501.'],
   ];
   await sheet.open('');
@@ -215,13 +226,13 @@ test('weight check: wrong ones are named by their place, what was typed stays', 
   const addressed: [values: string, faults: string[]][] = [
     ['label-g=454&lot=3&weights-g=451', ['Choose a rule.']],
     ['rule=uk&label-g=454&lot=3&weights-g=451', ['“uk” is not one of the choices.']],
-    ['rule=us&label-g=0&lot=3&weights-g=451', ['The label must be more than 0 g and at most 100,000 g.']],
+    ['rule=us&label-g=0&lot=3&weights-g=451', ['The label must be more than 0 oz and at most 3,500 oz.']],
     ['rule=us&label-g=454&lot=0&weights-g=451', ['Write how many packages the delivery had, 1 or more.']],
     ['rule=us&label-g=454&lot=1&weights-g=451', ['A delivery of 1 cannot be judged by the US rule.']],
     ['rule=ca&label-g=454&lot=9000&weights-g=451', ['So many packages are beyond the Canadian rule.']],
     ['rule=us&label-g=454&lot=2&weights-g=451,452,453', ['There are 3 weights, but only 2 packages.']],
-    ['rule=us&label-g=454&lot=3&weights-g=451,45x,449', ['Weight 2: “45x” is not a number. Write a weight in grams.']],
-    ['rule=us&label-g=454&lot=3&weights-g=451,,449', ['Weight 2: Write a weight in grams.']],
+    ['rule=us&label-g=454&lot=3&weights-g=451,45x,449', ['Weight 2: “45x” is not a number. Write a weight in ounces.']],
+    ['rule=us&label-g=454&lot=3&weights-g=451,,449', ['Weight 2: Write a weight in ounces.']],
     ['rule=us&label-g=454&lot=3', ['Write the weights, a line each.']],
   ];
   for (const [values, faults] of addressed) {

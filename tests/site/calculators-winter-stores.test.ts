@@ -126,30 +126,33 @@ test('winter stores: a missing name takes its default; the club’s target is it
 
 const typed: { fill: Record<string, string>; says?: string[]; hash?: string }[] = [
   { fill: {}, says: ['Write what the hive weighs, or how many frames of honey there are.'] },
-  { fill: { 'gross-kg': '130 lb', 'empty-kg': '36,5' }, hash: 'gross-kg=58.9670081&empty-kg=36.5&target-kg=27.2155422&mix=2:1-weight' },
+  { fill: { 'gross-kg': '130', 'empty-kg': '36,5 kg' }, hash: 'gross-kg=58.9670081&empty-kg=36.5&target-kg=27.2155422&mix=2:1-weight' },
   { fill: { deep: '5½', medium: ' 0 ' }, hash: 'deep=5.5&medium=0&target-kg=27.2155422&mix=2:1-weight' },
-  { fill: { 'gross-kg': '60', 'empty-kg': '25', deep: '0' }, hash: 'gross-kg=60&empty-kg=25&deep=0&target-kg=27.2155422&mix=2:1-weight' },
+  {
+    fill: { 'gross-kg': '60 kg', 'empty-kg': '25 kg', deep: '0' },
+    hash: 'gross-kg=60&empty-kg=25&deep=0&target-kg=27.2155422&mix=2:1-weight',
+  },
   { fill: { 'gross-kg': '60', 'empty-kg': '25', deep: '3' }, says: ['Write the weights or the frames, not both. Empty the others.'] },
-  { fill: { 'gross-kg': '60' }, says: ['Write what the hive weighs without bees and stores, such as 36 or 80 lb.'] },
-  { fill: { 'empty-kg': '60' }, says: ['Write what the whole hive weighs, such as 59 or 130 lb.'] },
+  { fill: { 'gross-kg': '60' }, says: ['Write what the hive weighs without bees and stores, such as 80.'] },
+  { fill: { 'empty-kg': '60' }, says: ['Write what the whole hive weighs, such as 130.'] },
   { fill: { 'gross-kg': '20', 'empty-kg': '25' }, says: ['The empty hive cannot weigh more than the whole.'] },
-  { fill: { 'gross-kg': '9000', 'empty-kg': '25' }, says: ['A hive weighs from 0 to 1,000 kg.'] },
-  { fill: { 'gross-kg': '50', 'empty-kg': '−25' }, says: ['A hive weighs from 0 to 1,000 kg.'] },
+  { fill: { 'gross-kg': '9000', 'empty-kg': '25' }, says: ['A hive weighs from 0 to 2,200 lb.'] },
+  { fill: { 'gross-kg': '50', 'empty-kg': '−25' }, says: ['A hive weighs from 0 to 2,200 lb.'] },
   { fill: { deep: '-1' }, says: ['Frames are from 0 to 100.'] },
   { fill: { medium: '500' }, says: ['Frames are from 0 to 100.'] },
   { fill: { deep: 'many' }, says: ['“many” is not a number. Write how many deep frames of honey there are, such as 5 or 5½.'] },
-  { fill: { deep: '5', 'target-kg': '0' }, says: ['The stores wanted must be more than 0 and at most 1,000 kg.'] },
-  { fill: { deep: '5', 'target-kg': '' }, says: ['Write the stores wanted, such as 27 or 60 lb.'] },
+  { fill: { deep: '5', 'target-kg': '0' }, says: ['The stores wanted must be more than 0 and at most 2,200 lb.'] },
+  { fill: { deep: '5', 'target-kg': '' }, says: ['Write the stores wanted, such as 60.'] },
   { fill: { 'gross-kg': '1,500', 'empty-kg': '25' }, says: ['“1,500” can be read two ways. Write 1500, or 1.5.'] },
   {
     fill: { 'gross-kg': '60 stone', 'empty-kg': '25' },
-    says: ['“stone” cannot be read here. Write what the whole hive weighs, such as 59 or 130 lb, as a number alone.'],
+    says: ['“stone” cannot be read here. Write what the whole hive weighs, such as 130, as a number alone.'],
   },
   {
     fill: { deep: '5', medium: 'x', 'target-kg': 'y' },
     says: [
       '“x” is not a number. Write how many medium frames of honey there are, such as 5 or 5½.',
-      '“y” is not a number. Write the stores wanted, such as 27 or 60 lb.',
+      '“y” is not a number. Write the stores wanted, such as 60.',
     ],
   },
 ];
@@ -167,7 +170,7 @@ for (const { fill, says, hash } of typed) {
 
 test('winter stores: what was read is shown back in both systems', async () => {
   await sheet.open('gross-kg=60&empty-kg=25&target-kg=20');
-  assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '60 kg (132 lb)');
+  assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '132 lb (60 kg)');
   await sheet.press('Clear');
   assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '');
 });

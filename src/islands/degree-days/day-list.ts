@@ -9,7 +9,8 @@ import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
 import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
 import type { DayTemperatures } from '../../../shared/season/degree-day.ts';
 import { boxOf, type Field } from '../parts/field.ts';
-import { boxNumber, numberWords } from '../parts/kind.ts';
+import { numberWords } from '../parts/kind.ts';
+import { boxNumber } from '../parts/units.ts';
 
 const mostDays = 366;
 const pair = ([min, max]: readonly number[]): DayTemperatures => ({ min: min!, max: max! });

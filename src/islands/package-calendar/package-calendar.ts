@@ -2,44 +2,39 @@
 import type { Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import type { DayPair, ShakenReason } from '../../../shared/packages/calendar.ts';
-import { unitWords } from '../../../shared/units/unit-names.ts';
 import type { StartReason } from '../../../shared/packages/start-bees.ts';
-import { kilogramsToPounds } from '../../../shared/units/weight.ts';
 import { defineCalculator } from '../parts/calculator.ts';
 import { day, optionalDay } from '../parts/day-field.ts';
 import { draw } from '../parts/drawing.ts';
 import { boxOf, type Fault } from '../parts/field.ts';
-import { number } from '../parts/kind.ts';
+import { quantity } from '../parts/kind.ts';
 import { make } from '../parts/make.ts';
 import { put, show } from '../parts/outputs.ts';
 import { choice, single } from '../parts/single.ts';
+import { packageWeight, perWeight } from '../parts/units.ts';
 import type { Dated } from './calendar-file.ts';
 import { planPackage, type Package, type PackageFigures, type Plan } from './plan.ts';
 import { beesWords, drawCurve, headline, noCurveWords, noEggsWords, noFigure, sumWords, whole } from './words.ts';
-
-const same = (value: number): number => value;
-const inPounds = Object.fromEntries([
-  ...unitWords.lb.map((word) => [word, same] as const),
-  ...unitWords.kg.map((word) => [word, kilogramsToPounds] as const),
-]);
 
 defineCalculator<Package, PackageFigures>('package-calendar', {
   fields: {
     installed: day('the day the package goes in'),
     shaken: optionalDay('the day the bees were shaken'),
-    pounds: single(number('the weight on the label, such as 3', inPounds)),
+    pounds: single(quantity(packageWeight, { us: 'the weight on the label, such as 3', metric: 'the weight on the label, such as 1.36' })),
     queen: choice(['candy', 'released'], 'how the queen gets out'),
     comb: choice(['drawn', 'foundation'], 'what the bees are put on'),
-    'bees-per-pound': single(number('how many bees a pound holds, such as 3500')),
+    'bees-per-pound': single(
+      quantity(perWeight, { us: 'how many bees a pound holds, such as 3500', metric: 'how many bees a kilogram holds, such as 7700' }),
+    ),
   },
   work: (given, { form, result, figures }) => {
     const planned = planPackage(given, figures);
-    if (!planned.ok) return [faultOf(planned.reason, form)];
+    if (!planned.ok) return [faultOf(planned.reason, form, figures)];
     const plan = planned.value;
     showDates(plan, result, given);
     showBees(plan, result, figures);
     show(result, 'no-eggs', noEggsWords(plan));
-    show(result, 'sum', sumWords(given, plan));
+    show(result, 'sum', sumWords(given, plan, figures));
     const button = result.querySelector<HTMLButtonElement>('[data-calendar]')!;
     button.hidden = datedRows(result).length === 0;
     button.onclick = () => void saveCalendar(given.installed, result);
@@ -47,13 +42,18 @@ defineCalculator<Package, PackageFigures>('package-calendar', {
   },
 });
 
-function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement): Fault {
+function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { units }: PackageFigures): Fault {
   const [name, words] = {
     'shaken-after-install': ['shaken', 'The bees cannot have been shaken after they went in.'],
     'shaken-too-long-ago': ['shaken', 'More than 21 days lie between the shaking and the install. Check both days.'],
     'no-weight': ['pounds', 'The weight must be more than 0.'],
-    'no-bees-per-pound': ['bees-per-pound', 'The bees in a pound must be more than 0.'],
-    'too-much': ['pounds', 'A package weighs at most 20 lb, with at most 10,000 bees a pound.'],
+    'no-bees-per-pound': ['bees-per-pound', `The bees in a ${units === 'us' ? 'pound' : 'kilogram'} must be more than 0.`],
+    'too-much': [
+      'pounds',
+      units === 'us'
+        ? 'A package weighs at most 20 lb, with at most 10,000 bees a pound.'
+        : 'A package weighs at most 9 kg, with at most 22,000 bees a kilogram.',
+    ],
   }[reason] as [string, string];
   return { box: boxOf(form, name), words };
 }

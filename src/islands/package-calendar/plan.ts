@@ -14,6 +14,7 @@ import { populationCurve, type PopulationCurve } from '../../../shared/packages/
 import { beesInPackage, type StartReason } from '../../../shared/packages/start-bees.ts';
 import { addDays, type Day } from '../../../shared/days/day.ts';
 import { accept, type Outcome } from '../../../shared/outcome.ts';
+import type { System } from '../parts/measures.ts';
 
 export type Package = {
   readonly installed: Day;
@@ -27,6 +28,7 @@ export type Package = {
 type Habit = keyof PackageHabits;
 
 export type PackageFigures = {
+  readonly units: System;
   /** What the club holds of the habits. */
   readonly habits: Partial<PackageHabits>;
   readonly colony: ColonyFigures | null;

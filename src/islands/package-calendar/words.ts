@@ -1,10 +1,11 @@
 /* The sentences of the package calendar, and its picture. */
 import { formatDay, formatDayRange } from '../../../shared/days/show-day.ts';
-import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
+import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
 import type { PopulationCurve } from '../../../shared/packages/curve.ts';
 import { band } from '../parts/band.ts';
 import type { Drawing } from '../parts/drawing.ts';
+import { packageWeight, perWeight, shownIn } from '../parts/units.ts';
 import type { Package, PackageFigures, Plan } from './plan.ts';
 
 export const noFigure = 'No figure for this club.';
@@ -35,8 +36,11 @@ export function noCurveWords({ noCurve }: Plan, { trialBees }: PackageFigures): 
 }
 
 /** The sum with its numbers put in. */
-export function sumWords(given: Package, plan: Plan): string {
-  const begun = `${plainDecimal(given.pounds)} lb × ${whole(given['bees-per-pound'])} bees a pound = ${whole(plan.beesAtStart)} bees when they were shaken.`;
+export function sumWords(given: Package, plan: Plan, { units }: PackageFigures): string {
+  const weight = shownIn(packageWeight, given.pounds, units);
+  const each = formatNumber(perWeight.boxes[units].fromFixed(given['bees-per-pound']), { places: 0 });
+  const [short, long] = units === 'us' ? ['lb', 'pound'] : ['kg', 'kilogram'];
+  const begun = `${weight} ${short} × ${each} bees a ${long} = ${whole(plan.beesAtStart)} bees when they were shaken.`;
   if (!plan.firstEggs || !plan.release) return begun;
   const out = given.queen === 'candy' ? `The queen is out ${rangeWords(plan.release)}.` : 'The queen was let out at the install.';
   return `${begun} ${out} First eggs ${rangeWords(plan.firstEggs)}. Sealed 8 to 9 days after the egg; the bee comes out on day 21.`;

@@ -1,35 +1,48 @@
 /* The form of the package order. Words: words.ts; the terms: reckon.ts; arithmetic: shared/packages. */
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { OrderTotals, PackageOrder } from '../../../shared/packages/order.ts';
+import { litresToUsGallons } from '../../../shared/units/volume.ts';
 import { defineCalculator, type Place } from '../parts/calculator.ts';
 import { boxOf } from '../parts/field.ts';
-import { count, number, optional } from '../parts/kind.ts';
+import { count, number, optional, quantity } from '../parts/kind.ts';
 import { make, makeOutput } from '../parts/make.ts';
 import { put, show } from '../parts/outputs.ts';
 import { rows } from '../parts/rows.ts';
 import { single } from '../parts/single.ts';
-import { inLitres, inPercent, inPounds } from '../parts/typed-units.ts';
+import { inPercent } from '../parts/typed-units.ts';
+import { canVolume, packageWeight, perWeight } from '../parts/units.ts';
 import { reckon, type Ordered, type OrderFigures } from './reckon.ts';
 import * as words from './words.ts';
 
 const same = (value: number): number => value;
-const columns = { packages: count('how many packages'), pounds: number('the weight of one, such as 3', inPounds) };
+const columns = {
+  packages: count('how many packages'),
+  pounds: quantity(packageWeight, { us: 'the weight of one, such as 3', metric: 'the weight of one, such as 1.36' }),
+};
 
 defineCalculator<Ordered, OrderFigures>('package-order', {
   fields: {
     lines: orderLines(),
     allowance: single(optional(number('what is put in over the label, such as 10', inPercent))),
     hours: single(optional(number('the hours on the road, such as 5', { h: same, hour: same, hours: same }))),
-    'bees-per-pound': single(number('how many bees a pound holds, such as 3500')),
+    'bees-per-pound': single(
+      quantity(perWeight, { us: 'how many bees a pound holds, such as 3500', metric: 'how many bees a kilogram holds, such as 7700' }),
+    ),
     'spare-queens': single(count('how many spare queens, or 0')),
-    'cage-lb': single(optional(number('what an empty cage weighs, such as 1.5', inPounds))),
-    'can-lb': single(optional(number('what a full can weighs, such as 3', inPounds))),
-    'syrup-l-each': single(optional(number('the syrup of one can, such as 1', inLitres))),
+    'cage-lb': single(
+      optional(quantity(packageWeight, { us: 'what an empty cage weighs, such as 1.5', metric: 'what an empty cage weighs, such as 0.7' })),
+    ),
+    'can-lb': single(
+      optional(quantity(packageWeight, { us: 'what a full can weighs, such as 3', metric: 'what a full can weighs, such as 1.4' })),
+    ),
+    'syrup-l-each': single(
+      optional(quantity(canVolume, { us: 'the syrup of one can, such as 1', metric: 'the syrup of one can, such as 1' })),
+    ),
   },
   work: (ordered, place) => {
     const order = reckon(ordered);
     if (!order.ok) {
-      const [name, says] = words.faultWords(order.reason, ordered);
+      const [name, says] = words.faultWords(order.reason, ordered, place.figures.units);
       const many = ordered.lines.length > 1 && order.row !== undefined;
       return [{ box: boxOf(place.form, name, many ? order.row! - 1 : 0), words: many ? `Line ${order.row}: ${says}` : says }];
     }
@@ -61,28 +74,30 @@ function showAll(ordered: Ordered, order: PackageOrder, { result, figures }: Pla
   put(result, 'shake-lb', all.shakePounds === undefined ? words.askSupplier : words.weightOf(all.shakePounds, units), all.shakePounds);
   put(result, 'gross-lb', all.grossPounds === undefined ? words.askSupplier : words.weightOf(all.grossPounds, units), all.grossPounds);
   put(result, 'syrup-l', words.syrupWords(all, units), all.syrupLitres);
-  show(result, 'road', words.roadWords(ordered));
+  show(result, 'road', words.roadWords(ordered, units));
   show(result, 'sheets', words.sheetsWords(order, figures));
-  show(result, 'sum', words.sumWords(ordered, order));
+  show(result, 'sum', words.sumWords(ordered, order, units));
   const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]')!;
   link.hidden = !all.syrupLitres;
   if (all.syrupLitres) link.hash = `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=${toDataValue(all.syrupLitres)}&unit=L`;
 }
 
-function showLines({ lines }: PackageOrder, { result }: Place<OrderFigures>): void {
+function showLines({ lines }: PackageOrder, { result, figures: { units } }: Place<OrderFigures>): void {
   const trimmed = (value: number): string => formatNumber(value, { places: 2 }).replace(/\.?0+$/, '');
+  const weight = (pounds: number): string => trimmed(words.inUnits(pounds, units));
+  const volume = (litres: number): string => trimmed(units === 'us' ? litresToUsGallons(litres) : litres);
   const cell = (name: string, value: number | undefined, shown: (value: number) => string = trimmed) =>
     make('td', {}, value === undefined ? makeOutput(name, '–') : makeOutput(name, shown(value), toDataValue(value)));
   result.querySelector('tbody')!.replaceChildren(
     ...lines.map((line: PackageOrder['lines'][number] & OrderTotals, at) =>
       make('tr', { 'data-line': String(at + 1) },
-        make('th', { scope: 'row' }, `${words.whole(line.count)} × ${trimmed(line.pounds)} lb`),
-        cell('net-lb', line.netPounds),
-        cell('shake-lb', line.shakePounds),
-        cell('gross-lb', line.grossPounds),
+        make('th', { scope: 'row' }, `${words.whole(line.count)} × ${weight(line.pounds)} ${units === 'us' ? 'lb' : 'kg'}`),
+        cell('net-lb', line.netPounds, weight),
+        cell('shake-lb', line.shakePounds, weight),
+        cell('gross-lb', line.grossPounds, weight),
         cell('bees', line.bees, words.whole),
         cell('queens', line.queens, words.whole),
-        cell('syrup-l', line.syrupLitres),
+        cell('syrup-l', line.syrupLitres, volume),
       )),
   ); // prettier-ignore
 }

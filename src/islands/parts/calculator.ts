@@ -2,11 +2,14 @@
  * A calculator as an element around its form. It reads the boxes each time and keeps no result: on waking and on going
  * back to the page, at "Work it out", and from then on at every change, so that no old answer stands under new numbers.
  * The values travel in the address after `#`; an address without `=` is a place on the page and is left alone.
+ * The form is in the units of the club, or in those that its reader chose with the switch at its top; the address is not.
  * The markup is components/Calculator: its parts are named by `data-part`, its buttons by `data-deed`.
  */
 import { readAddress, writeAddress, type Address } from '../../../shared/address/address.ts';
 import { listFaults, markFaults, unmark } from './faults.ts';
 import type { Fault, Field } from './field.ts';
+import type { System } from './measures.ts';
+import * as remembered from './remembered.ts';
 
 export type Calculator<Values, Figures> = {
   /** By the names of the address, in its order. */
@@ -19,7 +22,7 @@ export type Place<Figures> = {
   readonly form: HTMLFormElement;
   /** Where the outputs stand. */
   readonly result: HTMLElement;
-  /** What the page hands over of the club's own figures. */
+  /** What the page hands over of the club's own figures; its `units` are those the form is in. */
   readonly figures: Figures;
 };
 
@@ -38,7 +41,12 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   const names = Object.keys(fields) as (keyof Values & string)[];
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
   const form = root.querySelector('form')!;
-  const place: Place<Figures> = { form, result: part('result'), figures: JSON.parse(part('figures').textContent!) as Figures };
+  const held = JSON.parse(part('figures').textContent!) as Figures;
+  const place = (): Place<Figures> => ({
+    form,
+    result: part('result'),
+    figures: root.dataset.units ? { ...held, units: root.dataset.units } : held,
+  });
   /** What the address said wrongly, until that field is changed. */
   const misread = new Map<string, { fault: Fault; address: string }>();
   /** After the first press, or when the address had values. */
@@ -64,14 +72,14 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     empty();
     const { values, pairs, faults } = read();
     keepAddress(pairs);
-    const worked = faults.length > 0 ? faults : work(values, place);
+    const worked = faults.length > 0 ? faults : work(values, place());
     if (typeof worked !== 'string') {
       markFaults(worked);
       say('said', `No result yet: ${worked.length === 1 ? 'one box' : `${worked.length} boxes`} to mend.`);
       return worked;
     }
     say('said', worked);
-    place.result.hidden = false;
+    part('result').hidden = false;
     part('example').classList.add('no-print');
     return [];
   }
@@ -92,9 +100,9 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
 
   /** Takes away what stood, before anything new is worked out. */
   function empty(): void {
-    place.result.hidden = true;
+    part('result').hidden = true;
     part('example').classList.remove('no-print');
-    for (const output of place.result.querySelectorAll('output')) {
+    for (const output of part('result').querySelectorAll('output')) {
       output.removeAttribute('data-value');
       output.textContent = '';
     }
@@ -112,6 +120,15 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   function changed(): void {
     const faults = refresh();
     if (!part('summary').hidden) list(faults);
+  }
+
+  /** The same numbers in other units, and what follows from them. */
+  function turn(units: System): void {
+    if (root.dataset.units === units) return;
+    const shows = names.map((name) => fields[name].turn?.(form, name));
+    root.dataset.units = units;
+    for (const show of shows) show?.();
+    changed();
   }
 
   const deeds: Record<string, (button: HTMLElement) => void> = {
@@ -152,7 +169,10 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   root.addEventListener('click', ({ target }) => {
     const button = (target as Element).closest<HTMLElement>('[data-deed]');
     if (button) deeds[button.dataset.deed!]!(button);
+    const units = (target as Element).closest<HTMLButtonElement>('[data-form="units"]');
+    if (units) turn(units.value as System);
   });
+  form.addEventListener('reset', () => remembered.forgetAll(form));
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     misread.clear();
@@ -164,11 +184,18 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   });
   form.addEventListener('input', ({ target }) => {
     const box = target as HTMLInputElement;
+    remembered.forget(box);
     misread.delete(box.closest<HTMLElement>('[data-row-of]')?.dataset.rowOf ?? box.name);
     changed();
   });
   window.addEventListener('hashchange', open);
-  window.addEventListener('pageshow', changed);
+  window.addEventListener('pageshow', ({ persisted }) => {
+    open();
+    // WebKit empties such a form in a task of its own after a page comes back from its memory.
+    if (persisted) for (const wait of [0, 100]) setTimeout(open, wait);
+  });
+  const chosen = document.documentElement.dataset.units;
+  if (root.dataset.units && (chosen === 'us' || chosen === 'metric')) turn(chosen);
   open();
 }
 

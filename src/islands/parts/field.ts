@@ -13,6 +13,8 @@ export type Field<Value> = {
   read: (form: HTMLFormElement, name: string) => Reading<Value>;
   /** Fills the boxes from an address, and says what an address may not say so. The form was reset just before. */
   fill: (form: HTMLFormElement, name: string, text: string) => Fault | undefined;
+  /** Of what has a unit: reads the boxes before the form's units change; what is returned fills them after. */
+  turn?: (form: HTMLFormElement, name: string) => () => void;
   /** Wires buttons of its own. `changed` is called after they changed a box. */
   wake?: (form: HTMLFormElement, name: string, changed: () => void) => void;
 };

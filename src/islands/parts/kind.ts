@@ -7,14 +7,19 @@ import { plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { readTypedCount } from '../../../shared/numbers/typed-count.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
 import { accept, refuse, type Outcome, type Refused } from '../../../shared/outcome.ts';
+import type { System } from './measures.ts';
+import { boxNumber, exactly, shownIn, type Measure } from './units.ts';
 
+/** `units` are those the form is in; kinds without a unit pass them over. */
 export type Kind<Value> = {
-  readonly read: (typed: string) => Outcome<Value, string>;
+  readonly read: (typed: string, units: System) => Outcome<Value, string>;
   readonly readAddress: (text: string) => Outcome<Value, string>;
-  readonly show: (value: Value) => string;
+  readonly show: (value: Value, units: System) => string;
   /** Undefined leaves the name out of the address. */
   readonly write: (value: Value) => string | undefined;
-  readonly says: (refused: Refused<string>, typed: string) => string;
+  readonly says: (refused: Refused<string>, typed: string, units: System) => string;
+  /** Of what has a unit: a text that is read as this very value in any units. */
+  readonly exact?: (value: Value) => string;
 };
 
 /** A whole number; `what` as in "Write how many bees were in the sample." */
@@ -46,6 +51,25 @@ export function number(what: string, units: Readonly<Record<string, (value: numb
   };
 }
 
+/**
+ * A number with a unit. Without a word behind it, it is in the unit of the box's label; the address has the fixed one.
+ * `what` as in "Write what the whole hive weighs, such as 130.", by the units that the form is in.
+ */
+export function quantity(measure: Measure, what: Readonly<Record<System, string>>): Kind<number> {
+  const allowed = Object.keys(measure.typed);
+  return {
+    read: (typed, units) => {
+      const read = readTypedNumber(typed, allowed);
+      return read.ok ? accept(read.unit === '' ? measure.boxes[units].toFixed(read.value) : measure.typed[read.unit]!(read.value)) : read;
+    },
+    readAddress: readAddressNumber,
+    show: (value, units) => shownIn(measure, value, units),
+    write: writeAddressNumber,
+    says: (refused, typed, units) => numberWords(refused, typed, what[units]),
+    exact: (value) => exactly(measure, value),
+  };
+}
+
 /** Words as they are, such as a hive's name. */
 export const label: Kind<string> = {
   read: (typed) => accept(typed.trim()),
@@ -57,22 +81,18 @@ export const label: Kind<string> = {
 
 /** The same, and it may be empty. */
 export function optional<Value>(kind: Kind<Value>): Kind<Value | undefined> {
+  const { exact, ...others } = kind;
   return {
-    ...kind,
-    read: (typed) => (typed.trim() === '' ? accept(undefined) : kind.read(typed)),
-    show: (value) => (value === undefined ? '' : kind.show(value)),
+    ...others,
+    read: (typed, units) => (typed.trim() === '' ? accept(undefined) : kind.read(typed, units)),
+    show: (value, units) => (value === undefined ? '' : kind.show(value, units)),
     write: (value) => (value === undefined ? undefined : kind.write(value)),
+    ...(exact ? { exact: (value) => (value === undefined ? '' : exact(value)) } : {}),
   };
 }
 
 /** As many digits as a box takes. */
 const held = (value: number): number => Number(value.toPrecision(15));
-
-/** A number that a box reads back as itself: three decimals would be taken for thousands. */
-export function boxNumber(value: number): string {
-  const plain = plainDecimal(held(value));
-  return /^-?[1-9]\d{0,2}\.\d{3}$/.test(plain) ? `${plain}0` : plain;
-}
 
 /** The sentence for a number that cannot be read. */
 export function numberWords({ reason, text }: Refused<string>, typed: string, what: string): string {

@@ -1,16 +1,21 @@
-/* A field of one number whose unit may be typed behind it; what was read is shown back, in both systems, in `[data-read-as]`. */
+/* A field of one number whose unit may be typed behind it; what was read is shown back, in both systems, the form's own first, in `[data-read-as]`. */
 import type { Field } from './field.ts';
 import type { Kind } from './kind.ts';
+import type { System } from './measures.ts';
 import { single } from './single.ts';
+import { systemOf } from './units.ts';
 
-export function measured<Value extends number | undefined>(kind: Kind<Value>, words: (value: number) => string): Field<Value> {
+export function measured<Value extends number | undefined>(
+  kind: Kind<Value>,
+  words: (value: number, units: System) => string,
+): Field<Value> {
   const field = single(kind);
   const told = (form: HTMLFormElement, name: string) => form.querySelector(`[data-read-as="${name}"]`)!;
   return {
     ...field,
     read: (form, name) => {
       const reading = field.read(form, name);
-      told(form, name).textContent = 'value' in reading && reading.value !== undefined ? words(reading.value) : '';
+      told(form, name).textContent = 'value' in reading && reading.value !== undefined ? words(reading.value, systemOf(form)) : '';
       return reading;
     },
     wake: (form, name) => {

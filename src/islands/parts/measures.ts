@@ -40,6 +40,14 @@ export function strengthWords(kgPerLitre: number, first: System): string {
   );
 }
 
+/** How heavy a volume is. */
+export function densityWords(kgPerLitre: number, first: System): string {
+  return inOrder(
+    [`${(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1)).toFixed(2)} lb a US gallon`, `${kgPerLitre.toFixed(3)} kg a litre`],
+    first,
+  );
+}
+
 /** Two temperatures that are the ends of one answer. */
 export function temperatureRange(least: number, most: number, first: System): string {
   const span = (of: (celsius: number) => number) => `${degrees(of(least))} to ${degrees(of(most))}`;

@@ -5,7 +5,9 @@
 import { readAddressNumbers, writeAddressNumbers } from '../../../shared/address/address-values.ts';
 import { readTypedList } from '../../../shared/numbers/typed-list.ts';
 import { refuse, type Outcome } from '../../../shared/outcome.ts';
-import { boxNumber, numberWords, type Kind } from './kind.ts';
+import { numberWords, type Kind } from './kind.ts';
+import type { System } from './measures.ts';
+import { exactly, shownIn, type Measure } from './units.ts';
 
 export type NumberList = {
   /** As in "Write the weights, a line each." */
@@ -13,25 +15,25 @@ export type NumberList = {
   /** As in "Weight 3". */
   readonly word: string;
   /** What to write in place of one that cannot be read, such as "a weight in grams". */
-  readonly one: string;
+  readonly one: Readonly<Record<System, string>>;
   readonly most: number;
-  /** Words of the one unit that may stand behind a number. */
-  readonly units?: readonly string[];
+  readonly measure: Measure;
 };
 
-export function numberList({ what, word, one, most, units }: NumberList): Kind<readonly number[]> {
+export function numberList({ what, word, one, most, measure }: NumberList): Kind<readonly number[]> {
   const held = (read: Outcome<readonly number[], string>): Outcome<readonly number[], string> =>
     read.ok && read.value.length > most ? refuse('too-many', { text: String(read.value.length) }) : read;
   return {
-    read: (typed) => held(readTypedList(withoutHeading(typed), units)),
+    read: (typed, units) => held(readTypedList(withoutHeading(typed), { ...measure.typed, '': measure.boxes[units].toFixed })),
     readAddress: (text) => held(readAddressNumbers(text)),
-    show: (values) => values.map(boxNumber).join('\n'),
+    show: (values, units) => values.map((value) => shownIn(measure, value, units)).join('\n'),
     write: writeAddressNumbers,
-    says: ({ reason, row, text = '' }) => {
+    exact: (values) => values.map((value) => exactly(measure, value)).join('\n'),
+    says: ({ reason, row, text = '' }, _, units) => {
       if (reason === 'empty' && row === undefined) return `Write ${what}.`;
       if (reason === 'too-many') return `${most} are the most; these are ${text}.`;
       if (reason === 'comma-list') return `${word} ${row}, “${text}”: part the numbers with a new line, a tab or a semicolon, not a comma.`;
-      return `${word} ${row}: ${numberWords({ ok: false, reason, text }, text, one)}`;
+      return `${word} ${row}: ${numberWords({ ok: false, reason, text }, text, one[units])}`;
     },
   };
 }

@@ -8,7 +8,9 @@ import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
 import { unmark } from './faults.ts';
 import { boxOf, type Fault, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
-import { fillBox } from './single.ts';
+import * as remembered from './remembered.ts';
+import { fillBox, turnBox } from './single.ts';
+import { systemOf } from './units.ts';
 
 // A kind takes and gives its own value: no narrower type holds kinds of several values.
 // eslint-disable-next-line @typescript-eslint/no-explicit-any
@@ -110,12 +112,15 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
         return names.map((column) => {
           const box = boxOf(form, column, row);
           const typed = box.value.trim();
-          const read = spec.columns[column]!.read(typed);
+          const read = spec.columns[column]!.read(remembered.read(box), systemOf(form));
           if (read.ok) {
             value[column] = read.value;
             return spec.columns[column]!.write(read.value) ?? '';
           }
-          faults.push({ box, words: (all.length > 1 ? `${spec.word} ${row + 1}: ` : '') + spec.columns[column]!.says(read, typed) });
+          faults.push({
+            box,
+            words: (all.length > 1 ? `${spec.word} ${row + 1}: ` : '') + spec.columns[column]!.says(read, typed, systemOf(form)),
+          });
           return typed;
         });
       });
@@ -129,6 +134,12 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
       list.value = text;
       const spelling = spec.like ? `like ${spec.like}` : names.map((column, at) => column + (spec.marks[at] ?? '')).join('');
       return { box: list, words: read.ok ? tooMany(read.value.length) : `“${read.text ?? text}” in the address is not ${spelling}.` };
+    },
+    turn: (form, name) => {
+      const shows = rowsOf(form, name).flatMap((_, row) =>
+        names.flatMap((column) => (spec.columns[column]!.exact ? [turnBox(boxOf(form, column, row), spec.columns[column]!)] : [])),
+      );
+      return () => shows.forEach((show) => show());
     },
     wake: (form, name, changed) => {
       number(form, name);

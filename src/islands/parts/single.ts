@@ -1,29 +1,55 @@
 /* A field of one box, and a field of one choice among several. */
 import { boxOf, type Box, type Fault, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
+import * as remembered from './remembered.ts';
+import { systemOf } from './units.ts';
 
 export function single<Value>(kind: Kind<Value>): Field<Value> {
   return {
     read: (form, name) => {
       const box = boxOf(form, name);
       const typed = box.value.trim();
-      const read = kind.read(typed);
+      const read = kind.read(remembered.read(box), systemOf(form));
       if (read.ok) return { value: read.value, address: kind.write(read.value) };
-      return { faults: [{ box, words: kind.says(read, typed) }], address: kind.readAddress(typed).ok ? undefined : typed };
+      return {
+        faults: [{ box, words: kind.says(read, typed, systemOf(form)) }],
+        address: kind.readAddress(typed).ok ? undefined : typed,
+      };
     },
     fill: (form, name, text) => fillBox(boxOf(form, name), kind, text),
+    ...(kind.exact ? { turn: (form, name) => turnBox(boxOf(form, name), kind) } : {}),
   };
 }
 
 /** What an address may say goes in as a value; what it may not goes in as it is, for its error to stand beside. */
 export function fillBox<Value>(box: Box, kind: Kind<Value>, text: string): Fault | undefined {
   const read = kind.readAddress(text);
-  box.value = read.ok ? kind.show(read.value) : text;
-  if (read.ok) return undefined;
-  const typed = kind.read(text);
+  if (read.ok) {
+    writeBox(box, kind, read.value);
+    return undefined;
+  }
+  box.value = text;
+  const typed = kind.read(text, systemOf(box.form));
   return typed.ok
     ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` }
     : undefined;
+}
+
+function writeBox<Value>(box: Box, kind: Kind<Value>, value: Value): void {
+  const shown = kind.show(value, systemOf(box.form));
+  if (kind.exact) remembered.write(box, shown, kind.exact(value));
+  else box.value = shown;
+}
+
+/** Reads a box in the units that its form is in; what is returned shows the same in those it is in by then. */
+export function turnBox<Value>(box: Box, kind: Kind<Value>): () => void {
+  const units = systemOf(box.form);
+  const read = kind.read(remembered.read(box), units);
+  const first = box instanceof HTMLInputElement && box.dataset.exact ? kind.read(box.dataset.exact, units) : undefined;
+  return () => {
+    if (first?.ok) (box as HTMLInputElement).defaultValue = kind.show(first.value, systemOf(box.form));
+    if (read.ok) writeBox(box, kind, read.value);
+  };
 }
 
 /** Radio buttons or a list to choose from, whose values are the words of the address. */

@@ -1,9 +1,10 @@
 /*
- * Brings a calculator when it is wanted: its form is touched, or the address holds values. Until then a page is read for
+ * Brings a calculator when it is wanted: its form is touched, the address holds values, or its reader chose other units than the club's. Until then a page is read for
  * the price of these lines. A press that comes before the calculator does is kept for it.
  */
 export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
   const form = document.querySelector(`${tag} form`) as HTMLFormElement;
+  const { units: own } = form.closest<HTMLElement>(tag)!.dataset;
   let pressed = false;
   const buttons: HTMLButtonElement[] = [];
   let asked: Promise<unknown> | undefined;
@@ -29,7 +30,8 @@ export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
     if (button) buttons.push(button);
   };
   const look = (): void => {
-    if (location.hash.includes('=')) wake();
+    const { units = own } = document.documentElement.dataset;
+    if (location.hash.includes('=') || (own && units !== own)) wake();
   };
 
   form.addEventListener('submit', keep);

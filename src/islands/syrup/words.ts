@@ -1,8 +1,8 @@
 /* The sentences of the syrup page. */
 import type { Syrup } from '../../../shared/feeding/mix.ts';
 import type { Graining } from '../../../shared/feeding/solubility.ts';
-import { formatNumber } from '../../../shared/numbers/show-number.ts';
-import { temperatureRange, temperatureWords, three, volumeAlone, weightAlone, type System } from '../parts/measures.ts';
+import { densityWords, temperatureRange, temperatureWords, three, volumeAlone, weightAlone, type System } from '../parts/measures.ts';
+import { smallWeight } from '../parts/units.ts';
 import type { Mixed } from './recipe.ts';
 
 export function headline({ sugarKg, waterKg, syrupLitres, graining }: Syrup, units: System): string {
@@ -24,13 +24,20 @@ export function grainingWords(graining: Graining, units: System): string {
 }
 
 /** The sum with its numbers put in. */
-export function sumWords(mixed: Mixed, { brix, syrupKg, syrupLitres, kgPerLitre }: Syrup): string {
-  const [sugar, water, cup] = [three(mixed['sugar-parts']), three(mixed['water-parts']), three(mixed['sugar-per-cup'])];
+export function sumWords(mixed: Mixed, { brix, syrupKg, syrupLitres, kgPerLitre }: Syrup, units: System): string {
+  const inCup = (grams: number): string => three(smallWeight.boxes[units].fromFixed(grams));
+  const [sugar, water, cup, waterCup] = [
+    three(mixed['sugar-parts']),
+    three(mixed['water-parts']),
+    inCup(mixed['sugar-per-cup']),
+    inCup(236),
+  ];
+  const small = units === 'us' ? 'oz' : 'g';
   const share = three(brix);
   const byParts = {
     weight: `100 × ${sugar} ÷ (${sugar} + ${water}) = ${share} % sugar by weight.`,
-    volume: `A US cup holds ${cup} g of sugar or about 236 g of water: 100 × ${sugar} × ${cup} ÷ (${sugar} × ${cup} + ${water} × 236) = ${share} % sugar by weight.`,
+    volume: `A US cup holds ${cup} ${small} of sugar or about ${waterCup} ${small} of water: 100 × ${sugar} × ${cup} ÷ (${sugar} × ${cup} + ${water} × ${waterCup}) = ${share} % sugar by weight.`,
     'kilograms-to-litres': `${sugar} kg to ${water} L is ${share} % sugar by weight.`,
   }[mixed.by];
-  return `${byParts} Weights add, volumes do not: ${three(syrupKg)} kg of syrup ÷ ${formatNumber(kgPerLitre, { places: 3 })} kg a litre = ${three(syrupLitres)} L.`;
+  return `${byParts} Weights add, volumes do not: ${weightAlone(syrupKg, units)} of syrup ÷ ${densityWords(kgPerLitre, units).replace(/ \(.*/, '')} = ${volumeAlone(syrupLitres, units)}.`;
 }

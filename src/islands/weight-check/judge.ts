@@ -2,6 +2,7 @@
 import type { Outcome } from '../../../shared/outcome.ts';
 import { checkWeights, type WeightCheck, type WeightReason } from '../../../shared/packages/weight-check.ts';
 import type { Tolerance, WeightRule } from '../../../shared/packages/weight-rule.ts';
+import type { System } from '../parts/measures.ts';
 
 export const ruleNames = ['eu', 'ca', 'us'] as const;
 export type RuleName = (typeof ruleNames)[number];
@@ -13,7 +14,7 @@ export type HeldRule = {
   readonly sampleFromMemory: boolean;
 };
 
-export type WeightFigures = { readonly rules: Readonly<Record<RuleName, HeldRule | null>> };
+export type WeightFigures = { readonly units: System; readonly rules: Readonly<Record<RuleName, HeldRule | null>> };
 
 export type Weighed = {
   readonly rule: RuleName;

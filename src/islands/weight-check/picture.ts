@@ -1,17 +1,21 @@
 /* The picture of a weight check: a dot for each package by its distance from the label, below it the mean with its room for chance. */
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { Drawing, Shape } from '../parts/drawing.ts';
+import type { System } from '../parts/measures.ts';
 import { scaleStep } from '../parts/scale.ts';
+import { smallWeight } from '../parts/units.ts';
 import type { Judged, Weighed } from './judge.ts';
-import { verdictSteps } from './words.ts';
+import { plain as smallWeightWords, verdictSteps } from './words.ts';
 
 const [left, right] = [3, 97];
 const columns = 30;
 const [topRem, dotRem] = [1.9, 0.85];
 
-export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed, { check, held }: Judged): Drawing {
-  const errors = weights.map((weight) => weight - labelG);
-  const reach = check.meanErrorG + (check.limitG ?? 0);
+export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed, { check, held }: Judged, units: System): Drawing {
+  const shown = smallWeight.boxes[units].fromFixed;
+  const errors = weights.map((weight) => shown(weight - labelG));
+  const meanError = shown(check.meanErrorG);
+  const reach = meanError + shown(check.limitG ?? 0);
   const step = scaleStep(Math.max(...errors, reach, 0) - Math.min(...errors, 0) || 1, 5);
   const least = Math.floor(Math.min(...errors, -step) / step) * step;
   const most = Math.ceil(Math.max(...errors, reach, step) / step) * step;
@@ -24,7 +28,7 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
   const tone = held ? verdictSteps[check.verdict] : 'tint';
   return {
     heightRem: end + 2,
-    told: 'A dot for each package, by the grams it is over or under the label. The bar reaches from the mean as far as chance may have carried it. The dashed line is the label.',
+    told: `A dot for each package, by the ${units === 'us' ? 'ounces' : 'grams'} it is over or under the label. The bar reaches from the mean as far as chance may have carried it. The dashed line is the label.`,
     shapes: [
       ...Array.from({ length: Math.round((most - least) / step) + 1 }, (_, at) => least + at * step).flatMap((error): Shape[] => [
         { tag: 'line', at: { class: 'hair', x1: x(error), x2: x(error), y1: `${topRem}rem`, y2: `${end}rem` } },
@@ -41,17 +45,17 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
               tag: 'rect',
               at: {
                 class: `bar ${tone}`,
-                x: x(check.meanErrorG),
-                width: `${(place(reach) - place(check.meanErrorG)).toFixed(2)}%`,
+                x: x(meanError),
+                width: `${(place(reach) - place(meanError)).toFixed(2)}%`,
                 y: `${middle - 0.5}rem`,
                 height: '1rem',
               },
             } as const,
           ]
         : []),
-      { tag: 'circle', at: { class: 'dot', cx: x(check.meanErrorG), cy: `${middle}rem`, r: '0.4rem' } },
+      { tag: 'circle', at: { class: 'dot', cx: x(meanError), cy: `${middle}rem`, r: '0.4rem' } },
       { tag: 'line', at: { class: 'level', x1: x(0), x2: x(0), y1: '0.3rem', y2: `${end}rem` } },
-      ...labelWords(labelG, x(0), place(0) > 60),
+      ...labelWords(smallWeightWords(labelG, units), x(0), place(0) > 60),
     ],
   };
 }
@@ -66,12 +70,12 @@ function stacked(errors: readonly number[], least: number, most: number): { erro
   });
 }
 
-function labelWords(labelG: number, x: string, turned: boolean): Shape[] {
+function labelWords(label: string, x: string, turned: boolean): Shape[] {
   return [
     {
       tag: 'text',
       at: { class: 'level-words', x, y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
-      words: `label ${toDataValue(labelG)} g`,
+      words: `label ${label}`,
     },
   ];
 }

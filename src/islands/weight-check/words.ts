@@ -1,8 +1,8 @@
 /* The sentences of the weight check. Numbers are rounded here and nowhere before, never across the limit. */
 import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { WeightReason, WeightTest } from '../../../shared/packages/weight-check.ts';
-import { gramsToKilograms, kilogramsToOunces } from '../../../shared/units/weight.ts';
-import { three } from '../parts/measures.ts';
+import { three, type System } from '../parts/measures.ts';
+import { shownIn, smallWeight } from '../parts/units.ts';
 import { farOff, type HeldRule, type Judged, type RuleName, type Weighed } from './judge.ts';
 
 export const ruleTitles: Readonly<Record<RuleName, string>> = { eu: 'EU and UK', ca: 'Canada', us: 'US' };
@@ -14,26 +14,36 @@ export const noFigure = 'No figure for this club.';
 const byRule: Readonly<Record<RuleName, string>> = { eu: 'the EU and UK rule', ca: 'the Canadian rule', us: 'the US rule' };
 const fromMemory = ', from memory, not opened';
 const whole = (value: number): string => formatNumber(value, { places: 0 });
-const ounces = (grams: number): string => `${three(kilogramsToOunces(gramsToKilograms(grams)))} oz`;
+const inOunces = smallWeight.boxes.us.fromFixed;
+const ounces = (grams: number): string => `${three(inOunces(grams))} oz`;
 const tenths = (grams: number): string => formatNumber(grams, { places: 1 }).replace('.0', '');
 
-export function gramWords(grams: number): string {
-  return `${tenths(grams)} g (${ounces(grams)})`;
+/** A small weight, the form's own unit first. */
+export function weightWords(grams: number, units: System): string {
+  const metric = `${tenths(grams)} g`;
+  return units === 'us' ? `${ounces(grams)} (${metric})` : `${metric} (${ounces(grams)})`;
 }
 
-export function headline({ rule }: Weighed, { check, held }: Judged): string {
-  const mean = `the mean is ${meanWords({ check }).replace(/ \(.*\)/, '')}`;
+/** A label or a weight as a box shows it, with its unit. */
+export function plain(grams: number, units: System): string {
+  return `${shownIn(smallWeight, grams, units)} ${units === 'us' ? 'oz' : 'g'}`;
+}
+
+export function headline({ rule }: Weighed, { check, held }: Judged, units: System): string {
+  const mean = `the mean is ${meanWords({ check }, units).replace(/ \(.*\)/, '')}`;
   if (!held) return `Not judged: no figures for ${byRule[rule]}. ${capital(mean)}.`;
   if (check.verdict === 'too-few') return `Too few weights for ${byRule[rule]}. So far ${mean}.`;
   return `${verdictNames[check.verdict]} by ${byRule[rule]}: ${mean}.`;
 }
 
 /** How far the mean is from the label; beside the limit it is judged by, never rounded to its other side. */
-export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judged, 'check'>): string {
+export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judged, 'check'>, units: System): string {
   const away = Math.abs(meanErrorG);
   if (away < 1e-9) return 'on the label';
-  const shown = meanErrorG < 0 && limitG ? formatAgainst(away, limitG, 1) : tenths(away);
-  return `${shown.replace(/\.0$/, '')} g ${meanErrorG < 0 ? 'under' : 'over'} the label (${ounces(away)})`;
+  const side = `${meanErrorG < 0 ? 'under' : 'over'} the label`;
+  const grams = `${(meanErrorG < 0 && limitG ? formatAgainst(away, limitG, 1) : tenths(away)).replace(/\.0$/, '')} g`;
+  if (units === 'metric') return `${grams} ${side} (${ounces(away)})`;
+  return `${meanErrorG < 0 && limitG ? formatAgainst(inOunces(away), inOunces(limitG), 3) : three(inOunces(away))} oz ${side} (${grams})`;
 }
 
 export function sampleWords({ lot }: Weighed, { check: { sampleNeeded, shortSampleNeeded }, held }: Judged): string {
@@ -44,15 +54,20 @@ export function sampleWords({ lot }: Weighed, { check: { sampleNeeded, shortSamp
   return `${whole(sampleNeeded)} of ${whole(lot)}${count}${held!.sampleFromMemory ? fromMemory : ''}`;
 }
 
-export function limitWords({ check: { limitG, spreadG } }: Judged, { 'weights-g': weights }: Weighed): string {
+export function limitWords({ check: { limitG, spreadG } }: Judged, { 'weights-g': weights }: Weighed, units: System): string {
   if (limitG === undefined) return weights.length < 2 ? 'One weight gives none.' : noFigure;
-  if (limitG > 0) return gramWords(limitG);
-  return spreadG === 0 ? '0 g: all weigh the same' : '0 g: all are weighed, so chance has no part';
+  if (limitG > 0) return weightWords(limitG, units);
+  return `${plain(0, units)}: ${spreadG === 0 ? 'all weigh the same' : 'all are weighed, so chance has no part'}`;
 }
 
-export function shortWords(count: number | undefined, times: 1 | 2, { check: { toleranceG }, toleranceFromMemory }: Judged): string {
+export function shortWords(
+  count: number | undefined,
+  times: 1 | 2,
+  { check: { toleranceG }, toleranceFromMemory }: Judged,
+  units: System,
+): string {
   if (count === undefined || toleranceG === undefined) return 'No tolerance held for this label.';
-  return `${whole(count)}, by more than ${gramWords(times * toleranceG)}${toleranceFromMemory ? fromMemory : ''}`;
+  return `${whole(count)}, by more than ${weightWords(times * toleranceG, units)}${toleranceFromMemory ? fromMemory : ''}`;
 }
 
 export const notCounted = 'This rule does not count them.';
@@ -95,14 +110,18 @@ export function farOffWords(weighed: Weighed): string {
 export function sumWords(
   { 'label-g': labelG, 'weights-g': weights }: Weighed,
   { check: { meanErrorG, spreadG, limitG }, held }: Judged,
+  units: System,
 ): string {
-  const trimmed = (value: number): string => formatNumber(value, { places: 3 }).replace(/\.?0+$/, '');
+  const unit = units === 'us' ? 'oz' : 'g';
+  const places = (value: number, decimals: number): string =>
+    formatNumber(value, { places: decimals }).replace(/(?:(\.\d*?[1-9])|\.)0+$/, '$1');
+  const trimmed = (grams: number): string => places(smallWeight.boxes[units].fromFixed(grams), units === 'us' ? 4 : 3);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const mean = `${trimmed(total)} g ÷ ${whole(weights.length)} − ${trimmed(labelG)} g = ${trimmed(meanErrorG).replace('-', '−')} g.`;
+  const mean = `${trimmed(total)} ${unit} ÷ ${whole(weights.length)} − ${trimmed(labelG)} ${unit} = ${trimmed(meanErrorG).replace('-', '−')} ${unit}.`;
   if (!held || spreadG === undefined || limitG === undefined) return mean;
-  const reached = `Mean and room together: ${trimmed(labelG + meanErrorG)} + ${trimmed(limitG)} = ${trimmed(labelG + meanErrorG + limitG)} g, against ${trimmed(labelG)} g.`;
+  const reached = `Mean and room together: ${trimmed(labelG + meanErrorG)} + ${trimmed(limitG)} = ${trimmed(labelG + meanErrorG + limitG)} ${unit}, against ${trimmed(labelG)} ${unit}.`;
   if (limitG === 0) return `${mean} ${reached}`;
-  return `${mean} Room for chance: ${trimmed(limitG / spreadG)} (t ÷ √${whole(weights.length)}) × ${trimmed(spreadG)} g = ${trimmed(limitG)} g. ${reached}`;
+  return `${mean} Room for chance: ${places(limitG / spreadG, 3)} (t ÷ √${whole(weights.length)}) × ${trimmed(spreadG)} ${unit} = ${trimmed(limitG)} ${unit}. ${reached}`;
 }
 
 /** The box to mend, and what to write in it. */
@@ -110,10 +129,12 @@ export function faultWords(
   reason: WeightReason,
   row: number | undefined,
   { rule, lot, 'weights-g': weights }: Weighed,
+  units: System,
 ): readonly [box: string, words: string] {
+  const most = units === 'us' ? '0 oz and at most 3,500 oz' : '0 g and at most 100,000 g';
   switch (reason) {
     case 'no-label':
-      return ['label-g', 'The label must be more than 0 g and at most 100,000 g.'];
+      return ['label-g', `The label must be more than ${most}.`];
     case 'no-lot':
     case 'lot-not-whole':
       return ['lot', 'Write how many packages the delivery had, 1 or more.'];
@@ -122,7 +143,7 @@ export function faultWords(
     case 'no-weights':
       return ['weights-g', 'Write the weights, a line each.'];
     case 'impossible-weight':
-      return ['weights-g', `Weight ${row}: it must be more than 0 g and at most 100,000 g.`];
+      return ['weights-g', `Weight ${row}: it must be more than ${most}.`];
     case 'more-weights-than-lot':
       return ['lot', `There are ${whole(weights.length)} weights, but only ${whole(lot)} packages.`];
   }

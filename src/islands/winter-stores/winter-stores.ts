@@ -1,39 +1,38 @@
 /* The form of the winter stores. Words: words.ts; the sums: plan.ts; arithmetic: shared/feeding. */
-import { unitWords } from '../../../shared/units/unit-names.ts';
-import { poundsToKilograms } from '../../../shared/units/weight.ts';
 import { defineCalculator } from '../parts/calculator.ts';
 import { draw } from '../parts/drawing.ts';
 import { boxOf, type Fault } from '../parts/field.ts';
-import { number, optional } from '../parts/kind.ts';
+import { number, optional, quantity } from '../parts/kind.ts';
 import { measured } from '../parts/measured.ts';
-import { volumeWords, weightWords } from '../parts/measures.ts';
+import { volumeWords, weightWords, type System } from '../parts/measures.ts';
 import { put, show } from '../parts/outputs.ts';
 import { choice, single } from '../parts/single.ts';
+import { hiveWeight } from '../parts/units.ts';
 import { drawStores } from './picture.ts';
 import { mixes, planStores, type Hive, type HiveReason, type StoresFigures } from './plan.ts';
 import { headline, noFigure, sumWords, syrupAddress } from './words.ts';
 
-const same = (value: number): number => value;
-const inKilograms = Object.fromEntries([
-  ...unitWords.kg.map((word) => [word, same] as const),
-  ...unitWords.lb.map((word) => [word, poundsToKilograms] as const),
-]);
-const told = (kg: number): string => weightWords(kg, 'metric');
+const whole = { us: 'what the whole hive weighs, such as 130', metric: 'what the whole hive weighs, such as 59' };
+const empty = {
+  us: 'what the hive weighs without bees and stores, such as 80',
+  metric: 'what the hive weighs without bees and stores, such as 36',
+};
+const wanted = { us: 'the stores wanted, such as 60', metric: 'the stores wanted, such as 27' };
 const frameCount = (kind: string) => single(optional(number(`how many ${kind} frames of honey there are, such as 5 or 5½`)));
 
 defineCalculator<Hive, StoresFigures>('winter-stores', {
   fields: {
-    'gross-kg': measured(optional(number('what the whole hive weighs, such as 59 or 130 lb', inKilograms)), told),
-    'empty-kg': measured(optional(number('what the hive weighs without bees and stores, such as 36 or 80 lb', inKilograms)), told),
+    'gross-kg': measured(optional(quantity(hiveWeight, whole)), weightWords),
+    'empty-kg': measured(optional(quantity(hiveWeight, empty)), weightWords),
     deep: frameCount('deep'),
     medium: frameCount('medium'),
     shallow: frameCount('shallow'),
-    'target-kg': measured(number('the stores wanted, such as 27 or 60 lb', inKilograms), told),
+    'target-kg': measured(quantity(hiveWeight, wanted), weightWords),
     mix: choice(mixes, 'a mix'),
   },
   work: (hive, { form, result, figures }) => {
     const planned = planStores(hive, figures);
-    if (!planned.ok) return [faultOf(planned.reason, form, hive)];
+    if (!planned.ok) return [faultOf(planned.reason, form, hive, figures.units)];
     const { units } = figures;
     const { storesKg, shortKg, feed } = planned.value;
     const weight = (name: string, kg: number | undefined) => put(result, name, kg === undefined ? noFigure : weightWords(kg, units), kg);
@@ -63,23 +62,24 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
   },
 });
 
-function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive): Fault {
+function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive, units: System): Fault {
+  const most = units === 'us' ? '2,200 lb' : '1,000 kg';
   // A mix that is offered can always be made, so its reasons cannot come.
   const faults: Partial<Record<HiveReason, readonly [box: string, words: string]>> = {
     'nothing-given': ['gross-kg', 'Write what the hive weighs, or how many frames of honey there are.'],
     'both-ways': ['gross-kg', 'Write the weights or the frames, not both. Empty the others.'],
-    'no-gross': ['gross-kg', 'Write what the whole hive weighs, such as 59 or 130 lb.'],
-    'no-empty': ['empty-kg', 'Write what the hive weighs without bees and stores, such as 36 or 80 lb.'],
+    'no-gross': ['gross-kg', `Write ${whole[units]}.`],
+    'no-empty': ['empty-kg', `Write ${empty[units]}.`],
     'impossible-weight': [
       (hive['gross-kg'] ?? 0) < 0 || (hive['gross-kg'] ?? 0) > 1000 ? 'gross-kg' : 'empty-kg',
-      'A hive weighs from 0 to 1,000 kg.',
+      `A hive weighs from 0 to ${most}.`,
     ],
     'empty-heavier-than-gross': ['empty-kg', 'The empty hive cannot weigh more than the whole.'],
     'impossible-frames': [
       (['deep', 'medium', 'shallow'] as const).find((kind) => (hive[kind] ?? 0) < 0 || (hive[kind] ?? 0) > 100) ?? 'deep',
       'Frames are from 0 to 100.',
     ],
-    'no-target': ['target-kg', 'The stores wanted must be more than 0 and at most 1,000 kg.'],
+    'no-target': ['target-kg', `The stores wanted must be more than 0 and at most ${most}.`],
   };
   const [name, words] = faults[reason]!;
   return { box: boxOf(form, name), words };

@@ -1,0 +1,112 @@
+/*
+ * What a form measures, and the units it is measured in: one fixed unit in the address, one unit in the boxes of a US club,
+ * one in those of a metric club, and the words of any unit that may be typed behind a number.
+ */
+import { plainDecimal } from '../../../shared/numbers/show-number.ts';
+import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
+import { unitWords } from '../../../shared/units/unit-names.ts';
+import * as volume from '../../../shared/units/volume.ts';
+import * as weight from '../../../shared/units/weight.ts';
+import type { System } from './measures.ts';
+
+type Sum = (value: number) => number;
+/** Each unit with the words for it, the sum to the first unit of its table, and the sum back. */
+type Table = Readonly<Record<string, readonly [words: readonly string[], to: Sum, back: Sum]>>;
+
+export type Measure = {
+  /** The word of the unit in the address. */
+  readonly fixed: string;
+  /** Figures that a box shows at least, where its number was worked out from another unit. */
+  readonly digits: number;
+  /** By the words that may be typed, in lower case: the sum to the fixed unit. */
+  readonly typed: Readonly<Record<string, Sum>>;
+  /** Between the fixed unit and the unit of the boxes. */
+  readonly boxes: Readonly<Record<System, { readonly toFixed: Sum; readonly fromFixed: Sum }>>;
+};
+
+const same: Sum = (value) => value;
+/** As many digits as a box takes, so that 3 lb is never 3.0000000000000004 lb. */
+const held: Sum = (value) => Number(value.toPrecision(15));
+
+const weights: Table = {
+  kg: [unitWords.kg, same, same],
+  g: [unitWords.g, weight.gramsToKilograms, weight.kilogramsToGrams],
+  lb: [unitWords.lb, weight.poundsToKilograms, weight.kilogramsToPounds],
+  oz: [unitWords.oz, weight.ouncesToKilograms, weight.kilogramsToOunces],
+};
+const volumes: Table = {
+  L: [unitWords.L, same, same],
+  mL: [unitWords.mL, volume.millilitresToLitres, volume.litresToMillilitres],
+  'us-gal': [unitWords['us-gal'], volume.usGallonsToLitres, volume.litresToUsGallons],
+  'us-qt': [unitWords['us-qt'], volume.usQuartsToLitres, volume.litresToUsQuarts],
+  'us-cup': [unitWords['us-cup'], volume.usCupsToLitres, volume.litresToUsCups],
+  'imp-gal': [unitWords['imp-gal'], volume.imperialGallonsToLitres, volume.litresToImperialGallons],
+  'imp-pt': [unitWords['imp-pt'], volume.imperialPintsToLitres, volume.litresToImperialPints],
+};
+const temperatures: Table = {
+  C: [unitWords.C, same, same],
+  F: [unitWords.F, fahrenheitToCelsius, celsiusToFahrenheit],
+};
+const inPound: Table = {
+  'per lb': [['per lb', 'per pound', 'a pound'], same, same],
+  'per kg': [['per kg', 'per kilogram', 'a kilogram'], weight.poundsToKilograms, weight.kilogramsToPounds],
+};
+
+/** A weight of the hive yard: pounds or kilograms, kilograms in the address. */
+export const hiveWeight = measure(weights, 'kg', { us: 'lb', metric: 'kg' });
+/** The same with pounds in the address. */
+export const packageWeight = measure(weights, 'lb', { us: 'lb', metric: 'kg' });
+/** A weight of the kitchen scale: ounces or grams, grams in the address. */
+export const smallWeight = measure(weights, 'g', { us: 'oz', metric: 'g' }, 4);
+/** What a feeder can holds: US quarts or litres, litres in the address. */
+export const canVolume = measure(volumes, 'L', { us: 'us-qt', metric: 'L' });
+/** A temperature: Fahrenheit or Celsius, Celsius in the address. */
+export const temperature = measure(temperatures, 'C', { us: 'F', metric: 'C' });
+/** How many to a pound or to a kilogram, to a pound in the address. */
+export const perWeight = measure(inPound, 'per lb', { us: 'per lb', metric: 'per kg' });
+
+function measure(table: Table, fixed: string, boxes: Readonly<Record<System, string>>, digits = 3): Measure {
+  const between = (from: string, to: string): Sum => (from === to ? same : (value) => held(table[to]![2](table[from]![1](value))));
+  const box = (unit: string) => ({ toFixed: between(unit, fixed), fromFixed: between(fixed, unit) });
+  return {
+    fixed: table[fixed]![0][0]!,
+    digits,
+    typed: Object.fromEntries(Object.entries(table).flatMap(([unit, [words]]) => words.map((word) => [word, between(unit, fixed)]))),
+    boxes: { us: box(boxes.us), metric: box(boxes.metric) },
+  };
+}
+
+/** The units that a form is in now: those of the club until its reader chose others. */
+export function systemOf(form: HTMLFormElement | null): System {
+  return form?.closest<HTMLElement>('.calculator')?.dataset.units === 'us' ? 'us' : 'metric';
+}
+
+/**
+ * A number as a box shows it in the given units: as it is where five figures say it, else rounded. A box reads it back as
+ * itself, since three decimals would be taken for thousands.
+ */
+export function shownIn({ boxes, digits }: Measure, value: number, units: System): string {
+  const exact = boxes[units].fromFixed(value);
+  const short = [3, 4, 5]
+    .map((figures) => Number(exact.toPrecision(figures)))
+    .find((short) => Math.abs(short - exact) <= Math.abs(exact) * 1e-9);
+  const rounded = Math.abs(exact) >= 10 ** digits ? Math.round(exact) : Number(exact.toPrecision(digits));
+  const plain = Math.abs(rounded) >= 1 ? Number(rounded.toFixed(2)) : rounded;
+  return boxNumber(short ?? plain);
+}
+
+/** A number with the word of its fixed unit, which any box of that measure reads as just that number. */
+export function exactly({ fixed }: Measure, value: number): string {
+  return `${boxNumber(value)} ${fixed}`;
+}
+
+/** A number that a box reads back as itself: three decimals would be taken for thousands. */
+export function boxNumber(value: number): string {
+  const plain = plainDecimal(held(value));
+  return /^-?[1-9]\d{0,2}\.\d{3}$/.test(plain) ? `${plain}0` : plain;
+}
+
+/** What a box of the page holds before anything is typed, for components/Box. */
+export function boxed(measured: Measure, value: number, units: System): { value: string; exact: string } {
+  return { value: shownIn(measured, value, units), exact: exactly(measured, value) };
+}
