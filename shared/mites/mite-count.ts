@@ -14,6 +14,8 @@ export type MiteCountInput = {
   readonly samples: readonly MiteSample[];
   /** Absent: the club holds no level for this part of the year. */
   readonly levelPer100?: number;
+  /** At this rate there is no time to lose. Absent: the club holds none for this part of the year. */
+  readonly atOncePer100?: number;
   readonly recoveryPercent?: number;
   readonly hasBrood: boolean;
   readonly growth: Growth;
@@ -30,6 +32,8 @@ type Judgement = {
 export type ColonyResult = MiteSample &
   MiteRate &
   Judgement & {
+    /** The count is at or over the level at which to act at once. */
+    readonly atOnce: boolean;
     /** Only where this colony is unsure by its own count; 'too-many' where it would take more than a colony should give. */
     readonly beesToSettle?: number | 'too-many';
   };
@@ -40,6 +44,8 @@ export type MiteCount = {
   readonly apiary?: ApiaryRate & Judgement;
   readonly verdict?: Verdict;
   readonly coloniesToAct: readonly string[];
+  /** Of those, the ones for which there is no time to lose. */
+  readonly coloniesAtOnce: readonly string[];
   /** Only where the verdict is unsure: the colony that needs most. */
   readonly toSettle?: { readonly label: string; readonly bees: number | 'too-many' };
   readonly weeks: WeeksToLevel;
@@ -57,7 +63,12 @@ export function judgeMiteCount(input: MiteCountInput): Outcome<MiteCount, Sample
 }
 
 function judgeColony(sample: MiteSample, rate: MiteRate, input: MiteCountInput): ColonyResult {
-  const judged = { ...sample, ...rate, ...judge(rate, input.levelPer100) };
+  const judged = {
+    ...sample,
+    ...rate,
+    ...judge(rate, input.levelPer100),
+    atOnce: input.atOncePer100 !== undefined && rate.per100 >= input.atOncePer100,
+  };
   if (judged.verdict !== 'unsure' || judged.onlyCorrected || input.levelPer100 === undefined) return judged;
   return { ...judged, beesToSettle: beesToSettle(sample, input.levelPer100, input.mostBees) ?? 'too-many' };
 }
@@ -82,6 +93,7 @@ function sumUp(colonies: ColonyResult[], apiary: MiteCount['apiary'], input: Mit
     ...(apiary ? { apiary } : {}),
     ...(verdict ? { verdict } : {}),
     coloniesToAct: colonies.filter((colony) => colony.verdict === 'act').map((colony) => colony.label),
+    coloniesAtOnce: colonies.filter((colony) => colony.atOnce).map((colony) => colony.label),
     ...(toSettle ? { toSettle } : {}),
     weeks: weeksToLevel(highest(colonies), input.levelPer100, input.growth, input.hasBrood),
   };

@@ -1,6 +1,7 @@
 /**
  * In how many whole weeks mites could reach the level, as a soonest and a latest, never one date.
- * Soonest: from the upper limit at the fastest growth; latest: from the rate counted at the slowest. Rounded down, never under 0.
+ * Soonest: from the upper limit at the fastest growth, rounded down, never under 0: 0 says "within a week at the soonest".
+ * Latest: from the rate counted at the slowest, rounded up, so that the days lie between the two.
  * Growth is only while brood is reared; without brood there is no date. In autumn mites also arrive from outside, which is not in
  * this sum. Unit: mites per 100 bees; growth as a share a day (0.015 = 1.5 % a day), two published ends handed in.
  */
@@ -24,11 +25,11 @@ export function weeksToLevel(
   if (levelPer100 === undefined) return { state: 'no-level' };
   if (rate.per100 >= levelPer100) return { state: 'already-there' };
   if (!hasBrood) return { state: 'no-brood' };
-  const soonestWeeks = wholeWeeks(levelPer100 / rate.highPer100, growth.fastestPerDay);
+  const soonestWeeks = Math.max(0, Math.floor(weeksFor(levelPer100 / rate.highPer100, growth.fastestPerDay)));
   if (rate.per100 === 0) return { state: 'no-mites', soonestWeeks };
-  return { state: 'weeks', soonestWeeks, latestWeeks: wholeWeeks(levelPer100 / rate.per100, growth.slowestPerDay) };
+  return { state: 'weeks', soonestWeeks, latestWeeks: Math.ceil(weeksFor(levelPer100 / rate.per100, growth.slowestPerDay)) };
 }
 
-function wholeWeeks(times: number, growthPerDay: number): number {
-  return Math.max(0, Math.floor(Math.log(times) / growthPerDay / 7));
+function weeksFor(times: number, growthPerDay: number): number {
+  return Math.log(times) / growthPerDay / 7;
 }

@@ -1,12 +1,14 @@
 /* Where several sources stand side by side, the club says why it follows the one it does. */
 import type { Fault } from '../reader/fault.ts';
+import { followedRows } from '../schemas/figures.ts';
 import type { Sound } from './fields.ts';
 import { atField } from './place.ts';
 
 export function contestedFaults(club: Sound): Fault[] {
   return club.of.figures.flatMap((entry) => {
     const { rows, follows, because } = entry.data;
-    const others = new Set(rows.map(({ id }) => id).filter((id) => id !== follows));
+    const followed = followedRows(entry.data);
+    const others = new Set(rows.map(({ id }) => id).filter((id) => !followed.includes(id)));
     if (others.size === 0 || because !== undefined) return [];
     return [
       atField(entry, ['follows'], {

@@ -1,7 +1,8 @@
 /* Figures are dated rows: one number or one range each, and the rows of one source follow one another without a gap. */
 import { addDays, type Day } from '../../shared/days/day.ts';
+import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
 import type { Fault } from '../reader/fault.ts';
-import type { Figure, FigureRow } from '../schemas/figures.ts';
+import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, atFieldName, type Said } from './place.ts';
@@ -72,16 +73,53 @@ function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: numbe
 
 function followsFaults(entry: SoundEntry<Figure>): Fault[] {
   const ids = new Set(entry.data.rows.map(({ id }) => id));
-  if (ids.has(entry.data.follows)) return [];
-  const near = nearest(entry.data.follows, ids);
-  return [
-    atField(entry, ['follows'], {
-      rule: 'figure',
-      field: 'follows',
-      found: `"${entry.data.follows}", which is not the id of a row`,
-      write: near ? `"${near}"` : `one of: ${[...ids].join(', ')}`,
-    }),
+  const named: [id: string, path: PropertyKey[]][] = [
+    [entry.data.follows, ['follows']],
+    ...(entry.data['also-follows'] ?? []).map((id, place): [string, PropertyKey[]] => [id, ['also-follows', place]]),
   ];
+  const unknown = named.filter(([id]) => !ids.has(id));
+  if (unknown.length === 0) return sharedYearFaults(entry);
+  return unknown.map(([id, path]) => {
+    const near = nearest(id, ids);
+    return atField(entry, path, {
+      rule: 'figure',
+      field: String(path[0]),
+      found: `"${id}", which is not the id of a row`,
+      write: near ? `"${near}"` : `one of: ${[...ids].join(', ')}`,
+    });
+  });
+}
+
+/** Where several rows are followed, each part of the year has one of them, or stands in `no-row-in:`. The rows that hold last are meant. */
+function sharedYearFaults(entry: SoundEntry<Figure>): Fault[] {
+  const { 'also-follows': also, 'no-row-in': without = [] } = entry.data;
+  const said = (field: string, found: string, write: string): Fault => atField(entry, [field], { rule: 'figure', field, found, write });
+  if (also === undefined)
+    return without.length === 0
+      ? []
+      : [said('no-row-in', 'parts of the year, while one row alone is followed', 'the parts that it covers as "phases:" of that row')];
+  const followed = followedRows(entry.data);
+  const covering = entry.data.rows.filter(({ id, until }) => followed.includes(id) && until === undefined);
+  const allYear = covering.find(({ phases = [] }) => phases.length === 0);
+  if (allYear)
+    return [
+      said(
+        'also-follows',
+        `the row "${allYear.id}" without "phases:", so that it covers the whole year`,
+        'the parts of the year that each followed row covers, as its "phases:"',
+      ),
+    ];
+  return allPhases.flatMap((phase) => {
+    const rows = [...new Set(covering.filter(({ phases }) => phases!.includes(phase)).map(({ id }) => id))];
+    const named = rows.map((id) => `"${id}"`).join(' and ');
+    if (rows.length > 1)
+      return [said('also-follows', `${phaseName(phase)} covered twice, by ${named}`, 'the part of the year in one of the rows alone')];
+    if (rows.length === 1 && without.includes(phase))
+      return [said('no-row-in', `${phaseName(phase)}, which the row ${named} covers`, 'it in one of the two places')];
+    return rows.length === 1 || without.includes(phase)
+      ? []
+      : [said('also-follows', `no row for ${phaseName(phase)}`, `a row that covers it, or "no-row-in: [${phase}]"`)];
+  });
 }
 
 /** Rows of one source stand oldest first; each ends the day before the next begins. */

@@ -178,6 +178,15 @@ function figureFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
       }),
     ];
   const rows = new Set(figure.data.rows.map((each) => each.id));
+  if (row === undefined && figure.data['also-follows'])
+    return [
+      atNode(page, tag, {
+        rule: 'reference',
+        field: 'Figure, row',
+        found: `"${id}" without a row, while the club follows another row in each part of the year`,
+        write: `the row that is meant, such as row="${figure.data.follows}"`,
+      }),
+    ];
   if (row === undefined || rows.has(row)) return [];
   const near = nearest(row, rows);
   return [

@@ -3,6 +3,7 @@
  * club does not hold is null, and the calculator says so.
  */
 import { phases as allPhases, type Phase } from '../../shared/season/phases.ts';
+import { followedRows } from '../schemas/figures.ts';
 import type { Almanac } from './almanac.ts';
 import { rowOn, type FigureRow } from './figures.ts';
 
@@ -27,12 +28,12 @@ type Counting = 'wash' | 'roll' | 'gas';
 
 export type HeldLevel = { row: FigureRow; levelPer100: number; phases: readonly Phase[]; words: string; method: Counting | undefined };
 
-/** The action levels the club follows: the rows of its one source in force, of several parts of the year or of all. */
+/** The action levels the club follows: the rows in force, of several parts of the year or of all. */
 export function followedLevels(almanac: Almanac, figureId: string, day: string): HeldLevel[] {
   const figure = almanac.figures.get(figureId);
   if (!figure) return [];
   return figure.rows
-    .filter((row) => row.id === figure.follows && row.from <= day && (row.until === undefined || day <= row.until))
+    .filter((row) => followedRows(figure).includes(row.id) && row.from <= day && (row.until === undefined || day <= row.until))
     .map((row) => level(almanac, row));
 }
 
@@ -43,7 +44,12 @@ function level(almanac: Almanac, row: FigureRow): HeldLevel {
     // Of a range the stricter end.
     levelPer100: row.value ?? row.least!,
     phases: row.phases ?? allPhases,
-    words: `${[source ? [source.who, source.year].filter(Boolean).join(' ') : row.source, row.place, row.method].filter(Boolean).join('; ')}.`,
+    words: [
+      `${[source ? [source.who, source.year].filter(Boolean).join(' ') : row.source, row.place, row.method].filter(Boolean).join('; ')}.`,
+      row.note,
+    ]
+      .filter(Boolean)
+      .join(' '),
     method: countingOf(row.method),
   };
 }

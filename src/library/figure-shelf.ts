@@ -4,7 +4,7 @@
  */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
-import { FIGURE_SUBJECTS, type Figure, type FigureRow } from '../schemas/figures.ts';
+import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Almanac } from './almanac.ts';
 import { sourceWords, sureness } from './figures.ts';
 import { figureWords } from './figure-words.ts';
@@ -79,7 +79,7 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
       row.until === undefined ? `from ${formatDay(row.from as Day)}` : `${formatDay(row.from as Day)} to ${formatDay(row.until as Day)}`,
     sure: sureness(row.certainty),
     note: row.note ?? '',
-    isFollowed: row.id === figure.follows,
+    isFollowed: followedRows(figure).includes(row.id),
     holds: row.from <= day && (row.until === undefined || day <= row.until),
   };
 }

@@ -1,7 +1,7 @@
 /* Which row of a figure holds on a day, and the note that says where it comes from. */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
-import { UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
+import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
 
 export { UNITS };
@@ -13,9 +13,9 @@ export function rowOn(figure: Figure, rowId: string, day: string): FigureRow | n
   return inForce.sort((a, b) => (a.from < b.from ? 1 : -1))[0] ?? null;
 }
 
-/** All rows in force on a day, the followed one first. */
+/** All rows in force on a day, the followed ones first. */
 export function rowsOn(figure: Figure, day: string): FigureRow[] {
-  const ids = [...new Set([figure.follows, ...figure.rows.map((row) => row.id)])];
+  const ids = [...new Set([...followedRows(figure), ...figure.rows.map((row) => row.id)])];
   return ids.flatMap((id) => rowOn(figure, id, day) ?? []);
 }
 

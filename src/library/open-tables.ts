@@ -2,6 +2,7 @@
  * The almanac as files for other programs: the same entries, rows and edition as the pages, drafts and withdrawn ones left
  * out by the same shelves. Whom to ask is named by duty; no number, name or address of a person is in them.
  */
+import { followedRows } from '../schemas/figures.ts';
 import type { OpenAbout, OpenEntry } from '../schemas/open.ts';
 import type { Almanac, Item } from './almanac.ts';
 import { figurePlace, figureShelves, type ShelvedRow } from './figure-shelf.ts';
@@ -49,7 +50,7 @@ export const openFigures = (almanac: Almanac): OpenEntry<'figures'>[] =>
     id,
     address: `/${figurePlace(almanac, id)}`,
     ...bare(figure),
-    rows: figure.rows.map(({ source, ...row }) => ({ ...row, followed: row.id === figure.follows, source: sourceOf(almanac, source) })),
+    rows: figure.rows.map(({ source, ...row }) => ({ ...row, followed: followedRows(figure).includes(row.id), source: sourceOf(almanac, source) })),
   }));
 
 function sourceOf({ sources }: Almanac, id: string): OpenEntry<'figures'>['rows'][number]['source'] {

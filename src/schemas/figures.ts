@@ -84,6 +84,12 @@ export const figures = section({
   unit: oneOf(UNITS),
   rows: list(row).min(1, { error: 'at least one row' }),
   follows: id('the id of one of the rows', 'penn-state').describe('The row the club follows.'),
+  'also-follows': list(id('the id of one of the rows', 'penn-state'))
+    .optional()
+    .describe('Further rows that the club follows, each in parts of the year of its own; then every followed row has `phases:`.'),
+  'no-row-in': list(oneOf(PHASES))
+    .optional()
+    .describe('With `also-follows:` the parts of the year in which the club follows no row; `because:` says why.'),
   because: words('why the club follows that row', 'It was measured nearest to us.').optional(),
   ...review,
   ...shelf,
@@ -91,3 +97,9 @@ export const figures = section({
 
 export type Figure = z.infer<typeof figures>;
 export type FigureRow = z.infer<typeof row>;
+
+/** The ids of the rows that the club follows: one, or several that share out the parts of the year. */
+export const followedRows = (figure: Pick<Figure, 'follows' | 'also-follows'>): string[] => [
+  figure.follows,
+  ...(figure['also-follows'] ?? []),
+];

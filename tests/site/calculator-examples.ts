@@ -8,7 +8,7 @@ export const calculators = [
     wide: `samples=${many}&recovery=92.9&phase=dearth`,
     faulty: 'samples=A:x/;B:1/0&method=no',
     example: 'samples=A:9/300',
-    table: /9\s+3\.0\s+1\.4 to 5\.7\s+Act/,
+    table: /9\s+3\.0\s+1\.4 to 5\.7\s+Act\s+Act at once/,
   },
   {
     slug: 'sampling-plan',

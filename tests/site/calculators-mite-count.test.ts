@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
 import { demoSite, fixtureSite, openBrowser, type Site } from './built-site.ts';
+import { verdicts } from '../tables/mites.ts';
 import { agrees, openCalculator, type Sheet } from './calculator-page.ts';
 
 let browser: Browser;
@@ -18,7 +19,18 @@ after(async () => {
   await site?.close();
 });
 
-const count = (samples: string, rest = 'method=wash&phase=main-flow') => sheet.open(`samples=${samples}&${rest}`);
+const count = (samples: string, rest = 'method=wash&phase=dearth') => sheet.open(`samples=${samples}&${rest}`);
+
+const said = (name: string): Promise<string> => sheet.page.locator(`[data-said="${name}"]`).innerText();
+
+/** Every verdict says what to do next. */
+const NEXT = {
+  'at-once': /^Treat within days, /,
+  act: /^Choose a treatment now /,
+  unsure: /two weeks/,
+  below: /^No treatment is called for by this count\. Count again in [234] weeks\./,
+  none: /^Write the count down, and ask /,
+};
 
 const garwood = 'Garwood 1936';
 const single: {
@@ -37,7 +49,8 @@ const single: {
       'A low': 1.37,
       'A high': 5.69,
       verdict: 'act',
-      'action-level': 3,
+      'action-level': 2,
+      'at-once-level': 3,
       'colonies-to-act': 'A',
       'weeks-to-level-soonest': undefined,
       'weeks-to-level-latest': undefined,
@@ -62,59 +75,52 @@ const single: {
   {
     case: '6 in 300',
     samples: 'A:6/300',
-    expect: { 'A per-100': 2, 'A low': 0.73, 'A high': 4.35, verdict: 'unsure' },
+    expect: { 'A per-100': 2, 'A low': 0.73, 'A high': 4.35, verdict: 'act' },
     places: 2,
     from: garwood,
   },
   { case: '1200 on 280', samples: 'A:1200/280', expect: { 'A per-100': 428.57, verdict: 'act' }, places: 2, from: 'a ratio of two counts' },
-  { case: '8 in 267', samples: 'A:8/267', expect: { 'A per-100': 2.9963, verdict: 'unsure' }, places: 4, from: 'the line itself' },
-  { case: '29 in 1000', samples: 'A:29/1000', expect: { 'A per-100': '2.9', verdict: 'unsure' }, from: 'no crumbs of the machine' },
+  { case: '8 in 267', samples: 'A:8/267', expect: { 'A per-100': 2.9963, verdict: 'act' }, places: 4, from: 'the line itself' },
+  { case: '19 in 1000', samples: 'A:19/1000', expect: { 'A per-100': '1.9', verdict: 'unsure' }, from: 'no crumbs of the machine' },
   {
-    case: '4 in 300',
-    samples: 'A:4/300',
-    expect: { verdict: 'unsure', 'bees-to-settle': 436 },
+    case: '2 in 300',
+    samples: 'A:2/300',
+    expect: { verdict: 'unsure', 'bees-to-settle': 439 },
     places: 0,
     from: 'our rule, every number tried',
   },
   {
     case: '5 in 300',
     samples: 'A:5/300',
-    expect: { verdict: 'unsure', 'bees-to-settle': 657 },
-    places: 0,
-    from: 'our rule, every number tried',
-  },
-  {
-    case: '8 in 300',
-    samples: 'A:8/300',
     expect: { verdict: 'unsure', 'bees-to-settle': undefined },
     from: 'more than a colony should give',
   },
   {
     case: '1 in 300',
     samples: 'A:1/300',
-    expect: { verdict: 'below', 'weeks-to-level-soonest': 1, 'weeks-to-level-latest': 20 },
+    expect: { verdict: 'below', 'weeks-to-level-soonest': 0, 'weeks-to-level-latest': 18 },
     places: 0,
-    from: 'ln(3/1.857)/0.036/7 and ln 9/0.015/7',
+    from: 'ln(2/1.857)/0.036/7 down and ln 6/0.015/7 = 17.06 up',
   },
   {
     case: '3 in 300',
     samples: 'A:3/300',
-    expect: { 'weeks-to-level-soonest': 0, 'weeks-to-level-latest': 10 },
+    expect: { 'weeks-to-level-soonest': 0, 'weeks-to-level-latest': 7 },
     places: 0,
-    from: 'ln 3/0.015/7',
+    from: 'ln 2/0.015/7 = 6.60 up',
   },
   {
     case: 'without brood',
     samples: 'A:1/300',
     rest: 'method=wash&phase=winter-rest',
-    expect: { verdict: 'below', 'weeks-to-level-soonest': undefined, 'weeks-to-level-latest': undefined },
-    from: 'no brood, no date',
+    expect: { verdict: undefined, 'action-level': undefined, 'weeks-to-level-soonest': undefined, 'weeks-to-level-latest': undefined },
+    from: 'no level is followed in winter rest, and no brood, no date',
   },
   {
     case: 'no phase chosen',
     samples: 'A:9/300',
     rest: 'method=wash',
-    expect: { verdict: 'act', 'action-level': 3 },
+    expect: { verdict: 'act', 'action-level': 1 },
     places: 0,
     from: 'the strictest level',
   },
@@ -128,7 +134,7 @@ const single: {
   },
   {
     case: 'only the corrected rate reaches it',
-    samples: 'A:2850/100000',
+    samples: 'A:1870/100000',
     rest: 'method=roll&phase=dearth&recovery=92.9',
     expect: { verdict: 'unsure', 'bees-to-settle': undefined },
     from: 'a correction never makes it act',
@@ -149,9 +155,37 @@ for (const row of single) {
 
 test('mite count: figure and verdict never disagree in print', async () => {
   await count('A:8/267');
-  assert.equal(await sheet.said(), '2.996 mites per hundred bees: unsure.');
+  assert.equal(await sheet.said(), '2.996 mites per hundred bees: act.');
   await count('A:9/300');
-  assert.equal(await sheet.said(), '3.0 mites per hundred bees: act.');
+  assert.equal(await sheet.said(), '3.0 mites per hundred bees: act at once.');
+  await count('A:1996/100000');
+  assert.equal(await sheet.said(), '1.996 mites per hundred bees: unsure.');
+});
+
+for (const { case: name, given, expect, from } of verdicts) {
+  test(`mite count: ${name}, verdict by the part of the year (${from})`, async () => {
+    await count(`A:${given.mites}/${given.bees}`, `method=wash&phase=${given.phase}`);
+    const found = await sheet.values();
+    assert.equal(found.verdict, expect.verdict);
+    const words = { below: 'Below', unsure: 'Unsure', act: expect.atOnce ? 'Act at once' : 'Act' };
+    assert.equal(await sheet.words('verdict'), expect.verdict ? words[expect.verdict] : 'No verdict');
+    const [next, soonest, settle] = [await said('next'), await sheet.words('weeks-to-level-soonest'), await sheet.words('bees-to-settle')];
+    assert.match(next, NEXT[expect.atOnce ? 'at-once' : (expect.verdict ?? 'none')]);
+    if (expect.verdict === 'below') assert.doesNotMatch(soonest, /there now/);
+    if (expect.verdict === 'unsure') assert.equal(soonest, 'It may be there now.');
+    assert.equal(found['bees-to-settle'], typeof expect.bees === 'number' ? String(expect.bees) : undefined);
+    if (expect.bees === 'too-many') {
+      assert.equal(settle, 'It would take over 600 bees: more than a colony should give.');
+      assert.match(next, /^Treat it as “act”, or count again in two weeks: /);
+    }
+  });
+}
+
+test('mite count: below and soon at the level is "within a week at the soonest", never "now"', async () => {
+  await count('A:1/300');
+  assert.equal(await sheet.words('verdict'), 'Below');
+  assert.equal(await sheet.words('weeks-to-level-soonest'), 'Within a week at the soonest.');
+  assert.equal(await sheet.words('weeks-to-level-latest'), 'In 18 weeks at the latest.');
 });
 
 test('mite count: eight colonies of an open yard (Aurell and others 2025)', async () => {
@@ -163,7 +197,7 @@ test('mite count: eight colonies of an open yard (Aurell and others 2025)', asyn
   assert.equal(found.verdict, 'act');
   assert.equal(found['colonies-to-act'], '7');
   agrees(found, '7 per-100', 3.8012, 4);
-  assert.equal(await sheet.said(), 'Act: colony 7 is at or over the level.');
+  assert.equal(await sheet.said(), 'Act at once: colony 7 is at or over 3 mites per hundred bees.');
   assert.equal(await sheet.page.locator('[data-part="result"] svg .dot').count(), 9);
 });
 
@@ -185,12 +219,12 @@ test('mite count: what the level was set with, and by whom', async () => {
   await count('A:9/300', 'method=gas&phase=dearth');
   assert.match(
     await sheet.page.locator('[data-said="level-from"]').innerText(),
-    /2023; Florida; alcohol wash\. It was set with another method \(wash\)\.$/,
+    /^University of Montreal, faculty of veterinary medicine 2021; Quebec\. Printed for fall.* It does not say that it was set with this method\.$/,
   );
   await count('A:9/300', 'method=wash');
   assert.match(
     await sheet.page.locator('[data-said="level-from"]').innerText(),
-    /No part of the year was chosen, so this is the strictest of the levels\.$/,
+    /No part of the year was chosen, so this is the strictest of the levels\. It does not say that it was set with this method\.$/,
   );
 });
 

@@ -152,9 +152,39 @@ export const coverage: Row<{ colonies: number; clumping: number | undefined }, {
 export const growth = { slowestPerDay: 0.015, fastestPerDay: 0.036 };
 
 export const weeks: Row<{ rate: number; high: number; level: number }, { soonest: number; latest: number }>[] = [
-  { case: '1 (0.2 to 2.9) to 3', given: { rate: 1, high: 2.92, level: 3 }, expect: { soonest: 0, latest: 10 }, from: 'derived: ln 3 / 0.015 / 7 = 10.46' },
-  { case: '0.33 (to 1.86) to 3', given: { rate: 1 / 3, high: 1.857, level: 3 }, expect: { soonest: 1, latest: 20 }, from: 'derived: ln(3/1.857)/0.036/7 = 1.90; ln 9/0.015/7 = 20.93' },
-  { case: 'the limit at the level', given: { rate: 1, high: 3, level: 3 }, expect: { soonest: 0, latest: 10 }, from: 'derived' },
+  { case: '1 (0.2 to 2.9) to 3', given: { rate: 1, high: 2.92, level: 3 }, expect: { soonest: 0, latest: 11 }, from: 'derived: ln 3 / 0.015 / 7 = 10.46' },
+  { case: '0.33 (to 1.86) to 3', given: { rate: 1 / 3, high: 1.857, level: 3 }, expect: { soonest: 1, latest: 21 }, from: 'derived: ln(3/1.857)/0.036/7 = 1.90; ln 9/0.015/7 = 20.93' },
+  { case: 'the limit at the level', given: { rate: 1, high: 3, level: 3 }, expect: { soonest: 0, latest: 11 }, from: 'derived' },
+];
+
+const spring = 'Manitoba, treatment recommendations 2021, as reprinted: under 1 in 100 in spring build-up';
+const fall = 'University of Montreal, faculty of veterinary medicine, as quoted on 21 May 2021: 2 in 100 in fall, many deaths beyond it';
+const lost = 'Cornell, survey of New York, as reported on 29 June 2017: over 3 in 100 a colony likely dies within one or two years';
+const limits = 'upper limit after Garwood 1936';
+
+/** What the demo club says of a wash, by part of the year: `atOnce` is act without delay, `bees` the sample that would settle it. */
+export const verdicts: Row<
+  Sample & { phase: 'winter-rest' | 'build-up' | 'swarming' | 'main-flow' | 'dearth' | 'fall-preparation' },
+  { verdict: 'below' | 'unsure' | 'act' | undefined; atOnce?: true; bees?: number | 'too-many' }
+>[] = [
+  { case: '3 in 300 on 14 April', given: { mites: 3, bees: 300, phase: 'build-up' }, expect: { verdict: 'act' }, from: spring },
+  { case: '6 in 300 in April', given: { mites: 6, bees: 300, phase: 'build-up' }, expect: { verdict: 'act' }, from: spring },
+  { case: '0 in 300 in April', given: { mites: 0, bees: 300, phase: 'build-up' }, expect: { verdict: 'unsure', bees: 369 }, from: `${spring}; ${limits} 1.23` },
+  { case: '1 in 300 in May', given: { mites: 1, bees: 300, phase: 'swarming' }, expect: { verdict: 'unsure', bees: 'too-many' }, from: `${spring}; ${limits} 1.86` },
+  { case: '1 in 600 in May', given: { mites: 1, bees: 600, phase: 'swarming' }, expect: { verdict: 'below' }, from: `${spring}; ${limits} 0.93` },
+  { case: '3 in 300 in May', given: { mites: 3, bees: 300, phase: 'swarming' }, expect: { verdict: 'act' }, from: spring },
+  { case: '3 in 300 in June', given: { mites: 3, bees: 300, phase: 'main-flow' }, expect: { verdict: 'act' }, from: `${spring}, kept by the club until the main flow ends` },
+  { case: '9 in 300 in June', given: { mites: 9, bees: 300, phase: 'main-flow' }, expect: { verdict: 'act' }, from: spring },
+  { case: '1 in 300 in July', given: { mites: 1, bees: 300, phase: 'dearth' }, expect: { verdict: 'below' }, from: `${fall}; ${limits} 1.86` },
+  { case: '2 in 300 in July', given: { mites: 2, bees: 300, phase: 'dearth' }, expect: { verdict: 'unsure', bees: 439 }, from: `${fall}; ${limits} 2.41` },
+  { case: '3 in 300 in August', given: { mites: 3, bees: 300, phase: 'dearth' }, expect: { verdict: 'unsure', bees: 'too-many' }, from: `${fall}; ${limits} 2.92` },
+  { case: '6 in 300 in August', given: { mites: 6, bees: 300, phase: 'dearth' }, expect: { verdict: 'act' }, from: fall },
+  { case: '8 in 300 in August', given: { mites: 8, bees: 300, phase: 'dearth' }, expect: { verdict: 'act' }, from: fall },
+  { case: '9 in 300 in August', given: { mites: 9, bees: 300, phase: 'dearth' }, expect: { verdict: 'act', atOnce: true }, from: lost },
+  { case: '0 in 300 in September', given: { mites: 0, bees: 300, phase: 'fall-preparation' }, expect: { verdict: 'below' }, from: `${fall}; ${limits} 1.23` },
+  { case: '6 in 300 in September', given: { mites: 6, bees: 300, phase: 'fall-preparation' }, expect: { verdict: 'act' }, from: fall },
+  { case: '30 in 300 in September', given: { mites: 30, bees: 300, phase: 'fall-preparation' }, expect: { verdict: 'act', atOnce: true }, from: lost },
+  { case: '6 in 300 in December', given: { mites: 6, bees: 300, phase: 'winter-rest' }, expect: { verdict: undefined }, from: 'our rule: in winter rest no hive is opened to count, so no level is followed' },
 ];
 
 const doubling = 'derived: ln 2 / r';

@@ -22,7 +22,10 @@ export type Level = {
 
 export type MiteFigures = {
   readonly levels: readonly Level[];
+  /** Levels at which there is no time to lose. */
+  readonly atOnceLevels: readonly Level[];
   readonly growth: Growth | null;
+  /** More bees than these are never asked of one colony. */
   readonly mostBees: number;
   /** Colonies under which an apiary is poorly seen. */
   readonly fewestColonies: number | null;
@@ -34,21 +37,23 @@ export type Counted = {
   readonly phase: Phase | undefined;
   readonly recovery: number;
 };
-export type Judged = { readonly count: MiteCount; readonly level: Level | undefined };
+export type Judged = { readonly count: MiteCount; readonly level: Level | undefined; readonly atOnce: Level | undefined };
 
 export function judgeCount(
   { samples, phase, recovery }: Counted,
-  { levels, growth, mostBees }: MiteFigures,
+  { levels, atOnceLevels, growth, mostBees }: MiteFigures,
 ): Outcome<Judged, SampleReason | 'no-samples'> {
   const level = levelFor(levels, phase);
+  const atOnce = level && levelFor(atOnceLevels, phase);
   const count = judgeMiteCount({
     samples: samples.map((sample, row) => ({ ...sample, label: sample.label || String(row + 1) })),
     ...(level ? { levelPer100: level.levelPer100 } : {}),
+    ...(atOnce ? { atOncePer100: atOnce.levelPer100 } : {}),
     recoveryPercent: recovery,
     hasBrood: phase !== 'winter-rest',
     // Without a figure no week is shown, whatever comes out.
     growth: growth ?? { slowestPerDay: 1, fastestPerDay: 1 },
     mostBees,
   });
-  return count.ok ? { ok: true, value: { count: count.value, level } } : count;
+  return count.ok ? { ok: true, value: { count: count.value, level, atOnce } } : count;
 }

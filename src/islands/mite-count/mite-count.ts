@@ -37,6 +37,7 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
     if (!judged.ok) return [faultOf(judged.reason, judged.row, place.form)];
     showColonies(judged.value, place.result);
     showVerdict(judged.value, counted, place);
+    show(place.result, 'next', words.nextStep(judged.value, counted, place.figures));
     showWeeks(judged.value, place);
     draw(place.result.querySelector('svg')!, drawCount(judged.value));
     show(place.result, 'sum', words.sumWords(judged.value, counted.recovery));
@@ -59,8 +60,9 @@ function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormEle
   return { box: boxOf(form, name, row - 1), words: many ? `Colony ${row}: ${says}` : says };
 }
 
-function showColonies({ count: { colonies, apiary }, level }: Judged, result: HTMLElement): void {
-  const rate = (name: string, value: number) => makeOutput(name, words.rateWords(value, level), toDataValue(value));
+function showColonies(judged: Judged, result: HTMLElement): void {
+  const { colonies, apiary } = judged.count;
+  const rate = (name: string, value: number) => makeOutput(name, words.rateWords(value, judged), toDataValue(value));
   result.querySelector('tbody')!.replaceChildren(
     ...colonies.map((colony) => {
       const name = colony.label;
@@ -70,26 +72,29 @@ function showColonies({ count: { colonies, apiary }, level }: Judged, result: HT
         make('th', { scope: 'row' }, name, make('small', {}, `${whole(colony.mites)} in ${whole(colony.bees)}`)),
         make('td', {}, rate('per-100', colony.per100), ...corrected),
         make('td', {}, rate('low', colony.lowPer100), ' to ', rate('high', colony.highPer100)),
-        make('td', {}, colony.verdict ? words.verdictNames[colony.verdict] : ''),
+        make('td', {}, words.verdictWords(colony.verdict, colony.atOnce)),
       ); // prettier-ignore
     }),
   );
   result.querySelector('tfoot')!.hidden = !apiary;
   if (!apiary) return;
-  put(result, 'apiary-per-100', words.rateWords(apiary.per100, level), apiary.per100);
+  put(result, 'apiary-per-100', words.rateWords(apiary.per100, judged), apiary.per100);
   const { lowPer100: low, highPer100: high } = apiary;
-  put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, level), low);
-  put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, level)}`, high);
-  show(result, 'apiary-verdict', apiary.verdict ? words.verdictNames[apiary.verdict] : '');
+  put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, judged), low);
+  put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, judged)}`, high);
+  show(result, 'apiary-verdict', words.verdictWords(apiary.verdict, false));
 }
 
 function showVerdict(judged: Judged, counted: Counted, { result, figures }: Place<MiteFigures>): void {
-  const { count: { verdict, toSettle, coloniesToAct, colonies, apiary }, level } = judged; // prettier-ignore
-  put(result, 'verdict', verdict ? words.verdictNames[verdict] : 'No verdict', verdict);
+  const { count: { verdict, toSettle, coloniesToAct, coloniesAtOnce, colonies, apiary }, level, atOnce } = judged; // prettier-ignore
+  put(result, 'verdict', words.verdictWords(verdict, coloniesAtOnce.length > 0) || 'No verdict', verdict);
   result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
   show(result, 'why', words.verdictReason(judged));
   put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
   show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
+  put(result, 'at-once-level', atOnce ? `${atOnce.levelPer100} per 100 bees` : 'None for this part of the year.', atOnce?.levelPer100);
+  show(result, 'at-once-from', atOnce ? atOnce.words : '');
+  result.querySelector<HTMLElement>('[data-of="at-once-level"]')!.hidden = !atOnce;
   put(
     result,
     'bees-to-settle',
@@ -102,10 +107,11 @@ function showVerdict(judged: Judged, counted: Counted, { result, figures }: Plac
   show(result, 'apiary-remarks', words.apiaryRemarks(apiary, colonies.length, figures.fewestColonies));
 }
 
-function showWeeks({ count: { weeks } }: Judged, { result, figures }: Place<MiteFigures>): void {
+function showWeeks({ count: { weeks, colonies }, level }: Judged, { result, figures }: Place<MiteFigures>): void {
+  const reached = level !== undefined && colonies.some(({ highPer100 }) => highPer100 >= level.levelPer100);
   const soonest = figures.growth && 'soonestWeeks' in weeks ? weeks.soonestWeeks : undefined;
   const latest = figures.growth && 'latestWeeks' in weeks ? weeks.latestWeeks : undefined;
   const reason = figures.growth ? words.weeksReason(weeks.state) : 'No figure for this club.';
-  put(result, 'weeks-to-level-soonest', soonest === undefined ? reason : words.soonestWords(soonest), soonest);
+  put(result, 'weeks-to-level-soonest', soonest === undefined ? reason : words.soonestWords(soonest, reached), soonest);
   put(result, 'weeks-to-level-latest', latest === undefined ? (soonest === undefined ? '' : reason) : words.latestWords(latest), latest);
 }

@@ -5,7 +5,7 @@ import type { Judged } from './judge.ts';
 import { verdictSteps } from './words.ts';
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 
-export function drawCount({ count, level }: Judged): Drawing {
+export function drawCount({ count, level }: Pick<Judged, 'count' | 'level'>): Drawing {
   const { colonies, apiary } = count;
   const bars = colonies.map((colony) => ({
     label: colony.label, value: colony.per100, low: colony.lowPer100, high: colony.highPer100, ...(colony.verdict ? { tone: verdictSteps[colony.verdict] } : {}),

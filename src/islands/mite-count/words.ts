@@ -10,23 +10,37 @@ export const verdictNames: Readonly<Record<Verdict, string>> = { below: 'Below',
 /** The step of gravity a verdict is shown with. */
 export const verdictSteps: Readonly<Record<Verdict, string>> = { below: 'settled', unsure: 'watch', act: 'act' };
 
-export function rateWords(per100: number, level: Level | undefined): string {
-  return level ? formatAgainst(per100, level.levelPer100, 1) : formatNumber(per100, { places: 1 });
+/** The levels that a rate is judged by: it is never rounded across one of them. */
+type Lines = Pick<Judged, 'level' | 'atOnce'>;
+
+export function rateWords(per100: number, { level, atOnce }: Lines): string {
+  if (!level) return formatNumber(per100, { places: 1 });
+  const nearer = atOnce && Math.abs(per100 - atOnce.levelPer100) < Math.abs(per100 - level.levelPer100) ? atOnce : level;
+  return formatAgainst(per100, nearer.levelPer100, 1);
 }
 
-export function rangeWords(low: number, high: number, level: Level | undefined): string {
-  return `${rateWords(low, level)} to ${rateWords(high, level)}`;
+export function rangeWords(low: number, high: number, lines: Lines): string {
+  return `${rateWords(low, lines)} to ${rateWords(high, lines)}`;
 }
 
-export function headline({ count, level }: Judged): string {
+export const verdictWords = (verdict: Verdict | undefined, atOnce: boolean): string =>
+  verdict === undefined ? '' : atOnce ? 'Act at once' : verdictNames[verdict];
+
+export function headline(judged: Judged): string {
+  const { count, atOnce } = judged;
   const [first] = count.colonies;
-  const rate = `${rateWords(first!.per100, level)} mites per hundred bees`;
-  if (!count.verdict) return `${count.apiary ? `${rateWords(count.apiary.per100, level)} mites per hundred bees in all` : rate}.`;
-  if (!count.apiary) return `${rate}: ${verdictNames[count.verdict].toLowerCase()}${count.verdict === 'below' ? ' the level' : ''}.`;
+  const rate = (per100: number) => `${rateWords(per100, judged)} mites per hundred bees`;
+  if (!count.verdict) return `${rate((count.apiary ?? first!).per100)}.`;
+  const hurry = count.coloniesAtOnce.length > 0;
+  if (!count.apiary)
+    return `${rate(first!.per100)}: ${verdictWords(count.verdict, hurry).toLowerCase()}${count.verdict === 'below' ? ' the level' : ''}.`;
+  if (hurry) return `Act at once: ${list(count.coloniesAtOnce)} at or over ${toDataValue(atOnce!.levelPer100)} mites per hundred bees.`;
   const named = count.colonies.filter(({ verdict }) => verdict === count.verdict).map(({ label }) => label);
   if (count.verdict === 'act') return `Act: ${list(named)} at or over the level.`;
   if (count.verdict === 'below') return 'Every colony is below the level, and so are all together.';
-  return named.length > 0 ? `Unsure: ${list(named)} may be over the level.` : 'Unsure: all together may be over the level.';
+  return named.length > 0
+    ? `Unsure: ${list(named).replace(/ (?:is|are)$/, '')} may be over the level.`
+    : 'Unsure: all together may be over the level.';
 }
 
 function list(names: readonly string[]): string {
@@ -43,8 +57,10 @@ export function noLevel({ levels }: MiteFigures, phase: Counted['phase']): strin
   return levels.length === 0 || !phase ? 'No figure for this club.' : `No level for this part of the year, ${phaseName(phase)}.`;
 }
 
-export function verdictReason({ count, level }: Judged): string {
+export function verdictReason({ count, level, atOnce }: Judged): string {
   if (!level) return 'Without a level there is no verdict.';
+  if (count.coloniesAtOnce.length > 0)
+    return `The count is at or over ${toDataValue(atOnce!.levelPer100)} per hundred bees, where no time is left to lose.`;
   if (count.verdict === 'act') return 'The count is at or over the level.';
   if (count.verdict === 'below') return 'The whole likely range is under the level.';
   const onlyCorrected = [...count.colonies, ...(count.apiary ? [count.apiary] : [])].every(
@@ -67,8 +83,28 @@ export function settleWords(settle: MiteCount['toSettle'], counted: readonly Mit
   if (!settle) return 'Not needed.';
   const where = counted.length > 1 ? ` from colony ${settle.label}` : '';
   if (settle.bees === 'too-many')
-    return `More than a colony should give: over ${formatNumber(mostBees, { places: 0 })}${where}. Count again in two weeks.`;
-  return `About ${formatNumber(settle.bees, { places: 0 })} bees${where} at this rate would settle it.`;
+    return `It would take over ${formatNumber(mostBees, { places: 0 })} bees${where}: more than a colony should give.`;
+  return `About ${formatNumber(settle.bees, { places: 0 })} bees${where} in all, at this rate, would settle it.`;
+}
+
+/** What every verdict leads to. */
+export function nextStep({ count, level }: Judged, { phase }: Counted, { growth }: MiteFigures): string {
+  if (!level) return 'Write the count down, and ask which level is used here in this part of the year.';
+  if (count.coloniesAtOnce.length > 0)
+    return 'Treat within days, as your label, the weather and the honey boxes allow. Count every other hive of the yard. Count again when the label’s time is over.';
+  if (count.verdict === 'act')
+    return 'Choose a treatment now that your label, the weather and the honey boxes allow. Count the other hives. Count again when the label’s time is over.';
+  if (count.verdict === 'unsure') {
+    const settles = count.toSettle?.bees;
+    if (typeof settles === 'number')
+      return 'Take a second sample from the same colony and add the two together, or count again in two weeks.';
+    return settles === 'too-many'
+      ? 'Treat it as “act”, or count again in two weeks: by then mites that grow will show.'
+      : 'Count again in two weeks.';
+  }
+  const soonest = growth && 'soonestWeeks' in count.weeks ? count.weeks.soonestWeeks : 4;
+  const late = phase === 'dearth' || phase === 'fall-preparation' ? ' At this time of year mites also come in from other hives.' : '';
+  return `No treatment is called for by this count. Count again in ${inWeeks(Math.min(4, Math.max(2, soonest)))}.${late}`;
 }
 
 export function weeksReason(state: MiteCount['weeks']['state']): string {
@@ -81,8 +117,10 @@ export function weeksReason(state: MiteCount['weeks']['state']): string {
   }[state];
 }
 
-export function soonestWords(weeks: number): string {
-  return weeks === 0 ? 'It may be there now.' : `In ${inWeeks(weeks)} at the soonest.`;
+/** `reached`: the likely range of a colony reaches the level already. */
+export function soonestWords(weeks: number, reached: boolean): string {
+  if (weeks > 0) return `In ${inWeeks(weeks)} at the soonest.`;
+  return reached ? 'It may be there now.' : 'Within a week at the soonest.';
 }
 
 export function latestWords(weeks: number): string {
@@ -92,20 +130,20 @@ export function latestWords(weeks: number): string {
 const inWeeks = (weeks: number): string => `${formatNumber(weeks, { places: 0 })} ${weeks === 1 ? 'week' : 'weeks'}`;
 
 /** The sum with its numbers put in. */
-export function sumWords({ count, level }: Judged, recovery: number): string {
-  const { colonies, apiary } = count;
+export function sumWords(judged: Judged, recovery: number): string {
+  const { colonies, apiary } = judged.count;
   const whole = (number: number) => formatNumber(number, { places: 0 });
   const [first] = colonies;
   if (!apiary) {
     const corrected =
       first!.per100Corrected === undefined
         ? ''
-        : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, level)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, level)}.`;
-    return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, level)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, level)}.${corrected}`;
+        : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, judged)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, judged)}.`;
+    return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, judged)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, judged)}.${corrected}`;
   }
   const all = (of: 'mites' | 'bees') =>
     colonies.length > 6 ? whole(colonies.reduce((sum, one) => sum + one[of], 0)) : `(${colonies.map((one) => whole(one[of])).join(' + ')})`;
-  return `All together: 100 × ${all('mites')} ÷ ${all('bees')} = ${rateWords(apiary.per100, level)}. Each colony in the same way: 100 × mites ÷ bees.`;
+  return `All together: 100 × ${all('mites')} ÷ ${all('bees')} = ${rateWords(apiary.per100, judged)}. Each colony in the same way: 100 × mites ÷ bees.`;
 }
 
 export function apiaryRemarks(apiary: MiteCount['apiary'], colonies: number, fewest: number | null): string {

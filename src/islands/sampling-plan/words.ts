@@ -28,7 +28,7 @@ export function missedWords(percent: number, { certainty }: Asked): string {
 
 export function samplesWords({ beesNeeded }: Plan, { usualBees, mostBees }: SamplingFigures): string {
   if (beesNeeded > mostBees)
-    return `More than a colony should give: over ${whole(mostBees)}. Ask for a larger share, or for less certainty.`;
+    return `More than a colony should give: over ${whole(mostBees)}. Ask for a larger share or for less certainty, or take a usual sample of ${whole(usualBees)} now and another in two weeks.`;
   const samples = Math.ceil(beesNeeded / usualBees);
   return samples === 1
     ? `One usual sample of ${whole(usualBees)} is enough.`

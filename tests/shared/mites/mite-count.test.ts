@@ -30,6 +30,19 @@ test('with level 1 and 300 bees nothing is ever below', () => {
   for (let mites = 0; mites < 20; mites += 1) assert.notEqual(count([[mites, 300]], { levelPer100: 1 }).verdict, 'below');
 });
 
+test('a colony at the level of no delay is named, by the rate as counted', () => {
+  const judged = count(
+    [
+      [9, 300],
+      [6, 300],
+      [8, 267],
+    ],
+    { levelPer100: 2, atOncePer100: 3 },
+  );
+  assert.deepEqual([judged.verdict, judged.coloniesToAct, judged.coloniesAtOnce], ['act', ['A', 'B', 'C'], ['A']]);
+  assert.deepEqual(count([[9, 300]], { levelPer100: 2 }).coloniesAtOnce, []);
+});
+
 test('one colony over the level is not hidden by the average', () => {
   const judged = count([
     [12, 300],
@@ -121,7 +134,7 @@ test('weeks go by the highest limit and the highest rate of any colony', () => {
   assert.deepEqual(weeks, {
     state: 'weeks',
     soonestWeeks: Math.floor(Math.log(10 / 3.6889) / 0.036 / 7),
-    latestWeeks: Math.floor(Math.log(30) / 0.015 / 7),
+    latestWeeks: Math.ceil(Math.log(30) / 0.015 / 7),
   });
 });
 

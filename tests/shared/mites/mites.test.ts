@@ -64,7 +64,7 @@ rows('weeks to the level', tables.weeks, ({ rate, high, level }, { soonest, late
 );
 rows('doubling', tables.doublingDays, ({ perDay }, { days }) => {
   const found = weeksToLevel({ per100: 1, highPer100: 1 }, 2, { slowestPerDay: perDay, fastestPerDay: perDay }, true);
-  assert.deepEqual(found, { state: 'weeks', soonestWeeks: Math.floor(days / 7), latestWeeks: Math.floor(days / 7) });
+  assert.deepEqual(found, { state: 'weeks', soonestWeeks: Math.floor(days / 7), latestWeeks: Math.ceil(days / 7) });
 });
 
 rows('a yard', tables.yard, ({ mites, bees }, expect) => {
@@ -90,6 +90,12 @@ test('bees to settle is the first number that settles, found by trying every one
       }
       assert.equal(found, tried, `${mites} mites, level ${level}`);
     }
+  }
+});
+
+test('no sample larger than twice the usual one is asked of a colony', () => {
+  for (const level of [1, 2, 3]) {
+    for (let mites = 0; mites < 3 * level; mites += 1) assert.ok((beesToSettle({ mites, bees: 300 }, level, 600) ?? 0) <= 600);
   }
 });
 
