@@ -66,6 +66,7 @@ export function verdictReason({ count, level, atOnce }: Judged): string {
   const onlyCorrected = [...count.colonies, ...(count.apiary ? [count.apiary] : [])].every(
     (one) => one.verdict !== 'unsure' || one.onlyCorrected,
   );
+  if (count.colonies.every(({ mites }) => mites === 0)) return 'No mite was found, but so few bees cannot rule the level out.';
   return onlyCorrected
     ? 'As counted it is under the level. Corrected for missed mites, it is not.'
     : 'The count is under the level, but its likely range reaches the level.';
@@ -89,7 +90,7 @@ export function settleWords(settle: MiteCount['toSettle'], counted: readonly Mit
 
 /** What every verdict leads to. */
 export function nextStep({ count, level }: Judged, { phase }: Counted, { growth }: MiteFigures): string {
-  if (!level) return 'Write the count down, and ask which level is used here in this part of the year.';
+  if (!level) return 'Write the count down. The club goes by no level here, so ask before you treat.';
   if (count.coloniesAtOnce.length > 0)
     return 'Treat within days, as your label, the weather and the honey boxes allow. Count every other hive of the yard. Count again when the label’s time is over.';
   if (count.verdict === 'act')
