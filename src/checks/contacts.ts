@@ -43,6 +43,20 @@ function consentFaults(entry: SoundEntry, contact: Contact, index: number): Faul
   return [];
 }
 
+/** Whose consent is over on the edition's day: the number is nowhere in it. */
+export function consentHints({ club }: Sound, edition: string): Fault[] {
+  return (club?.data.contacts ?? []).flatMap(({ until, duty, 'public-office': office }, index) =>
+    until === undefined || office === true || edition < until
+      ? []
+      : [
+          at(club!, ['contacts', index, 'until'], `contacts ${index + 1}, until`, {
+            found: `${until}, and the edition is of ${edition}: the number of "${duty}" is shown nowhere`,
+            write: 'the day until which they agreed in writing again, or leave the number out',
+          }),
+        ],
+  );
+}
+
 function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): Fault[] {
   const first = entry.data.contacts.findIndex((other) => other.duty === contact.duty && other.district === contact.district);
   if (first === index) return [];

@@ -124,7 +124,7 @@ function rowDays(club: Sound): Dated[] {
   );
 }
 
-/** A consent counts until its last day, so it is due on that day. */
+/** From the day on which it ends the number is shown nowhere. */
 function consentDays(club: Sound): Dated[] {
   const contacts = club.club?.data.contacts ?? [];
   return contacts.flatMap(({ duty, until }, index) =>

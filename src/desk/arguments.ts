@@ -42,7 +42,7 @@ export function readArguments<Name extends CommandName>(
   // `new article Swarm season`: the last word a command takes was meant to hold them all.
   if (words.length > command.words.length && command.words.at(-1)?.startsWith('"'))
     return wrong(
-      `Put all the words of the title in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words
+      `Put all the words of the ${wordIn(command.words.at(-1)!)} in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words
         .slice(command.words.length - 1)
         .join(' ')
         .replace(/['"]/g, '')}".`,
@@ -96,6 +96,9 @@ function helpFor(name: CommandName, command: Command): string {
   if (options.length === 0 && words === '') return `${name} takes no options.`;
   return `${name} takes${words}${words && options.length ? ' and' : ''}${options.length ? ` ${options.join(', ')}` : ''}.`;
 }
+
+/** `"Title"` is called the title, `"why"` the reason. */
+const wordIn = (quoted: string): string => (quoted === '"why"' ? 'reason' : quoted.replaceAll('"', '').toLowerCase());
 
 function exampleOf({ takes, otherwise }: Option): string {
   if (takes === 'flag') return '';

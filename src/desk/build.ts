@@ -10,13 +10,16 @@ import { dueOn } from '../checks/review.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { readRecord } from '../publish/changes.ts';
 import { faultLine } from '../reader/fault.ts';
+import { readFolder, type Folder } from '../reader/folder.ts';
 import { openFolder } from '../reader/loader.ts';
+import type { Prepared } from '../pictures/prepare.ts';
 import { publish } from '../publish/publish.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
 import { isEntry } from './entry.ts';
-import { printOf, whatChanged } from './fingerprint.ts';
+import { printOf, whatChanged, type Prints } from './fingerprint.ts';
 import { sourcePrints } from './freshness.ts';
+import { copyTexts, keepCopy, standIn } from './last-good.ts';
 import { inTurn } from './in-turn.ts';
 import { refusal, trueFolder } from './output-folder.ts';
 import { drawingFolder, picturesFolder, projectFolder } from './places.ts';
@@ -24,6 +27,7 @@ import { watchPages } from './progress.ts';
 import { clearUp, moveFolder, putInPlace, removeWork, workFolder } from './put-in-place.ts';
 import { readyPictures } from './ready-pictures.ts';
 import { reportLines } from './report.ts';
+import { standInLines } from './stand-in-lines.ts';
 import { whyStopped } from './why-stopped.ts';
 
 export type BuildOptions = {
@@ -33,6 +37,8 @@ export type BuildOptions = {
   site?: string | undefined;
   edition?: string | undefined;
   quiet?: boolean | undefined;
+  /** Files with faults are published in their last good state, instead of stopping the build. */
+  'last-good'?: boolean | undefined;
 };
 
 /** Builds a club's folder into `out`; false when it could not, after saying why in sentences. One at a time into the same folder. */
@@ -65,17 +71,61 @@ async function buildInto(
 ): Promise<{ ok: boolean }> {
   clearUp(out);
   const began = performance.now();
-  const before = sourcePrints(projectFolder, options.content);
-  const folder = openFolder(resolve(options.content), true);
-  const pictures = await readyPictures(folder, say);
-  const { faults, drafts } = foundIn(folder, pictures.faults);
+  const standing = join(projectFolder, '.almanac', 'standing-in', String(process.pid));
+  try {
+    const read = await readSound(options, standing, say);
+    return read
+      ? await drawInto(out, { ...options, content: read.folder.directory }, read, options.content, say, waits, began)
+      : { ok: false };
+  } finally {
+    removeWork(standing);
+  }
+}
+
+/** What a build is made from: a folder without a fault. */
+type Read = { before: Prints; folder: Folder; pictures: Prepared };
+
+/** Null where there are faults, after saying them; with `last-good`, the folder in which the last good state stands in for them. */
+async function readSound(options: BuildOptions, standing: string, say: (line: string) => void): Promise<Read | null> {
+  let read = await readWhole(options.content, say);
+  const { faults, drafts } = foundIn(read.folder, read.pictures.faults);
+  let waiting = drafts;
   if (faults.length > 0) {
     for (const fault of faults) console.error(faultLine(fault));
-    console.error(`${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was built; the last good site stands as it was.`);
-    return { ok: false };
-  }
-  say(`Checked: ${folder.entries.length + 1} files, no fault.`);
-  if (drafts.length > 0) say(draftsLine(drafts));
+    const many = `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`;
+    if (!options['last-good']) {
+      console.error(`${many} Nothing was built; the last good site stands as it was.`);
+      return null;
+    }
+    const result = await standIn(read.folder.directory, standing, async (directory) => {
+      const folder = readFolder(directory);
+      return foundIn(folder, (await readyPictures(folder, say)).faults).faults;
+    });
+    for (const line of standInLines(result)) (result.ok ? say : console.error)(line);
+    if (!result.ok) return null;
+    read = await readWhole(standing, say);
+    waiting = foundIn(read.folder, read.pictures.faults).drafts;
+  } else say(`Checked: ${read.folder.entries.length + 1} files, no fault.`);
+  if (waiting.length > 0) say(draftsLine(waiting));
+  return read;
+}
+
+async function readWhole(content: string, say: (line: string) => void): Promise<Read> {
+  const before = sourcePrints(projectFolder, content);
+  const folder = openFolder(resolve(content), true);
+  return { before, folder, pictures: await readyPictures(folder, say) };
+}
+
+/** Draws, publishes and puts in place; `own` is the club's own folder, whose last good state this becomes. */
+async function drawInto(
+  out: string,
+  options: BuildOptions,
+  { before, folder, pictures }: Read,
+  own: string,
+  say: (line: string) => void,
+  waits: (holder: number) => void,
+  began: number,
+): Promise<{ ok: boolean }> {
   if (pictures.made > 0) say(`Pictures made ready: ${pictures.made}.`);
   const edition = { day: editionDay(folder, options.edition), fingerprint: printOf(before).slice(0, 16) };
   const work = workFolder(out);
@@ -112,7 +162,14 @@ async function buildInto(
     });
     const changed = whatChanged(before, sourcePrints(projectFolder, options.content));
     if (changed) throw new Error(`${changed} while the site was built. Run it again.`);
+    copyTexts(folder, join(work, 'kept'));
     putInPlace(site, out, work);
+    try {
+      keepCopy(own, join(work, 'kept'));
+    } catch (error) {
+      // The site is in its place: that no later withdrawal can lean on this state is no reason to say it failed.
+      say(`The last good state could not be kept: ${whyStopped(error)}`);
+    }
     for (const line of report) say(line);
   } finally {
     progress?.end();

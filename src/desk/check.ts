@@ -7,6 +7,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import type { Day } from '../../shared/days/day.ts';
 import { hintsOf } from '../checks/check.ts';
+import { consentHints } from '../checks/contacts.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { sound } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
@@ -15,6 +16,7 @@ import { withIds } from '../checks/task-ids.ts';
 import { faultLine, inReadingOrder, type Fault } from '../reader/fault.ts';
 import { readFolder } from '../reader/folder.ts';
 import { argumentsOf } from './arguments.ts';
+import { editionDay } from './edition.ts';
 import { linesOnTheChange } from './on-the-change.ts';
 import { projectFolder } from './places.ts';
 import { readyPictures } from './ready-pictures.ts';
@@ -38,7 +40,7 @@ process.exitCode = faults.length > 0 ? 1 : 0;
 function lines(): string[] {
   return [
     ...faults.map(faultLine),
-    ...hintsOf(folder).map((hint) => `hint: ${faultLine(hint)}`),
+    ...inReadingOrder([...hintsOf(folder), ...consentHints(sound(folder), editionDay(folder))]).map((hint) => `hint: ${faultLine(hint)}`),
     ...found.drafts.map((fault) => `draft: ${faultLine(fault)}`),
     ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
     countLine(faults, folder.files.length),

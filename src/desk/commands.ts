@@ -16,6 +16,7 @@ export interface Command {
 }
 
 const content = { takes: 'folder', otherwise: 'content', what: "the club's folder" } as const;
+const out = { takes: 'folder', otherwise: 'dist', what: 'where the built site goes' } as const;
 
 export const commands = {
   start: { words: [], options: { content } },
@@ -24,10 +25,11 @@ export const commands = {
     words: [],
     options: {
       content,
-      out: { takes: 'folder', otherwise: 'dist', what: 'where the built site goes' },
+      out,
       base: { takes: 'base', otherwise: '/', what: 'the folder of the web site it will live in' },
       site: { takes: 'site', what: "the web site's address, for feeds and whole addresses" },
       edition: { takes: 'day', what: "the edition's day" },
+      'last-good': { takes: 'flag', what: 'files with faults are published in their last good state' },
     },
   },
   check: {
@@ -38,6 +40,16 @@ export const commands = {
       strict: { takes: 'flag', what: 'a next-check day that has passed is a fault too; needs --on' },
       on: { takes: 'day', what: 'the day that --strict takes for today' },
       'write-ids': { takes: 'flag', what: 'writes the ids that are missing' },
+    },
+  },
+  withdraw: {
+    words: ['COLLECTION/ID', '"why"'],
+    options: {
+      content,
+      out,
+      base: { takes: 'base', what: 'the folder of the web site, where it is not that of the last edition' },
+      site: { takes: 'site', what: "the web site's address, where it is not that of the last edition" },
+      on: { takes: 'day', what: 'the day from which it is withdrawn; else today' },
     },
   },
   review: {

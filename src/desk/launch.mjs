@@ -16,6 +16,7 @@ const commands = {
   build: ['build.ts'],
   check: ['check.ts'],
   review: ['review.ts'],
+  withdraw: ['withdraw.ts'],
   new: ['new.ts'],
   bench: ['bench.ts'],
   test: ['test.ts'],

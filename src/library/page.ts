@@ -6,12 +6,13 @@ import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Surroundings } from '../vocabulary/tags.ts';
 import type { Almanac } from './almanac.ts';
-import { contactFor } from './contacts.ts';
+import { contactFor, reached, type Reached } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import { leads } from './tools.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { packageDays } from './package-figures.ts';
+import { edition } from './settings.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
 
 export type Note = { number: number; words: string; figure?: string };
@@ -27,9 +28,8 @@ export type Asked = {
   duty: string;
   name: string;
   ask: string;
-  phone?: string | undefined;
-  email?: string | undefined;
   hours?: string | undefined;
+  reached: Reached;
 };
 
 export type Sheet = {
@@ -65,7 +65,10 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
         const note = noteOf(figureNote(figure, row, almanac.sources.get(row.source)), id);
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
       },
-      contact: (duty) => contactFor(almanac.club, duty) ?? null,
+      contact: (duty) => {
+        const contact = contactFor(almanac.club, duty);
+        return contact ? { name: contact.name, ...reached(contact, day) } : null;
+      },
       drawing: (name) => {
         const held = almanac.drawings.get(name);
         return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
@@ -100,5 +103,5 @@ export const reviewOf = (fields: Reviewed): Review => ({
 export function askOf(almanac: Almanac, duty: string): Asked {
   const contact = contactFor(almanac.club, duty);
   if (!contact) throw new Error(`askOf: needs a contact with the duty ${duty}, which checks refuse to be without`);
-  return contact;
+  return { ...contact, reached: reached(contact, edition.day) };
 }

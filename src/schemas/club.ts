@@ -17,7 +17,9 @@ const contact = section({
   ),
   name: words('an office or duty, such as "County extension office"').describe('The office or duty as members read it. Never a person.'),
   ask: words('what members may ask them, in a few words', 'Suspected foulbrood, moving bees, registering hives'),
-  phone: phone().optional().describe('It is shown to everyone who reads the almanac.'),
+  phone: phone()
+    .optional()
+    .describe('It is shown to everyone who reads the almanac; that of a person, until the day on which consent ends.'),
   email: z.email({ error: 'an address such as help@example.org' }).optional(),
   web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
   hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
@@ -25,7 +27,7 @@ const contact = section({
   district: id('the id of a district, such as valley').optional().describe('Only for this district; leave out for all.'),
   'public-office': yesNo().optional().describe('A public office needs no consent.'),
   agreed: day().optional().describe('The day a person behind the duty agreed in writing.'),
-  until: day().optional().describe('The day that consent ends.'),
+  until: day().optional().describe('The day that consent ends: from that day on the number is shown nowhere.'),
 });
 
 const district = section({

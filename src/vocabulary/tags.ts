@@ -22,7 +22,8 @@ export type FigureShown = {
   note: number;
 };
 
-export type ContactShown = { name: string; phone?: string | undefined };
+/** `consent`: from and until when a person's number may be shown; `over`: it may not. `place`: its name on the page of contacts. */
+export type ContactShown = { name: string; phone?: string | undefined; place?: string; consent?: string | undefined; over?: true };
 
 /** What a page hands to its words. */
 export type Surroundings = {
@@ -51,7 +52,7 @@ type Draw = (tag: TagNode, around: Surroundings) => ElementContent | undefined;
 
 export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
   Figure: (tag, around) => figure(around.figure(attribute(tag, 'id') ?? '', attribute(tag, 'row'))),
-  Contact: (tag, around) => contact(around.contact(attribute(tag, 'duty') ?? '')),
+  Contact: (tag, around) => contact(around.contact(attribute(tag, 'duty') ?? ''), around.base),
   Day: (tag, around) => day(around.dayOf(attribute(tag, 'of') ?? '')),
   Drawing: (tag, around) => drawing(around.drawing(attribute(tag, 'name') ?? '')),
   Example: (tag, around) => {
@@ -79,12 +80,21 @@ export function figure(shown: FigureShown | null): Element {
 export const noteMark = (note: number): Element =>
   h('sup', { class: 'mark' }, [h('a', { href: `#note-${note}`, ariaLabel: `Source ${note}` }, String(note))]);
 
-/** A duty in the middle of a sentence: "the county extension office, 330-555-0102". */
-function contact(shown: ContactShown | null): Element {
+/** A duty in the middle of a sentence: "the county extension office, 330-555-0102". A person's number is shown by the page's script. */
+function contact(shown: ContactShown | null, base: string): Element {
   if (!shown) return h('span', 'the club');
+  const { phone, place, consent, over } = shown;
   const name = `the ${/^[A-Z][a-z]/.test(shown.name) ? shown.name.charAt(0).toLowerCase() + shown.name.slice(1) : shown.name}`.replace(
     /^the (the|your) /,
     '$1 ',
   );
-  return h('span', shown.phone ? [`${name}, `, h('a', { href: `tel:${shown.phone.replace(/[^+\d]/g, '')}` }, shown.phone)] : [name]);
+  if (!phone && !over) return h('span', name);
+  const to = phone && `tel:${phone.replace(/[^+\d]/g, '')}`;
+  const elsewhere = { href: `${base}who-to-ask/#${place}` };
+  const link = over
+    ? h('a', elsewhere, 'see whom to ask')
+    : consent
+      ? h('a', { ...elsewhere, dataReach: consent, dataTo: to, dataWords: phone }, 'see whom to ask')
+      : h('a', { href: to }, phone);
+  return h('span', [`${name}, `, link]);
 }

@@ -13,7 +13,14 @@ test('what is not given has its usual value', () => {
   assert.deepEqual(read, {
     ok: true,
     words: [],
-    values: { content: join(projectFolder, 'content'), out: join(projectFolder, 'dist'), base: '/', site: undefined, edition: undefined },
+    values: {
+      content: join(projectFolder, 'content'),
+      out: join(projectFolder, 'dist'),
+      base: '/',
+      site: undefined,
+      edition: undefined,
+      'last-good': false,
+    },
   });
 });
 
@@ -24,6 +31,15 @@ test('folders are meant from where the person stands', () => {
   assert.equal(read.values.out, join(home, 'site'));
   assert.equal(read.values.base, '/club/');
   assert.equal(read.values.edition, '2028-02-29');
+});
+
+test('withdraw takes an entry, a reason, and no address of its own', () => {
+  const read = readArguments('withdraw', ['articles/swarms', 'It can mislead', '--out', 'site'], environment);
+  assert.deepEqual(read, {
+    ok: true,
+    words: ['articles/swarms', 'It can mislead'],
+    values: { content: join(projectFolder, 'content'), out: join(home, 'site'), base: undefined, site: undefined, on: undefined },
+  });
 });
 
 test('flags, choices and words', () => {
@@ -53,6 +69,18 @@ const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
     expect:
       'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).',
   },
+  {
+    case: 'withdraw',
+    given: ['articles/swarms', 'It', 'can', 'mislead'],
+    expect: 'Put all the words of the reason in quotes: npm run withdraw -- articles/swarms "It can mislead".',
+  },
+  {
+    case: 'withdraw',
+    given: ['articles/swarms', 'It can mislead', '--on', 'today'],
+    expect: '--on takes a day written as 2026-05-01, not today.',
+  },
+  { case: 'withdraw', given: ['--oh'], expect: 'There is no option --oh; did you mean --on?' },
+  { case: 'build', given: ['--last-good=yes'], expect: '--last-good takes no value; write --last-good alone.' },
   { case: 'build', given: ['--content'], expect: '--content needs a folder after it.' },
   { case: 'build', given: ['--content', '--out', 'x'], expect: '--content needs a folder after it.' },
   { case: 'build', given: ['--out='], expect: '--out needs a folder after it.' },

@@ -117,20 +117,3 @@ test('the page of notices lists what holds today, and says when nothing does', a
   assert.match(await page.locator('main').innerText(), /No notice holds today/);
   await context.close();
 });
-
-test('a number that was given by consent goes with the last day of it', async () => {
-  const numbers = async (instant: string): Promise<string> => {
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    await page.clock.setFixedTime(new Date(instant));
-    await page.goto(site.at('/who-to-ask/'));
-    const text = await page.locator('main').innerText();
-    await context.close();
-    return text;
-  };
-  // The swarm line's consent ends on 31 August 2026; the inspector's is a public office.
-  assert.match(await numbers('2026-08-31T12:00:00Z'), /Ring 330-555-0110/);
-  const after = await numbers('2026-09-01T12:00:00Z');
-  assert.doesNotMatch(after, /330-555-0110/);
-  assert.match(after, /Ring 330-555-0101/);
-});

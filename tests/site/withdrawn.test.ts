@@ -11,7 +11,7 @@ import { projectFolder } from '../../src/desk/places.ts';
 import { builtFolder, type Built } from './built-site.ts';
 
 const WHY = 'its third sentence can mislead';
-const LINE = `withdrawn: 2026-04-30, ${WHY}\n`;
+const LINE = `withdrawn: 2026-11-30, ${WHY}\n`;
 
 /** A word that stands in the entry and nowhere else, put into a field that readers see. */
 const token = (kind: string): string => `quagga${kind}`;
@@ -110,7 +110,7 @@ for (const place of [
 ]) {
   test(`/${place} says since when, why and whom to ask, and is led to by nobody`, () => {
     const html = built.read(`${place}index.html`);
-    assert.match(html, /taken down on 30 April 2026/);
+    assert.match(html, /taken down on 30 November 2026/);
     assert.match(html, /Its third sentence can mislead\./);
     assert.match(html, /Whom to ask next/);
     assert.match(html, /<meta name="robots" content="noindex">/);
@@ -134,4 +134,4 @@ test('one page lists all that was withdrawn, with the reason', () => {
 });
 
 test('the edition moves to the day on which something was withdrawn', () =>
-  assert.equal(JSON.parse(built.read('edition.json')).day, '2026-04-30'));
+  assert.equal(JSON.parse(built.read('edition.json')).day, '2026-11-30'));
