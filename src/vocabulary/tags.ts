@@ -94,7 +94,7 @@ function contact(shown: ContactShown | null, base: string): Element {
   const link = over
     ? h('a', elsewhere, 'see whom to ask')
     : consent
-      ? h('a', { ...elsewhere, dataReach: consent, dataTo: to, dataWords: phone }, 'see whom to ask')
+      ? h('a', { ...elsewhere, dataReach: consent, dataReachTo: to, dataReachWords: phone }, 'see whom to ask')
       : h('a', { href: to }, phone);
   return h('span', [`${name}, `, link]);
 }

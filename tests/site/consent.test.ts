@@ -86,7 +86,7 @@ test('nothing that is published holds such a number in the clear', () => {
   const isPage = (file: string): boolean => file.endsWith('.html') && file !== 'handbook.html' && !file.includes('.epub/');
   let hidden = 0;
   const found = texts.flatMap(({ file, text }) => {
-    const clear = isPage(file) ? text.replace(/ data-(?:to|words)="[^"]*"/g, () => ((hidden += 1), '')) : text;
+    const clear = isPage(file) ? text.replace(/ data-reach-(?:to|words)="[^"]*"/g, () => ((hidden += 1), '')) : text;
     return people
       .flatMap(waysTo)
       .filter((way) => clear.includes(way) || (/\d{7}/.test(digits(way)) && clear.includes(digits(way))))

@@ -6,13 +6,13 @@ export function showNumbers(today: string): void {
   for (const link of document.querySelectorAll<HTMLAnchorElement>('a[data-reach]')) {
     const [from, until] = link.dataset.reach!.split(' ') as [string, string];
     const shows = from <= today && today < until;
-    if (shows === (link.dataset.shown === '')) continue;
-    const { to, words } = link.dataset;
-    link.dataset.to = link.getAttribute('href') ?? '';
-    link.dataset.words = link.textContent;
-    link.setAttribute('href', to!);
-    link.textContent = words!;
-    link.hidden = words === '';
-    link.toggleAttribute('data-shown', shows);
+    if (shows === (link.dataset.reached === '')) continue;
+    const { reachTo, reachWords } = link.dataset;
+    link.dataset.reachTo = link.getAttribute('href') ?? '';
+    link.dataset.reachWords = link.textContent;
+    link.setAttribute('href', reachTo!);
+    link.textContent = reachWords!;
+    link.hidden = reachWords === '';
+    link.toggleAttribute('data-reached', shows);
   }
 }

@@ -84,7 +84,7 @@ function turn(node: Element): void {
   if (tagName === 'summary') Object.assign(node, { tagName: 'p', properties: { className: ['unfolded'] } });
   if (tagName === 'svg') named(node);
   // A book cannot tell which day it is read: it holds no number that was given until a day.
-  for (const name of ['dataReach', 'dataTo', 'dataWords']) delete node.properties[name];
+  for (const name of ['dataReach', 'dataReachTo', 'dataReachWords']) delete node.properties[name];
 }
 
 /** A picture says its name by itself, so that no `id` has to. */
