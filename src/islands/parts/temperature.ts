@@ -5,9 +5,10 @@
 import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
 import { unitWords } from '../../../shared/units/unit-names.ts';
 import { boxOf, type Field } from './field.ts';
-import { boxNumber, number, type Kind } from './kind.ts';
+import { number, type Kind } from './kind.ts';
 import { measured } from './measured.ts';
 import { temperatureWords, type System } from './measures.ts';
+import { boxNumber } from './units.ts';
 
 const same = (value: number): number => value;
 const worded = (words: readonly string[], sum: (value: number) => number) => Object.fromEntries(words.map((word) => [word, sum]));
@@ -22,8 +23,8 @@ function fahrenheit(what: string): Kind<number> {
   const kind = number(what, { ...worded(unitWords.F, same), ...worded(unitWords.C, celsiusToFahrenheit) });
   return {
     ...kind,
-    read: (typed) => {
-      const read = kind.read(typed);
+    read: (typed, units) => {
+      const read = kind.read(typed, units);
       return read.ok ? { ...read, value: held(fahrenheitToCelsius(read.value)) } : read;
     },
     show: (value) => boxNumber(Number(celsiusToFahrenheit(value).toFixed(1))),
