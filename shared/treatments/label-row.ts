@@ -63,14 +63,7 @@ export type Planned = {
 export type TreatmentState = 'ruled-out' | 'ask' | 'works-poorly' | 'nothing-found';
 
 type AskRule =
-  | 'not-registered'
-  | 'not-checked'
-  | 'place-not-said'
-  | 'other-place'
-  | 'past-check-by'
-  | 'not-opened'
-  | 'from-memory'
-  | 'superseded';
+  'not-registered' | 'not-checked' | 'place-not-said' | 'other-place' | 'past-check-by' | 'not-opened' | 'from-memory' | 'superseded';
 type OutRule = 'too-cold' | 'too-warm' | 'supers-on' | 'brood-forbidden' | 'harvest-too-soon';
 type LeftRule =
   | 'mean-not-told'

@@ -86,7 +86,11 @@ function limitFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: num
 
 function poorFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Fault[] {
   if (row['efficacy-source'] !== undefined) return [];
-  const field = row['works-poorly-with-brood'] ? 'works-poorly-with-brood' : row['works-poorly-outside'] ? 'works-poorly-outside' : undefined;
+  const field = row['works-poorly-with-brood']
+    ? 'works-poorly-with-brood'
+    : row['works-poorly-outside']
+      ? 'works-poorly-outside'
+      : undefined;
   return field === undefined
     ? []
     : [

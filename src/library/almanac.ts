@@ -125,7 +125,10 @@ async function shelf<T>(name: string): Promise<Item<T>[]> {
 }
 
 /** What is left of entries with rows where a source was withdrawn; without a row there is no entry. */
-const onSources = <T extends { rows: { source?: string | undefined }[] }>(items: Item<T>[], sources: ReadonlyMap<string, unknown>): Item<T>[] =>
+const onSources = <T extends { rows: { source?: string | undefined }[] }>(
+  items: Item<T>[],
+  sources: ReadonlyMap<string, unknown>,
+): Item<T>[] =>
   items
     .map((item) => ({ ...item, data: { ...item.data, rows: standing(item.data.rows, sources) } }))
     .filter(({ data }) => data.rows.length > 0);

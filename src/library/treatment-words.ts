@@ -20,7 +20,9 @@ export function needsWords(row: LabelRowFields): string[] {
 
 /** What works poorly, and is no label's rule. */
 export function poorlyWords(row: LabelRowFields): string[] {
-  return row['works-poorly-with-brood'] ? ['It works poorly while there is brood: mites under cappings live on. That is no rule of a label.'] : [];
+  return row['works-poorly-with-brood']
+    ? ['It works poorly while there is brood: mites under cappings live on. That is no rule of a label.']
+    : [];
 }
 
 export function forbidsWords(row: LabelRowFields): string[] {

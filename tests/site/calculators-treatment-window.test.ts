@@ -162,10 +162,7 @@ test('label rows: 91 F for a keeper in the United States names the label of anot
     'Ask: no label of this form could be opened. Wait: the label of another place, United Kingdom, strips on the top bars, would rule these days out. Too warm: its label asks for daily highs of at most 85 °F (29.5 °C) on the day it goes in. Your warmest day reaches 91 °F.',
   );
   const next = sheet.page.locator('.result [data-next]:visible');
-  assert.deepEqual(
-    await next.evaluateAll((steps) => steps.map((step) => (step as HTMLElement).dataset.next)),
-    ['ask'],
-  );
+  assert.deepEqual(await next.evaluateAll((steps) => steps.map((step) => (step as HTMLElement).dataset.next)), ['ask']);
 });
 
 test('label rows: an old address carries the warmest day and the coldest hour over, and asks for the rest', async () => {
@@ -241,7 +238,10 @@ const typed: { fill: Record<string, string>; says?: string[]; hash?: RegExp }[] 
     says: ['“8/10/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.'],
   },
   { fill: { start: '10 August 2026', 'lowest-high': '80', high: '70' }, says: ['The warmest day cannot be cooler than the coolest.'] },
-  { fill: { start: '10 August 2026', 'lowest-high': '60', high: '70', mean: '75' }, says: ['The mean cannot be above the highest daytime high.'] },
+  {
+    fill: { start: '10 August 2026', 'lowest-high': '60', high: '70', mean: '75' },
+    says: ['The mean cannot be above the highest daytime high.'],
+  },
   {
     fill: { start: '10 August 2026', 'lowest-high': '60', high: '70', low: '65' },
     says: ['The coldest hour cannot be warmer than the lowest daytime high.'],

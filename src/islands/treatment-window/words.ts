@@ -64,7 +64,10 @@ export function headline(judged: readonly JudgedRow[]): string {
 export function judgementWords({ row, judged: { state, rules }, elsewhere }: JudgedRow, planned: Planned, units: System): string {
   const own =
     state === 'nothing-found'
-      ? ['This page found nothing against it. Read your label.', ...(row!.limits.length === 0 ? ['The row holds no limits of warmth.'] : [])]
+      ? [
+          'This page found nothing against it. Read your label.',
+          ...(row!.limits.length === 0 ? ['The row holds no limits of warmth.'] : []),
+        ]
       : rules.map((rule) => (row ? ruleWords(rule, row, planned, units) : askWords(rule, planned)));
   return [...own, ...elsewhere.map((other) => elsewhereWords(other, planned, units))].join(' ');
 }
@@ -157,7 +160,9 @@ function warmthFaults(
     const asked = (bound: string, celsius: number) =>
       `${asks} ${kindWords[limit.of]} of ${bound} ${warmthWords(celsius, units)}${limit.when ? ` ${limit.when}` : ''}.`;
     return [
-      ...(cold && only !== 'warm' ? [`Too cold: ${uncapital(asked('at least', limit.leastC!))} ${coldestOf(limit.of, planned, units)}`] : []),
+      ...(cold && only !== 'warm'
+        ? [`Too cold: ${uncapital(asked('at least', limit.leastC!))} ${coldestOf(limit.of, planned, units)}`]
+        : []),
       ...(warm && only !== 'cold' ? [`Too warm: ${uncapital(asked('at most', limit.mostC!))} ${warmestOf(limit.of, planned, units)}`] : []),
     ];
   });

@@ -123,7 +123,10 @@ test('a limit of the daytime high looks at no night and no mean', () => {
   fc.assert(
     fc.property(row, planned, fc.integer({ min: -40, max: 0 }), (held, plan, night) => {
       const highs = { ...held, limits: held.limits.filter(({ of }) => of === 'daily-high'), poorOutside: [] };
-      assert.deepEqual(judgeRow(highs, { ...plan, coldestC: plan.lowestHighC + night, meanC: plan.lowestHighC + night }, today), judgeRow(highs, plan, today));
+      assert.deepEqual(
+        judgeRow(highs, { ...plan, coldestC: plan.lowestHighC + night, meanC: plan.lowestHighC + night }, today),
+        judgeRow(highs, plan, today),
+      );
     }),
   );
 });
