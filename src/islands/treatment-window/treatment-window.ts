@@ -9,11 +9,13 @@ import type { Planned } from '../../../shared/treatments/label-row.ts';
 import { defineCalculator } from '../parts/calculator.ts';
 import { day, optionalDay } from '../parts/day-field.ts';
 import { boxOf, type Fault } from '../parts/field.ts';
-import { label, optional } from '../parts/kind.ts';
+import { label, optional, quantity } from '../parts/kind.ts';
 import { make, makeOutput } from '../parts/make.ts';
+import { measured } from '../parts/measured.ts';
+import { temperatureWords } from '../parts/measures.ts';
 import { show } from '../parts/outputs.ts';
 import { choice, single } from '../parts/single.ts';
-import { temperature } from '../parts/temperature.ts';
+import { temperature } from '../parts/units.ts';
 import { judgeAll, type JudgedRow, type TreatmentFigures } from './judge.ts';
 import { headline, judgementWords, labelWords, nextWords, plannedWords, stateNames, stateSteps } from './words.ts';
 
@@ -31,21 +33,18 @@ type Asked = {
 };
 
 const [coldest, warmest] = [-60, 60];
-const needed = <Value>(kind: Value): Value => kind;
+const coolest = { us: 'the daytime high of the coolest day, such as 64', metric: 'the daytime high of the coolest day, such as 18' };
+const hottest = { us: 'the daytime high of the warmest day, such as 82', metric: 'the daytime high of the warmest day, such as 28' };
+const meanOf = { us: 'the mean of day and night, such as 68', metric: 'the mean of day and night, such as 20' };
+const night = { us: 'how cold the coldest hour gets, such as 46', metric: 'how cold the coldest hour gets, such as 8' };
 
 defineCalculator<Asked, TreatmentFigures>('treatment-window', {
   fields: {
     start: day('the first day of the treatment'),
-    'lowest-high': temperature(
-      { us: 'the daytime high of the coolest day, such as 64', metric: 'the daytime high of the coolest day, such as 18' },
-      needed,
-    ),
-    high: temperature(
-      { us: 'the daytime high of the warmest day, such as 82', metric: 'the daytime high of the warmest day, such as 28' },
-      needed,
-    ),
-    mean: temperature({ us: 'the mean of day and night, such as 68', metric: 'the mean of day and night, such as 20' }, optional),
-    low: temperature({ us: 'how cold the coldest hour gets, such as 46', metric: 'how cold the coldest hour gets, such as 8' }, optional),
+    'lowest-high': measured(quantity(temperature, coolest), temperatureWords),
+    high: measured(quantity(temperature, hottest), temperatureWords),
+    mean: measured(optional(quantity(temperature, meanOf)), temperatureWords),
+    low: measured(optional(quantity(temperature, night)), temperatureWords),
     supers: choice(['on', 'off'], 'whether boxes for harvest are on'),
     brood: choice(['yes', 'no'], 'whether there is brood'),
     place: single(optional(label)),
