@@ -158,7 +158,7 @@ const stepsIn = (nodes: Page['tree']['children']): Page['tree']['children'] =>
 
 /** A caution's own form: one of the hazards, headed by one of our three words, short enough to be read. */
 function boxFaults(entry: SoundEntry<Caution>): Fault[] {
-  const { heading, calls, line, says, gravity } = entry.data;
+  const { heading, calls, line, gravity } = entry.data;
   const faults: Fault[] = [];
   if (!(HAZARDS as readonly string[]).includes(entry.id)) {
     const near = nearest(entry.id, HAZARDS);
@@ -184,15 +184,18 @@ function boxFaults(entry: SoundEntry<Caution>): Fault[] {
   const words = line.trim().split(/\s+/).length;
   if (words > 15)
     faults.push(atField(entry, ['line'], { rule: 'caution', field: 'line', found: `${words} words`, write: 'under 16 words' }));
-  if (says.length < 2 || says.length > 5)
+  for (const field of ['says', 'if-it-happens'] as const) {
+    const sentences = entry.data[field];
+    if (!sentences || (sentences.length >= 2 && sentences.length <= 5)) continue;
     faults.push(
-      atFieldName(entry, ['says'], {
+      atFieldName(entry, [field], {
         rule: 'caution',
-        field: 'says',
-        found: `${says.length} ${says.length === 1 ? 'sentence' : 'sentences'}`,
+        field,
+        found: `${sentences.length} ${sentences.length === 1 ? 'sentence' : 'sentences'}`,
         write: 'two to five',
       }),
     );
+  }
   if (gravity < 1)
     faults.push(
       atField(entry, ['gravity'], { rule: 'caution', field: 'gravity', found: String(gravity), write: '1 for the gravest, or more' }),

@@ -6,7 +6,7 @@ import type { Sound } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
 import { nearest } from './nearest.ts';
-import { atNode, isDraft, isPage, sourceOf, type Page } from './place.ts';
+import { atNode, isDraft, isPage, isWithdrawn, sourceOf, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
 
@@ -21,6 +21,7 @@ export const FORMS: Record<Tag, Form> = {
   },
   Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
   Day: { must: ['of'], may: [], holdsWords: false, example: '<Day of="last syrup" />' },
+  Caution: { must: ['id'], may: ['part'], holdsWords: false, example: '<Caution id="disease-spread" />' },
   Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
 };
 
@@ -104,6 +105,17 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
             write: 'it on a line of its own, with an empty line before and after',
           }),
         ];
+  if (tag.name === 'Caution')
+    return tag.type === 'mdxJsxFlowElement'
+      ? []
+      : [
+          atNode(page, tag, {
+            rule: 'tag',
+            field: 'Caution',
+            found: 'a caution inside a sentence, a heading or a table',
+            write: 'it on a line of its own, with an empty line before and after',
+          }),
+        ];
   return within === null || tag.name === 'Task'
     ? []
     : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
@@ -113,6 +125,7 @@ function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   if (tag.name === 'Figure') return figureFaults(page, tag, club);
   if (tag.name === 'Drawing') return drawnFaults(page, tag, club);
   if (tag.name === 'Day') return dayFaults(page, tag, club);
+  if (tag.name === 'Caution') return quotedFaults(page, tag, club);
   const duty = attribute(tag, 'duty');
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
   const known = club.club.data.contacts.map((contact) => contact.duty);
@@ -138,6 +151,23 @@ function dayFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   if (!id) return at(`"${of}"`, near ? `"${near}"` : `one of: ${anchors.map(anchorName).join(', ')}`);
   const no = undated([id], districtsIn(club));
   return no ? at(no.found, no.write) : [];
+}
+
+/** A quoted caution is there and shown, and has the part that is asked for. */
+function quotedFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+  const [id, part] = [attribute(tag, 'id'), attribute(tag, 'part')];
+  if (!id) return [];
+  const at = (field: string, found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'reference', field, found, write })];
+  const known = club.ids.cautions;
+  if (!known.has(id)) return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearest(id, known) ?? [...known].join('", "')}"`);
+  const caution = club.of.cautions.find((each) => each.id === id);
+  if (caution && isWithdrawn(caution))
+    return at('Caution, id', `"${id}", which was withdrawn`, `cautions/${id}.yaml mended and without "withdrawn:", or no quotation of it`);
+  if (part === undefined) return [];
+  if (part !== 'if-it-happens') return at('Caution, part', `"${part}"`, '"if-it-happens", or no part for what it says');
+  return !caution || caution.data['if-it-happens']
+    ? []
+    : at('Caution, part', `"${part}", which cautions/${id}.yaml does not have`, 'that field in the caution, or no part');
 }
 
 function drawnFaults(page: Page, tag: TagNode, club: Sound): Fault[] {

@@ -76,6 +76,8 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
     opened.add(name);
     if (typed.startsWith('<!--'))
       return [fault(page, node, typed, 'a comment, which readers would see', 'nothing; a note for yourself has no place in a page')];
+    if (name === 'Warning' || name === 'Danger')
+      return [fault(page, node, typed, `a tag ${quoted(typed)}`, 'what the hands do in the list "work:"; the caution follows from it')];
     const known = TAGS.find((each) => each.toLowerCase() === name.toLowerCase());
     const asTag = /^[A-Z]/.test(name) || /[=/]/.test(typed.slice(1));
     if (known) return [ours(page, node, typed, known)];
@@ -83,8 +85,6 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
     if (html) return [fault(page, node, typed, `${quoted(typed)}, which is HTML`, html)];
     const meant = asTag ? (nearest(name, TAGS) as Tag | null) : null;
     if (meant) return [ours(page, node, typed, meant)];
-    if (name === 'Caution' || name === 'Warning' || name === 'Danger')
-      return [fault(page, node, typed, `a tag ${quoted(typed)}`, 'what the hands do in the list "work:"; the caution follows from it')];
     return asTag ? [fault(page, node, typed, `a tag ${quoted(typed)} that the almanac does not know`, `one of: ${TAGS.join(', ')}`)] : [];
   });
 }

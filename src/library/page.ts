@@ -74,7 +74,7 @@ export function sheet(almanac: Almanac, base: string, day: string, work?: readon
         return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
       },
       picture: () => null,
-      caution: (hazard) => almanac.cautions.get(hazard)?.line ?? null,
+      caution: (hazard) => almanac.cautions.get(hazard) ?? null,
       packageDays: (name) => packageDays(almanac, day, name),
       dayOf: (anchor) => windowSaid(`${anchor} to ${anchor}`),
       window: windowSaid,

@@ -7,7 +7,7 @@ import { mdxToMdast } from 'satteri';
 import type { Heading, Nodes, Root } from 'mdast';
 
 /** The tags an author may write. The vocabulary draws them; checks refuse any other. */
-export const TAGS = ['Figure', 'Task', 'Example', 'Contact', 'Drawing', 'Day'] as const;
+export const TAGS = ['Figure', 'Task', 'Example', 'Contact', 'Drawing', 'Day', 'Caution'] as const;
 export type Tag = (typeof TAGS)[number];
 
 /** A tag in the tree, as the MDX parser leaves it. */

@@ -1,4 +1,4 @@
-/* cautions/: what can hurt a person or spread disease, once each; placed on pages by rule, never by hand. */
+/* cautions/: what can hurt a person or spread disease, once each. Boxes are placed on pages by rule, never by hand; a page may quote one. */
 import { z } from 'astro/zod';
 import { duty, list, number, oneOf, review, section, sources, words, withdrawn } from './fields.ts';
 
@@ -26,6 +26,9 @@ export const cautions = section({
   says: list(words('one short sentence', 'Bend your knees and keep the box close.')).describe(
     'What to do, for the first box: two to five short sentences.',
   ),
+  'if-it-happens': list(words('one short sentence', 'In the eye: hold it open and rinse for 15 to 20 minutes.'))
+    .optional()
+    .describe('What to do once it has happened, in order: two to five short sentences. A page quotes them with the tag Caution.'),
   defers: list(oneOf(['label', 'extension', 'regulator', 'doctor'])).describe('Who decides in the end.'),
   gravity: number('a whole number, 1 for the gravest', 5)
     .int({ error: 'a whole number, 1 for the gravest' })

@@ -29,7 +29,7 @@ function step(state: State, item: ListItem, around: Surroundings): Element {
     first?.type === 'paragraph' ? verbFirst(state.all(withoutTask(first))) : first ? [state.one(first, item) as ElementContent] : [];
   const below: ElementContent[] = rest.flatMap((child) => (state.one(child as never, item) as ElementContent) ?? []);
   const caution = said('hazard') ? around.caution(said('hazard')!) : null;
-  if (caution) below.unshift(h('p', [h('strong', 'Take care: '), caution]));
+  if (caution) below.unshift(h('p', [h('strong', 'Take care: '), caution.line]));
   const time = said('time');
   const when = whenOf(said('when'), said('calendar'), around);
   return h('li', { class: 'step', id: `step-${id}`, dataDays: when?.days, dataAsks: said('asks') }, [

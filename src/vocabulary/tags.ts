@@ -22,6 +22,9 @@ export type FigureShown = {
   note: number;
 };
 
+/** A caution as its file has it: the line for a step, the rule for a box, and what to do once it has happened. */
+export type CautionShown = { line: string; says: readonly string[]; 'if-it-happens'?: readonly string[] | undefined };
+
 /** `consent`: from and until when a person's number may be shown; `over`: it may not. `place`: its name on the page of contacts. */
 export type ContactShown = { name: string; phone?: string | undefined; place?: string; consent?: string | undefined; over?: true };
 
@@ -38,8 +41,8 @@ export type Surroundings = {
   drawing: (name: string) => DrawingShown | null;
   /** A picture beside the page, by its address as written; null where it is not shown. */
   picture: (url: string) => PictureFiles | null;
-  /** The one-line caution of a hazard. */
-  caution: (hazard: string) => string | null;
+  /** The caution of a hazard; null where the club has none to show. */
+  caution: (hazard: string) => CautionShown | null;
   /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`; null where the club lacks a figure. */
   packageDays: (name: string) => string | null;
   /** A day of the year here, such as the last syrup, in words, with its day in each district for the browser; null where there is none. */
@@ -54,6 +57,12 @@ export const TAGS_DRAWN: Record<Exclude<Tag, 'Task'>, Draw> = {
   Figure: (tag, around) => figure(around.figure(attribute(tag, 'id') ?? '', attribute(tag, 'row'))),
   Contact: (tag, around) => contact(around.contact(attribute(tag, 'duty') ?? ''), around.base),
   Day: (tag, around) => day(around.dayOf(attribute(tag, 'of') ?? '')),
+  Caution: (tag, around) => {
+    const id = attribute(tag, 'id') ?? '';
+    const caution = around.caution(id);
+    const sentences = attribute(tag, 'part') === 'if-it-happens' ? caution?.['if-it-happens'] : caution?.says;
+    return sentences && rule(id, sentences);
+  },
   Drawing: (tag, around) => drawing(around.drawing(attribute(tag, 'name') ?? '')),
   Example: (tag, around) => {
     const tool = attribute(tag, 'tool') ?? '';
@@ -79,6 +88,14 @@ export function figure(shown: FigureShown | null): Element {
 
 export const noteMark = (note: number): Element =>
   h('sup', { class: 'mark' }, [h('a', { href: `#note-${note}`, ariaLabel: `Source ${note}` }, String(note))]);
+
+/** The sentences of a caution where a page needs them: a page quotes the rule and never restates it. */
+const rule = (id: string, sentences: readonly string[]): Element =>
+  h(
+    'ul',
+    { class: 'rule', dataRule: id },
+    sentences.map((sentence) => h('li', sentence)),
+  );
 
 /** A duty in the middle of a sentence: "the county extension office, 330-555-0102". A person's number is shown by the page's script. */
 function contact(shown: ContactShown | null, base: string): Element {

@@ -15,7 +15,7 @@ export const plainWords: Readonly<Record<string, string>> = {
   syrup: 'sugar water, sirup, surup, nectar mix',
   super: 'honey box, top box',
   smoker: 'fog, smoke can',
-  'adrenaline-auto-injector': 'epi pen, epipen, adrenalin pen',
+  'adrenaline-auto-injector': 'epinephrine pen, nasal spray, adrenalin pen',
   swarm: 'bee ball, clump, nest in tree',
   'africanized-bees': 'killer bees',
   bearding: 'bees on porch, beard',
