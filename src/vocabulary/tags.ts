@@ -8,6 +8,7 @@ import { attribute, type Tag, type TagNode } from '../reader/prose.ts';
 import { drawing, type DrawingShown } from './drawing.ts';
 import type { PictureFiles } from './picture.ts';
 import { plainDecimal } from '../../shared/numbers/show-number.ts';
+import { phoneParts } from '../../shared/words/phone-parts.ts';
 
 export type FigureShown = {
   figure: string;
@@ -94,7 +95,12 @@ const rule = (id: string, sentences: readonly string[]): Element =>
   h(
     'ul',
     { class: 'rule', dataRule: id },
-    sentences.map((sentence) => h('li', sentence)),
+    sentences.map((sentence) =>
+      h(
+        'li',
+        phoneParts(sentence).map(({ words, dials }) => (dials ? h('a', { class: 'phone', href: `tel:${dials}` }, words) : words)),
+      ),
+    ),
   );
 
 /** A duty in the middle of a sentence: "the county extension office, 330-555-0102". A person's number is shown by the page's script. */

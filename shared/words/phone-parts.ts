@@ -1,0 +1,19 @@
+/*
+ * Splits a sentence at its phone numbers, so that each can be drawn as a link. Seen are numbers of three groups or more that
+ * hyphens join, such as 1-800-222-1222; days such as 2026-04-18 are none.
+ */
+export type PhonePart = { words: string; /** What a phone dials. */ dials?: string };
+
+const PHONE = /(?<![\d-])\+?\d{1,3}(?:-\d{2,4}){2,}(?![\d-])/g;
+
+export function phoneParts(sentence: string): PhonePart[] {
+  const parts: PhonePart[] = [];
+  let from = 0;
+  for (const { 0: words, index } of sentence.matchAll(PHONE)) {
+    if (index > from) parts.push({ words: sentence.slice(from, index) });
+    parts.push({ words, dials: words.replace(/[^+\d]/g, '') });
+    from = index + words.length;
+  }
+  if (from < sentence.length) parts.push({ words: sentence.slice(from) });
+  return parts;
+}
