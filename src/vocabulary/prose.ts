@@ -43,7 +43,9 @@ function handlers(tree: Root, around: Surroundings) {
   return {
     mdxJsxTextElement: tag,
     mdxJsxFlowElement: (state: State, node: TagNode) =>
-      node.name === 'Drawing' || node.name === 'Caution' ? tag(state, node) : h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined))),
+      node.name === 'Drawing' || node.name === 'Caution'
+        ? tag(state, node)
+        : h('p', alone([tag(state, node)].filter((drawn) => drawn !== undefined))),
     heading: (state: State, node: Heading) => h(`h${node.depth}`, { id: ids.get(node) }, state.all(node)),
     link: (state: State, node: Link) =>
       around.leads(node.url) ? link(node.url, state.all(node), around.base) : h('span', state.all(node)),
