@@ -23,6 +23,8 @@ export interface Published {
   base?: string;
   /** The web site's address, as in https://club.example. */
   site?: string;
+  /** The day of the edition; without it the newest day of the content. */
+  edition?: string;
 }
 
 /** A folder of built files. */
@@ -93,8 +95,8 @@ async function served(content: string, name: string, published: Published): Prom
 
 const kept = join(projectFolder, '.almanac', 'tests');
 
-async function built(content: string, name: string, { base = '/', site }: Published): Promise<Built> {
-  const kind = [name, ...base.split('/').filter(Boolean), ...(site ? [new URL(site).host] : [])].join('-');
+async function built(content: string, name: string, { base = '/', site, edition }: Published): Promise<Built> {
+  const kind = [name, ...base.split('/').filter(Boolean), ...(site ? [new URL(site).host] : []), ...(edition ? [edition] : [])].join('-');
   const folder = join(kept, `${kind}.${sourceFingerprint(projectFolder, content).slice(0, 16)}`);
   await inTurn(join(kept, `${kind}.lock`), async () => {
     if (existsSync(folder)) return;
@@ -107,6 +109,7 @@ async function built(content: string, name: string, { base = '/', site }: Publis
       '--base',
       base,
       ...(site ? ['--site', site] : []),
+      ...(edition ? ['--edition', edition] : []),
     ]);
     if (code !== 0) throw new Error(`${name} was not built:\n${output}`);
     renameSync(out, folder);

@@ -162,7 +162,9 @@ describe('the demo club', () => {
     ['2026-05-17T03:59Z', ['Yard']],
     ['2026-05-17T04:00Z', ['Queen']],
     ['2026-11-13T04:59Z', ['Annual']],
-    ['2026-11-13T05:00Z', ['No further meeting is set in this edition.']],
+    ['2026-11-13T05:00Z', ['Winter']],
+    ['2027-02-12T04:59Z', ['Ordering']],
+    ['2027-02-12T05:00Z', ['No further meeting is set in this edition.']],
   ];
   for (const [instant, words] of turns) {
     for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney']) {
