@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { BuiltPage } from '../built-pages.ts';
 
 /** Bytes that a book without photographs should not pass, to be sent by mail and read on an old device. */
-const LARGE = 1_000_000;
+const LARGE = 2_000_000;
 
 /** Fills `<span data-book="epub"></span>` in the pages; gives a sentence, and one for each book that is large. */
 export function nameSizes(site: string, pages: readonly BuiltPage[], { html, epub }: { html: string; epub: Uint8Array }): string[] {
@@ -20,7 +20,7 @@ export function nameSizes(site: string, pages: readonly BuiltPage[], { html, epu
   const large = Object.entries(sizes).filter(([, bytes]) => bytes > LARGE);
   return [
     `Book: handbook.epub, ${megabytes(sizes.epub!)}; handbook.html, ${megabytes(sizes.html!)}.`,
-    ...large.map(([kind, bytes]) => `handbook.${kind} is ${megabytes(bytes)}, more than 1 MB: it takes long on a weak line.`),
+    ...large.map(([kind, bytes]) => `handbook.${kind} is ${megabytes(bytes)}, more than 2 MB: it takes long on a weak line.`),
   ];
 }
 
