@@ -62,9 +62,12 @@ const SHORT = new Map(
   }),
 );
 
-export function stem(written: string): string {
+export const stem = (word: string): string => stemEnding(everyday(word));
+
+/** The everyday form of a short or irregular one, spelled as in the United States. */
+export function everyday(written: string): string {
   const word = american(written);
-  return stemEnding(SHORT.get(word) ?? IRREGULAR.get(word) ?? word);
+  return SHORT.get(word) ?? IRREGULAR.get(word) ?? word;
 }
 
 function stemEnding(word: string): string {

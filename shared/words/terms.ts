@@ -30,7 +30,10 @@ export function wordsIn(text: string): string[] {
 }
 
 /** The term of one word. Small words are terms, too; whoever keeps or asks leaves them out. */
-export const termOf = (word: string): string => UNITS.get(word) ?? (/\d/.test(word) ? word : stem(word));
+export const termOf = (word: string): string => unitOf(word) ?? (/\d/.test(word) ? word : stem(word));
+
+/** The one form under which a unit is kept, however it is written; undefined of what is no unit. */
+export const unitOf = (word: string): string | undefined => UNITS.get(word);
 
 const plain = (text: string): string =>
   text

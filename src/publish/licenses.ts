@@ -1,8 +1,8 @@
 /*
  * `licenses.txt`: what others made of that which stands in the site, and their terms word for word. The scripts' packages
- * are those whose modules the bundlers put into them; the text face and the time zones are named here.
+ * are those whose modules the bundlers put into them; the text face, the time zones and the search engine are named here.
  */
-import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 /** Left beside the drawn pages by the bundler (astro.config): the modules of packages in the pages' scripts. */
@@ -21,12 +21,12 @@ const FACE = {
   what: 'the text face, cut down to the letters that are used',
   terms: new URL('../styles/fonts/OFL.txt', import.meta.url),
 };
-/** Its zone blocks stand in the calendars. */
-const ZONES = 'timezones-ical-library';
+/** What no bundler sees: zone blocks stand in the calendars, and the search engine is copied as it comes. */
+const COPIED = ['timezones-ical-library', 'pagefind'];
 
 /** `modules` are paths of files; those outside of packages are our own. @throws Error when a package brings no terms. */
 export function licensesFile(modules: readonly string[], packages: string): string {
-  const folders = new Set([...modules.flatMap((path) => packageFolder(path) ?? []), join(packages, ZONES)]);
+  const folders = new Set([...modules.flatMap((path) => packageFolder(path) ?? []), ...COPIED.map((name) => join(packages, name))]);
   const parts = [...folders].map(termsIn).sort((one, other) => (one.name < other.name ? -1 : 1));
   const list = parts.map(({ name, version, license }) => `${name} ${version}, ${license}`);
   return [
@@ -55,5 +55,14 @@ function termsIn(folder: string): { name: string; version: string; license: stri
   };
   const file = existsSync(folder) ? readdirSync(folder).find((each) => /^licen[cs]e(\.(md|txt))?$/i.test(each)) : undefined;
   if (!license || !file) throw new Error(`the package ${name} brings no terms under which its code may be published`);
-  return { name, version, license, text: readFileSync(join(folder, file), 'utf8') };
+  return { name, version, license, text: textIn(join(folder, file)) };
 }
+
+/** Some packages have a folder of terms: their own, and those of what they hold. */
+const textIn = (path: string): string =>
+  statSync(path).isDirectory()
+    ? readdirSync(path)
+        .sort()
+        .map((name) => textIn(join(path, name)))
+        .join('\n')
+    : readFileSync(path, 'utf8');

@@ -12,7 +12,7 @@ export type Policy = Readonly<Record<string, string>>;
 export function policyOf(html: readonly string[], styles: readonly string[] = []): Policy {
   return {
     'default-src': "'self'",
-    'script-src': ["'self'", ...inlineScripts(html)].join(' '),
+    'script-src': ["'self'", ...(html.some(searches) ? ["'wasm-unsafe-eval'"] : []), ...inlineScripts(html)].join(' '),
     'style-src': ["'self'", ...styles.map(hashOf)].join(' '),
     'img-src': "'self' data: blob:",
     'object-src': "'none'",
@@ -23,6 +23,9 @@ export function policyOf(html: readonly string[], styles: readonly string[] = []
     'trusted-types': 'default',
   };
 }
+
+/** The search page alone runs WebAssembly, in which its engine is written. */
+export const searches = (html: string): boolean => /<form\b[^>]*\sdata-search-page\b/.test(html);
 
 export const written = (policy: Policy): string =>
   Object.entries(policy)

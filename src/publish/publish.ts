@@ -15,7 +15,7 @@ import { writeOfflineCopy } from './offline-copy.ts';
 import { putPictures } from './pictures.ts';
 import { withPolicy } from './policy.ts';
 import { nameScriptFiles } from './script-files.ts';
-import { searchIndex, writeSearch } from './search-index.ts';
+import { writeSearch } from './search-index.ts';
 import { seasonCalendar } from './season-calendar.ts';
 import { apacheFile, headersFile, serverRules } from './server-files.ts';
 import { robots, sitemap } from './sitemap.ts';
@@ -49,9 +49,8 @@ export async function publish({ site, base, address, edition, packages, pictures
   const pictured = putPictures(site, base, pages, pictures);
   if (pictured > 0) say(`Pictures: ${pictured} files.`);
 
-  const search = searchIndex(pages, words, windows);
-  writeSearch(site, search);
-  say(`Search: ${search.pages} pages and entries, ${search.words} words.`);
+  const search = await writeSearch(site, pages, words, windows);
+  say(`Search: ${search.records} pages and entries.`);
 
   const writeCalendar = (name: string, text: string): void => {
     write(name, text);

@@ -1,76 +1,88 @@
 /*
- * The search index: static files that a browser reads in pieces. One holds the pages' names, the names of the word list
- * and every word there is; some hold, by word, which pages say how much of it; one a page holds its text, for results.
+ * The search index: one record a page or entry, indexed by Pagefind, and the words that a question is read with. The files are static
+ * and small, so that a first question fetches little of them.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { writePostings, writeWords } from '../../shared/words/postings.ts';
+import { rolldown } from 'rolldown';
+import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
 import type { BuiltPage } from './built-pages.ts';
 import type { Word } from './handed-over.ts';
 import { foundOn, type Found } from './search-pages.ts';
-import { pageOf, termsOf, type Term } from './search-weights.ts';
+import { recordOf } from './search-record.ts';
+import { searchWords } from './search-words.ts';
 
-/** Letters of one file of postings: about 20 kB on the wire. */
-const MOST_LETTERS = 40_000;
+/**
+ * How many places of words a piece of the index holds. Pagefind takes 20,000, and a first question then fetches 97 kB of pieces; the
+ * setting is not part of its documented interface, so a test looks at the sizes. Of the demonstration almanac's questions, with all
+ * that they fetch: 300 gives 117 kB (worst 129) in 258 files, 500 gives 118 (131) in 169, 1,000 gives 120 (140) in 97.
+ */
+const PIECE = '500';
 
-export type SearchFiles = { /** By path below the site. */ files: Map<string, string>; pages: number; words: number };
+/** What Pagefind writes and this almanac serves; its own boxes for searching and its worker are left out. */
+const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefind\.\w+\.pf_meta|(?:index|fragment)\/.+)$/;
 
-/** `windows`: by a page's place, its days in each district. */
-export function searchIndex(pages: readonly BuiltPage[], words: readonly Word[], windows: Readonly<Record<string, string>>): SearchFiles {
-  const found = pages.flatMap(foundOn).sort((a, b) => (a.place < b.place ? -1 : 1));
-  const terms = termsOf(found, words);
-  const { starts, parts } = inParts(terms);
-  const kinds = [...new Set(found.map(({ kind }) => kind))].sort();
-  const first = {
-    kinds,
-    pages: found.map(({ place, title, kind, when }) => [place, title, kinds.indexOf(kind), windows[place] ?? '', ...(when ? [when] : [])]),
-    names: Object.fromEntries(
-      words.map(({ id, names: [first, ...others] }) => [
-        id,
-        [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';'),
-      ]),
-    ),
-    leads: words.map(({ more }) => found.findIndex(({ place }) => place === pageOf(more))),
-    words: writeWords(terms.filter(({ typed }) => !typed).map(({ word }) => word)),
-    typed: writeWords(terms.filter(({ typed }) => typed).map(({ word }) => word)),
-    starts,
-  };
-  const files = [['index', first] as const, ...parts.map((part, at) => [`pages-${at + 1}`, part] as const), ...textsOf(found)];
-  return {
-    files: new Map(files.map(([name, holds]) => [`search/${name}.json`, JSON.stringify(holds)])),
-    pages: found.length,
-    words: terms.length,
-  };
-}
-
-/** Puts the files below the site. */
-export function writeSearch(site: string, { files }: SearchFiles): void {
-  for (const [name, text] of files) {
+/** Writes the files of search below the site. `windows`: by a page's place, its days in each district. */
+export async function writeSearch(
+  site: string,
+  pages: readonly BuiltPage[],
+  words: readonly Word[],
+  windows: Readonly<Record<string, string>>,
+): Promise<{ records: number }> {
+  const found = paired(pages.flatMap(foundOn));
+  const write = (name: string, content: string | Uint8Array): void => {
     mkdirSync(dirname(join(site, name)), { recursive: true });
-    writeFileSync(join(site, name), text);
+    writeFileSync(join(site, name), content);
+  };
+  const records = found.map((each, at) => ({ url: `/${each.place}`, content: recordOf(each, at, words) }));
+  for (const { path, content } of await indexFiles(records)) if (SERVED.test(path)) write(PAGEFIND_FOLDER + path, content);
+  write(ENGINE, await minified(join(site, ENGINE)));
+  write(WORDS, JSON.stringify(searchWords(found, words, windows)));
+  return { records: found.length };
+}
+
+/**
+ * The longest record, the shortest, the second longest, and so on. Pagefind puts two neighbors into one file of texts: a page takes
+ * a line of the word list along, which halves the files of a reader's copy and costs a question some hundred bytes.
+ */
+function paired(found: readonly Found[]): Found[] {
+  const falling = [...found].sort((a, b) => b.text.length - a.text.length || (a.place < b.place ? -1 : 1));
+  const half = Math.ceil(falling.length / 2);
+  const short = falling.slice(half).reverse();
+  return falling.slice(0, half).flatMap((long, at) => [long, ...short.slice(at, at + 1)]);
+}
+
+type IndexFile = { path: string; content: Uint8Array };
+
+/** Records are numbered as they are handed over, so each waits for the one before. */
+async function indexFiles(records: readonly { url: string; content: string }[]): Promise<IndexFile[]> {
+  process.env.PAGEFIND_UNSTABLE_INDEX_CHUNK_SIZE = PIECE;
+  const { close, createIndex } = await import('pagefind');
+  const sound = <Answer extends { errors: string[] }>(answer: Answer): Answer => {
+    if (answer.errors.length > 0) throw new Error(`Pagefind could not index the pages: ${answer.errors.join('; ')}`);
+    return answer;
+  };
+  try {
+    const { index } = sound(await createIndex({ forceLanguage: 'en', maxFragments: Math.ceil(records.length / 2) }).catch(noProgram));
+    for (const record of records) sound(await index!.addHTMLFile(record));
+    return sound(await index!.getFiles()).files;
+  } finally {
+    await close();
   }
 }
 
-/** The postings of all terms in files of like size, and the number of the first term of each. */
-function inParts(terms: readonly Term[]): { starts: number[]; parts: string[] } {
-  const starts: number[] = [];
-  const parts: string[] = [];
-  terms.forEach(({ postings }, at) => {
-    const written = writePostings(postings);
-    if (parts.length === 0 || parts.at(-1)!.length > MOST_LETTERS) {
-      starts.push(at);
-      parts.push(written);
-    } else parts[parts.length - 1] += ` ${written}`;
-  });
-  return { starts, parts };
+/** Pagefind's own program comes as a package for each kind of machine. */
+function noProgram(cause: unknown): never {
+  const machine = `${process.platform} on ${process.env.npm_config_arch ?? process.arch}`;
+  throw new Error(
+    `the search is made by Pagefind, whose program for ${machine} is missing. Run npm install with optional packages, or build on Linux, macOS or Windows (x64 or arm64).`,
+    { cause },
+  );
 }
 
-/** The text of each page; of one with entries that are found by themselves, by their names. */
-function textsOf(found: readonly Found[]): (readonly [name: string, texts: Record<string, string>])[] {
-  const texts = new Map<string, Record<string, string>>();
-  for (const { place, text } of found) {
-    const [page, entry = ''] = place.split('#');
-    texts.set(page!, { ...texts.get(page!), [entry]: text });
-  }
-  return [...texts].map(([place, each]) => [`text/${place.replace(/\/$/, '')}`, each]);
+async function minified(file: string): Promise<string> {
+  const bundle = await rolldown({ input: file, logLevel: 'silent' });
+  const { output } = await bundle.generate({ format: 'esm', minify: true });
+  await bundle.close();
+  return output[0].code;
 }

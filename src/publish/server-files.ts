@@ -3,17 +3,22 @@
  * from elsewhere runs. A plain folder works without them; a host that does not know them leaves them alone.
  */
 import type { BuiltPage } from './built-pages.ts';
+import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
 import { PICTURES } from './pictures.ts';
-import { policyOf, written } from './policy.ts';
+import { policyOf, searches, written, type Policy } from './policy.ts';
 
 export type ServerRules = {
   everywhere: Record<string, string>;
-  /** The folders of the site, without the one of hashed names. */
-  folders: string[];
+  /** Where pages are: the first folder of each, the first page, the page of a missing address; and the policy of each. */
+  pages: readonly { path: string; policy: string }[];
+  /** What holds where nothing else is said: a policy without the line on scripts, which differs, and the strict one. */
+  policy: { shared: string; strict: string };
 };
 
+const POLICY = 'Content-Security-Policy';
+
 /** Names of the files in these folders change with what is in them. */
-const HASHED = ['assets/', PICTURES];
+const HASHED = ['assets/', PICTURES, `${PAGEFIND_FOLDER}index/`, `${PAGEFIND_FOLDER}fragment/`];
 const FOR_EVER = 'public, max-age=31536000, immutable';
 const ASK_AGAIN = 'no-cache';
 
@@ -25,22 +30,29 @@ const TYPES: Record<string, string> = {
   epub: 'application/epub+zip',
   json: 'application/json; charset=utf-8',
   woff2: 'font/woff2',
+  pagefind: 'application/octet-stream',
+  pf_meta: 'application/octet-stream',
+  pf_index: 'application/octet-stream',
+  pf_fragment: 'application/octet-stream',
 };
 
 /** `styles` are those that stand in a file itself. */
 export function serverRules(pages: readonly BuiltPage[], styles: readonly string[] = []): ServerRules {
-  const policy = written({
+  const policyOver = (all: readonly BuiltPage[]): Policy => ({
     ...policyOf(
-      pages.map(({ html }) => html),
+      all.map(({ html }) => html),
       styles,
     ),
     'frame-ancestors': "'none'",
   });
-  const folders = new Set(pages.map(({ place }) => place.replace(/\/.*/, '/')).filter((place) => place.endsWith('/')));
+  const strict = policyOver(pages.filter(({ html }) => !searches(html)));
+  const { 'default-src': _, 'script-src': __, ...shared } = strict;
+  const paths = [...new Set(pages.map(({ place }) => place.replace(/\/.*/, '/')))].sort();
+  const runsEngine = (path: string): boolean => path !== '' && pages.some(({ html, place }) => place.startsWith(path) && searches(html));
   return {
-    folders: [...folders].sort(),
+    pages: paths.map((path) => ({ path, policy: written(runsEngine(path) ? policyOver(pages) : strict) })),
+    policy: { shared: written(shared), strict: written(strict) },
     everywhere: {
-      'Content-Security-Policy': policy,
       'X-Content-Type-Options': 'nosniff',
       'X-Frame-Options': 'DENY',
       'Referrer-Policy': 'strict-origin-when-cross-origin',
@@ -50,16 +62,17 @@ export function serverRules(pages: readonly BuiltPage[], styles: readonly string
 }
 
 /** `_headers`, which several hosts of static sites read. */
-export function headersFile(base: string, { everywhere, folders }: ServerRules): string {
+export function headersFile(base: string, { everywhere, pages, policy }: ServerRules): string {
   const rule = (path: string, headers: Record<string, string>): string =>
     [path, ...Object.entries(headers).map(([name, value]) => `  ${name}: ${value}`), ''].join('\n');
   return [
-    rule(`${base}*`, everywhere),
-    // Some hosts join two rules that name one header, so each address is in one of these only.
+    // Some hosts join two rules that name one header, others take the nearer one. Two policies both hold; of all else there is one.
+    rule(`${base}*`, { ...everywhere, [POLICY]: policy.shared }),
     ...HASHED.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': FOR_EVER })),
-    rule(base, { 'Cache-Control': ASK_AGAIN }),
     rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
-    ...folders.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': ASK_AGAIN })),
+    ...pages.map(({ path, policy: own }) =>
+      rule(`${base}${path}${path.endsWith('/') ? '*' : ''}`, { 'Cache-Control': ASK_AGAIN, [POLICY]: own }),
+    ),
     ...Object.entries(TYPES)
       .filter(([ending]) => ending !== 'woff2')
       .map(([ending, type]) => rule(`${base}*.${ending}`, { 'Content-Type': type })),
@@ -67,9 +80,16 @@ export function headersFile(base: string, { everywhere, folders }: ServerRules):
 }
 
 /** `.htaccess`, for Apache and servers that read its files. */
-export function apacheFile(base: string, { everywhere }: ServerRules): string {
+export function apacheFile(base: string, { everywhere, pages, policy }: ServerRules): string {
   const types = Object.entries(TYPES).map(([ending, type]) => `  AddType "${type}" .${ending}`);
-  const headers = Object.entries(everywhere).map(([name, value]) => `  Header always set ${name} "${value}"`);
+  const headers = Object.entries({ ...everywhere, [POLICY]: policy.strict }).map(
+    ([name, value]) => `  Header always set ${name} "${value}"`,
+  );
+  const under = (paths: readonly string[], ...lines: string[]): string[] => [
+    `  <If "%{REQUEST_URI} =~ m#^${literally(base)}(${paths.map(literally).join('|')})#">`,
+    ...lines.map((line) => `    ${line}`),
+    '  </If>',
+  ];
   return [
     `ErrorDocument 404 ${base}404.html`,
     'DirectoryIndex index.html',
@@ -82,10 +102,11 @@ export function apacheFile(base: string, { everywhere }: ServerRules): string {
     '',
     '<IfModule mod_headers.c>',
     ...headers,
+    ...pages
+      .filter(({ policy: own }) => own !== policy.strict)
+      .flatMap(({ path, policy: own }) => under([path], `Header always set ${POLICY} "${own}"`)),
     `  Header set Cache-Control "${ASK_AGAIN}"`,
-    `  <If "%{REQUEST_URI} =~ m#^${base.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(${HASHED.join('|')})#">`,
-    `    Header set Cache-Control "${FOR_EVER}"`,
-    '  </If>',
+    ...under(HASHED, `Header set Cache-Control "${FOR_EVER}"`),
     '</IfModule>',
     '',
     '<IfModule mod_deflate.c>',
@@ -94,3 +115,5 @@ export function apacheFile(base: string, { everywhere }: ServerRules): string {
     '',
   ].join('\n');
 }
+
+const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

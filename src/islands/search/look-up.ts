@@ -5,6 +5,7 @@
 import { termOf } from '../../../shared/words/terms.ts';
 import type { Engine, Entry } from './engine.ts';
 import { LABEL_WORD, readsLikeATradeName } from './label-first.ts';
+import { togetherOn } from './neighbors.ts';
 import { queryOf, type Said, type Sought } from './query.ts';
 
 export type Hit = { entry: Entry; score: number };
@@ -32,6 +33,8 @@ const NAME = 0.5;
 const LOST = 3;
 /** Pages that say next to nothing beside the best are left out. */
 const LEAST_SHARE = 0.15;
+/** A word that stands for the typed one and counts no more than this is no neighbor of others. */
+const SIDE = 0.5;
 
 type Scores = Map<number, { sum: number; /** The weight of the words it answers to. */ met: number }>;
 
@@ -40,11 +43,11 @@ export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_S
   const { sought, said } = queryOf(typed, engine);
   const { scores, rarities, whole } = await scoresOf(sought, engine);
   addNames(scores, said, sought, rarities);
-  const defined = ASKS_FOR_MEANING.test(typed) ? said.map(({ id }) => `words/#${id}`) : [];
+  const defined = ASKS_FOR_MEANING.test(typed) ? said.map(({ own }) => own) : [];
   const hits = [...scores]
     .map(([page, { sum, met }]) => {
       const entry = engine.entries[page]!;
-      const kind = defined.includes(entry.place)
+      const kind = defined.includes(page)
         ? MEANING
         : entry.kind === 'calculator' && ASKS_FOR_SUM.test(typed)
           ? SUM
@@ -67,24 +70,43 @@ async function scoresOf(
   const scores: Scores = new Map();
   const rarities = new Map<string, number>();
   let whole = 0;
-  for (const { typed, meant, weight } of sought) {
-    const best = new Map<number, number>();
-    let rarest = meant.length > 0 ? 0 : LOST;
-    for (const { at, counts } of meant) {
-      const pages = await engine.pagesWith(at);
-      // BM25's weight of a word by the pages it stands on: Robertson and Zaragoza 2009, chapter 3.
-      const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) ** RARE * counts;
-      rarest = Math.max(rarest, rarity);
-      for (const { page, level } of pages) best.set(page, Math.max(best.get(page) ?? 0, rarity * level * weight));
-    }
+  // All words are asked for at once: what one waits for, the others need not.
+  const told = await Promise.all(sought.map((word) => toldOf(word, engine)));
+  for (const [nth, { typed, meant, weight }] of sought.entries()) {
+    const { rarest, best, places } = told[nth]!;
+    const before = told[nth - 1];
     whole += rarest * weight;
     rarities.set(termOf(meant[0]?.word ?? typed), rarest);
     for (const [page, score] of best) {
       const held = scores.get(page) ?? { sum: 0, met: 0 };
-      scores.set(page, { sum: held.sum + score, met: held.met + rarest * weight });
+      const together = before ? togetherOn(page, before.places, places) * Math.min(before.rarest, rarest) : 0;
+      scores.set(page, { sum: held.sum + score + together, met: held.met + rarest * weight });
     }
   }
   return { scores, rarities, whole };
+}
+
+type Told = {
+  rarest: number;
+  /** By page: what the word it says most of adds. */ best: Map<number, number>;
+  places: Map<number, number[]>;
+};
+
+/** What the pages say of a typed word, through all the words that it may mean. */
+async function toldOf({ meant, weight }: Sought, engine: Engine): Promise<Told> {
+  const told: Told = { rarest: meant.length > 0 ? 0 : LOST, best: new Map(), places: new Map() };
+  const found = await Promise.all(meant.map(({ at }) => engine.pagesWith(at)));
+  for (const [nth, { counts }] of meant.entries()) {
+    const pages = found[nth]!;
+    // BM25's weight of a word by the pages it stands on: Robertson and Zaragoza 2009, chapter 3.
+    const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) ** RARE * counts;
+    told.rarest = Math.max(told.rarest, rarity);
+    for (const { page, level, places } of pages) {
+      told.best.set(page, Math.max(told.best.get(page) ?? 0, rarity * level * weight));
+      if (counts > SIDE) told.places.set(page, [...(told.places.get(page) ?? []), ...places]);
+    }
+  }
+  return told;
 }
 
 /** Words that make up one name, or a name that is all of the question, count more for the page it leads to than each by itself. */

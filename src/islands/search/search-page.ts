@@ -3,6 +3,7 @@
  * year as choices. What is found is only ever set as text. Without script the form leads here and all pages are listed below it.
  */
 import { todayIn } from '../../../shared/days/today.ts';
+import { ENGINE, PAGEFIND_FOLDER, WASM, WORDS } from '../../../shared/words/search-files.ts';
 import type { Engine } from './engine.ts';
 import type { Hit, Hits } from './look-up.ts';
 import { fallsInto, spanOf } from './season.ts';
@@ -29,15 +30,18 @@ let shown = SHOWN;
 const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] =>
   Object.assign(document.createElement(tag), has);
 
-/** Fetched when somebody searches; by the edition's print, so that a file kept from another edition never answers. */
+const print = form.dataset.print!;
+
+/** Fetched when somebody begins to search. The engine asks for one file after the other; the large ones are asked for here at once. */
 async function open(): Promise<Search> {
-  const json = async (path: string): Promise<unknown> => {
-    const answer = await fetch(`${base}${path}?ts=${form.dataset.print}`);
-    if (!answer.ok) throw new Error(path);
-    return answer.json();
-  };
+  document.head.append(
+    make('link', { rel: 'modulepreload', href: `${base}${ENGINE}?ts=${print}` }),
+    ...[WASM, `${PAGEFIND_FOLDER}pagefind-entry.json?ts=${print}`, `${WORDS}?ts=${print}`].map((file) =>
+      make('link', { rel: 'preload', as: 'fetch', crossOrigin: 'anonymous', href: base + file }),
+    ),
+  );
   const [engine, lookUp, excerpt] = await Promise.all([
-    import('./engine.ts').then(({ openIndex }) => openIndex(json)),
+    import('./engine.ts').then(({ openEngine }) => openEngine(base, print)),
     import('./look-up.ts'),
     import('./excerpt.ts'),
   ]);
@@ -96,17 +100,16 @@ async function drawList(turn: number): Promise<void> {
 
 async function row({ entry }: Hit): Promise<HTMLLIElement> {
   const search = await opening!;
+  const { title, text, when, url } = await search.shownOf(entry);
   const words = make('p', {});
   words.append(
-    ...search
-      .excerptOf(await search.textOf(entry), found.sought)
-      .map(({ text, marked }) => (marked ? make('mark', { textContent: text }) : text)),
+    ...search.excerptOf(text, found.sought).map((piece) => (piece.marked ? make('mark', { textContent: piece.text }) : piece.text)),
   );
   const item = make('li', {});
   item.append(
-    make('a', { textContent: entry.title, href: base + entry.place }),
+    make('a', { textContent: title, href: url }),
     ' ',
-    make('span', { className: 'quiet', textContent: [entry.kind, entry.when].filter(Boolean).join(', ') }),
+    make('span', { className: 'quiet', textContent: [entry.kind, when].filter(Boolean).join(', ') }),
     words,
   );
   return item;
@@ -139,6 +142,10 @@ more.addEventListener('click', () => {
   void redraw().then(() => list.children[first]?.querySelector('a')?.focus());
 });
 
+// The engine is fetched when a reader begins to ask, and not with the page. What does not come now is asked for at the first question.
+form.addEventListener('focusin', () => {
+  opening ??= open();
+  opening.catch(() => (opening = undefined));
+});
 field.value ||= new URLSearchParams(location.search).get('q') ?? '';
-// The engine is fetched when there is something to look for, and not with the page.
 if (field.value.trim()) void ask();

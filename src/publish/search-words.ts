@@ -1,0 +1,69 @@
+/*
+ * What the browser reads a question with: every word of the almanac, for spelling and other forms; the names of the word list; and the
+ * kind and the days of each record, by which results are chosen.
+ */
+import type { SearchWords } from '../../shared/words/search-files.ts';
+import { SMALL_WORDS } from '../../shared/words/small-words.ts';
+import { termOf, wordsIn } from '../../shared/words/terms.ts';
+import { writeWords } from '../../shared/words/word-list.ts';
+import type { Word } from './handed-over.ts';
+import type { Found } from './search-pages.ts';
+import { namesOf, pageOf } from './search-record.ts';
+
+/** By term: how often it is written how. */
+type Forms = Map<string, Map<string, number>>;
+
+/** `windows`: by a page's place, its days in each district. */
+export function searchWords(found: readonly Found[], words: readonly Word[], windows: Readonly<Record<string, string>>): SearchWords {
+  const kinds = [...new Set(found.map(({ kind }) => kind))].sort();
+  const recordAt = new Map(found.map(({ place }, at) => [place, at]));
+  const { right, typed } = formsOf(found, words);
+  return {
+    kinds,
+    pages: found.map(({ place, kind }) => [kinds.indexOf(kind), ...(windows[place] ? [windows[place]] : [])].join(';')),
+    names: Object.fromEntries(words.map((word) => [word.id, writtenNames(word)])),
+    leads: words.map(({ more }) => recordAt.get(pageOf(more) ?? '') ?? -1),
+    own: words.map(({ id }) => recordAt.get(`words/#${id}`) ?? -1),
+    words: writeWords(right),
+    typed: writeWords(typed),
+  };
+}
+
+function writtenNames({ id, names: [first, ...others] }: Word): string {
+  return [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';');
+}
+
+/** Each word in the form that is written most, by the alphabet: those that stand in a page, then those that people only type for one. */
+function formsOf(found: readonly Found[], words: readonly Word[]): { right: string[]; typed: string[] } {
+  const forms: Forms = new Map();
+  const onPages = new Set<string>();
+  for (const { place, title, lede, headings, kind, text } of found) {
+    for (const word of [title, lede, headings, kind, text].flatMap(wordsIn)) onPages.add(counted(word, forms));
+    for (const word of new Set(namesOf(place, words).flatMap(wordsIn))) counted(word, forms);
+  }
+  const listed = (of: 'pages' | 'names'): string[] =>
+    [...forms]
+      .filter(([term]) => onPages.has(term) === (of === 'pages'))
+      .map(([, each]) => usual(each))
+      .sort(byAlphabet);
+  return { right: listed('pages'), typed: listed('names') };
+}
+
+/** Each word is cut down to its term once. */
+const stock = new Map<string, string>();
+
+/** Counts the form of a word; small words are left out. Gives its term. */
+function counted(word: string, forms: Forms): string {
+  const term = stock.get(word) ?? termOf(word);
+  stock.set(word, term);
+  if (SMALL_WORDS.has(word)) return term;
+  const own = forms.get(term) ?? new Map<string, number>();
+  forms.set(term, own.set(word, (own.get(word) ?? 0) + 1));
+  return term;
+}
+
+/** The form that is written most; of two, the shorter one. */
+const usual = (forms: ReadonlyMap<string, number>): string =>
+  [...forms].sort(([a, x], [b, y]) => y - x || a.length - b.length || byAlphabet(a, b))[0]![0];
+
+const byAlphabet = (a: string, b: string): number => (a < b ? -1 : 1);

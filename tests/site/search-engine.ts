@@ -1,0 +1,37 @@
+/* The search of a built site without a browser: its own engine over its own files, and the records that it finds. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { gunzipSync } from 'node:zlib';
+import { engineOf, type Engine, type Pagefind } from '../../src/islands/search/engine.ts';
+import { lookUp } from '../../src/islands/search/look-up.ts';
+import { ENGINE, PAGEFIND_FOLDER, splitParts, WORDS, type SearchWords } from '../../shared/words/search-files.ts';
+
+/** The folder of a site, and the address at which it is served: the engine fetches its files as it does in a browser. */
+export async function openSearch(folder: string, address: string): Promise<Engine> {
+  const pagefind = (await import(pathToFileURL(join(folder, ENGINE)).href)) as Pagefind;
+  const words = JSON.parse(readFileSync(join(folder, WORDS), 'utf8')) as SearchWords;
+  return engineOf(pagefind, words, { base: '/', print: 'test', folder: address + PAGEFIND_FOLDER });
+}
+
+/** The places of what is found, the best first: `pests/varroa/`, `words/#brood`. */
+export async function placesFor(typed: string, engine: Engine, most = 5): Promise<string[]> {
+  const { hits } = await lookUp(typed, engine);
+  return Promise.all(hits.slice(0, most).map(({ entry }) => placeOf(entry.at, engine)));
+}
+
+/** The place of a record by its number; undefined of no record. */
+export const placeOf = async (at: number, engine: Engine): Promise<string> =>
+  (await engine.shownOf(engine.entries[at]!)).url.slice(1);
+
+export type Kept = { place: string; title: string; text: string; when: string };
+
+/** Every record of the index in the folder, by its place: files of JSON behind a mark of twelve bytes, packed with gzip. */
+export function recordsIn(folder: string): Kept[] {
+  const fragments = join(folder, PAGEFIND_FOLDER, 'fragment');
+  return readdirSync(fragments)
+    .flatMap((name) => Object.values(JSON.parse(gunzipSync(readFileSync(join(fragments, name))).toString('utf8', 12)) as object))
+    .filter((each): each is { url: string; content: string } => typeof each === 'object')
+    .map(({ url, content }) => ({ place: url.slice(1), ...splitParts(content) }))
+    .sort((a, b) => (a.place < b.place ? -1 : 1));
+}
