@@ -10,12 +10,20 @@ export function canonical(word: string): string {
   return unitOf(word) ?? everyday(word);
 }
 
-/** The words of a text whose canonical form the engine cannot read off the text itself, each with how often it occurs. */
+/** The words of a text, in canonical form, that the engine cannot read off the text itself; each with how often it occurs. */
 export function otherForms(text: string): Map<string, number> {
   const counts = new Map<string, number>();
-  for (const word of wordsIn(text)) {
-    const form = canonical(word);
-    if (form !== word) counts.set(form, (counts.get(form) ?? 0) + 1);
+  for (const written of text.split(/\s+/)) {
+    const read = readByEngine(written);
+    for (const form of wordsIn(written).map(canonical)) if (!read.has(signless(form))) counts.set(form, (counts.get(form) ?? 0) + 1);
   }
   return counts;
 }
+
+/** What Pagefind indexes of a piece of text without spaces: all of it without its signs, and parts of two letters or more between plain signs. */
+function readByEngine(written: string): Set<string> {
+  const small = written.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
+  return new Set([signless(small), ...small.split(/[!-/:-@[-`{-~]/).filter((part) => part.length > 1)]);
+}
+
+const signless = (word: string): string => word.replace(/[^\p{L}\p{N}]/gu, '');

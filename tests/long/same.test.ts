@@ -146,7 +146,7 @@ test('drafts of every kind are in no file of the site, in no name and in no pack
     'the files were read',
   );
   assert.ok(
-    [...contents.keys()].some((path) => path.startsWith('search/text/')),
+    [...contents.keys()].some((path) => path.includes('/fragment/')),
     'the index was read',
   );
   const found = [...contents].filter(([path, text]) => /quincunx|987[,.]?654/i.test(path + text)).map(([path]) => path);

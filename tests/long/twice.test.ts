@@ -46,7 +46,7 @@ test('a second build of one input, in another folder, is the same byte for byte'
     assert.ok(
       first.has('sitemap.xml') &&
         first.has('club.ics') &&
-        first.has('search/index.json') &&
+        first.has('search/words.json') &&
         first.has('handbook.epub') &&
         first.has('handbook.html'),
     );

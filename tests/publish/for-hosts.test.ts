@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import { test } from 'node:test';
 import { isPublished, mainWords, titleOf, type BuiltPage } from '../../src/publish/built-pages.ts';
 import { editionRecord, type EditionRecord } from '../../src/publish/edition-record.ts';
+import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
 import { apacheFile, headersFile, serverRules } from '../../src/publish/server-files.ts';
 import { robots, sitemap } from '../../src/publish/sitemap.ts';
 
@@ -15,6 +16,7 @@ const page = (place: string, main = '', margin = ''): BuiltPage => ({
   html: html(main, margin),
 });
 const pages = [page(''), page('404.html'), page('lists/one/'), page('lists/two/'), page('year/')];
+const withSearch = [...pages, page('search/', '<form class="asks" data-search-page></form>')];
 
 test('the words of a page: no source mark in a number, cells apart, signs as read', () => {
   const words = mainWords(
@@ -56,7 +58,7 @@ test('robots: a demonstration is closed, a club is open and names its sitemap', 
 });
 
 test("headers: one rule an address, hashed files for ever, pages asked again, the page's own script by its hash", () => {
-  const made = headersFile('/club/', serverRules(pages));
+  const made = headersFile('/club/', serverRules(withSearch));
   const rules = made
     .trim()
     .split('\n\n')
@@ -67,35 +69,55 @@ test("headers: one rule an address, hashed files for ever, pages asked again, th
     [
       '/club/assets/* Cache-Control: public, max-age=31536000, immutable',
       '/club/pictures/* Cache-Control: public, max-age=31536000, immutable',
-      '/club/ Cache-Control: no-cache',
+      `/club/${PAGEFIND_FOLDER}index/* Cache-Control: public, max-age=31536000, immutable`,
+      `/club/${PAGEFIND_FOLDER}fragment/* Cache-Control: public, max-age=31536000, immutable`,
       '/club/worker.js Cache-Control: no-cache',
+      '/club/ Cache-Control: no-cache',
+      '/club/404.html Cache-Control: no-cache',
       '/club/lists/* Cache-Control: no-cache',
+      '/club/search/* Cache-Control: no-cache',
       '/club/year/* Cache-Control: no-cache',
     ],
   );
   const [everywhere] = rules;
   assert.equal(everywhere![0], '/club/*');
+  const policies = new Map(rules.map(([path, ...lines]) => [path!, lines.find((line) => line.includes('Content-Security-Policy')) ?? '']));
   const hash = createHash('sha256').update('awake()').digest('base64');
-  for (const part of [`script-src 'self' 'sha256-${hash}';`, "frame-ancestors 'none'", "base-uri 'none'", "object-src 'none'"])
-    assert.ok(everywhere![1]!.includes(part), part);
+  for (const path of ['/club/', '/club/404.html', '/club/lists/*', '/club/search/*', '/club/year/*']) {
+    const wasm = path === '/club/search/*' ? " 'wasm-unsafe-eval'" : '';
+    for (const part of [`script-src 'self'${wasm} 'sha256-${hash}';`, "default-src 'self'", "frame-ancestors 'none'"])
+      assert.ok(policies.get(path)!.includes(part), `${path}: ${part}`);
+  }
+  for (const part of ["frame-ancestors 'none'", "base-uri 'none'", "object-src 'none'"])
+    assert.ok(policies.get('/club/*')!.includes(part), part);
+  assert.doesNotMatch(policies.get('/club/*')!, /script-src|default-src|wasm/);
   assert.ok(
     everywhere!.includes('  X-Content-Type-Options: nosniff') && everywhere!.includes('  Referrer-Policy: strict-origin-when-cross-origin'),
   );
   assert.ok(made.includes('/club/*.ics\n  Content-Type: text/calendar; charset=utf-8'));
+  assert.ok(made.includes('/club/*.pf_index\n  Content-Type: application/octet-stream'));
 });
 
 test('Apache: the same rules, our own page for a missing address', () => {
-  const made = apacheFile('/club/', serverRules(pages));
+  const made = apacheFile('/club/', serverRules(withSearch));
   assert.ok(made.startsWith('ErrorDocument 404 /club/404.html\n'));
+  const folder = PAGEFIND_FOLDER.replaceAll('.', '\\.');
   assert.ok(
     made.includes(
-      '<If "%{REQUEST_URI} =~ m#^/club/(assets/|pictures/)#">\n    Header set Cache-Control "public, max-age=31536000, immutable"',
+      `<If "%{REQUEST_URI} =~ m#^/club/(assets/|pictures/|${folder}index/|${folder}fragment/)#">\n    Header set Cache-Control "public, max-age=31536000, immutable"`,
     ),
   );
   assert.ok(made.includes('  Header set Cache-Control "no-cache"'));
   assert.ok(made.includes('AddType "text/calendar; charset=utf-8" .ics'));
-  const policy = /Content-Security-Policy "([^"]*)"/.exec(made)?.[1];
-  assert.ok(policy && headersFile('/club/', serverRules(pages)).includes(`Content-Security-Policy: ${policy}\n`), 'one policy in both');
+  const policies = [...made.matchAll(/Header always set Content-Security-Policy "([^"]*)"/g)].map(([, policy]) => policy!);
+  const plain = headersFile('/club/', serverRules(withSearch));
+  assert.equal(policies.length, 2);
+  for (const policy of policies) assert.ok(plain.includes(`Content-Security-Policy: ${policy}\n`), 'one policy in both');
+  assert.match(
+    made,
+    /<If "%\{REQUEST_URI\} =~ m#\^\/club\/\(search\/\)#">\n {4}Header always set Content-Security-Policy "[^"]*'wasm-unsafe-eval'/,
+  );
+  assert.ok(!policies[0]!.includes('wasm'));
   assert.equal(made.match(/<(?!\/)\w+/g)!.length, made.match(/<\/\w+/g)!.length);
 });
 

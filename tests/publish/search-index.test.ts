@@ -1,12 +1,18 @@
-// What search keeps of a page, and how the index answers: names, entries of a list, what is not read, how much a word counts.
+// What search keeps of a page, and how the index answers: names, entries of a list, what is not read, what stands in a record.
 import assert from 'node:assert/strict';
-import { test } from 'node:test';
-import { openIndex, type Engine } from '../../src/islands/search/engine.ts';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { serve, type Served } from '../../src/desk/serve.ts';
+import { whyStopped } from '../../src/desk/why-stopped.ts';
+import type { Engine } from '../../src/islands/search/engine.ts';
 import { lookUp } from '../../src/islands/search/look-up.ts';
 import type { BuiltPage } from '../../src/publish/built-pages.ts';
 import type { Word } from '../../src/publish/handed-over.ts';
-import { searchIndex } from '../../src/publish/search-index.ts';
+import { writeSearch } from '../../src/publish/search-index.ts';
 import { foundOn } from '../../src/publish/search-pages.ts';
+import { openSearch, placesFor, recordsIn } from '../site/search-engine.ts';
 
 const page = (place: string, main: string, kind = 'know-how', title = 'Title'): BuiltPage => ({
   file: `${place}index.html`,
@@ -87,20 +93,41 @@ const pages = [
   page('know-how/mold/', '<p>Moldy comb. See beetles? Mites are no cause of the chimney.</p>', 'know-how', 'Gray fuzz'),
   page('work-it-out/syrup/', '<p>2:1 by weight, two pounds a quart.</p>', 'calculator', 'Syrup'),
 ];
-const made = searchIndex(pages, words, { 'pests/varroa/': 'valley 03-14 11-15' });
-const engine: Promise<Engine> = openIndex((path) => Promise.resolve(JSON.parse(made.files.get(path)!) as unknown));
-const places = async (typed: string): Promise<string[]> => (await lookUp(typed, await engine)).hits.map(({ entry }) => entry.place);
+const opened: { folder: string; served: Served }[] = [];
+/** The search of a few pages, written and served. */
+async function made(of: readonly BuiltPage[], listed: readonly Word[], windows = {}): Promise<{ folder: string; engine: Engine }> {
+  const folder = mkdtempSync(join(tmpdir(), 'almanac-search-'));
+  await writeSearch(folder, of, listed, windows);
+  const served = await serve({ folder, port: 0 });
+  opened.push({ folder, served });
+  return { folder, engine: await openSearch(folder, served.address) };
+}
+let folder: string;
+let engine: Engine;
+before(async () => {
+  ({ folder, engine } = await made(pages, words, { 'pests/varroa/': 'valley 03-14 11-15' }));
+});
+after(async () => {
+  for (const each of opened) {
+    await each.served.close();
+    rmSync(each.folder, { recursive: true });
+  }
+});
+const places = (typed: string): Promise<string[]> => placesFor(typed, engine);
 
-test('every file is named below search/; one a page holds its text', () => {
-  const names = [...made.files.keys()];
-  assert.ok(names.every((name) => name.startsWith('search/')));
-  assert.deepEqual(names.filter((name) => name.includes('/text/')).sort(), [
-    'search/text/know-how/label.json',
-    'search/text/know-how/mold.json',
-    'search/text/lists/count.json',
-    'search/text/pests/varroa.json',
-    'search/text/work-it-out/syrup.json',
-  ]);
+test('one record a page holds its title and text as they are, signs and all', async () => {
+  assert.deepEqual(
+    recordsIn(folder).map(({ place }) => place),
+    ['know-how/label/', 'know-how/mold/', 'lists/count/', 'pests/varroa/', 'work-it-out/syrup/'],
+  );
+  const odd = page(
+    'a/',
+    '<p>Prose: &lt;3, {name}, 2~3, 5\'10" &amp; é ¶ 1,000 at 45.9 %. 2:1. “Why?”</p>',
+    'know-how',
+    'Of &lt;b&gt; &amp; 1:1.',
+  );
+  const [record] = recordsIn((await made([odd, ...pages], words)).folder);
+  assert.deepEqual([record!.title, record!.text], ['Of <b> & 1:1.', 'Prose: <3, {name}, 2~3, 5\'10" & é 1,000 at 45.9 %. 2:1. “Why?”.']);
 });
 
 test('pages are found by their names, and by all names that the word list leads to them from', async () => {
@@ -115,10 +142,10 @@ test('a ratio, a fraction and a unit are found however they are typed', async ()
 });
 
 test('what is near but wrong is led to the right word, and said', async () => {
-  const { hits, corrected } = await lookUp('beatles', await engine);
-  assert.equal(hits[0]!.entry.place, 'know-how/mold/');
+  const { hits, corrected } = await lookUp('beatles', engine);
+  assert.equal((await engine.shownOf(hits[0]!.entry)).url, '/know-how/mold/');
   assert.deepEqual(corrected, ['beetles']);
-  assert.deepEqual((await lookUp('beetle chimneys', await engine)).corrected, [], 'another ending is no mistake');
+  assert.deepEqual((await lookUp('beetle chimneys', engine)).corrected, [], 'another ending is no mistake');
 });
 
 test('words written apart or together are found the other way', async () => {
@@ -131,9 +158,22 @@ test('small words, signs and nothing find nothing; unknown words find nothing', 
 });
 
 test('the days of a page, its kind and its text come with it', async () => {
-  const [first] = (await lookUp('varroa', await engine)).hits;
-  assert.deepEqual(first!.entry, { place: 'pests/varroa/', title: 'Varroa', kind: 'pest or disease', windows: 'valley 03-14 11-15' });
-  assert.equal(await (await engine).textOf(first!.entry), 'A mite on bees. Count 1/2 cup of bees. Above 3 per 100, act.');
+  const [first] = (await lookUp('varroa', engine)).hits;
+  const { kind, windows } = first!.entry;
+  assert.deepEqual([kind, windows], ['pest or disease', 'valley 03-14 11-15']);
+  assert.deepEqual(await engine.shownOf(first!.entry), {
+    title: 'Varroa',
+    text: 'A mite on bees. Count 1/2 cup of bees. Above 3 per 100, act.',
+    when: '',
+    url: '/pests/varroa/',
+  });
+});
+
+test('words of the question that stand side by side on a page bring it before one where they stand apart', async () => {
+  const apart = 'The queen is here. A hive stands there, and far from it, on the other side of the yard, a cell of wax was seen.';
+  const beside = 'The hive is here. A queen cell of wax was seen, and far from it, on the other side of the yard, there stands one.';
+  const near = await made([page('a/', `<p>${apart}</p>`), page('b/', `<p>${beside}</p>`), ...pages], words);
+  assert.deepEqual((await placesFor('queen cell', near.engine)).slice(0, 2), ['b/', 'a/']);
 });
 
 // Names that nobody sells: invented here.
@@ -152,17 +192,32 @@ for (const typed of ['varroa strips', 'verroa treatment', 'mites', 'sugar roll f
 }
 
 test('a club without that page is led nowhere by it', async () => {
-  const { files } = searchIndex(pages, words.slice(0, 2), {});
-  const { hits } = await lookUp('Zorbomite strips', await openIndex((path) => Promise.resolve(JSON.parse(files.get(path)!) as unknown)));
-  assert.ok(!hits.some(({ entry }) => entry.place === 'know-how/label/'));
+  const club = await made(pages, words.slice(0, 2));
+  assert.ok(!(await placesFor('Zorbomite strips', club.engine)).includes('know-how/label/'));
 });
 
 test('a file that did not come is asked for again', async () => {
-  let broken = true;
-  const flaky = await openIndex((path) =>
-    broken && path.includes('pages-') ? Promise.reject(new Error(path)) : Promise.resolve(JSON.parse(made.files.get(path)!) as unknown),
-  );
-  await assert.rejects(lookUp('varroa', flaky));
-  broken = false;
-  assert.equal((await lookUp('varroa', flaky)).hits[0]!.entry.place, 'pests/varroa/');
+  const { engine: flaky } = await made(pages, words);
+  const { fetch } = globalThis;
+  globalThis.fetch = (address) => (/pf_index/.test(String(address)) ? Promise.reject(new Error('no signal')) : fetch(address));
+  try {
+    await assert.rejects(lookUp('varroa', flaky), /did not come/);
+  } finally {
+    globalThis.fetch = fetch;
+  }
+  assert.equal((await placesFor('varroa', flaky))[0], 'pests/varroa/');
+});
+
+test("a machine for which there is no program of Pagefind's is told so in a sentence", async () => {
+  const { npm_config_arch: before } = process.env;
+  process.env.npm_config_arch = 'mips';
+  try {
+    await assert.rejects(writeSearch(folder, pages, words, {}), (error: Error) => {
+      assert.match(whyStopped(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
+      return true;
+    });
+  } finally {
+    if (before === undefined) delete process.env.npm_config_arch;
+    else process.env.npm_config_arch = before;
+  }
 });

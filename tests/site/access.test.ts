@@ -8,6 +8,7 @@ import type { Element, Root } from 'hast';
 import { fromHtml } from 'hast-util-from-html';
 import { EXIT, visit as walk } from 'unist-util-visit';
 import { builtDemo, type Built } from './built-site.ts';
+import { recordsIn } from './search-engine.ts';
 import { nothing } from './visit.ts';
 
 let site: Built;
@@ -104,7 +105,7 @@ test('every page is reached by links from the first, and every page of an entry 
   const pages = site.pages.filter((page) => led(page) && page !== '/withdrawn/');
   assert.match(words(trees.get('/withdrawn/')!), /Nothing, up to the day of this edition\./);
   nothing(pages.filter((page) => !reached.has(page)));
-  const found = new Set((JSON.parse(site.read('search/index.json')) as { pages: [string][] }).pages.map(([place]) => `/${place}`));
+  const found = new Set(recordsIn(site.folder).map(({ place }) => `/${place}`));
   nothing(pages.filter((page) => /^\/(lists|pests|know-how|meetings)\/./.test(page) && !found.has(page)));
 });
 

@@ -4,6 +4,8 @@
  */
 export type HeadersFor = (address: string) => Record<string, string>;
 
+const POLICY = 'content-security-policy';
+
 /** Rules of a path, in which `*` stands for anything, with indented lines "Name: value". */
 export function fromHeadersFile(text: string): HeadersFor {
   const rules = text
@@ -23,10 +25,10 @@ export function fromHeadersFile(text: string): HeadersFor {
     const all: Record<string, string> = {};
     for (const { fits, headers } of rules) {
       if (!fits.test(address)) continue;
-      // Hosts of this file join two values of one header with a comma: none may be said twice.
+      // Hosts of this file join two values of one header with a comma: none may be said twice, but policies, which then both hold.
       for (const [name, value] of headers) {
-        if (name in all) throw new Error(`_headers: ${address} has ${name} twice`);
-        all[name] = value;
+        if (name in all && name !== POLICY) throw new Error(`_headers: ${address} has ${name} twice`);
+        all[name] = name in all ? `${all[name]}, ${value}` : value;
       }
     }
     return all;
@@ -34,7 +36,7 @@ export function fromHeadersFile(text: string): HeadersFor {
 }
 
 export function fromApacheFile(text: string): HeadersFor {
-  const always: [string, string][] = [];
+  const always: { fits: RegExp | null; name: string; value: string }[] = [];
   const under: { fits: RegExp | null; name: string; value: string }[] = [];
   const types = new Map<string, string>();
   let fits: RegExp | null = null;
@@ -45,7 +47,7 @@ export function fromApacheFile(text: string): HeadersFor {
     const header = /^Header (always )?set ([A-Za-z-]+) "([^"]*)"$/.exec(line);
     const type = /^AddType "([^"]+)" \.(\w+)$/.exec(line);
     const begins = /^<If "%\{REQUEST_URI\} =~ m#(.+)#">$/.exec(line);
-    if (header?.[1]) always.push([header[2]!.toLowerCase(), header[3]!]);
+    if (header?.[1]) always.push({ fits, name: header[2]!.toLowerCase(), value: header[3]! });
     else if (header) under.push({ fits, name: header[2]!.toLowerCase(), value: header[3]! });
     else if (type) types.set(type[2]!, type[1]!);
     else if (begins) fits = new RegExp(begins[1]!);
@@ -59,8 +61,10 @@ export function fromApacheFile(text: string): HeadersFor {
   }
   return (address) => {
     const type = types.get(/\.(\w+)$/.exec(address)?.[1] ?? '');
-    const set = under.filter(({ fits: only }) => !only || only.test(address)).map(({ name, value }) => [name, value] as const);
-    return Object.fromEntries([...always, ...set, ...(type ? [['content-type', type] as const] : [])]);
+    const set = [...always, ...under]
+      .filter(({ fits: only }) => !only || only.test(address))
+      .map(({ name, value }) => [name, value] as const);
+    return Object.fromEntries([...set, ...(type ? [['content-type', type] as const] : [])]);
   };
 }
 

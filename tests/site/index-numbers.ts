@@ -1,6 +1,7 @@
 /* The numbers of each page as a browser shows them, held against those that search keeps of it, one by one. */
 import type { Browser } from 'playwright-core';
 import type { Site } from './built-site.ts';
+import { recordsIn } from './search-engine.ts';
 import { desk, visit } from './visit.ts';
 
 /** `takes`: of all pages with a text of their own, in the order of their addresses. What differs, and how many numbers were read. */
@@ -8,15 +9,10 @@ export async function numbersUnlike(
   { browser, site }: { browser: Browser; site: Site },
   takes: (address: string, at: number) => boolean,
 ): Promise<{ found: string[]; numbers: number }> {
-  const { pages } = JSON.parse(site.read('search/index.json')) as { pages: [place: string, title: string][] };
+  const records = recordsIn(site.folder);
   // A list whose entries are found by themselves is kept in their texts.
-  const whole = pages.filter(([place]) => !place.includes('#') && !pages.some(([other]) => other.startsWith(`${place}#`)));
-  const texts = new Map(
-    whole.map(([place, title]) => [
-      site.base + place,
-      `${title} ${(JSON.parse(site.read(`search/text/${place.slice(0, -1)}.json`)) as Record<string, string>)['']}`,
-    ]),
-  );
+  const whole = records.filter(({ place }) => !place.includes('#') && !records.some((other) => other.place.startsWith(`${place}#`)));
+  const texts = new Map(whole.map(({ place, title, text }) => [site.base + place, `${title} ${text}`]));
   let numbers = 0;
   const found = await visit(
     { browser, site, pages: [...texts.keys()].filter(takes), context: { javaScriptEnabled: false, viewport: desk } },

@@ -91,7 +91,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     nothing(recorder.asked.filter((each) => each.host !== host && each.host !== BROWSERS_OWN).map((each) => each.host + each.path));
     nothing(byPages.filter((address) => !/^(data|blob):/.test(address) && new URL(address).host !== host));
     const paths = new Set(recorder.asked.map(({ path }) => path));
-    assert.ok(paths.size > 300 && paths.has('/worker.js') && paths.has('/search/index.json'), `${paths.size} addresses were written down`);
+    assert.ok(paths.size > 300 && paths.has('/worker.js') && paths.has('/search/words.json'), `${paths.size} addresses were written down`);
   });
 
   test('no cookie is set, kept or sent', () => {

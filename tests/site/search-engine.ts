@@ -20,11 +20,16 @@ export async function placesFor(typed: string, engine: Engine, most = 5): Promis
   return Promise.all(hits.slice(0, most).map(({ entry }) => placeOf(entry.at, engine)));
 }
 
-/** The place of a record by its number; undefined of no record. */
-export const placeOf = async (at: number, engine: Engine): Promise<string> =>
-  (await engine.shownOf(engine.entries[at]!)).url.slice(1);
+/** The place of a record by its number. */
+export const placeOf = async (at: number, engine: Engine): Promise<string> => (await engine.shownOf(engine.entries[at]!)).url.slice(1);
 
-export type Kept = { place: string; title: string; text: string; when: string };
+export type Kept = {
+  place: string;
+  title: string;
+  text: string;
+  when: string;
+  /** All of it, with the words that only help to find it. */ content: string;
+};
 
 /** Every record of the index in the folder, by its place: files of JSON behind a mark of twelve bytes, packed with gzip. */
 export function recordsIn(folder: string): Kept[] {
@@ -32,6 +37,6 @@ export function recordsIn(folder: string): Kept[] {
   return readdirSync(fragments)
     .flatMap((name) => Object.values(JSON.parse(gunzipSync(readFileSync(join(fragments, name))).toString('utf8', 12)) as object))
     .filter((each): each is { url: string; content: string } => typeof each === 'object')
-    .map(({ url, content }) => ({ place: url.slice(1), ...splitParts(content) }))
+    .map(({ url, content }) => ({ place: url.slice(1), ...splitParts(content), content }))
     .sort((a, b) => (a.place < b.place ? -1 : 1));
 }

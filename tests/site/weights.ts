@@ -4,6 +4,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, extname, join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
+import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
 import { contentTypeOf, isWorthCompressing } from '../../src/desk/content-types.ts';
 import type { Built, Site } from './built-site.ts';
 import { phone } from './visit.ts';
@@ -15,6 +16,7 @@ export const most = {
   styles: 9_000,
   fonts: 20_000,
   kept: 2_000_000,
+  keptFiles: 700,
   view: { read: 45_100, form: 52_000 },
   requests: { read: 5, form: 7 },
 } as const;
@@ -100,4 +102,10 @@ function onTheWire(site: Built, file: string): number {
 
 /** What a kept file is for: pages, search, script, other. */
 export const kindOf = ({ file }: Kept): string =>
-  file.endsWith('.html') ? 'pages' : file.startsWith('search/') ? 'search' : extname(file) === '.js' ? 'script' : 'other';
+  file.endsWith('.html')
+    ? 'pages'
+    : file.startsWith('search/') || file.startsWith(PAGEFIND_FOLDER)
+      ? 'search'
+      : extname(file) === '.js'
+        ? 'script'
+        : 'other';

@@ -7,10 +7,17 @@ const LENGTH = 28;
 /** How far back a piece may begin so that it begins with a sentence. */
 const BACK = 14;
 
+/** The engine keeps plain spaces only. A number and its unit stay on one line, as on the page. */
+const UNIT =
+  /(?<=[\d½¼¾⅓⅔]) (?=(?:°[CF]|%|lb|kg|oz|m?g|m?L|gal|qt|ft|in|mm|cm|ppm|days?|hours?|weeks?|months?|years?|bees|mites)(?![\p{L}\p{N}]))/gu;
+
 /** `sought` are words in any form. */
 export function excerptOf(text: string, sought: readonly string[]): Piece[] {
   const terms = new Set(sought.flatMap(termsIn));
-  const words = readWords(text).map(({ word, terms: own }) => ({ word, met: own.filter((term) => terms.has(term)) }));
+  const words = readWords(text.replace(UNIT, '\u00a0')).map(({ word, terms: own }) => ({
+    word,
+    met: own.filter((term) => terms.has(term)),
+  }));
   const start = beginning(words, densest(words));
   const shown = words.slice(start, start + LENGTH);
   const pieces: Piece[] = shown.flatMap(({ word, met }, at) => [

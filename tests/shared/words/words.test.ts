@@ -2,9 +2,10 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { LEVELS, readPostings, readWordList, writePostings, writeWords } from '../../../shared/words/postings.ts';
+import { canonical, otherForms } from '../../../shared/words/canonical.ts';
 import { slips } from '../../../shared/words/slips.ts';
 import { readWords, termsIn } from '../../../shared/words/terms.ts';
+import { readWordList, writeWords } from '../../../shared/words/word-list.ts';
 import { rows, type Row } from '../../rows.ts';
 
 const same: Row<[string, string], boolean>[] = (
@@ -113,20 +114,42 @@ test('slips: nothing is nearer than the word itself; the least count of slips ne
   );
 });
 
-test('lists of pages and of words come back as they went', () => {
-  const lists = fc
-    .uniqueArray(fc.nat(2000), { maxLength: 60 })
-    .chain((pages) =>
-      fc.tuple(
-        ...pages
-          .sort((a, b) => a - b)
-          .map((page) => fc.record({ page: fc.constant(page), level: fc.integer({ min: 1, max: LEVELS }) }, { noNullPrototype: true })),
-      ),
-    );
-  fc.assert(fc.property(lists, (postings) => assert.deepEqual(readPostings(writePostings(postings)), postings)));
+test('a list of words comes back as it went', () =>
   fc.assert(
     fc.property(fc.uniqueArray(fc.stringMatching(/^[a-z0-9/:.,%é]{1,14}$/), { maxLength: 60 }), (words) =>
       assert.deepEqual(readWordList(writeWords(words)), words),
     ),
+  ));
+
+const canonicals: Row<string, string>[] = (
+  [
+    ['lbs', 'pound'],
+    ['%', 'percent'],
+    ['fed', 'feed'],
+    ['dying', 'die'],
+    ['vet', 'veterinarian'],
+    ['colour', 'color'],
+    ['2:1', '2to1'],
+    ['1/2', '1over2'],
+    // Endings are the engine's own affair.
+    ['feeding', 'feeding'],
+    ['2.5', '2.5'],
+  ] as const
+).map(([given, expect]) => ({ case: `${given} is asked for as ${expect}`, given, expect, from: 'English' }));
+rows('as the engine knows it', canonicals, (given, expect) => assert.equal(canonical(given), expect));
+
+test('a text is given the words that the engine would not read in it, each with how often it occurs', () => {
+  assert.deepEqual(
+    [...otherForms('Fed 2:1 twice, fed 2.5 lb. An e-reader, a top-bar hive, 10mm, 2–3 bees.')],
+    [
+      ['feed', 2],
+      ['2to1', 1],
+      ['pound', 1],
+      ['e', 1],
+      ['10', 1],
+      ['mm', 1],
+      ['2', 1],
+      ['3', 1],
+    ],
   );
 });
