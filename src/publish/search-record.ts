@@ -3,7 +3,7 @@
  * words that only help to find it. Each part counts by its weight. The weights were tried out on the questions of tests/tables.
  */
 import { canonical, otherForms } from '../../shared/words/canonical.ts';
-import { joinParts, onePart, ORDER } from '../../shared/words/search-files.ts';
+import { joinParts, onePart, ORDER } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { wordsIn } from '../../shared/words/terms.ts';
 import type { Word } from './handed-over.ts';

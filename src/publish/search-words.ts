@@ -2,7 +2,7 @@
  * What the browser reads a question with: every word of the almanac, for spelling and other forms; the names of the word list; and the
  * kind and the days of each record, by which results are chosen.
  */
-import type { SearchWords } from '../../shared/words/search-files.ts';
+import type { SearchWords } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { termOf, wordsIn } from '../../shared/words/terms.ts';
 import { writeWords } from '../../shared/words/word-list.ts';

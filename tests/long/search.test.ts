@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser } from 'playwright-core';
-import { WORDS, type SearchWords } from '../../shared/words/search-files.ts';
+import { WORDS } from '../../shared/words/search-files.ts';
+import type { SearchWords } from '../../shared/words/search-record.ts';
 import { termOf } from '../../shared/words/terms.ts';
 import { readWordList } from '../../shared/words/word-list.ts';
 import { demoSite, openBrowser, type Site } from '../site/built-site.ts';

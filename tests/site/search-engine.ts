@@ -5,7 +5,8 @@ import { pathToFileURL } from 'node:url';
 import { gunzipSync } from 'node:zlib';
 import { engineOf, type Engine, type Pagefind } from '../../src/islands/search/engine.ts';
 import { lookUp } from '../../src/islands/search/look-up.ts';
-import { ENGINE, PAGEFIND_FOLDER, splitParts, WORDS, type SearchWords } from '../../shared/words/search-files.ts';
+import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
+import { splitParts, type SearchWords } from '../../shared/words/search-record.ts';
 
 /** The folder of a site, and the address at which it is served: the engine fetches its files as it does in a browser. */
 export async function openSearch(folder: string, address: string): Promise<Engine> {

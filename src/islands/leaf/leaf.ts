@@ -4,6 +4,7 @@
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { formatMonthDays } from '../../../shared/days/year-span.ts';
+import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
 import { showNotices } from './notices.ts';
@@ -95,7 +96,7 @@ else if (line) showMeetings(line, today);
 root.classList.add('arranged');
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-search-page])')) {
-  form.addEventListener('focusin', () => void import('./fetch-ahead.ts').then(({ fetchAhead }) => fetchAhead()), { once: true });
+  form.addEventListener('focusin', fetchAhead, { once: true });
 }
 
 if (import.meta.env.PROD) keepOffline();

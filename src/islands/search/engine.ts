@@ -3,7 +3,8 @@
  * of them on one page. What is not named by its content is asked for by the edition's print: another edition never answers this page.
  */
 import { canonical } from '../../../shared/words/canonical.ts';
-import { ENGINE, ORDER, PAGEFIND_FOLDER, splitParts, WORDS, type SearchWords } from '../../../shared/words/search-files.ts';
+import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../../shared/words/search-files.ts';
+import { ORDER, splitParts, type SearchWords } from '../../../shared/words/search-record.ts';
 import { readWordList } from '../../../shared/words/word-list.ts';
 import { readVocabulary, type Vocabulary } from './vocabulary.ts';
 
