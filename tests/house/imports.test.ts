@@ -34,7 +34,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   publish: {
     values: ['shared'],
     packages:
-      /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/,
+      /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/,
   },
   desk: {
     values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'],

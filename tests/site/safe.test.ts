@@ -21,7 +21,7 @@ for (const base of ['/', '/club/']) {
         const [joined, other] = [plain(address), apache(address)];
         // Of a page's two policies in the plain file, the second is whole; on other files there is only the one without scripts.
         const [shared, own] = joined['content-security-policy']!.split(', ');
-        const one = { ...joined, 'content-security-policy': own ?? other['content-security-policy']! };
+        const one: Record<string, string> = { ...joined, 'content-security-policy': own ?? other['content-security-policy']! };
         if (!other['content-security-policy']!.includes(shared!.split('; ').at(-1)!)) return [`${address}: ${shared}`];
         if (file.endsWith('.html') && !/^(handbook|404)/.test(file) && !own) return [`${address}: no policy of its own`];
         if (String(own).includes('wasm') !== (file === 'search/index.html')) return [`${address}: ${own}`];

@@ -95,7 +95,7 @@ if (document.querySelector('[data-whole-year]')) showNow(today);
 else if (line) showMeetings(line, today);
 root.classList.add('arranged');
 
-for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-search-page])')) {
+for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {
   form.addEventListener('focusin', fetchAhead, { once: true });
 }
 
