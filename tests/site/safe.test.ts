@@ -24,7 +24,7 @@ for (const base of ['/', '/club/']) {
         const one: Record<string, string> = { ...joined, 'content-security-policy': own ?? other['content-security-policy']! };
         if (!other['content-security-policy']!.includes(shared!.split('; ').at(-1)!)) return [`${address}: ${shared}`];
         if (file.endsWith('.html') && !/^(handbook|404)/.test(file) && !own) return [`${address}: no policy of its own`];
-        if (String(own).includes('wasm') !== (file === 'search/index.html')) return [`${address}: ${own}`];
+        if (String(own).includes('wasm') !== file.startsWith('search/')) return [`${address}: ${own}`];
         const kept = one['cache-control'] ?? 'no-cache';
         const faults = [
           'content-security-policy',
