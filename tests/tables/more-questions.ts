@@ -11,7 +11,7 @@ const rows = (table: string): { typed: string; pages: string[] }[] =>
 
 export const known = rows(`
 kid stung in mouth => know-how/stings/ know-how/next-hour-after-stings/ know-how/sting-scrape-or-pull/
-emergancy cells middle of frame => know-how/queen-cells/ know-how/swarm-or-supersedure/ words/
+emergancy cells middle of frame => know-how/queen-cells/ know-how/swarm-or-supersedure/ words/ lists/after-moving-the-queen/
 tropi mite => pests/tropilaelaps/
 when to treat mites fall => lists/late-summer-mites/ know-how/mites-through-the-year/ know-how/fall/ meetings/2026-08-13-late-summer-mites/
 confectioners sugar for bees => know-how/which-sugar/ know-how/feeding-and-stores/ know-how/sugar-roll-or-wash/
@@ -195,7 +195,7 @@ cant see any eggs, is queen dead => pests/queenless/ know-how/queens/
 how long untill new queen lays => work-it-out/brood-dates/ know-how/brood-and-time/ know-how/after-a-swarm/ pests/queenless/ know-how/queens/ meetings/2026-06-11-queens-and-swarms/
 multiple eggs on cell walls => know-how/several-eggs-in-a-cell/ pests/queenless/
 empty queen cup on frame worry? => know-how/queen-cells/ know-how/swarms/ words/
-whats the diffrence between swarm cell and emergency cell => know-how/swarm-or-supersedure/ know-how/queen-cells/
+whats the diffrence between swarm cell and emergency cell => know-how/swarm-or-supersedure/ know-how/queen-cells/ words/
 queen color for 2027 => know-how/queen-marking-colors/
 lots of drone cells mites in them => know-how/drone-comb/ pests/varroa/
 bees chasing me away from hive => know-how/sudden-temper/ pests/defensive-bees/
