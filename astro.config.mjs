@@ -1,5 +1,9 @@
 // What Astro must be told, and no more: the club's folder, the output, the base and the edition come from src/desk.
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { markdownOptions } from './src/components/mdx/markdown-options.ts';
+import { mdxModules } from './src/reader/mdx-modules.ts';
 
 // The bundler's own fetching of a part on a press looks for styles to bring along; ours have none, and it is 0.9 kB a page.
 const plainImports = {
@@ -32,7 +36,8 @@ export default defineConfig({
   prerenderConflictBehavior: 'error',
   // A folder that begins with "_" is not served by some hosts.
   build: { assets: 'assets', inlineStylesheets: 'never', format: 'directory' },
-  markdown: { syntaxHighlight: false },
+  markdown: { syntaxHighlight: false, processor: unified(markdownOptions) },
+  integrations: [mdx()],
   devToolbar: { enabled: false },
   vite: {
     // Some hosts serve no file whose name begins with "_"; Astro would name a page's script after the page, such as [id].
@@ -45,7 +50,7 @@ export default defineConfig({
         },
       },
     },
-    plugins: [plainImports, shippedModules],
+    plugins: [plainImports, shippedModules, mdxModules()],
     build: {
       // A script of one line that only fetches the leaf's is written into the page; nothing else is.
       assetsInlineLimit: (path, content) => content.length < 200,

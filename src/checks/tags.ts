@@ -1,12 +1,13 @@
 /* The tags of a page are those of the vocabulary, whole and rightly spelt, and point at what is there. */
 import type { Nodes } from 'mdast';
 import type { Fault } from '../reader/fault.ts';
-import { attribute, isTag, plainText, TAGS, type Tag, type TagNode } from '../reader/prose.ts';
+import { attribute, isTag, plainText, walk, type TagNode } from '../reader/prose.ts';
+import { TAGS, type Tag } from '../reader/tag-syntax.ts';
 import type { Sound } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
 import { nearest } from './nearest.ts';
-import { atNode, isDraft, isPage, isWithdrawn, sourceOf, type Page } from './place.ts';
+import { atNode, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
 
@@ -78,15 +79,6 @@ function formFaults(page: Page, tag: TagNode): Fault[] {
   const words = tag.children.some((child) => plainText(child).trim() !== '');
   if (!form.holdsWords && tag.children.length > 0)
     faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `words inside ${tag.name}`, write: form.example }));
-  if (form.holdsWords && words && !sourceOf(page, tag).trimEnd().endsWith(`</${tag.name}>`))
-    faults.push(
-      atNode(page, tag, {
-        rule: 'tag',
-        field: tag.name,
-        found: `${tag.name} that crosses another mark, such as *words*`,
-        write: 'the mark wholly inside the tag or wholly outside',
-      }),
-    );
   if (form.holdsWords && !words)
     faults.push(atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} without words to press`, write: form.example }));
   return faults;
@@ -95,7 +87,7 @@ function formFaults(page: Page, tag: TagNode): Fault[] {
 /** A figure, contact or example is a link itself, so it cannot stand in another, nor head a part. */
 function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
   if (tag.name === 'Drawing')
-    return page.tree.children.includes(tag as never)
+    return page.tree.children.some((block) => isAlone(tag, block))
       ? []
       : [
           atNode(page, tag, {
@@ -106,7 +98,7 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
           }),
         ];
   if (tag.name === 'Caution')
-    return tag.type === 'mdxJsxFlowElement'
+    return [...walk(page.tree)].some((block) => isAlone(tag, block))
       ? []
       : [
           atNode(page, tag, {
@@ -119,6 +111,13 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
   return within === null || tag.name === 'Task'
     ? []
     : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
+}
+
+/** Is it a block, or in a paragraph of blocks alone? So the parser takes a tag that has a line to itself. */
+function isAlone(tag: TagNode, block: Nodes): boolean {
+  if ((block as unknown) === tag) return tag.type === 'mdxJsxFlowElement';
+  if (block.type !== 'paragraph' || !(block.children as unknown[]).includes(tag)) return false;
+  return block.children.every((child) => (isTag(child) ? /^(?:Caution|Drawing)$/.test(child.name) : child.type === 'text' && child.value.trim() === ''));
 }
 
 function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {

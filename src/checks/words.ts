@@ -4,7 +4,8 @@
  */
 import type { Nodes, Text } from 'mdast';
 import { quoted, type Fault } from '../reader/fault.ts';
-import { TAGS, walk, type Tag } from '../reader/prose.ts';
+import { walk } from '../reader/prose.ts';
+import { TAGS, type Tag } from '../reader/tag-syntax.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atWords, isPage, lineAt, type Page } from './place.ts';

@@ -11,7 +11,7 @@ import type { Day } from '../../shared/days/day.ts';
 import { readRecord } from '../publish/changes.ts';
 import { faultLine } from '../reader/fault.ts';
 import { readFolder, type Folder } from '../reader/folder.ts';
-import { openFolder } from '../reader/loader.ts';
+import { openFolder } from '../reader/open-folder.ts';
 import type { Prepared } from '../pictures/prepare.ts';
 import { publish } from '../publish/publish.ts';
 import { argumentsOf } from './arguments.ts';

@@ -1,6 +1,6 @@
 /*
  * The almanac's shelves: every entry of every collection, drafts left out, in one sorted order. What was withdrawn is
- * on one shelf of its own. The only file that asks Astro for entries; the other joins take what it hands them.
+ * on one shelf of its own. The only file that asks Astro for entries' fields; the other joins take what it hands them.
  */
 import { getCollection, type CollectionKey } from 'astro:content';
 import type { Article } from '../schemas/articles.ts';
@@ -20,10 +20,10 @@ import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
-import type { PictureFiles } from '../vocabulary/picture.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { isPublished, standing, withdrawalOf } from './published.ts';
 import { rowOn } from './figures.ts';
+import type { PictureFiles } from './render-context.ts';
 import { seasonsOf, type DistrictSeason } from './season.ts';
 import { edition } from './settings.ts';
 

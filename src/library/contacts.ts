@@ -29,3 +29,7 @@ export function reached(contact: Contact, edition: string): Reached {
   if (contact['public-office'] === true || agreed === undefined || until === undefined) return { phone, email, web, place };
   return edition < until ? { phone, email, web, place, consent: `${agreed} ${until}` } : { place, over: true };
 }
+
+/** A contact's name in the middle of a sentence: "the county extension office". */
+export const inSentence = (name: string): string =>
+  `the ${name.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())}`.replace(/^the (the|your) /, '$1 ');

@@ -4,12 +4,12 @@
  */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
-import type { Surroundings } from '../vocabulary/tags.ts';
 import type { Almanac } from './almanac.ts';
 import { contactFor, reached, type Reached } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import { leads } from './tools.ts';
+import type { RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
@@ -34,7 +34,7 @@ export type Asked = {
 
 export type Sheet = {
   notes: Note[];
-  around: Surroundings;
+  around: RenderContext;
   cautions: Placed[];
 };
 

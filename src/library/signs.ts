@@ -89,17 +89,6 @@ function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
   });
 }
 
-/** The first paragraph of words, or line, under a bulletin's heading "The field test", as its author wrote it. */
-export function fieldTestOf(body: string): string {
-  const part = /^## The field test[ \t]*\n([\s\S]*?)(?=^## |(?![\s\S]))/m.exec(body)?.[1] ?? '';
-  const first =
-    part
-      .trim()
-      .split(/\n[ \t]*\n/)
-      .find((block) => !block.startsWith('![')) ?? '';
-  return /^(?:[-*+]|\d+\.)[ \t]/.test(first) ? first.split('\n')[0]!.replace(/^\S+[ \t]+/, '') : first;
-}
-
 /** Whom to ring when brood looks wrong: the office of the first bulletin that must be reported, else the inspector, the extension service or a mentor. */
 export function ringFirst(almanac: Almanac): string | undefined {
   const law = almanac.bulletins.find(({ data }) => data.status === 'law')?.data.law?.[0]?.duty;

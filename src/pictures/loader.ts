@@ -1,7 +1,9 @@
 /* Hands the published pictures to Astro as a collection: an entry for each picture of a page, by collection and address as written. */
 import type { Loader } from 'astro/loaders';
 import { isDraft } from '../reader/draft.ts';
-import { openFolder } from '../reader/loader.ts';
+import type { Folder } from '../reader/folder.ts';
+import { isBelow } from '../reader/loader.ts';
+import { folderAfterChange, openFolder } from '../reader/open-folder.ts';
 import { picturesShown } from '../reader/pictures.ts';
 import { preparePictures } from './prepare.ts';
 
@@ -10,10 +12,9 @@ export function picturesOf(directory: string, kept: string): Loader {
   return {
     name: 'almanac-pictures',
     async load({ store, watcher, logger }) {
-      const fill = async (fresh: boolean): Promise<void> => {
-        const folder = openFolder(directory, fresh);
+      const fill = async (folder: Folder): Promise<void> => {
         const { pictures } = await preparePictures(folder, kept);
-        store.clear();
+        const gone = new Set(store.keys());
         for (const { page, image, path } of picturesShown(folder)) {
           const published = path === null ? undefined : pictures.get(path);
           // A build has read each of them once; the preview, and a draft, go on without one that cannot be read.
@@ -21,15 +22,21 @@ export function picturesOf(directory: string, kept: string): Loader {
             throw new Error(
               `the picture ${path ?? image.url} of ${page.path} was changed or taken away while the site was built. Build again.`,
             );
-          if (published) store.set({ id: `${page.collection}/${image.url}`, data: published, digest: JSON.stringify(published) });
+          if (!published) continue;
+          const [id, digest] = [`${page.collection}/${image.url}`, JSON.stringify(published)];
+          gone.delete(id);
+          if (store.get(id)?.digest !== digest) store.set({ id, data: published, digest });
         }
+        for (const id of gone) store.delete(id);
       };
-      await fill(false);
+      await fill(openFolder(directory));
       // One after the other, so that the last save is what is shown.
       let last = Promise.resolve();
       for (const event of ['add', 'change', 'unlink'] as const) {
         watcher?.on(event, (path) => {
-          if (path.startsWith(directory)) last = last.then(() => fill(true)).catch((error: unknown) => logger.error(String(error)));
+          if (!isBelow(path, directory)) return;
+          const folder = folderAfterChange(directory);
+          last = last.then(async () => fill(await folder)).catch((error: unknown) => logger.error(String(error)));
         });
       }
     },

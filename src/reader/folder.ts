@@ -39,35 +39,55 @@ export type Folder = {
   faults: Fault[];
   /** Paths of drafts that could not be read at all, and so are not among the entries. */
   unreadDrafts: string[];
+  /** What was parsed of each file, by its path, for the next reading. */
+  parsed: Map<string, Parsed>;
 };
 
-/** Reads the folder. A folder that is missing, or a file that cannot be read, is a fault, not an exception. */
-export function readFolder(directory: string): Folder {
-  const folder: Folder = { directory, club: null, entries: [], files: [], faults: [], unreadDrafts: [] };
+type Parsed = { text: string; entry: Entry | null; faults: Fault[] };
+
+/**
+ * Reads the folder. A folder that is missing, or a file that cannot be read, is a fault, not an exception. A file whose
+ * text is the same in the `former` reading is not parsed again.
+ */
+export function readFolder(directory: string, former?: Folder): Folder {
+  const folder: Folder = { directory, club: null, entries: [], files: [], faults: [], unreadDrafts: [], parsed: new Map() };
   if (!statSync(directory, { throwIfNoEntry: false })?.isDirectory()) {
     folder.faults.push(folderFault('.', 'no such folder', "the path of a club's content folder after --content"));
     return folder;
   }
   folder.files = list(directory, '', folder.faults, [realpathSync(directory)]);
   for (const path of folder.files) {
-    if (path === 'club.yaml') folder.club = readEntry(folder, path, 'club', 'club');
+    if (path === 'club.yaml') folder.club = readEntry(folder, path, 'club', 'club', former);
     const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
     if (!match) continue;
-    const entry = readEntry(folder, path, match[1]!, match[2]!);
+    const entry = readEntry(folder, path, match[1]!, match[2]!, former);
     if (entry) folder.entries.push(entry.collection === 'drawings' ? withLines(folder, entry) : entry);
   }
   return folder;
 }
 
-function readEntry(folder: Folder, path: string, collection: string, id: string): Entry | null {
+function readEntry(folder: Folder, path: string, collection: string, id: string, former?: Folder): Entry | null {
   const bytes = bytesOf(folder, path);
   if (!bytes) return null;
   const decoded = decode(path, bytes);
+  const entry = decoded.ok ? parsedEntry(folder, path, collection, id, decoded.text, former) : null;
   if (!decoded.ok) folder.faults.push(decoded.fault);
-  const entry = decoded.ok ? readText(path, collection, id, decoded.text, folder.faults) : null;
   // Letters that are wrong elsewhere do not hide the plain words of that line.
   if (!entry && saysDraft(Buffer.from(bytes).toString('latin1'))) folder.unreadDrafts.push(path);
   return entry;
+}
+
+function parsedEntry(folder: Folder, path: string, collection: string, id: string, text: string, former?: Folder): Entry | null {
+  const parsed = former?.parsed.get(path);
+  const now = parsed?.text === text ? parsed : parsedText(path, collection, id, text);
+  folder.parsed.set(path, now);
+  folder.faults.push(...now.faults);
+  return now.entry;
+}
+
+function parsedText(path: string, collection: string, id: string, text: string): Parsed {
+  const faults: Fault[] = [];
+  return { text, entry: readText(path, collection, id, text, faults), faults };
 }
 
 /** A drawing's lines lie beside its words, under the same name. */
@@ -111,21 +131,37 @@ function readTableInto(path: string, text: string, faults: Fault[]): { fields: F
 }
 
 function proseFault(path: string, bodyLine: number, body: string, error: unknown): Fault {
-  const message = error instanceof Error ? error.message : String(error);
-  const [, line, column] = (/(\d+):(\d+)/.exec(message) ?? [0, 1, 1]).map(Number) as [number, number, number];
+  const { line, column, crossing } = tagFaultOf(error as VFileMessage);
+  const at = { path, line: bodyLine - 1 + line, column, rule: 'tag' };
+  if (crossing)
+    return {
+      ...at,
+      field: crossing,
+      found: `${crossing} that crosses another mark, such as *words*`,
+      write: 'the mark wholly inside the tag or wholly outside',
+    };
   const typed = body.split('\n')[line - 1] ?? '';
   const open = /<(Figure|Task|Contact|Drawing|Day)((?:\s+[a-z-]+="[^"]*")*)\s*>(?:<\/\1>)?/;
   const mended = open.test(typed) ? typed.replace(open, '<$1$2 />').trim() : undefined;
   return {
-    path,
-    line: bodyLine - 1 + line,
-    column,
-    rule: 'tag',
+    ...at,
     field: 'a tag',
     found: 'a tag that is opened and not closed, closed and not opened, or crosses another mark',
     write: 'both <Tag> and </Tag> in one sentence, or the short form <Tag ... />',
     ...(mended === undefined ? {} : { corrected: mended }),
   };
+}
+
+/** What the parser of tags throws (a VFileMessage of mdast-util-mdx-jsx). */
+type VFileMessage = { reason?: string; ruleId?: string; line?: number; column?: number };
+
+/** Where the tag begins, and its name where it is the end of another mark that it runs across. */
+function tagFaultOf({ reason = '', ruleId, line = 1, column = 1 }: VFileMessage): { line: number; column: number; crossing?: string | undefined } {
+  const crossing = /`<\/?(\w+)>`.* of `(?:emphasis|strong|delete|link)`/.exec(reason)?.[1];
+  const opened = /^Expected a closing tag for `<\w+>` \((\d+):(\d+)/.exec(reason);
+  if (opened) return { line: Number(opened[1]), column: Number(opened[2]), crossing };
+  // It names the slash.
+  return { line, column: ruleId === 'unexpected-closing-slash' ? column - 1 : column, crossing };
 }
 
 function bytesOf(folder: Folder, path: string): Uint8Array | null {

@@ -1,57 +1,60 @@
 /*
- * Feeds one of Astro's collections from the reader. Astro sees the values that checks saw; the words of a page travel
- * as text and are parsed again, by the same parser, where the page is drawn.
+ * Content loader: feeds one of Astro's collections from the reader, so that Astro sees the values that checks saw. The words
+ * of a page are compiled when the page is drawn; mdx-modules hands over their tree.
  */
 import { createHash } from 'node:crypto';
-import { relative, sep } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { sep } from 'node:path';
 import type { Loader } from 'astro/loaders';
 import { isDraft } from './draft.ts';
-import { isWhole, readFolder, type Folder } from './folder.ts';
+import { isWhole, type Entry, type Folder } from './folder.ts';
+import { modulePath } from './mdx-modules.ts';
+import { folderAfterChange, openFolder } from './open-folder.ts';
 
-/** Astro runs a copy of this file out of its own bundle: what the desk has read and checked is kept where both find it. */
-const HELD = Symbol.for('almanac: the open folder');
-const open = globalThis as { [HELD]?: Folder };
-
-/** The folder is read once a build, so that what was checked is what is drawn; `fresh` reads it again. */
-export function openFolder(directory: string, fresh = false): Folder {
-  const held = open[HELD];
-  if (held && !fresh && held.directory === directory) return held;
-  return (open[HELD] = readFolder(directory));
-}
+/** Is a path that the watcher names inside the folder? */
+export const isBelow = (path: string, directory: string): boolean => path.startsWith(directory + sep);
 
 /** The entries of one collection below `directory`. */
 export function entriesOf(directory: string, collection: string): Loader {
   return {
     name: `almanac-${collection}`,
-    async load({ store, parseData, watcher, config, logger }) {
-      const root = fileURLToPath(config.root);
-      const fill = async (fresh: boolean): Promise<void> => {
-        const folder = openFolder(directory, fresh);
-        const entries =
-          collection === 'club'
-            ? [folder.club].filter((club) => club !== null)
-            : folder.entries.filter((entry) => entry.collection === collection);
-        store.clear();
-        for (const entry of entries.filter(isWhole)) {
+    async load({ store, parseData, watcher, logger }) {
+      const fill = async (folder: Folder): Promise<void> => {
+        const gone = new Set(store.keys());
+        for (const entry of wholeEntries(folder, collection)) {
+          const digest = createHash('sha256').update(entry.text).update(entry.body).digest('hex');
+          if (store.get(entry.id)?.digest === digest) {
+            gone.delete(entry.id);
+            continue;
+          }
           const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> }).catch((error: unknown) => {
             // The preview goes on without an entry that checks refuse; a build comes this far only with one that is a draft.
             if (watcher || isDraft(entry)) return null;
             throw error;
           });
           if (!data) continue;
-          const digest = createHash('sha256').update(entry.text).update(entry.body).digest('hex');
-          const filePath = relative(root, `${directory}/${entry.path}`).split(sep).join('/');
-          store.set({ id: entry.id, data, body: entry.body, digest, filePath });
+          gone.delete(entry.id);
+          const words = entry.tree ? { filePath: modulePath(entry), deferredRender: true } : {};
+          store.set({ id: entry.id, data, body: entry.body, digest, ...words });
         }
+        for (const id of gone) store.delete(id);
       };
-      await fill(false);
+      // What an earlier preview left behind may have been made by other schemas.
+      store.clear();
+      await fill(openFolder(directory));
       watcher?.add(directory);
       for (const event of ['add', 'change', 'unlink'] as const) {
         watcher?.on(event, (path) => {
-          if (path.startsWith(directory)) void fill(true).catch((error: unknown) => logger.error(String(error)));
+          if (isBelow(path, directory))
+            void folderAfterChange(directory)
+              .then(fill)
+              .catch((error: unknown) => logger.error(String(error)));
         });
       }
     },
   };
+}
+
+function wholeEntries(folder: Folder, collection: string): Entry[] {
+  const entries = collection === 'club' ? [folder.club] : folder.entries.filter((entry) => entry.collection === collection);
+  return entries.filter((entry) => entry !== null).filter(isWhole);
 }

@@ -1,14 +1,21 @@
 /*
- * The words of a page: MDX with a fixed vocabulary of tags, and nothing else of MDX. People write "<3 mites", "{name}",
- * "2~3 litres" and begin lines with "import"; each such sign is swapped for a stand-in of the same length before the
- * parser sees it, and put back in the tree, so that it is shown as typed and lines and columns stay true.
+ * The words of a page as a tree (mdast): Markdown with GitHub's tables, boxes and bare addresses, and the tags of tag-syntax.
+ * Checks parse with SYNTAX, and so does Astro's MDX processor, so that what is checked is what is drawn.
  */
-import { mdxToMdast } from 'satteri';
 import type { Heading, Nodes, Root } from 'mdast';
+import remarkGfm from 'remark-gfm';
+import remarkParse from 'remark-parse';
+import { unified, type PluggableList } from 'unified';
+import { remarkSpacedPictures } from './spaced-pictures.ts';
+import { remarkTags } from './tag-syntax.ts';
 
-/** The tags an author may write. The vocabulary draws them; checks refuse any other. */
-export const TAGS = ['Figure', 'Task', 'Example', 'Contact', 'Drawing', 'Day', 'Caution'] as const;
-export type Tag = (typeof TAGS)[number];
+/** "2~3 l" stays as typed: only two tildes on each side strike words out. */
+export const SYNTAX: PluggableList = [remarkTags, [remarkGfm, { singleTilde: false }], remarkSpacedPictures];
+
+const parser = unified().use(remarkParse).use(SYNTAX).freeze();
+
+/** The tree of a page's words. Positions count from the first line of `body`. Throws where a tag is left open or crosses another mark. */
+export const parseProse = (body: string): Root => parser.parse(body);
 
 /** A tag in the tree, as the MDX parser leaves it. */
 export type TagNode = {
@@ -18,50 +25,6 @@ export type TagNode = {
   children: Nodes[];
   position?: Root['position'];
 };
-
-const STAND_INS = { '{': '\uE001', '}': '\uE002', '<': '\uE003', '~': '\uE004', i: '\uE005', e: '\uE006', ' ': '\uE007' } as const;
-const BACK = new Map<string, string>(Object.entries(STAND_INS).map(([sign, standIn]) => [standIn, sign]));
-const TAG = new RegExp(`</?(?:${TAGS.join('|')})(?:\\s+[a-z-]+="[^"<>{}\\n]*")*\\s*/?>`, 'g');
-
-/** A picture whose file has spaces in its name, as phones and scanners give them: no address of Markdown may have one. */
-const PICTURE = /(!\[[^[\]]*\]\([ \t]*)([^\s"()<>][^"\n<>]*?\.[A-Za-z]{3,4})(?=[ \t]*(?:\)|[ \t]"))/g;
-
-/** The tree of a page's words. Positions count from the first line of `body`. */
-export function parseProse(body: string): Root {
-  return restore(mdxToMdast(swap(body), { features: { frontmatter: false } }) as unknown as Root);
-}
-
-/** The text with every sign that MDX would read as code swapped for its stand-in. */
-export function swap(body: string): string {
-  let out = '';
-  let from = 0;
-  for (const match of body.matchAll(TAG)) {
-    out += swapPlain(body.slice(from, match.index)) + match[0];
-    from = match.index + match[0].length;
-  }
-  return out + swapPlain(body.slice(from));
-}
-
-function swapPlain(text: string): string {
-  return text
-    .replace(PICTURE, (_, before: string, name: string) => before + name.replaceAll(' ', STAND_INS[' ']))
-    .replace(/[{}<~]/g, (sign) => STAND_INS[sign as '{'])
-    .replace(/^([ \t]*)(i(?=mport\b)|e(?=xport\b))/gm, (_, space: string, letter: 'i' | 'e') => space + STAND_INS[letter]);
-}
-
-const HAS_STAND_IN = /[\uE001-\uE007]/;
-const back = (text: string): string =>
-  HAS_STAND_IN.test(text) ? text.replace(/\\?([\uE001-\uE007])/g, (_, standIn: string) => BACK.get(standIn)!) : text;
-
-function restore<T>(node: T): T {
-  const open = node as Record<string, unknown>;
-  for (const key of ['value', 'url', 'title', 'alt', 'lang', 'meta', 'label', 'identifier']) {
-    const held = open[key];
-    if (typeof held === 'string') open[key] = back(held);
-  }
-  if (Array.isArray(open.children)) open.children.forEach(restore);
-  return node;
-}
 
 /** Every node of a tree, parents before children. */
 export function* walk(node: Nodes): Generator<Nodes> {

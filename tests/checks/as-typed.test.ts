@@ -10,7 +10,6 @@ const same = [
   'Write {name} on the lid.',
   'Write {colony name} on the lid.',
   'Feed 2~3 l in April and 4~5 l in May.',
-  '~~Not~~ crossed out.',
   'import the queen with care.',
   'export nothing today.',
   'A box of 5\'10" and 3/4 more.',

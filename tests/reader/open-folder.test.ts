@@ -1,11 +1,11 @@
 // What was checked is what is drawn: the desk and Astro's bundle, which runs a copy of the reader, hold one folder.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { openFolder } from '../../src/reader/loader.ts';
+import { openFolder } from '../../src/reader/open-folder.ts';
 import { goodClub } from '../faulty/cases.ts';
 
 test('a second copy of the reader finds the folder that the first has read, until it is asked to read afresh', async () => {
-  const copy = new URL('../../src/reader/loader.ts?copy', import.meta.url).href;
+  const copy = new URL('../../src/reader/open-folder.ts?copy', import.meta.url).href;
   const other = (await import(copy)) as { openFolder: typeof openFolder };
   assert.notEqual(other.openFolder, openFolder);
   const read = openFolder(goodClub, true);

@@ -1,0 +1,54 @@
+/* Rehype plug-in: what the HTML of a page's words becomes. Each heading with what is under it is a part; a table can be moved sideways. */
+import type { Element, ElementContent, Root, RootContent } from 'hast';
+import { SKIP, visit } from 'unist-util-visit';
+import { isTag } from '../../reader/prose.ts';
+
+export function rehypePage() {
+  return (tree: Root): void => {
+    visit(tree, 'element', (node, index, parent) => {
+      if (node.tagName !== 'table' || index === undefined || !parent) return undefined;
+      parent.children[index] = table(node);
+      return [SKIP, index + 1];
+    });
+    tree.children = parts(tree.children);
+  };
+}
+
+/** Alignment as a class, since a style in an element is not allowed by the content policy; and a frame that a keyboard can move. */
+function table(node: Element): Element {
+  const heads: string[] = [];
+  visit(node, 'element', (cell) => {
+    if (cell.tagName !== 'th' && cell.tagName !== 'td') return;
+    if (cell.properties.align === 'right') cell.properties.className = ['number'];
+    delete cell.properties.align;
+    if (cell.tagName === 'td') return;
+    for (const child of cell.children) if (child.type === 'text' && child.value) heads.push(child.value);
+    // The empty corner above a column of names is no heading.
+    if (cell.children.length === 0) cell.tagName = 'td';
+    else cell.properties.scope = 'col';
+  });
+  node.properties.className = ['ledger'];
+  return {
+    type: 'element',
+    tagName: 'div',
+    properties: { className: ['sideways'], role: 'region', tabIndex: 0, ariaLabel: `Table: ${heads.join(', ')}` },
+    children: [node],
+  };
+}
+
+const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
+
+/** <Opening> holds what stands before the first heading, each <Part> a heading with what is under it. */
+function parts(content: RootContent[]): RootContent[] {
+  let open = tag('Opening');
+  const all = [open];
+  for (const node of content) {
+    if (isTag(node) && node.name === 'FieldTest') {
+      all.push(node as unknown as Element);
+      continue;
+    }
+    if (node.type === 'element' && node.tagName === 'h2') all.push((open = tag('Part')));
+    open.children.push(node as ElementContent);
+  }
+  return all;
+}

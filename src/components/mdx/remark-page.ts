@@ -1,0 +1,195 @@
+/*
+ * Remark plug-in: what the words of a page become before they are HTML. Lists of steps and pictures become tags, headings
+ * get their ids, and the page learns ahead which figures and parts it has.
+ */
+import type { Image, Link, List, ListItem, Nodes, Paragraph, PhrasingContent, Root, TableCell } from 'mdast';
+import { SKIP, visit } from 'unist-util-visit';
+import type { VFile } from 'vfile';
+import type { WordsAhead } from '../../library/render-context.ts';
+import { attribute, headingIds, isTag, walk, type TagNode } from '../../reader/prose.ts';
+
+/** The heading of the part of a bulletin that the page of signs shows, too. */
+const FIELD_TEST = 'the-field-test';
+
+export function remarkPage() {
+  return (tree: Root, file: VFile): void => {
+    const ids = headingIds(tree);
+    for (const [heading, id] of ids) setProperties(heading, { id });
+    joinTags(tree);
+    const test = fieldTest(tree, ids);
+    const ahead: WordsAhead = { figures: figuresIn(tree), testFigures: test.flatMap(figuresIn), parts: partsOf(tree, ids) };
+    Object.assign((file.data.astro as { frontmatter: object }).frontmatter, ahead);
+    tree.children.push(...((test.length > 0 ? [tag('FieldTest', {}, structuredClone(test))] : []) as never[]));
+    drawPictures(tree);
+    visit(tree, (node, index, parent) => {
+      if (node.type === 'link') setProperties(node, { href: node.url });
+      if (node.type === 'paragraph' || node.type === 'tableCell') markAlone(node);
+      if (isSteps(node)) {
+        setProperties(node, { className: ['steps'] });
+        node.spread = true;
+        (node as { children: unknown[] }).children = node.children.map(step);
+      }
+      // A Task that belongs to no step shows nothing.
+      if (isTag(node) && node.name === 'Task' && parent && index !== undefined) {
+        parent.children.splice(index, 1);
+        return index;
+      }
+      return undefined;
+    });
+  };
+}
+
+/** Properties of the element that a node becomes. */
+function setProperties(node: { data?: object | undefined }, properties: Record<string, unknown>): void {
+  const data = node.data as { hProperties?: object } | undefined;
+  node.data = { ...data, hProperties: { ...data?.hProperties, ...properties } };
+}
+
+const tag = (name: string, attributes: Record<string, string | undefined>, children: readonly unknown[] = []): TagNode => ({
+  type: 'mdxJsxFlowElement',
+  name,
+  attributes: Object.entries(attributes).flatMap(([key, value]) =>
+    value === undefined ? [] : [{ type: 'mdxJsxAttribute', name: key, value }],
+  ),
+  children: children as Nodes[],
+});
+
+/** An element of HTML that Markdown has no sign for. */
+const element = (hName: string, hProperties: Record<string, unknown>, children: PhrasingContent[]): PhrasingContent =>
+  ({ type: 'element', data: { hName, hProperties }, children }) as unknown as PhrasingContent;
+
+const isSteps = (node: Nodes): node is List => node.type === 'list' && node.children.some(({ checked }) => typeof checked === 'boolean');
+
+const figuresIn = (node: Nodes): WordsAhead['figures'] =>
+  [...walk(node)].flatMap((each) =>
+    isTag(each) && each.name === 'Figure' ? [{ id: attribute(each, 'id') ?? '', row: attribute(each, 'row') }] : [],
+  );
+
+function partsOf(tree: Root, ids: ReturnType<typeof headingIds>): WordsAhead['parts'] {
+  const parts: WordsAhead['parts'] = [];
+  for (const node of tree.children) {
+    if (node.type === 'heading' && node.depth === 2)
+      parts.push({ id: ids.get(node)!, words: node.children.map((child) => ('value' in child ? child.value : '')).join(''), steps: 0 });
+    if (isSteps(node) && parts.length > 0) parts.at(-1)!.steps += node.children.length;
+  }
+  return parts;
+}
+
+/** The words of the first paragraph, or first line of a list, under the heading of the field test. */
+function fieldTest(tree: Root, ids: ReturnType<typeof headingIds>): PhrasingContent[] {
+  const at = tree.children.findIndex((node) => node.type === 'heading' && node.depth === 2 && ids.get(node) === FIELD_TEST);
+  if (at < 0) return [];
+  const part = tree.children.slice(at + 1);
+  const end = part.findIndex((node) => node.type === 'heading' && node.depth === 2);
+  const first = part
+    .slice(0, end < 0 ? part.length : end)
+    .map((node) => (node.type === 'list' ? node.children[0]?.children[0] : node))
+    .find((node) => node?.type === 'paragraph' && node.children[0]?.type !== 'image');
+  return first?.type === 'paragraph' ? first.children.filter(({ type }) => type !== 'image') : [];
+}
+
+/** @mdx-js takes the paragraph from tags that have a line to themselves; all but a drawing are words of a sentence, and get it back. */
+function joinTags(tree: Root): void {
+  visit(tree, (node, index, parent) => {
+    if (!isInSentence(node) || index === undefined || !parent) return undefined;
+    const { children } = parent as { children: Nodes[] };
+    const together: unknown[] = [inSentence(node)];
+    let last: TagNode = node;
+    for (let next = children[index + 1]; next && isInSentence(next) && isBelow(last, next); next = children[index + 1]) {
+      together.push({ type: 'text', value: ' ' }, inSentence(next));
+      children.splice(index + 1, 1);
+      last = next;
+    }
+    children[index] = { type: 'paragraph', children: together as PhrasingContent[] };
+    return SKIP;
+  });
+}
+
+const isInSentence = (node: unknown): node is TagNode =>
+  isTag(node) && node.type === 'mdxJsxFlowElement' && /^(?:Figure|Example|Contact|Day)$/.test(node.name);
+const inSentence = (node: TagNode): TagNode => ({ ...node, type: 'mdxJsxTextElement' });
+/** Without an empty line between them. */
+const isBelow = (above: TagNode, node: TagNode): boolean =>
+  above.position !== undefined && node.position !== undefined && node.position.start.line - above.position.end.line <= 1;
+
+/** Each picture becomes a figure of its own; what stands before and behind it in one paragraph become paragraphs. */
+function drawPictures(tree: Root): void {
+  // The one that may be seen before anybody scrolls: the first, where it stands before every heading.
+  const first = [...walk(tree)].find(({ type }) => type === 'image' || type === 'heading');
+  const picture = (image: Image): TagNode =>
+    tag('Picture', {
+      url: image.url,
+      alt: image.alt ?? '',
+      title: image.title ?? undefined,
+      early: image === first ? 'early' : undefined,
+    });
+  visit(tree, (node, index, parent) => {
+    if (index === undefined || !parent) return undefined;
+    if (node.type === 'paragraph' && node.children.some(({ type }) => type === 'image')) {
+      const parts = apart(node, picture);
+      parent.children.splice(index, 1, ...(parts as never[]));
+      return [SKIP, index + parts.length];
+    }
+    if (node.type === 'image') parent.children[index] = picture(node) as never;
+    return undefined;
+  });
+}
+
+function apart(node: Paragraph, picture: (image: Image) => TagNode): (TagNode | Paragraph)[] {
+  const parts: (TagNode | PhrasingContent[])[] = [[]];
+  for (const child of node.children)
+    if (child.type === 'image') parts.push(picture(child), []);
+    else (parts.at(-1) as PhrasingContent[]).push(child);
+  return parts.flatMap((part): (TagNode | Paragraph)[] => {
+    if (!Array.isArray(part)) return [part];
+    const children = trimmed(part);
+    return children.length > 0 ? [{ type: 'paragraph', children }] : [];
+  });
+}
+
+/** Without spaces and ends of lines at both ends. */
+function trimmed(words: PhrasingContent[]): PhrasingContent[] {
+  const isSpace = (child: PhrasingContent | undefined): boolean =>
+    child?.type === 'break' || (child?.type === 'text' && child.value.trim() === '');
+  const left = [...words];
+  while (isSpace(left[0])) left.shift();
+  while (isSpace(left.at(-1))) left.pop();
+  const [start, end] = [left[0], left.at(-1)];
+  if (start?.type === 'text') start.value = start.value.trimStart();
+  if (end?.type === 'text') end.value = end.value.trimEnd();
+  return left;
+}
+
+/** A link that stands by itself (a mark of punctuation apart) says so, and is drawn large enough to press. */
+function markAlone({ children }: Paragraph | TableCell): void {
+  const [only, ...others] = children.filter((child) => child.type !== 'text' || /\p{L}/u.test(child.value)) as (Link | TagNode)[];
+  if (!only || others.length > 0) return;
+  if (only.type === 'link') setProperties(only, { className: ['alone'] });
+  if (isTag(only) && only.name === 'Example') only.attributes.push({ type: 'mdxJsxAttribute', name: 'alone', value: 'alone' });
+}
+
+/** `- [ ] Words <Task id="x" />` and what is below it, as <Step id="x"> with its words in a slot. */
+function step(item: ListItem): TagNode {
+  const [head, ...below] = item.children;
+  const words = head?.type === 'paragraph' ? head.children : [];
+  const task = (words as unknown[]).filter(isTag).find(({ name }) => name === 'Task');
+  const said = Object.fromEntries((task?.attributes ?? []).map(({ name, value }) => [name, value ?? undefined]));
+  const time = said.time ? [element('span', { className: ['step-time'] }, [{ type: 'text', value: ` (${said.time})` }])] : [];
+  return tag('Step', { ...said, below: below.length > 0 ? 'below' : undefined }, [
+    element('span', { slot: 'words', className: ['step-words'] }, [
+      ...verbFirst(words.filter((child) => (child as unknown) !== task)),
+      ...time,
+    ]),
+    ...(head && head.type !== 'paragraph' ? [head] : []),
+    ...below,
+  ]);
+}
+
+/** The first word in heavier type; spaces at the end go. */
+function verbFirst(words: PhrasingContent[]): PhrasingContent[] {
+  const last = words.at(-1);
+  if (last?.type === 'text') last.value = last.value.trimEnd();
+  const [first, ...rest] = words;
+  const match = first?.type === 'text' ? /^(\S+)([\s\S]*)$/.exec(first.value) : null;
+  return match ? [{ type: 'strong', children: [{ type: 'text', value: match[1]! }] }, { type: 'text', value: match[2]! }, ...rest] : words;
+}

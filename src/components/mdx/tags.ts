@@ -1,0 +1,22 @@
+/* What the words of a page may hold, as <Content components={...} /> takes it: the tags that authors write, and those that remark-page and rehype-page make. */
+import Caution from './Caution.astro';
+import Contact from './Contact.astro';
+import Day from './Day.astro';
+import Drawing from './Drawing.astro';
+import Example from './Example.astro';
+import FieldTest from './FieldTest.astro';
+import Figure from './Figure.astro';
+import Link from './Link.astro';
+import Opening from './Opening.astro';
+import Part from './Part.astro';
+import Picture from './Picture.astro';
+import Step from './Step.astro';
+import Unseen from './Unseen.astro';
+
+const shared = { Caution, Contact, Day, Drawing, Example, Figure, Picture, Step, a: Link };
+
+/** A whole page. */
+export const tags = { ...shared, Opening, Part, FieldTest: Unseen };
+
+/** Of a bulletin only its field test. */
+export const fieldTestTags = { ...shared, Opening: Unseen, Part: Unseen, FieldTest };

@@ -1,0 +1,35 @@
+/* The words of an entry as an Astro component, and what is known of them ahead. The notes of its figures get their numbers here, in reading order. */
+import { getEntry, render } from 'astro:content';
+import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
+import type { FigureShown, Part, RenderContext, WordsAhead } from './render-context.ts';
+
+type Pages = 'checklists' | 'bulletins' | 'articles' | 'meetings';
+type Words = { Content: AstroComponentFactory; parts: Part[] };
+
+export async function renderWords(collection: Pages, id: string, context: RenderContext): Promise<Words> {
+  const { Content, ahead } = await rendered(collection, id);
+  for (const { id: figure, row } of ahead.figures) context.figure(figure, row);
+  return { Content, parts: ahead.parts };
+}
+
+type FieldTests = { tests: Map<string, AstroComponentFactory>; context: RenderContext };
+
+/** Bulletins of which only the field test is shown. Astro runs through the whole of each, so their `context` shows no other figure. */
+export async function renderFieldTests(bulletins: readonly string[], context: RenderContext): Promise<FieldTests> {
+  const tests = new Map<string, AstroComponentFactory>();
+  const shown = new Map<string, FigureShown | null>();
+  const nameOf = (figure: string, row?: string): string => `${figure} ${row ?? ''}`;
+  for (const bulletin of bulletins) {
+    const { Content, ahead } = await rendered('bulletins', bulletin);
+    for (const { id, row } of ahead.testFigures) shown.set(nameOf(id, row), context.figure(id, row));
+    tests.set(bulletin, Content);
+  }
+  return { tests, context: { ...context, figure: (id, row) => shown.get(nameOf(id, row)) ?? null } };
+}
+
+async function rendered(collection: Pages, id: string): Promise<{ Content: AstroComponentFactory; ahead: WordsAhead }> {
+  const entry = await getEntry(collection, id);
+  if (!entry) throw new Error(`renderWords: needs an entry ${collection}/${id}, which the shelves name`);
+  const { Content, remarkPluginFrontmatter } = await render(entry);
+  return { Content, ahead: remarkPluginFrontmatter as WordsAhead };
+}

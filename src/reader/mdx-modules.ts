@@ -1,0 +1,83 @@
+/*
+ * The MDX module of each page: a Vite plug-in that gives it an address, and a remark plug-in that gives it its tree. The
+ * reader has parsed the words already, so nothing is parsed twice, and what was checked is what is compiled.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Root } from 'mdast';
+import type { Processor } from 'unified';
+import { decode } from './decode.ts';
+import type { Entry, Folder } from './folder.ts';
+import { heldFolder, openFolder } from './open-folder.ts';
+
+/** No such folder is on the disk: a club's own may lie anywhere, under a name that no module address can hold. */
+const BELOW = 'club-words/';
+const IN_ADDRESS = /[\\/]club-words[\\/]([^\\/?]+[\\/][^\\/?]+\.mdx)(\?.*)?$/;
+
+/** Where Astro is told that the page lies, from the project's folder on. */
+export const modulePath = (entry: Entry): string => BELOW + entry.path;
+
+/** Inside the content folder; null for a module of another kind. */
+const pathIn = (address: string): string | null => IN_ADDRESS.exec(address)?.[1]?.replaceAll('\\', '/') ?? null;
+
+/** What Vite tells of its modules while a preview runs. */
+type Preview<Module> = { environment: { moduleGraph: { idToModuleMap: Map<string, Module> } } };
+
+export function mdxModules() {
+  let isPreview = false;
+  return {
+    name: 'club-words',
+    enforce: 'pre' as const,
+    configResolved({ command }: { command: string }): void {
+      isPreview = command === 'serve';
+    },
+    resolveId: { filter: { id: IN_ADDRESS }, handler: (id: string): string => id },
+    load: {
+      filter: { id: IN_ADDRESS },
+      handler(id: string): string {
+        const path = pathIn(id)!;
+        if (isPreview) readIfChanged(path);
+        const entry = heldEntry(path);
+        if (!entry) throw new Error(`${path} is not in the club's folder any more`);
+        // A line goes before the words: Astro would take words between two lines "---" for fields, such as a layout.
+        return `${path}\n${entry.body}`;
+      },
+    },
+    hotUpdate<Module>(this: Preview<Module>, { file, modules }: { file: string; modules: Module[] }): Module[] | undefined {
+      const held = heldFolder();
+      if (!held) return undefined;
+      const ours = [...this.environment.moduleGraph.idToModuleMap].filter(([id]) => {
+        const path = pathIn(id);
+        return path !== null && join(held.directory, path).replaceAll('\\', '/') === file;
+      });
+      return ours.length > 0 ? [...modules, ...ours.map(([, module]) => module)] : undefined;
+    },
+  };
+}
+
+/** The page may be asked for before the watcher has told of its change. */
+function readIfChanged(path: string): void {
+  const held = heldFolder();
+  if (held && held.parsed.get(path)?.text !== textNow(held, path)) openFolder(held.directory, true);
+}
+
+function textNow({ directory }: Folder, path: string): string | undefined {
+  try {
+    const decoded = decode(path, readFileSync(join(directory, path)));
+    return decoded.ok ? decoded.text : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+const heldEntry = (path: string | null): Entry | undefined => heldFolder()?.entries.find((entry) => entry.path === path);
+
+/** The reader's tree in place of a second parse. A copy, since compiling changes it, and the preview checks it again. */
+export function remarkReadTree(this: Processor): void {
+  const parse = this.parser!;
+  this.parser = (text, file): Root => {
+    const words = text.slice(text.indexOf('\n') + 1);
+    const read = heldEntry(pathIn(file.path));
+    return read?.tree && read.body === words ? structuredClone(read.tree) : (parse(words, file) as Root);
+  };
+}

@@ -1,0 +1,82 @@
+// One syntax for checks and pages: whatever people type is text, but for the tags of the almanac, and both take it alike.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import fc from 'fast-check';
+import type { Nodes } from 'mdast';
+import { isTag, parseProse, plainText, walk } from '../../src/reader/prose.ts';
+import { TAGS } from '../../src/reader/tag-syntax.ts';
+import { rows } from '../rows.ts';
+import { compiled } from '../components/compiled.ts';
+
+const tagsIn = (body: string): string[] => [...walk(parseProse(body))].flatMap((node) => (isTag(node) ? [node.name] : []));
+
+rows(
+  'tags seen',
+  [
+    ['<Figure id="a" />', ['Figure']],
+    ['At <Figure id="a" row="b"/> or <Contact duty="c" />.', ['Figure', 'Contact']],
+    ['<Example tool="syrup"\n  with="a=1&b=2">words</Example>', ['Example']],
+    ['> <Drawing name="egg" />', ['Drawing']],
+    ['- [ ] Look <Task id="a" />', ['Task']],
+    ['`<Figure id="a" />`', []],
+    ['\\<Figure id="a" />', []],
+    ['<Figure id="a"', []],
+    ['<Figure id=“a” />', []],
+    ['<Figure id={a} />', []],
+    ['<Figure {...a} />', []],
+    ['<Figure id="a" /', []],
+    ['<figure id="a" />', []],
+    ['<Step id="a" />', []],
+    ['<Part>a</Part>', []],
+    ['<a.b />', []],
+    ['<></>', []],
+    ['<script>a</script>', []],
+    ['<!-- a -->', []],
+    ['<https://example.org>', []],
+    ['import a from "b"', []],
+    ['export const a = <Figure id="b" />', ['Figure']],
+    ['{a}', []],
+    ['{/* a */}', []],
+  ].map(([given, expect]) => ({ case: given as string, given: given as string, expect: expect as string[], from: 'the syntax of this almanac' })),
+  (given, expect) => assert.deepEqual(tagsIn(given), expect),
+);
+
+test('one tilde is a sign, two strike words out', () => {
+  assert.equal(plainText(parseProse('~one~ and 2~3 l')), '~one~ and 2~3 l');
+  assert.ok([...walk(parseProse('~~gone~~'))].some(({ type }) => type === 'delete'));
+});
+
+const piece = fc.constantFrom(
+  '<', '>', '</', '/>', '{', '}', '{a}', '~', '~~', '*', '**', '_', '`', '```\n', '#', '## ', '[', ']', '](', '(', ')', '|', '| - |', '!', '\n', '\n\n', ' ', '- ', '- [ ] ', '> ', '1. ', '---\n',
+  'import ', 'export ', 'import a from "b"\n', 'export const a = 1\n', 'a', '5', '&', '&lt;', '\\', '"', '=', '🐝', 'é', '<!--', '-->', '<br>', '<script>', '</script>', '<a href="b">', '<Step>', '<Figure id="a" />',
+  '<Figure id="', '<Example tool="syrup">', '</Example>', '<Contact duty="a" />', '<Drawing name="a" />', '<Task id="a" />', '<Example>', '![a](b c.jpg)', 'https://example.org/', 'www.example.org',
+); // prettier-ignore
+
+test('any text: checks and pages fail on the same, and what is left holds our tags and nothing that runs', async () => {
+  let good = 0;
+  let bad = 0;
+  await fc.assert(
+    fc.asyncProperty(fc.array(piece, { maxLength: 14 }), async (pieces) => {
+      const body = pieces.join('');
+      const read = [() => parseProse(body)].map((parse) => {
+        try {
+          return parse();
+        } catch {
+          return null;
+        }
+      })[0]!;
+      const made = await compiled(body).catch(() => null);
+      assert.equal(made === null, read === null, body);
+      if (!read || !made) return void (bad += 1);
+      good += 1;
+      const types = [...walk(read)].flatMap((node) => (isTag(node) ? (TAGS.includes(node.name as never) ? [] : [node.name]) : odd(node)));
+      assert.deepEqual(types, [], body);
+      // Our own imports and what Astro exports stand in each module; nothing of the words may.
+      assert.doesNotMatch(made.code.replace(/"(?:[^"\\\n]|\\.)*"/g, '""'), /\bimport a\b|\bconst a = 1\b|<script/, body);
+    }),
+    { numRuns: 600 },
+  );
+  assert.ok(good > 100 && bad > 5, `${good} compiled, ${bad} refused`);
+});
+
+const odd = (node: Nodes): string[] => (/^(?:html|mdxjsEsm|mdx(?:Flow|Text)Expression)$/.test(node.type) ? [node.type] : []);
