@@ -86,7 +86,7 @@ export type Written = 'mdx' | 'md';
 
 const COOLING: Record<Written, string> = { mdx: '<Figure id="cooling" />', md: '10 minutes' };
 
-/** The same pages as a bare Astro project: one layout, one collection, one component; no checks, no calendar, no sources. */
+/** The same pages as a bare Astro project with the same Markdown processor: one layout, one collection, one component; no checks, no calendar, no sources. */
 export function writeBareProject(folder: string, pages: number, written: Written): void {
   const write = (name: string, text: string): void => {
     mkdirSync(dirname(join(folder, name)), { recursive: true });
@@ -110,8 +110,10 @@ export const collections = { pages: defineCollection({ loader: glob({ pattern: '
 }
 
 // Its caches lie in the project, so that a cold build is cold.
-const bareConfig = (written: Written): string =>
-  `${written === 'mdx' ? "import mdx from '@astrojs/mdx';\n" : ''}export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };\n`;
+const bareConfig = (written: Written): string => `import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', markdown: { processor: unified() }, integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };
+`;
 
 const BARE_LIST = `---
 import { getCollection } from 'astro:content';

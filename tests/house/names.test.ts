@@ -15,8 +15,9 @@ const rooms: RegExp[] = [
   /^\.ci\/run$/,
   new RegExp(`^content/(club\\.yaml|README\\.md|(${collections.replaceAll(' ', '|')})/[^/]+)$`),
   /^shared\/([a-z-]+\/)?[a-z0-9-]+\.ts$/,
-  /^src\/content\.config\.ts$/,
-  /^src\/(schemas|reader|pictures|library|vocabulary|publish|checks|worker)\/[a-z0-9-]+\.ts$/,
+  /^src\/(content\.config|env\.d)\.ts$/,
+  /^src\/components\/mdx\/([A-Z][A-Za-z]+\.astro|[a-z-]+\.ts)$/,
+  /^src\/(schemas|reader|pictures|library|publish|checks|worker)\/[a-z0-9-]+\.ts$/,
   /^src\/publish\/book\/[a-z0-9-]+\.(ts|css)$/,
   /^src\/desk\/(new\/)?[a-z0-9.-]+\.(ts|mjs)$|^src\/desk\/newer-node\/(package|package-lock)\.json$|^src\/desk\/newer-node\/\.npmrc$/,
   /^src\/islands\/[a-z-]+\/[a-z0-9-]+\.ts$/,
@@ -25,7 +26,7 @@ const rooms: RegExp[] = [
   /^src\/styles\/([a-z-]+\.css|fonts\/[A-Za-z0-9-]+\.(woff2|txt))$/,
   /^public\/[a-z0-9./_-]+$/,
   /^tests\/((rows|coverage)\.ts|CONFORMANCE\.md)$/,
-  /^tests\/(shared|schemas|reader|pictures|checks|library|vocabulary|islands|publish|desk|site|house|build|long|bench)\//,
+  /^tests\/(shared|schemas|reader|pictures|checks|library|components|islands|publish|desk|site|house|build|long|bench)\//,
   /^tests\/(tables|fixtures|faulty)\//,
 ];
 
