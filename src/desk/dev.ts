@@ -3,19 +3,20 @@
  * every page and in the terminal; a page reloads when its file is saved.
  */
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { faultLine } from '../reader/fault.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
 import { picturesFolder, projectFolder } from './places.ts';
 import { readyPictures } from './ready-pictures.ts';
-import { readFolder } from '../reader/folder.ts';
+import { openFolder } from '../reader/open-folder.ts';
 
 const { values } = argumentsOf('dev');
+const content = resolve(values.content);
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
-process.env.ALMANAC_CONTENT = values.content;
-process.env.ALMANAC_EDITION = editionDay(readFolder(values.content));
+process.env.ALMANAC_CONTENT = content;
+process.env.ALMANAC_EDITION = editionDay(openFolder(content));
 process.env.ALMANAC_FINGERPRINT = 'preview';
 process.env.ALMANAC_PICTURES = picturesFolder;
 
@@ -24,7 +25,7 @@ let told = '';
 
 /** The faults as they are now; told in the terminal when they differ from the last time. */
 async function faultsNow(): Promise<string[]> {
-  const folder = readFolder(values.content);
+  const folder = openFolder(content, true);
   const { faults } = await readyPictures(folder, console.log);
   const found = foundIn(folder, faults);
   const drafts = found.drafts.map((fault) => `draft: ${faultLine(fault)}`);

@@ -156,7 +156,11 @@ function proseFault(path: string, bodyLine: number, body: string, error: unknown
 type VFileMessage = { reason?: string; ruleId?: string; line?: number; column?: number };
 
 /** Where the tag begins, and its name where it is the end of another mark that it runs across. */
-function tagFaultOf({ reason = '', ruleId, line = 1, column = 1 }: VFileMessage): { line: number; column: number; crossing?: string | undefined } {
+function tagFaultOf({ reason = '', ruleId, line = 1, column = 1 }: VFileMessage): {
+  line: number;
+  column: number;
+  crossing?: string | undefined;
+} {
   const crossing = /`<\/?(\w+)>`.* of `(?:emphasis|strong|delete|link)`/.exec(reason)?.[1];
   const opened = /^Expected a closing tag for `<\w+>` \((\d+):(\d+)/.exec(reason);
   if (opened) return { line: Number(opened[1]), column: Number(opened[2]), crossing };

@@ -25,7 +25,13 @@ async function demoCheck(): Promise<Row[]> {
   const name = 'check, the demo club';
   return [
     { part: 'check', name, measured: median(runs.map(({ seconds }) => seconds)), unit: 's', most: 4 },
-    { part: 'check', name: `${name}: processor`, measured: median(runs.map(({ processorSeconds }) => processorSeconds)), unit: 's', most: 3 },
+    {
+      part: 'check',
+      name: `${name}: processor`,
+      measured: median(runs.map(({ processorSeconds }) => processorSeconds)),
+      unit: 's',
+      most: 3,
+    },
   ];
 }
 

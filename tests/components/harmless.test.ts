@@ -12,7 +12,9 @@ import { harmful } from '../site/harmful.ts';
 import { compiled } from './compiled.ts';
 
 const ELEMENTS = new Set(
-  'a abbr b blockquote br code del div em h2 h3 hr i input li ol p pre section span strong sub sup table tbody td th thead tr ul'.split(' '),
+  'a abbr b blockquote br code del div em h2 h3 hr i input li ol p pre section span strong sub sup table tbody td th thead tr ul'.split(
+    ' ',
+  ),
 );
 const TAGS = new Set('Caution Contact Day Drawing Example FieldTest Figure Opening Part Picture Step'.split(' '));
 const ATTRIBUTES = new Set(
@@ -30,7 +32,8 @@ async function strange(body: string): Promise<string[]> {
     if (isTag(node)) {
       if (!TAGS.has(node.name)) found.push(`<${node.name}>`);
       for (const { type, name, value } of node.attributes)
-        if (type !== 'mdxJsxAttribute' || !OF_TAGS.has(name) || typeof value !== 'string') found.push(`<${node.name} ${name}={${String(value)}}>`);
+        if (type !== 'mdxJsxAttribute' || !OF_TAGS.has(name) || typeof value !== 'string')
+          found.push(`<${node.name} ${name}={${String(value)}}>`);
     } else if (node.type === 'element') {
       const { tagName, properties } = node;
       if (!ELEMENTS.has(tagName)) found.push(`<${tagName}>`);

@@ -17,14 +17,21 @@ export function roomOf(path: string): string {
 const may: Record<string, { values: string[]; types?: string[]; packages?: RegExp }> = {
   shared: { values: [] },
   schemas: { values: ['shared'], packages: /^astro\/zod$/ },
-  reader: { values: ['schemas', 'shared'], packages: /^(node:.+|yaml|csv-parse\/sync|hast|mdast|astro\/loaders|unified|remark-(gfm|parse)|mdast-util-mdx-jsx|micromark-(extension-mdx-jsx|util-types))$/ },
+  reader: {
+    values: ['schemas', 'shared'],
+    packages:
+      /^(node:.+|yaml|csv-parse\/sync|hast|mdast|astro\/loaders|unified|remark-(gfm|parse)|mdast-util-mdx-jsx|micromark-(extension-mdx-jsx|util-types))$/,
+  },
   checks: { values: ['reader', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
   pictures: { values: ['reader', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
   library: { values: ['schemas', 'shared'], packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:path)$/ },
   'islands/parts': { values: ['shared'] },
   islands: { values: ['islands/parts', 'shared'], packages: /^ical-generator$/ },
   components: { values: ['library', 'shared'], types: ['schemas', 'islands/parts'] },
-  'components/mdx': { values: ['components', 'library', 'reader', 'shared'], packages: /^(hast|mdast|unist-util-visit|vfile)$/ },
+  'components/mdx': {
+    values: ['components', 'library', 'reader', 'shared'],
+    packages: /^(@astrojs\/markdown-remark|hast|mdast|unist-util-visit|vfile)$/,
+  },
   layouts: { values: ['components', 'library', 'shared', 'styles', 'islands/leaf'], types: ['schemas'] },
   pages: {
     values: ['layouts', 'components', 'components/mdx', 'islands', 'islands/parts', 'library', 'schemas', 'shared'],

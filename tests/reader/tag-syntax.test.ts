@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
+import type { Nodes as HastNodes } from 'hast';
 import type { Nodes } from 'mdast';
 import { isTag, parseProse, plainText, walk } from '../../src/reader/prose.ts';
 import { TAGS } from '../../src/reader/tag-syntax.ts';
@@ -37,7 +38,12 @@ rows(
     ['export const a = <Figure id="b" />', ['Figure']],
     ['{a}', []],
     ['{/* a */}', []],
-  ].map(([given, expect]) => ({ case: given as string, given: given as string, expect: expect as string[], from: 'the syntax of this almanac' })),
+  ].map(([given, expect]) => ({
+    case: given as string,
+    given: given as string,
+    expect: expect as string[],
+    from: 'the syntax of this almanac',
+  })),
   (given, expect) => assert.deepEqual(tagsIn(given), expect),
 );
 
@@ -77,6 +83,28 @@ test('any text: checks and pages fail on the same, and what is left holds our ta
     { numRuns: 600 },
   );
   assert.ok(good > 100 && bad > 5, `${good} compiled, ${bad} refused`);
+});
+
+/** Signs that are code in MDX, as people type them; none is a sign of Markdown where it stands. */
+const typed = fc.constantFrom(
+  'import', 'export', 'import a from "b"', 'export default {a}', '<3', '<= 20 C', '<name>', '</name>', '<Step />', '<', '>', 'a<b', '{name}', '{{twice}}', '{', '}', '{/* a */}', '{a.b()}', '${a}', '2~3', '~10', '"quoted"', "it's",
+  '5\'10"', '=', '=>', '//', ';', 'bees', '12', '%', '@a', '&', '🐝', 'é', '<!--', '-->', '<?', '<a', 'b>', '<Figure', '<Figure id=', '/>',
+); // prettier-ignore
+
+test('what is code in MDX is shown as typed, on the page too', async () => {
+  const textOf = (node: HastNodes): string =>
+    'value' in node ? node.value : 'children' in node ? node.children.map((child) => textOf(child as HastNodes)).join('') : '';
+  await fc.assert(
+    fc.asyncProperty(fc.array(fc.array(typed, { minLength: 1, maxLength: 6 }), { minLength: 1, maxLength: 3 }), async (lines) => {
+      const body = lines
+        .map((words) => words.join(' '))
+        .filter((line) => !/^[>=]/.test(line))
+        .join('\n');
+      assert.equal(plainText(parseProse(body)), body);
+      assert.equal(textOf((await compiled(body)).tree), body);
+    }),
+    { numRuns: 400 },
+  );
 });
 
 const odd = (node: Nodes): string[] => (/^(?:html|mdxjsEsm|mdx(?:Flow|Text)Expression)$/.test(node.type) ? [node.type] : []);

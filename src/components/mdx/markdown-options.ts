@@ -1,4 +1,5 @@
 /* What Astro's Markdown processor is told: the syntax that checks parse with, the reader's trees, and what the words of a page become. */
+import type { UnifiedProcessorOptions } from '@astrojs/markdown-remark';
 import { remarkReadTree } from '../../reader/mdx-modules.ts';
 import { SYNTAX } from '../../reader/prose.ts';
 import { rehypePage } from './rehype-page.ts';
@@ -9,6 +10,6 @@ export const markdownOptions = {
   gfm: false,
   // Quotes stay as typed.
   smartypants: false,
-  remarkPlugins: [...SYNTAX, remarkReadTree, remarkPage],
+  remarkPlugins: [...SYNTAX, remarkReadTree, remarkPage] as NonNullable<UnifiedProcessorOptions['remarkPlugins']>,
   rehypePlugins: [rehypePage],
 };

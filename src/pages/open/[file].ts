@@ -16,7 +16,8 @@ export const getStaticPaths = () =>
 const RUNS = 'runs.schema.json';
 
 const ENTRIES: Record<OpenKind, (almanac: Almanac) => unknown[]> = {
-  bulletins: (almanac) => openBulletins(almanac, ({ id, data }) => plainParts(`bulletins/${id}.mdx`, data.title, sheet(almanac, '/', edition.day).around)),
+  bulletins: (almanac) =>
+    openBulletins(almanac, ({ id, data }) => plainParts(`bulletins/${id}.mdx`, data.title, sheet(almanac, '/', edition.day).around)),
   figures: openFigures,
   signs: openSigns,
   treatments: openTreatments,
