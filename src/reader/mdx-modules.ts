@@ -70,7 +70,7 @@ function textNow({ directory }: Folder, path: string): string | undefined {
   }
 }
 
-const heldEntry = (path: string | null): Entry | undefined => heldFolder()?.entries.find((entry) => entry.path === path);
+const heldEntry = (path: string | null): Entry | null | undefined => (path === null ? null : heldFolder()?.parsed.get(path)?.entry);
 
 /** The reader's tree in place of a second parse. A copy, since compiling changes it, and the preview checks it again. */
 export function remarkReadTree(this: Processor): void {

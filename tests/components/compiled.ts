@@ -8,13 +8,16 @@ import { isTag } from '../../src/reader/prose.ts';
 
 export type Compiled = { tree: Root; ahead: WordsAhead; code: string };
 
-export async function compiled(body: string): Promise<Compiled> {
+export const compiled = (body: string): Promise<Compiled> => compiledModule(`a line that the reader puts there\n${body}`, 'nowhere.mdx');
+
+/** The module at `address`, from what the bundler is given for it. */
+export async function compiledModule(given: string, address: string): Promise<Compiled> {
   let tree: Root | null = null;
   const capture = () => (seen: Root) => void (tree = structuredClone(seen));
   const processor = unified({ ...markdownOptions, rehypePlugins: [...markdownOptions.rehypePlugins, capture] });
   const renderer = await processor.createMdxRenderer!({ syntaxHighlight: false }, { optimize: false });
   const ahead = {} as WordsAhead;
-  const { code } = await renderer.process(`a line that the reader puts there\n${body}`, 'nowhere.mdx', ahead);
+  const { code } = await renderer.process(given, address, ahead);
   return { tree: tree!, ahead, code };
 }
 

@@ -103,7 +103,7 @@ test('what is code in MDX is shown as typed, on the page too', async () => {
       assert.equal(plainText(parseProse(body)), body);
       assert.equal(textOf((await compiled(body)).tree), body);
     }),
-    { numRuns: 400 },
+    { numRuns: 200 },
   );
 });
 

@@ -12,7 +12,7 @@ export type PlainPart = { heading: string; words: string };
 
 /** The words under each second-level heading of `path`, such as bulletins/varroa.mdx; those before the first under `title`. A heading without words is left out. */
 export function plainParts(path: string, title: string, context: RenderContext): PlainPart[] {
-  const tree = heldFolder()?.entries.find((entry) => entry.path === path)?.tree;
+  const tree = heldFolder()?.parsed.get(path)?.entry?.tree;
   const parts: { heading: string; nodes: Nodes[] }[] = [{ heading: title, nodes: [] }];
   for (const node of tree?.children ?? []) {
     if (isPartHeading(node)) parts.push({ heading: tidy(plain(node, context)), nodes: [] });
