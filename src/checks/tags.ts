@@ -117,7 +117,9 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
 function isAlone(tag: TagNode, block: Nodes): boolean {
   if ((block as unknown) === tag) return tag.type === 'mdxJsxFlowElement';
   if (block.type !== 'paragraph' || !(block.children as unknown[]).includes(tag)) return false;
-  return block.children.every((child) => (isTag(child) ? /^(?:Caution|Drawing)$/.test(child.name) : child.type === 'text' && child.value.trim() === ''));
+  return block.children.every((child) =>
+    isTag(child) ? /^(?:Caution|Drawing)$/.test(child.name) : child.type === 'text' && child.value.trim() === '',
+  );
 }
 
 function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
