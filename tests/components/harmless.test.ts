@@ -18,7 +18,7 @@ const ELEMENTS = new Set(
 );
 const TAGS = new Set('Caution Contact Day Drawing Example FieldTest Figure Opening Part Picture Step'.split(' '));
 const ATTRIBUTES = new Set(
-  'className dataFootnotes dataFootnoteRef dataFootnoteBackref ariaLabel ariaDescribedBy role tabIndex id href scope start type disabled checked colSpan slot'.split(
+  'className dataFootnotes dataFootnoteRef dataFootnoteBackref ariaLabel ariaDescribedBy role tabIndex id href title scope start type disabled checked colSpan slot'.split(
     ' ',
   ),
 );
