@@ -79,7 +79,7 @@ test('a bulletin carries its words as its page has them, with the numbers and th
     'What to do today',
     'What not to do',
   ]);
-  assert.match(parts[0].words, /ring the state apiary inspection office\. A wrong alarm costs nothing\./);
+  assert.match(parts[0].words, /call the state apiary inspection office\. A wrong alarm costs nothing\./);
   assert.match(parts[3].words, /A brown thread of 3 to 5 cm \(|A brown thread of [\d.]+ to [\d.]+/);
   assert.ok(signs.length > 5 && law[0].duty === 'inspector');
   assert.doesNotMatch(JSON.stringify(parts), /<\/?[a-z]|&[a-z]+;/);
