@@ -131,7 +131,7 @@ export function waitsForScript(): string[] {
   return faults;
 }
 
-/** On paper: dark letters on white, empty boxes, no step or box cut in two, no page furniture. */
+/** On paper: dark letters on white, empty boxes, no step or box cut in two, no page furniture, nothing that sticks, no total at the foot of each sheet. */
 export function wrongOnPaper(): string[] {
   const faults = new Set<string>();
   const light = (colour: string): number => {
@@ -170,6 +170,12 @@ export function wrongOnPaper(): string[] {
   for (const furniture of document.querySelectorAll<HTMLElement>('button, .thumbs, input[type=search]'))
     if (furniture.checkVisibility())
       faults.add(`<${furniture.tagName.toLowerCase()}> "${furniture.textContent!.trim().slice(0, 20)}" is printed`);
+  for (const element of document.body.querySelectorAll<HTMLElement>('*')) {
+    const { position, display } = getComputedStyle(element);
+    const name = `<${element.tagName.toLowerCase()}> "${element.textContent!.trim().slice(0, 30)}"`;
+    if (/sticky|fixed/.test(position) && element.checkVisibility()) faults.add(`${name} sticks to the sheet`);
+    if (display === 'table-footer-group') faults.add(`${name} is repeated at the foot of each sheet`);
+  }
   for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])'))
     if (shut.checkVisibility() && [...shut.children].some((child) => !(child as HTMLElement).checkVisibility()))
       faults.add('a closed section is not printed');

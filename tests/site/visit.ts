@@ -53,18 +53,54 @@ export function nothing(found: readonly string[]): void {
   );
 }
 
-/** The heaviest page of each kind: kinds differ by the first word of the address and by whether there is a second. */
+/**
+ * The pages that stand for all: the heaviest of each kind, and then as many as it takes until everything that some page holds is
+ * on one of them: each element, island, class, mark of a script and kind of box. Kinds differ by the first word of the address
+ * and by whether there is a second.
+ */
 export function oneOfEachKind(site: Built): string[] {
-  const heaviest = new Map<string, { page: string; size: number }>();
-  for (const page of site.pages) {
-    const path = page.slice(site.base.length);
-    const [first, second] = path.split('/');
-    const kind = `${first}${second ? '/*' : ''}`;
-    const size = site.read(path === '' || path.endsWith('/') ? `${path}index.html` : path).length;
-    if (size > (heaviest.get(kind)?.size ?? 0)) heaviest.set(kind, { page, size });
+  const all = site.pages.map((page) => {
+    const html = site.read(fileOf(site, page));
+    return { page, size: html.length, holds: new Set([kindOf(site, page), ...marksIn(html)]) };
+  });
+  const left = new Set(all.flatMap(({ holds }) => [...holds]));
+  const chosen: string[] = [];
+  const take = (next: (typeof all)[number]): void => {
+    chosen.push(next.page);
+    for (const mark of next.holds) left.delete(mark);
+  };
+  const heavyFirst = all.toSorted((a, b) => b.size - a.size);
+  for (const each of heavyFirst) if (left.has(kindOf(site, each.page))) take(each);
+  while (left.size > 0) {
+    const news = ({ holds }: (typeof all)[number]): number => [...holds].filter((mark) => left.has(mark)).length;
+    take(heavyFirst.reduce((best, each) => (news(each) > news(best) ? each : best)));
   }
-  return [...heaviest.values()].map(({ page }) => page).sort();
+  return chosen.sort();
 }
+
+/** What a page is made of, such as `<winter-stores`, `.beside`, `data-asks` and `type=radio`. */
+export function marksIn(html: string): Set<string> {
+  const marks = new Set<string>();
+  for (const [, element = '', attributes = ''] of html.matchAll(/<([a-z][a-z0-9-]*)((?:\s+[^\s=>]+(?:="[^"]*")?)*)\s*\/?>/g)) {
+    marks.add(`<${element}`);
+    for (const [, name = '', value = ''] of attributes.matchAll(/([^\s="]+)(?:="([^"]*)")?/g)) {
+      if (name === 'class') for (const each of value.split(/\s+/)) marks.add(`.${each}`);
+      else if (name.startsWith('data-')) marks.add(name);
+      else if (name === 'type' && /^(input|button)$/.test(element)) marks.add(`type=${value}`);
+    }
+  }
+  return marks;
+}
+
+const fileOf = (site: Built, page: string): string => {
+  const path = page.slice(site.base.length);
+  return path === '' || path.endsWith('/') ? `${path}index.html` : path;
+};
+
+const kindOf = (site: Built, page: string): string => {
+  const [first, second] = page.slice(site.base.length).split('/');
+  return `${first}${second ? '/*' : ''}`;
+};
 
 /** A tab of its own on one page. */
 export async function open(
