@@ -36,6 +36,10 @@ export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
 
   form.addEventListener('submit', keep);
   form.addEventListener('click', keepButton);
+  // A browser brings only the line of the cursor into sight, which may leave the rest of the box under the parts at the foot.
+  form.addEventListener('focusin', ({ target }) => {
+    if (target instanceof HTMLTextAreaElement) requestAnimationFrame(() => target.scrollIntoView({ block: 'nearest' }));
+  });
   for (const touch of ['focusin', 'pointerdown', 'input']) form.addEventListener(touch, wake);
   window.addEventListener('hashchange', look);
   look();
