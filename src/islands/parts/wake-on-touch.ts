@@ -38,7 +38,7 @@ export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
   form.addEventListener('click', keepButton);
   // A browser brings only the line of the cursor into sight, which may leave the rest of the box under the parts at the foot.
   form.addEventListener('focusin', ({ target }) => {
-    if (target instanceof HTMLTextAreaElement) requestAnimationFrame(() => target.scrollIntoView({ block: 'nearest' }));
+    if (target instanceof HTMLTextAreaElement) target.scrollIntoView({ block: 'nearest' });
   });
   for (const touch of ['focusin', 'pointerdown', 'input']) form.addEventListener(touch, wake);
   window.addEventListener('hashchange', look);
