@@ -34,14 +34,15 @@ function keep(forms: Forms): void {
 
 const buttons = [...document.querySelectorAll<HTMLButtonElement>('button[data-form]')];
 
-/** One of them is always chosen; other forms can be switched off. */
-const isOneOf = ({ dataset }: HTMLButtonElement): boolean => dataset.form === 'district' || dataset.form === 'units';
+/** Of districts and of units one is always chosen; other forms can be switched off. */
+const isOneOf = (name: string): boolean => /^[du]/.test(name);
 
 function pressed(): void {
   for (const button of buttons) {
-    const chosen = root.dataset[button.dataset.form!];
+    const name = button.dataset.form!;
+    const chosen = root.dataset[name];
     // A district or units that nobody chose are the club's own: they stand first.
-    const main = isOneOf(button) && chosen === undefined && button === button.parentElement?.querySelector('button');
+    const main = isOneOf(name) && chosen === undefined && button === button.parentElement?.querySelector('button');
     button.setAttribute('aria-pressed', String(chosen === button.value || main));
   }
 }
@@ -49,7 +50,7 @@ function pressed(): void {
 for (const button of buttons) {
   button.addEventListener('click', () => {
     const name = button.dataset.form!;
-    const off = root.dataset[name] === button.value && !isOneOf(button);
+    const off = root.dataset[name] === button.value && !isOneOf(name);
     if (off) delete root.dataset[name];
     else root.dataset[name] = button.value;
     keep({ ...kept(), [name]: off ? (name === 'light' ? 'day' : '') : button.value });
