@@ -40,10 +40,9 @@ const isOneOf = (name: string): boolean => /^[du]/.test(name);
 function pressed(): void {
   for (const button of buttons) {
     const name = button.dataset.form!;
-    const chosen = root.dataset[name];
     // A district or units that nobody chose are the club's own: they stand first.
-    const main = isOneOf(name) && chosen === undefined && button === button.parentElement?.querySelector('button');
-    button.setAttribute('aria-pressed', String(chosen === button.value || main));
+    const chosen = root.dataset[name] ?? (isOneOf(name) && button.parentElement!.querySelector('button')!.value);
+    button.setAttribute('aria-pressed', String(chosen === button.value));
   }
 }
 
