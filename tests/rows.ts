@@ -1,4 +1,4 @@
-import { test } from 'node:test';
+import { test } from 'vitest';
 
 /** One line of a published table: what goes in, what must come out, and where that is printed. */
 export type Row<Given, Expect> = { case: string; given: Given; expect: Expect; from: string };

@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, dirname, join } from 'node:path';
-import type { LaunchOptions } from 'playwright-core';
+import type { LaunchOptions } from '@playwright/test';
 
 /** The environment variable in which `npm test` hands the launch options to the tests, as JSON. */
 export const launchVariable = 'ALMANAC_LAUNCH';
@@ -20,7 +20,7 @@ export interface Machine {
   tell: (line: string) => void;
 }
 
-/** For playwright-core's `chromium.launch`; null where no browser is to be had. */
+/** For Playwright's `chromium.launch`; null where no browser is to be had. */
 export async function findBrowser(machine: Machine = thisMachine()): Promise<LaunchOptions | null> {
   const args = argumentsFor(machine);
   const named = machine.environment.ALMANAC_BROWSER;
@@ -67,7 +67,7 @@ async function bringFromSystem({ platform, isRoot, runs, tell }: Machine): Promi
 
 async function bringFromPlaywright({ runs, tell }: Machine): Promise<boolean> {
   tell('Downloading a browser for the tests (about 100 MB, once) ...');
-  const folder = dirname(createRequire(import.meta.url).resolve('playwright-core/package.json'));
+  const folder = dirname(createRequire(import.meta.url).resolve('@playwright/test/package.json'));
   return runs(process.execPath, [join(folder, 'cli.js'), 'install', '--only-shell', 'chromium']);
 }
 
@@ -83,7 +83,7 @@ function thisMachine(): Machine {
 }
 
 async function starts(options: LaunchOptions): Promise<boolean> {
-  const { chromium } = await import('playwright-core');
+  const { chromium } = await import('@playwright/test');
   try {
     const browser = await chromium.launch({ ...options, timeout: 30_000 });
     await browser.close();

@@ -74,7 +74,7 @@ export const commands = {
   },
   test: {
     words: ['PATTERN'],
-    options: { long: { takes: 'flag', what: 'the long tests too' } },
+    options: { slow: { takes: 'flag', what: 'the slow tests too' } },
   },
 } as const satisfies Record<string, Command>;
 

@@ -20,7 +20,7 @@ const commands = {
   new: ['new.ts'],
   bench: ['bench.ts'],
   test: ['test.ts'],
-  'test:long': ['test.ts', '--long'],
+  'test:slow': ['test.ts', '--slow'],
 };
 
 // npm runs a script through a shell. When npm is told to end, the shell is what it ends: notice that.

@@ -1,8 +1,9 @@
 /* How soon a reader has an answer, in a browser that is slowed to a quarter: a key in a calculator, a search, a page without signal. */
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
-import { openHost, openReader } from '../site/kept.ts';
-import { oneOfEachKind, phone } from '../site/visit.ts';
+import type { Browser, BrowserContext, Page } from '@playwright/test';
+import { demoSite, type Site } from '../setup/built-site.ts';
+import { openBrowser } from './browser.ts';
+import { openHost, openReader } from '../e2e/kept.ts';
+import { oneOfEachKind, phone } from '../e2e/visit.ts';
 import { median, type Row } from './table.ts';
 
 /** A phone of some years beside the machine that measures. */

@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { projectFolder } from '../../src/desk/places.ts';
-import { goodClub } from '../faulty/cases.ts';
+import { goodClub } from '../fixtures/invalid/cases.ts';
 import { bookSeconds } from './builds.ts';
 import { writeClub } from './club.ts';
 import { measured, type Run } from './measured-run.ts';

@@ -4,7 +4,7 @@
  */
 import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { goodClub } from '../faulty/cases.ts';
+import { goodClub } from '../fixtures/invalid/cases.ts';
 
 const WORDS =
   `hive comb queen brood frame box feeder syrup honey swarm yard smoke veil tool cluster entrance wax cell egg larva worker drone pollen nectar

@@ -1,5 +1,5 @@
 /* The headers that a host sends when it reads the site's `_headers`: every rule whose path fits, later ones over earlier. */
-import type { Built } from '../site/built-site.ts';
+import type { Built } from '../setup/built-site.ts';
 
 /** For `serve`: by the path below the base. */
 export function headersOf(site: Built): (path: string) => Record<string, string> {

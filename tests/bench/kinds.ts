@@ -1,5 +1,5 @@
 /* Kinds of page, for rows: by the first word of the address and whether there is a second; `/` is the first page. */
-import type { Built } from '../site/built-site.ts';
+import type { Built } from '../setup/built-site.ts';
 
 export function kindOf(site: Built, page: string): string {
   const [first, second] = page.slice(site.base.length).split('/');

@@ -1,6 +1,7 @@
 /* The bytes of the demo club: pages and first views by kind, script, styles, letters, and the whole copy for use without signal. */
-import type { Browser } from 'playwright-core';
-import { demoSite, openBrowser, type Site } from '../site/built-site.ts';
+import type { Browser } from '@playwright/test';
+import { demoSite, type Site } from '../setup/built-site.ts';
+import { openBrowser } from './browser.ts';
 import {
   bytesOf,
   fileOf,
@@ -12,7 +13,7 @@ import {
   mostScript,
   scriptBytes,
   zipped,
-} from '../site/weights.ts';
+} from '../e2e/weights.ts';
 import { byKind } from './kinds.ts';
 import { median, type Row } from './table.ts';
 

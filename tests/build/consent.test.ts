@@ -1,8 +1,8 @@
 // A consent that is over on the edition's day: the number is in no file of the edition, and check says so.
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
-import { test } from 'node:test';
-import { runDesk } from '../site/built-site.ts';
+import { test } from 'vitest';
+import { runDesk } from '../setup/built-site.ts';
 import { change, contentsOf, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { test } from 'node:test';
+import { test } from 'vitest';
 import { fingerprint } from '../../src/desk/fingerprint.ts';
 import { projectFolder } from '../../src/desk/places.ts';
 import { change, openWorkshop } from './workshop.ts';

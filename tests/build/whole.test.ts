@@ -2,8 +2,8 @@
 import assert from 'node:assert/strict';
 import { existsSync, lstatSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { test } from 'node:test';
-import { builtFixture } from '../site/built-site.ts';
+import { test } from 'vitest';
+import { builtFixture } from '../setup/built-site.ts';
 import { contentsOf, filesIn, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
@@ -109,7 +109,7 @@ test('an empty output folder is taken; a link to it stays a link, and the site l
   try {
     symlinkSync(out, link, 'dir');
   } catch {
-    t.diagnostic('this system makes no links');
+    void t.annotate('this system makes no links');
   }
   const ran = await build(copy('southern'), existsSync(link) ? link : out);
   assert.equal(ran.code, 0, ran.output);

@@ -2,9 +2,9 @@
 import assert from 'node:assert/strict';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { before, test } from 'node:test';
+import { beforeAll, test } from 'vitest';
 import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { runDesk } from '../site/built-site.ts';
+import { runDesk } from '../setup/built-site.ts';
 import { change, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
@@ -15,7 +15,7 @@ const page = join(club, 'articles', 'manuka-and-kanuka.mdx');
 const read = (path: string): string => readFileSync(join(out, path), 'utf8');
 const withdraw = (...typed: string[]) => runDesk('withdraw', [...typed, '--content', club, '--out', out]);
 
-before(async () => {
+beforeAll(async () => {
   const draft = '---\ntitle: "Begun\ndraft: true\nsummary:\n---\n\n<Figure id="none" /> ![x](none.jpg)\n';
   writeFileSync(join(club, 'articles', 'begun.mdx'), draft);
   writeFileSync(join(club, 'articles', 'half.mdx'), draft.replace('"Begun', 'Half'));

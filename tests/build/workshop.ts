@@ -2,9 +2,9 @@
 import { cpSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
-import { after } from 'node:test';
+import { afterAll } from 'vitest';
 import { gunzipSync } from 'node:zlib';
-import { fixtureFolder, runDesk, type Ran } from '../site/built-site.ts';
+import { fixtureFolder, runDesk, type Ran } from '../setup/built-site.ts';
 
 export interface Workshop {
   folder: string;
@@ -17,7 +17,7 @@ export interface Workshop {
 export function openWorkshop(): Workshop {
   const folder = realpathSync(mkdtempSync(join(tmpdir(), 'build-')));
   let copies = 0;
-  after(() => rmSync(folder, { recursive: true, force: true }));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return {
     folder,
     copy: (name) => {

@@ -1,0 +1,23 @@
+import { defineConfig } from '@playwright/test';
+import { launchVariable } from './src/desk/browser.ts';
+
+/* `npm test` finds a browser and leaves the way to start it in the environment. Without it, Playwright takes its own. */
+const launchOptions = JSON.parse(process.env[launchVariable] ?? '{}') as Record<string, unknown>;
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  testMatch: '**/*.spec.ts',
+  globalSetup: './tests/setup/build-demo.ts',
+  outputDir: '.almanac/playwright',
+  workers: 2,
+  fullyParallel: false,
+  timeout: 300_000,
+  use: {
+    browserName: 'chromium',
+    viewport: { width: 390, height: 844 },
+    // A test meets the files of the host; what tests the offline copy allows service workers in its own file.
+    serviceWorkers: 'block',
+    trace: 'retain-on-failure',
+    launchOptions,
+  },
+});

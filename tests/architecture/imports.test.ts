@@ -1,0 +1,182 @@
+// Which way imports run: from the pages down to the arithmetic, never back.
+import assert from 'node:assert/strict';
+import { test } from 'vitest';
+import { files, importsOf, isCode, read, type Import } from './tree.ts';
+
+/** A room's name is the folder of its files; an island is a room of its own, and so are the tags of pages. */
+export function roomOf(path: string): string {
+  const [first = '', second = '', third = ''] = path.split('/');
+  if (first === 'shared') return 'shared';
+  if (first !== 'src') return first;
+  if (second === 'components' && third === 'mdx') return 'components/mdx';
+  if (second === 'islands') return third === 'parts' ? 'islands/parts' : `islands/${third}`;
+  return second;
+}
+
+/** Whom each room may use, besides itself. `types` may be named where no value is taken. */
+const may: Record<string, { values: string[]; types?: string[]; packages?: RegExp }> = {
+  shared: { values: [] },
+  schemas: { values: ['shared'], packages: /^astro\/zod$/ },
+  reader: {
+    values: ['schemas', 'shared'],
+    packages:
+      /^(node:.+|yaml|csv-parse\/sync|hast|mdast|astro\/loaders|unified|remark-(gfm|parse)|mdast-util-mdx-jsx|micromark-(extension-mdx-jsx|util-types))$/,
+  },
+  checks: { values: ['reader', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
+  pictures: { values: ['reader', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
+  library: { values: ['schemas', 'shared'], packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:path)$/ },
+  'islands/parts': { values: ['shared'] },
+  islands: { values: ['islands/parts', 'shared'], packages: /^ical-generator$/ },
+  components: { values: ['library', 'shared'], types: ['schemas', 'islands/parts'] },
+  'components/mdx': {
+    values: ['components', 'library', 'reader', 'shared'],
+    packages: /^(@astrojs\/markdown-remark|hast|mdast|unist-util-visit|vfile)$/,
+  },
+  layouts: { values: ['components', 'library', 'shared', 'styles', 'islands/leaf'], types: ['schemas'] },
+  pages: {
+    values: ['layouts', 'components', 'components/mdx', 'islands', 'islands/parts', 'library', 'schemas', 'shared'],
+    types: [],
+    packages: /^astro$/,
+  },
+  worker: { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
+  publish: {
+    values: ['shared'],
+    packages:
+      /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/,
+  },
+  desk: {
+    values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'],
+    packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/,
+  },
+  'env.d.ts': { values: [], types: ['library'], packages: /^astro\/runtime\/server\/index\.js$/ },
+  'content.config.ts': { values: ['library', 'pictures', 'reader', 'schemas'], packages: /^astro:content$/ },
+};
+
+function faultsIn(path: string, imports: Import[]): string[] {
+  const room = roomOf(path);
+  const rule = may[room] ?? (room.startsWith('islands/') ? may.islands : undefined);
+  if (!rule) return [`${path}: in no room that is known`];
+  return imports.flatMap(({ from, to, typeOnly }) => {
+    if (!from.startsWith('.')) return rule.packages?.test(from) ? [] : [`${path} imports ${from}`];
+    const other = roomOf(to);
+    if (other === room) return [];
+    const names = [...rule.values, ...(typeOnly ? (rule.types ?? []) : [])];
+    const fits = names.includes(other) || (names.includes('islands') && other.startsWith('islands/'));
+    return fits ? [] : [`${path} imports ${to}${typeOnly ? ' (a type)' : ''}: ${room} may not use ${other}`];
+  });
+}
+
+const ours = files().filter((path) => isCode(path) && /^(src|shared)\//.test(path));
+
+test('every import runs down the house', () => {
+  assert.ok(ours.length > 100, `${ours.length} files`);
+  const all = ours.map((path) => ({ path, imports: importsOf(path) }));
+  assert.ok(all.reduce((sum, { imports }) => sum + imports.length, 0) > 200);
+  assert.deepEqual(
+    all.flatMap(({ path, imports }) => faultsIn(path, imports)),
+    [],
+  );
+});
+
+test('what is imported is there', () => {
+  const there = new Set(files());
+  const lost = [...ours, ...files('tests').filter(isCode)].flatMap((path) =>
+    importsOf(path)
+      .filter(({ from, to }) => from.startsWith('.') && !there.has(to))
+      .map(({ to }) => `${path} imports ${to}`),
+  );
+  assert.deepEqual(lost, []);
+});
+
+test('only two files of the library ask Astro: one for entries, one for their words', () => {
+  assert.deepEqual(
+    ours.filter((path) => importsOf(path).some(({ from }) => from === 'astro:content')),
+    ['src/content.config.ts', 'src/library/almanac.ts', 'src/library/render-words.ts'],
+  );
+});
+
+test('a package that is imported is listed in package.json, and one that is listed is used', () => {
+  const listedIn = (path: string): Record<string, string> => {
+    const { dependencies, devDependencies } = JSON.parse(read(path)) as Record<string, Record<string, string>>;
+    return { ...dependencies, ...devDependencies };
+  };
+  const listed = listedIn('package.json');
+  const nameOf = (from: string): string =>
+    from
+      .split('/')
+      .slice(0, from.startsWith('@') ? 2 : 1)
+      .join('/');
+  // What only the bench installs has a list of its own.
+  const apart = 'tests/bench/lighthouse/';
+  const usedApart = files()
+    .filter((path) => isCode(path) && path.startsWith(apart))
+    .flatMap((path) => importsOf(path).map(({ from }) => nameOf(from)));
+  assert.deepEqual(usedApart.sort(), Object.keys(listedIn(`${apart}package.json`)));
+  const code = files().filter((path) => isCode(path) && !path.startsWith(apart));
+  const used = new Map<string, string>();
+  for (const path of code)
+    for (const { from } of importsOf(path)) if (!/^(\.|node:|astro:|virtual:)/.test(from)) used.set(nameOf(from), path);
+  // Packages older than modules are asked for by name.
+  for (const path of code)
+    for (const [, name] of read(path).matchAll(/(?:[rR]equire\b|import\.meta\.resolve)[^\n]*?\('([a-z@][\w@/-]*)'\)/g))
+      used.set(nameOf(name!), path);
+  const asTypes = (name: string): boolean => `@types/${name}` in listed;
+  assert.deepEqual(
+    [...used].filter(([name]) => !(name in listed) && !asTypes(name)).map(([name, path]) => `${path} imports ${name}`),
+    [],
+  );
+  // Named in a setting, asked for by a command, or what another package here cannot do without.
+  const otherwise = [
+    '@types/node',
+    '@astrojs/check',
+    'prettier',
+    'prettier-plugin-astro',
+    'zod',
+    '@fontsource/atkinson-hyperlegible-next',
+    'eslint',
+    'eslint-plugin-astro',
+    'typescript-eslint',
+    'knip',
+  ];
+  assert.deepEqual(
+    Object.keys(listed).filter((name) => !used.has(name) && !otherwise.includes(name) && !used.has(name.replace('@types/', ''))),
+    [],
+  );
+});
+
+for (const [path, code, fault] of [
+  [
+    'shared/mites/rate.ts',
+    "import { a } from '../../src/library/page.ts';",
+    'shared/mites/rate.ts imports src/library/page.ts: shared may not use library',
+  ],
+  ['shared/mites/rate.ts', "import { readFileSync } from 'node:fs';", 'shared/mites/rate.ts imports node:fs'],
+  [
+    'src/islands/syrup/syrup.ts',
+    "export * from '../mite-count/words.ts';",
+    'src/islands/syrup/syrup.ts imports src/islands/mite-count/words.ts: islands/syrup may not use islands/mite-count',
+  ],
+  [
+    'src/islands/syrup/syrup.ts',
+    "const later = import('../../schemas/fields.ts');",
+    'src/islands/syrup/syrup.ts imports src/schemas/fields.ts: islands/syrup may not use schemas',
+  ],
+  [
+    'src/components/Foot.astro',
+    "---\nimport type { Club } from '../schemas/club.ts';\nimport { club } from '../schemas/club.ts';\n---\n",
+    'src/components/Foot.astro imports src/schemas/club.ts: components may not use schemas',
+  ],
+  [
+    'src/pages/year.astro',
+    "<p></p><script>\n  import '../checks/check.ts';\n</script>",
+    'src/pages/year.astro imports src/checks/check.ts: pages may not use checks',
+  ],
+  [
+    'src/checks/check.ts',
+    "import { publish } from '../publish/publish.ts';",
+    'src/checks/check.ts imports src/publish/publish.ts: checks may not use publish',
+  ],
+  ['src/publish/publish.ts', "import { getCollection } from 'astro:content';", 'src/publish/publish.ts imports astro:content'],
+] as const) {
+  test(`seen: ${fault}`, () => assert.deepEqual(faultsIn(path, importsOf(path, code)), [fault]));
+}

@@ -1,0 +1,137 @@
+// An entry of every kind is withdrawn with one line: nothing of it is left in anything that is built, and a page leaves a notice.
+import assert from 'node:assert/strict';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, test } from 'vitest';
+import { gunzipSync } from 'node:zlib';
+import { strFromU8, unzipSync } from 'fflate';
+import { collectionNames } from '../../src/schemas/collections.ts';
+import { projectFolder } from '../../src/desk/places.ts';
+import { builtFolder, type Built } from '../setup/built-site.ts';
+
+const WHY = 'its third sentence can mislead';
+const LINE = `withdrawn: 2026-11-30, ${WHY}\n`;
+
+/** A word that stands in the entry and nowhere else, put into a field that readers see. */
+const token = (kind: string): string => `quagga${kind}`;
+
+/** One of each kind, and the field that gets the word. */
+const entries: Record<string, { file: string; field: RegExp }> = {
+  checklists: { file: 'moving-a-hive.mdx', field: /^summary: / },
+  bulletins: { file: 'wax-moth.mdx', field: /^summary: / },
+  articles: { file: 'records.mdx', field: /^summary: / },
+  meetings: { file: '2026-11-12-annual-meeting.mdx', field: /^summary: / },
+  reading: { file: 'bees-next-door.yaml', field: /^worth: / },
+  treatments: { file: 'thymol.yaml', field: /^summary: / },
+  forage: { file: 'aster.yaml', field: /^worth: / },
+  words: { file: 'absconding.yaml', field: /^meaning: / },
+  figures: { file: 'summer-colony-bees.yaml', field: /^ {4}place: / },
+  sources: { file: 'charriere-imdorf-1999.yaml', field: /^where: / },
+  signs: { file: 'brown-thread.yaml', field: /^look: / },
+  notices: { file: 'june-meeting-off.yaml', field: /^ {2}- (?=The talk)/ },
+  drawings: { file: 'bearding.yaml', field: /^words: / },
+};
+
+let built: Built;
+let content: string;
+beforeAll(async () => {
+  content = mkdtempSync(join(tmpdir(), 'withdrawn-'));
+  cpSync(join(projectFolder, 'content'), content, { recursive: true });
+  for (const [kind, { file, field }] of Object.entries(entries)) withdraw(join(content, kind, file), kind, field);
+  const counts = join(content, 'counts', '2025.csv');
+  writeFileSync(counts, `# ${LINE}${readFileSync(counts, 'utf8')}`);
+  built = await builtFolder(content, 'withdrawn', { site: 'https://club.example' });
+});
+afterAll(() => rmSync(content, { recursive: true, force: true }));
+
+function withdraw(path: string, kind: string, field: RegExp): void {
+  const lines = readFileSync(path, 'utf8').split('\n');
+  const at = lines.findIndex((line) => field.test(line));
+  assert.ok(at >= 0, `${path} has a line ${field}`);
+  lines[at] = lines[at]!.replace(field, (name) => `${name}${token(kind)} `).replace(
+    /(: )(quagga\w+ )(["'>].*)$/,
+    (_, colon: string, word: string, rest: string) =>
+      rest.startsWith('>') ? `${colon}${rest}\n  ${word}` : `${colon}${rest[0]}${word}${rest.slice(1)}`,
+  );
+  lines.splice(lines[0] === '---' ? 1 : 0, 0, LINE.trimEnd());
+  writeFileSync(path, lines.join('\n'));
+}
+
+/** Every file that is published, as text; the pieces of the search index and the book unpacked. */
+const texts = (): { file: string; text: string }[] =>
+  readdirSync(built.folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => statSync(join(built.folder, file)).isFile() && !/\.(woff2|wasm|png|jpe?g)$/.test(file))
+    .map((file) => {
+      const bytes = readFileSync(join(built.folder, file));
+      if (file.endsWith('.epub'))
+        return {
+          file,
+          text: Object.values(unzipSync(bytes))
+            .map((each) => strFromU8(each))
+            .join('\n'),
+        };
+      return { file, text: (bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes).toString('utf8') };
+    });
+
+test('a kind that is new must be thought of here: cautions alone are not withdrawn while a page calls for them', () => {
+  assert.deepEqual([...Object.keys(entries), 'counts', 'cautions'].sort(), [...collectionNames].sort());
+});
+
+test('no page, list, search, calendar, file or record holds a word of it', () => {
+  const all = texts();
+  assert.ok(all.length > 150, `${all.length} files`);
+  const found = all.flatMap(({ file, text }) =>
+    Object.keys(entries)
+      .filter((kind) => text.toLowerCase().includes(token(kind)))
+      .map((kind) => `${file}: of ${kind}`),
+  );
+  assert.deepEqual(found, []);
+});
+
+test('a row that rests on a withdrawn source is gone too', () => {
+  const { figures } = JSON.parse(built.read('open/figures.json')) as { figures: { id: string; rows: { source: { id: string } }[] }[] };
+  assert.ok(figures.length > 150);
+  assert.deepEqual(
+    figures.filter(({ rows }) => rows.some(({ source }) => source.id === 'charriere-imdorf-1999')).map(({ id }) => id),
+    [],
+  );
+});
+
+test('counts that were withdrawn leave the page without them', () =>
+  assert.match(built.read('counts/index.html'), /No counts were handed in yet/));
+
+for (const place of [
+  'lists/moving-a-hive/',
+  'pests/wax-moth/',
+  'know-how/records/',
+  'meetings/2026-11-12-annual-meeting/',
+  'treatments/thymol/',
+]) {
+  test(`/${place} says since when, why and whom to ask, and is led to by nobody`, () => {
+    const html = built.read(`${place}index.html`);
+    assert.match(html, /taken down on 30 November 2026/);
+    assert.match(html, /Its third sentence can mislead\./);
+    assert.match(html, /Whom to ask next/);
+    assert.match(html, /<meta name="robots" content="noindex">/);
+    assert.doesNotMatch(html, /data-found-as/);
+    const record = JSON.parse(built.read('edition.json')) as { pages: Record<string, unknown> };
+    assert.ok(!(place in record.pages), 'in the record of the edition');
+    assert.ok(!built.read('sitemap.xml').includes(place), 'in the map of the site');
+    assert.ok(!built.read('search/index.html').includes(`/${place}"`), 'in the list of all pages');
+  });
+}
+
+test('a meeting that was withdrawn is out of the calendar', () => {
+  assert.match(built.read('club.ics'), /2026-08-13/);
+  assert.doesNotMatch(built.read('club.ics'), /annual-meeting/);
+});
+
+test('one page lists all that was withdrawn, with the reason', () => {
+  const html = built.read('withdrawn/index.html');
+  for (const kind of [...Object.keys(entries), 'counts']) assert.match(html, new RegExp(`id="${kind}-`), kind);
+  assert.equal(html.match(/Its third sentence can mislead\./g)?.length, Object.keys(entries).length + 1);
+});
+
+test('the edition moves to the day on which something was withdrawn', () =>
+  assert.equal(JSON.parse(built.read('edition.json')).day, '2026-11-30'));

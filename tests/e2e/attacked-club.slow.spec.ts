@@ -1,0 +1,159 @@
+/*
+ * The demo club with harm written into every sentence of its files: behind titles, names, figures' units, cells, notices and
+ * paragraphs. Where check refuses a line, the line stays as it was; the rest is built. Its pages have the same elements
+ * as those of a twin with plain words in the same places, other files are still whole, and in a browser nothing runs.
+ */
+import assert from 'node:assert/strict';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { note, test } from './fixtures.ts';
+import { parse as parseTable } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { fromHtml } from 'hast-util-from-html';
+import ICAL from 'ical.js';
+import { visit as walk } from 'unist-util-visit';
+import { check } from '../../src/checks/check.ts';
+import { projectFolder } from '../../src/desk/places.ts';
+import { serve } from '../../src/desk/serve.ts';
+import { filesIn } from '../build/workshop.ts';
+import { builtFolder, type Built } from '../setup/built-site.ts';
+import { harmDone, harmful, watchFor } from './harmful.ts';
+import { nothing, oneOfEachKind } from './visit.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'attacked-'));
+const [attacked, twin] = [join(folder, 'attacked'), join(folder, 'twin')];
+let made: Built;
+let plain: Built;
+const changed = new Set<string>();
+
+/** A line of a field or a paragraph with at least two words, what stands before its words, and the words. */
+const FIELD = /^(\s*(?:- )?(?:[a-z][a-z-]*: ))?((?:- )?[A-Za-z“][^"'\n{}[\]&*#|>%@`!:]* [^"'\n{}[\]&*#|>%@`!:]*)$/;
+
+test.beforeAll(async () => {
+    for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content'), copy, { recursive: true });
+    const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
+    const marks = fc
+      .sample(harmful, 4000)
+      .map((mark) => mark.replace(/[\r\n\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF\uFFFE\uFFFF]/gu, ''));
+    // In a paragraph these are Markdown, and right to become elements.
+    const unmarked = marks.filter((mark) => !/[`_*~[\]]/.test(mark));
+    // Alike words stay alike, so that notes that were one stay one.
+    const pick = (from: readonly string[], words: string): string =>
+      from[[...words].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) % 1_000_003, 7) % from.length]!;
+    for (const file of files) {
+      const lines = readFileSync(join(attacked, file), 'utf8').split('\n');
+      const head = file.endsWith('.yaml') ? lines.length : lines.indexOf('---', 1);
+      const [harmed, other] = [[...lines], [...lines]];
+      for (const [at, line] of lines.entries()) {
+        const [, before = '', words] = FIELD.exec(line) ?? [];
+        if (!words || (at < head && before === '')) continue;
+        const mark = pick(at < head ? marks : unmarked, words);
+        // In a field it stands in quotes, as JSON, which YAML reads alike.
+        const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
+        [harmed[at], other[at]] = [written(mark), written('plainword')];
+        changed.add(`${file}:${at}`);
+      }
+      writeFileSync(join(attacked, file), harmed.join('\n'));
+      writeFileSync(join(twin, file), other.join('\n'));
+    }
+    for (let round = 0; takeBack(files); round += 1) assert.ok(round < 20, 'check never comes to rest');
+    made = await builtFolder(attacked, 'attacked', { site: 'https://club.example' });
+    plain = await builtFolder(twin, 'twin', { site: 'https://club.example' });
+});
+test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Gives every line that check finds a fault in, in either copy, its old words again; false when there is none. */
+function takeBack(files: readonly string[]): boolean {
+  const faults = [...check(attacked), ...check(twin)].filter(({ path }) => files.includes(path));
+  for (const path of new Set(faults.map((fault) => fault.path))) {
+    const old = readFileSync(join(projectFolder, 'content', path), 'utf8').split('\n');
+    const lines = new Set(faults.filter((fault) => fault.path === path).map(({ line }) => line - 1));
+    // A fault that is told at a line that was not touched may come from any other: then the whole file is as it was.
+    const whole = [...lines].some((line) => !changed.has(`${path}:${line}`));
+    for (const copy of [attacked, twin]) {
+      const now = readFileSync(join(copy, path), 'utf8').split('\n');
+      writeFileSync(join(copy, path), now.map((line, at) => (whole || lines.has(at) ? old[at]! : line)).join('\n'));
+    }
+    for (const at of old.keys()) if (whole || lines.has(at)) changed.delete(`${path}:${at}`);
+  }
+  return faults.length > 0;
+}
+
+/** Elements with the names of their attributes, in order; of addresses what they begin with. */
+function bones(html: string): string[] {
+  const found: string[] = [];
+  walk(fromHtml(html), 'element', ({ tagName, properties }) => {
+    const attributes = Object.entries(properties).map(([name, value]) =>
+      /^(href|src|action)$/.test(name) ? `${name}=${/^[a-z]*:?\/?/.exec(String(value))![0]}` : name,
+    );
+    found.push(`${tagName} ${attributes.join(' ')}`);
+  });
+  return found;
+}
+
+test('harm was written into every kind of file', { tag: '@slow' }, ({}) => {
+  const kinds = new Map<string, number>();
+  for (const place of changed) kinds.set(place.split(/[/:]/)[0]!, (kinds.get(place.split(/[/:]/)[0]!) ?? 0) + 1);
+  note([...kinds].map(([kind, count]) => `${kind} ${count}`).join(', '));
+  assert.ok(changed.size > 1000, `${changed.size} lines`);
+  for (const kind of [
+    'articles',
+    'bulletins',
+    'checklists',
+    'figures',
+    'forage',
+    'meetings',
+    'reading',
+    'signs',
+    'sources',
+    'treatments',
+    'words',
+    'cautions',
+    'drawings',
+  ])
+    assert.ok((kinds.get(kind) ?? 0) > 3, kind);
+});
+
+test('its pages and its book have the elements of the twin, and no other', { tag: '@slow' }, () => {
+  assert.deepEqual(made.pages, plain.pages);
+  const seen: string[] = [];
+  for (const page of made.pages.map((each) => (each.endsWith('/') ? `${each.slice(1)}index.html` : each.slice(1)))) {
+    const [one, other] = [bones(made.read(page)), bones(plain.read(page))];
+    const at = one.findIndex((bone, place) => bone !== other[place]);
+    if (at >= 0 || one.length !== other.length) seen.push(`${page}: ${one[at] ?? one.length} instead of ${other[at] ?? other.length}`);
+  }
+  nothing(seen);
+  // The book gathers its notes by their words, so that there may be one more or less: no other kind of element comes.
+  const known = new Set(bones(plain.read('handbook.html')));
+  nothing(bones(made.read('handbook.html')).filter((bone) => !known.has(bone)));
+});
+
+test('files for other programs are whole', { tag: '@slow' }, () => {
+  for (const file of filesIn(made.folder)) {
+    if (/\.(json|webmanifest)$/.test(file)) assert.doesNotThrow(() => JSON.parse(made.read(file)), file);
+    if (file.endsWith('.ics')) {
+      const events = (built: Built): number =>
+        new ICAL.Component(ICAL.parse(built.read(file)) as never).getAllSubcomponents('vevent').length;
+      assert.equal(events(made), events(plain), file);
+    }
+    if (file.endsWith('.csv'))
+      assert.equal((parseTable(made.read(file)) as unknown[]).length, (parseTable(plain.read(file)) as unknown[]).length, file);
+    if (file.endsWith('.xml')) assert.deepEqual(tagsOf(made.read(file)), tagsOf(plain.read(file)), file);
+  }
+});
+
+const tagsOf = (xml: string): string[] => [...xml.replace(/<!\[CDATA\[[\s\S]*?\]\]>/g, '').matchAll(/<\/?[\w:-]+/g)].map(([tag]) => tag);
+
+test('in a browser nothing of it runs or asks', { tag: '@slow' }, async ({ browser }) => {
+  const { address, close } = await serve({ folder: made.folder, port: 0 });
+  const page = await browser.newPage();
+  const told = await watchFor(page);
+  const found: string[] = [];
+  for (const place of oneOfEachKind(made)) {
+    await page.goto(new URL(place, address).href);
+    found.push(...[...(await page.evaluate(harmDone)), ...told.splice(0)].map((harm) => `${place}: ${harm}`));
+  }
+  await close();
+  nothing(found);
+});

@@ -1,0 +1,94 @@
+// What a reader waits for, in bytes as a host sends them (gzip -9). A page over its measure is named with the excess.
+import assert from 'node:assert/strict';
+import { note, test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { nothing, oneOfEachKind } from './visit.ts';
+import { bytesOf, fileOf, firstView, formOf, keptFiles, kindOf, most, mostScript, scriptBytes, scriptsOf, zipped } from './weights.ts';
+
+let site: Site;
+let browser: Browser;
+test.beforeAll(async ({ browser: launched, demo }) => {
+  site = demo;
+  browser = launched;
+});
+
+const over = (name: string, size: number, limit: number): string[] =>
+  size > limit ? [`${name}: ${size} B, ${size - limit} B over ${limit}`] : [];
+
+test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', ({}) => {
+  const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(site, page))) })).sort((a, b) => b.size - a.size);
+  note(sizes
+      .slice(0, 5)
+      .map(({ page, size }) => `${page} ${size}`)
+      .join(', '));
+  nothing(sizes.flatMap(({ page, size }) => over(page, size, most.html)));
+  const large = sizes.filter(({ size }) => size > most.mostHtml);
+  assert.ok(
+    large.length <= sizes.length * 0.05,
+    `${large.length} of ${sizes.length} pages are over ${most.mostHtml} B:\n${large.map(({ page, size }) => `  ${page}: ${size}`).join('\n')}`,
+  );
+});
+
+test('script: 3 kB on a page to read, 5.1 kB on a list, 6 kB on the search page, 8 kB on the signs and on a calculator until it is touched', ({}) => {
+  const measured = site.pages.map((page) => ({
+    page,
+    size: scriptBytes(site, page),
+    limit: mostScript(site, page),
+    files: scriptsOf(site, page),
+  }));
+  for (const page of oneOfEachKind(site)) {
+    const { size, files } = measured.find((each) => each.page === page)!;
+    note(`${page} ${size} B in ${files.size}`);
+  }
+  assert.ok(
+    measured.every(({ files }) => files.size > 0),
+    'every page has script',
+  );
+  nothing(measured.flatMap(({ page, size, limit }) => over(page, size, limit)));
+});
+
+test('the style sheet of the whole site is 9 kB at most, the fonts 20 kB', ({}) => {
+  const [styles, fonts] = [bytesOf(site, '.css'), bytesOf(site, '.woff2')];
+  note(`styles ${styles} B, fonts ${fonts} B`);
+  assert.ok(styles > 0 && fonts > 0);
+  nothing([...over('styles', styles, most.styles), ...over('fonts', fonts, most.fonts)]);
+});
+
+test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form', async ({}) => {
+  const calculators = site.pages.filter((page) => page.startsWith(`${site.base}work-it-out/`));
+  const left = [...new Set([...oneOfEachKind(site), ...calculators])];
+  const found: string[] = [];
+  // Most of each view is waiting until nothing more comes: some wait side by side.
+  const views = Array.from({ length: 4 }, async () => {
+    for (let page = left.pop(); page !== undefined; page = left.pop()) {
+      const { size, names } = await firstView(browser, site, page);
+      const form = formOf(site, page);
+      note(`${page} ${size} B, ${names.length} requests`);
+      found.push(...over(page, size, most.view[form]));
+      if (names.length > most.requests[form]) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
+    }
+  });
+  await Promise.all(views);
+  nothing(found);
+});
+
+test('the whole club for use without signal, search and all, is 2.0 MB and 700 files at most', ({}) => {
+  const files = keptFiles(site);
+  const pages = site.pages.filter((page) => page !== `${site.base}404.html`);
+  assert.deepEqual(
+    pages.filter((page) => !files.some(({ file }) => file === fileOf(site, page))),
+    [],
+    'every page is kept',
+  );
+  const sums = Map.groupBy(files, kindOf);
+  const sum = (of: readonly { size: number }[]): number => of.reduce((all, { size }) => all + size, 0);
+  note(`${files.length} files, ${sum(files)} B: ${[...sums].map(([kind, of]) => `${kind} ${sum(of)}`).join(', ')}`);
+  const heaviest = files
+    .sort((a, b) => b.size - a.size)
+    .slice(0, 5)
+    .map(({ file, size }) => `${file} ${size}`)
+    .join(', ');
+  assert.ok(files.length <= most.keptFiles, `${files.length} files, ${files.length - most.keptFiles} over ${most.keptFiles}`);
+  nothing(over(`the copy of ${pages.length} pages (heaviest: ${heaviest})`, sum(files), most.kept));
+});

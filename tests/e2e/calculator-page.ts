@@ -1,0 +1,103 @@
+/* One calculator in a browser, as its member meets it: opened by an address, filled, pressed, and read by the names of its outputs. */
+import assert from 'node:assert/strict';
+import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { phone } from './visit.ts';
+
+export interface Sheet {
+  page: Page;
+  /** Values by the name of the output; absent where there is none. Of rows, by their mark: `A per-100`. */
+  values: () => Promise<Record<string, string>>;
+  /** The words of one output. */
+  words: (name: string) => Promise<string>;
+  said: () => Promise<string>;
+  /** What stands beside the boxes, in order. */
+  faults: () => Promise<string[]>;
+  hash: () => Promise<string>;
+  /** Fills a box by its name; of rows, the one at `row`, counted from 0. */
+  fill: (name: string, text: string, row?: number) => Promise<void>;
+  choose: (name: string, word: string) => Promise<void>;
+  press: (words: string) => Promise<void>;
+  /** Presses the switch of units. */
+  turn: (units: 'us' | 'metric') => Promise<void>;
+  open: (values: string) => Promise<void>;
+  close: () => Promise<void>;
+}
+
+/** `values` is what stands behind the #; '' opens the page without any. */
+export async function openCalculator(
+  browser: Browser,
+  site: Site,
+  slug: string,
+  values = '',
+  context: BrowserContextOptions = {},
+): Promise<Sheet> {
+  const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
+  const page = await own.newPage();
+  const broken: string[] = [];
+  page.on('pageerror', (error) => broken.push(String(error)));
+  page.on('console', (message) => message.type() === 'error' && broken.push(message.text()));
+  const address = `${site.address}work-it-out/${slug}/`;
+  const settled = async (): Promise<void> => {
+    await page.waitForFunction(() => (document.querySelector('[data-part="said"]')?.textContent ?? '') !== '');
+    assert.deepEqual(broken, []);
+    assert.doesNotMatch(await page.locator('main').innerText(), /NaN|Infinity|undefined|null|\[object/);
+  };
+  const sheet: Sheet = {
+    page,
+    values: () => page.evaluate(readValues),
+    words: (name) => page.locator(`output[name="${name}"]`).first().innerText(),
+    said: () => page.locator('[data-part="said"]').innerText(),
+    faults: () => page.locator('form .fault').allInnerTexts(),
+    hash: () => page.evaluate(() => location.hash.slice(1)),
+    fill: (name, text, row = 0) => page.locator(`form [name="${name}"]`).nth(row).fill(text),
+    choose: async (name, word) => {
+      const list = page.locator(`form select[name="${name}"]`);
+      if ((await list.count()) > 0) await list.selectOption(word);
+      else await page.locator(`form input[name="${name}"][value="${word}"]`).check();
+    },
+    press: async (words) => {
+      await page.getByRole('button', { name: words, exact: true }).click();
+      if (words === 'Work it out') await settled();
+    },
+    turn: (units) => page.locator(`form button[data-form="units"][value="${units}"]`).click(),
+    open: async (next) => {
+      // Cleared, and given another address: that saves loading the page, and nothing of before may be left.
+      const isCleared =
+        next !== '' &&
+        page.url().startsWith(address) &&
+        (await page.evaluate((values) => {
+          if (!document.querySelector('[data-part="said"]')!.textContent) return false;
+          document.querySelector<HTMLButtonElement>('[data-deed="clear"]')!.click();
+          location.hash = values;
+          return true;
+        }, next));
+      if (!isCleared) {
+        await page.goto('about:blank');
+        await page.goto(next ? `${address}#${next}` : address);
+      }
+      if (next) await settled();
+    },
+    close: () => own.close(),
+  };
+  await sheet.open(values);
+  return sheet;
+}
+
+function readValues(): Record<string, string> {
+  const found: Record<string, string> = {};
+  for (const output of document.querySelectorAll('output')) {
+    const mark = output.closest<HTMLElement>('[data-sample], [data-line], [data-row], [data-plant]')?.dataset;
+    const row = mark && (mark.sample ?? mark.line ?? mark.row ?? mark.plant);
+    const name = (row === undefined ? '' : `${row} `) + output.name;
+    if (name in found) found[name] = `${name} stands twice`;
+    else if (output.dataset.value !== undefined) found[name] = output.dataset.value;
+  }
+  return found;
+}
+
+/** Numbers as printed, so that a value is right when it rounds to what was published. */
+export function agrees(found: Record<string, string>, name: string, printed: number, places: number): void {
+  assert.ok(found[name] !== undefined, `${name} has no value; there are ${Object.keys(found).join(', ')}`);
+  assert.equal(Number(found[name]).toFixed(places), printed.toFixed(places), `${name} is ${found[name]}`);
+}

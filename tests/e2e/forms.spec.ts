@@ -1,0 +1,73 @@
+// A page of each kind in large print; forms.slow takes every page in every form.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { testForms } from './forms.ts';
+import { oneOfEachKind, open } from './visit.ts';
+
+testForms(oneOfEachKind);
+
+let site: Site;
+let browser: Browser;
+test.beforeAll(async ({ browser: launched, demo }) => {
+  site = demo;
+  browser = launched;
+});
+
+test('each form looks as it says, is kept, and can be taken back', async () => {
+  const { page, context } = await open(browser, site.address);
+  const look = (): Promise<Record<string, string>> =>
+    page.evaluate(() => {
+      const { backgroundColor, color, fontSize } = getComputedStyle(document.body);
+      return {
+        paper: backgroundColor,
+        ink: color,
+        size: fontSize,
+        tap: `${document.querySelector('.foot button')!.getBoundingClientRect().height}`,
+      };
+    });
+  const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
+  const day = { paper: 'rgb(251, 246, 233)', ink: 'rgb(28, 26, 22)', size: '20px', tap: '48' };
+  assert.deepEqual(await look(), day);
+  await press('Night');
+  assert.deepEqual(await look(), { ...day, paper: 'rgb(12, 28, 51)', ink: 'rgb(246, 241, 228)' });
+  await press('Bright sun');
+  assert.deepEqual(await look(), { ...day, paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', size: '22px' });
+  await page.reload();
+  assert.deepEqual(await look(), { ...day, paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', size: '22px' });
+  await press('Bright sun');
+  await press('Large print');
+  await press('Gloves');
+  assert.deepEqual(await look(), { ...day, size: '24px', tap: '96' });
+  await press('Large print');
+  await press('Gloves');
+  await page.reload();
+  assert.deepEqual(await look(), day);
+  await context.close();
+});
+
+test('where colours are forced, what is pressed and where the reader is are still told apart', async () => {
+  const { page, context } = await open(browser, site.at('/lists/'), { forcedColors: 'active' });
+  const outline = (selector: string): Promise<string> =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((element) => getComputedStyle(element).outlineStyle);
+  await page.getByRole('button', { name: 'Gloves', exact: true }).click();
+  await page.mouse.click(5, 5);
+  assert.deepEqual([await outline('button[aria-pressed=true]'), await outline('button[aria-pressed=false]')], ['solid', 'none']);
+  assert.deepEqual([await outline('.thumbs a[aria-current]'), await outline('.thumbs a:not([aria-current])')], ['solid', 'none']);
+  await context.close();
+});
+
+test('a system set to dark gets the night form, unless the reader took another', async () => {
+  const { page, context } = await open(browser, site.address, { colorScheme: 'dark' });
+  const paper = (): Promise<string> => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  assert.equal(await paper(), 'rgb(12, 28, 51)');
+  await page.getByRole('button', { name: 'Night', exact: true }).click();
+  assert.equal(await paper(), 'rgb(251, 246, 233)');
+  await page.reload();
+  assert.equal(await paper(), 'rgb(251, 246, 233)');
+  await context.close();
+});

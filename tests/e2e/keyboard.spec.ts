@@ -1,0 +1,64 @@
+// Pages with something to press gone through with the Tab key alone, on a phone; keyboard.slow takes every page and a desk too. looks.spec.ts looks at the focus of every page.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { hiddenFocus } from './focus.ts';
+import { reached, tabThrough } from './tab-through.ts';
+import { nothing, oneOfEachKind, open, visit } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+test.beforeAll(async ({ browser: launched, demo }) => {
+  site = demo;
+  browser = launched;
+});
+
+test('the first stop leads past the head of the page to its text', async () => {
+  const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
+  await page.keyboard.press('Tab');
+  assert.equal(await reached(page), 'a To the text');
+  const skip = page.locator('.skip');
+  assert.ok((await skip.boundingBox())!.x >= 0, 'it shows when it is reached');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  assert.ok(await page.evaluate(() => document.querySelector('main')!.contains(document.activeElement)), await reached(page));
+  await context.close();
+});
+
+test('on a phone the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back', async () => {
+  const pages = oneOfEachKind(site).filter((page) => /^\/(year\/|signs\/|search\/|lists\/.+|pests\/.+|work-it-out\/.+)?$/.test(page));
+  assert.equal(pages.length, 7);
+  nothing(await visit({ browser, site, pages }, tabThrough));
+});
+
+test("on a list nothing that is reached lies under the line that stays, however long the yard's address and however large the hands", async () => {
+  const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
+  for (const words of ['Gloves', 'Large print']) await page.getByRole('button', { name: words, exact: true }).click();
+  const height = (): Promise<number> => page.locator('.in-reach').evaluate((line) => line.getBoundingClientRect().height);
+  const before = await height();
+  await page
+    .locator('#yard')
+    .fill(
+      'The green gate on Long Lane, a mile past the church, first left, behind the red barn; the second yard: the hill, gate 4, the nearest crossing is Route 9 and Long Lane',
+    );
+  await page.locator('#yard').press('Tab');
+  await page.waitForFunction((least) => document.querySelector('.in-reach')!.getBoundingClientRect().height > least, before + 60);
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+  nothing(await page.evaluate(hiddenFocus));
+  await context.close();
+});
+
+test('a wide table is moved sideways by the arrow keys, under its name', async () => {
+  const { page, context } = await open(browser, site.at('/about/'), { viewport: { width: 320, height: 640 } });
+  const frame = page.locator('.sideways').first();
+  assert.match((await frame.getAttribute('aria-label'))!, /^Table: /);
+  await frame.focus();
+  const isWide = await frame.evaluate((element) => element.scrollWidth > element.clientWidth);
+  if (isWide) {
+    await page.keyboard.press('ArrowRight');
+    await page.waitForFunction(() => document.querySelector('.sideways')!.scrollLeft > 0);
+  }
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 320);
+  await context.close();
+});

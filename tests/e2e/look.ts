@@ -1,0 +1,123 @@
+/* Looks at pages with script, as a reader with a phone, a small phone, a desk and a printer does, and sorts what is wrong by rule. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { paleEdges, paleLetters } from './edges.ts';
+import { hiddenFocus } from './focus.ts';
+import { brokenWords, paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
+import { desk, narrow, phone, resize, visit } from './visit.ts';
+
+export const lookedFor = {
+  quiet: 'nothing is written to the console, nothing fails to load',
+  hosts: 'no other host is asked for anything',
+  axe: 'axe finds nothing at 390 px',
+  wide: 'no page is pushed sideways at 320, 390 or 1280 px',
+  broken: 'no word of a button is broken in two',
+  small: 'no letters are under 18 px',
+  pale: 'letters stand out by 7 to 1',
+  edges: 'edges of controls, shapes of statuses and letters in pictures stand out',
+  targets: 'what a finger presses is large enough',
+  focus: 'what a keyboard reaches shows its focus, and nothing that stays on the screen covers it',
+  paper: 'on paper: dark on white, empty boxes, nothing cut in two, nothing too wide',
+} as const;
+export type Looks = Record<keyof typeof lookedFor, string[]>;
+
+// The printed width of A4 between our margins of 14 mm, in CSS pixels; Letter is wider.
+const a4 = { width: 688, height: 1009 };
+
+export interface Looking {
+  browser: Browser;
+  site: Site;
+  /** All pages where left out. */
+  pages?: readonly string[];
+  context?: BrowserContextOptions;
+  /** The sizes of window; the three of a small phone, a phone and a desk where left out. */
+  windows?: readonly { width: number; height: number }[];
+}
+
+export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk] }: Looking): Promise<Looks> {
+  const found: Looks = {
+    quiet: [],
+    hosts: [],
+    axe: [],
+    wide: [],
+    broken: [],
+    small: [],
+    pale: [],
+    edges: [],
+    targets: [],
+    focus: [],
+    paper: [],
+  };
+  await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
+    const add = (list: string[], faults: readonly string[], where = ''): unknown =>
+      list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
+    // It reads colours as they were written, not as a system has forced them.
+    add(found.axe, await axe(page, context?.forcedColors === 'active' ? ['color-contrast'] : []));
+    add(found.pale, await page.evaluate(paleText));
+    add(found.edges, [...(await page.evaluate(paleEdges)), ...(await page.evaluate(paleLetters))]);
+    for (const size of windows) {
+      await resize(page, size);
+      add(found.wide, await page.evaluate(sideways), ` at ${size.width}`);
+      add(found.broken, await page.evaluate(brokenWords), ` at ${size.width}`);
+      add(found.small, await page.evaluate(smallText), ` at ${size.width}`);
+      add(found.targets, await page.evaluate(smallTargets), ` at ${size.width}`);
+    }
+    await resize(page, phone);
+    add(found.focus, await page.evaluate(hiddenFocus));
+    // Forced colours are of screens.
+    if (context?.forcedColors === 'active') return [];
+    await resize(page, a4);
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    add(found.paper, [...(await page.evaluate(wrongOnPaper)), ...(await page.evaluate(sideways))]);
+    await page.emulateMedia({ media: null, colorScheme: null });
+    await resize(page, phone);
+    return [];
+  });
+  for (const list of Object.values(found)) list.sort();
+  return found;
+}
+
+// Run by itself: asked for what is wrong only, it takes half the time.
+const axeSource = readFileSync(createRequire(import.meta.resolve('@axe-core/playwright')).resolve('axe-core/axe.min.js'), 'utf8');
+const standards = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+interface Axe {
+  run: (
+    page: Document,
+    options: object,
+  ) => Promise<{ passes: unknown[]; violations: { id: string; nodes: { target: string[]; failureSummary?: string }[] }[] }>;
+}
+
+export async function axe(page: Page, without: readonly string[] = []): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(
+    async ([values, off]) => {
+      const { axe: engine } = globalThis as unknown as { axe: Axe };
+      const rules = Object.fromEntries(off!.map((rule) => [rule, { enabled: false }]));
+      const { violations, passes } = await engine.run(document, {
+        runOnly: { type: 'tag', values: values! },
+        rules,
+        resultTypes: ['violations'],
+      });
+      if (passes.length < 10) return [`only ${passes.length} rules were looked at`];
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary?.split('\n')[1]?.trim()}`),
+      );
+    },
+    [standards, [...without]],
+  );
+}
+
+function listen(page: Page, site: Site, { quiet, hosts }: Looks): void {
+  const at = (): string => new URL(page.url()).pathname;
+  page.on('console', (message) => quiet.push(`${at()}: ${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => quiet.push(`${at()}: ${error}`));
+  // The page of a missing address is asked for by its own name here, and answers as one that is there.
+  page.on('response', (response) => response.status() >= 400 && quiet.push(`${at()}: ${response.url()} answers ${response.status()}`));
+  page.on('request', (request) => {
+    const { origin, protocol } = new URL(request.url());
+    if (origin !== new URL(site.address).origin && !/^(data|blob):$/.test(protocol)) hosts.push(`${at()}: ${request.url()}`);
+  });
+}

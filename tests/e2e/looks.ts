@@ -1,0 +1,21 @@
+/* Pages of the demo club as a reader with script sees them: at three widths, by axe, by keyboard, on paper. */
+import { test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { lookAt, lookedFor, type Looks } from './look.ts';
+import { nothing } from './visit.ts';
+
+/** Makes the tests of the file that calls it. */
+export function testLooks(pagesOf: (site: Site) => readonly string[]): void {
+  let site: Site;
+  let browser: Browser;
+  let found: Looks;
+
+  test.beforeAll(async ({ browser: launched, demo }) => {
+    site = demo;
+    browser = launched;
+    found = await lookAt({ browser, site, pages: pagesOf(site) });
+  });
+
+  for (const [rule, name] of Object.entries(lookedFor)) test(name, () => nothing(found[rule as keyof Looks]));
+}

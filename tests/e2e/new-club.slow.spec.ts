@@ -1,0 +1,63 @@
+// A club's folder as `new club` makes it, its blanks filled, is built whole: every page opens without a fault, and every link leads somewhere.
+import assert from 'node:assert/strict';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import { projectFolder } from '../../src/desk/places.ts';
+import { serve } from '../../src/desk/serve.ts';
+import { writeFilledClub } from '../unit/desk/new/filled-club.ts';
+import { builtFolder, type Site } from '../setup/built-site.ts';
+import { linksOf } from './links.ts';
+import { nothing, visit } from './visit.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'club-'));
+let site: Site;
+let browser: Browser;
+test.beforeAll(async ({ browser: launched }) => {
+  writeFilledClub(folder, join(projectFolder, 'content'));
+  const built = await builtFolder(folder, 'new-club');
+  const { address, close } = await serve({ folder: built.folder, base: built.base, port: 0, gzip: true });
+  site = { ...built, address, at: (page) => new URL(address).origin + page, close };
+  browser = launched;
+});
+test.afterAll(async () => {
+  await site?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+test('every link, form and file leads to what is there', { tag: '@slow' }, async () => {
+  const { named, faults } = await linksOf(site);
+  assert.ok(named > site.pages.length, `${named} addresses`);
+  nothing(faults);
+});
+
+test('every page opens, has its heading and the line for someone unwell, and no script fails', { tag: '@slow' }, async () => {
+  const failed: string[] = [];
+  nothing(
+    await visit(
+      { browser, site, prepare: async (page) => void page.on('pageerror', (error) => failed.push(`${page.url()}: ${error.message}`)) },
+      async (page) => {
+        const [headings, text] = [await page.locator('h1').count(), await page.locator('body').innerText()];
+        return [
+          ...(headings === 1 ? [] : [`${headings} headings`]),
+          ...(text.includes('911') ? [] : ['no number to ring']),
+          ...(/undefined|NaN|\[object/.test(text) ? ['a value that is none'] : []),
+        ];
+      },
+    ),
+  );
+  nothing(failed);
+});
+
+test('its first pages are there, and nothing says that the club is made up', { tag: '@slow' }, () => {
+  for (const page of ['/know-how/first-article/', '/lists/first-checklist/', '/meetings/first-meeting/'])
+    assert.ok(site.pages.includes(page), page);
+  for (const page of site.pages)
+    assert.doesNotMatch(
+      site.read(page.endsWith('/') ? `${page.slice(1)}index.html` : page.slice(1)),
+      /A demonstration: this club|Tamarack/,
+      page,
+    );
+});

@@ -1,0 +1,17 @@
+// Every page of the almanac opens without signal, after one visit to one of them.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import { openHost, openReader, wrongWithoutSignal } from './kept.ts';
+
+test.use({ serviceWorkers: 'allow' });
+
+test('every page opens with the bytes that were published', { tag: '@slow' }, async ({ browser, demo: site }) => {
+  const host = await openHost();
+  await host.put('/', site.folder);
+  const { page, told } = await openReader(browser, `${host.origin}/about/`);
+  await told(/^Saved on/);
+  host.stop();
+  assert.ok(site.pages.length > 150);
+  assert.deepEqual(await wrongWithoutSignal(page, site, `${host.origin}/`, site.pages), []);
+  await host.close();
+});

@@ -1,0 +1,135 @@
+// Without signal, after one visit to any page: every page opens, calculators compute, search finds, ticks stay, paper prints.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import { demoSite, type Site } from '../setup/built-site.ts';
+import { paleEdges } from './edges.ts';
+import { hiddenFocus } from './focus.ts';
+import { axe } from './look.ts';
+import { openHost, openReader, wrongWithoutSignal, type Host, type Reader } from './kept.ts';
+import { paleText, sideways, smallTargets, smallText } from './rules.ts';
+import { nothing, oneOfEachKind } from './visit.ts';
+
+test.use({ serviceWorkers: 'allow' });
+
+let site: Site;
+let browser: Browser;
+let host: Host;
+let reader: Reader;
+const at = (path: string): string => `${host.origin}/club/${path}`;
+const pathOf = (page: string): string => page.slice(site.base.length);
+
+/** What is wrong with the line that tells of the copy, or with the page because of it. */
+let atFoot: string[];
+async function wrongInLine(): Promise<string[]> {
+  const { page } = reader;
+  const live = await page.locator('[data-offline]').getAttribute('role');
+  const found = [...(live === 'status' ? [] : ['it is not told to those who hear the page']), ...(await axe(page))];
+  for (const rule of [smallText, smallTargets, paleText, paleEdges, hiddenFocus, sideways]) found.push(...(await page.evaluate(rule)));
+  return found;
+}
+
+test.beforeAll(async ({ browser: launched }) => {
+  site = await demoSite({ base: '/club/' });
+  browser = launched;
+  host = await openHost();
+  await host.put('/club/', site.folder);
+  reader = await openReader(browser, at('reading/'));
+  const said = await reader.told(/^Saved on/);
+  // What the page says is what the folder holds.
+  assert.match(
+    said,
+    new RegExp(
+      `^Saved on this device for use without signal: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of \\d+ [A-Z][a-z]+ \\d{4}\\.`,
+    ),
+  );
+  atFoot = await wrongInLine();
+  host.stop();
+});
+test.afterAll(async () => {
+  await host?.close();
+  await site?.close();
+});
+
+test('a page of each kind opens as it was published, and says of which edition it is', async () => {
+  const { page } = reader;
+  assert.deepEqual(await wrongWithoutSignal(page, site, at(''), oneOfEachKind(site)), []);
+  await page.goto(at('lists/'));
+  assert.match(await reader.told(/No signal/), /^No signal: this is the saved edition of \d+ [A-Z][a-z]+ \d{4}\./);
+});
+
+test('the line that tells of the copy is as plain and as large as the page, with signal and without', async () => {
+  nothing(atFoot);
+  await reader.page.goto(at('lists/mite-count-day/'));
+  await reader.told(/No signal/);
+  nothing(await wrongInLine());
+});
+
+test('an address with its slash missing, index.html, a tail, other letters or none of ours', async () => {
+  const { page } = reader;
+  for (const [typed, shown] of [
+    ['lists/mite-count-day', 'lists/mite-count-day/'],
+    ['lists/mite-count-day/index.html', 'lists/mite-count-day/'],
+    ['lists/mite-count-day/?utm_source=letter', 'lists/mite-count-day/?utm_source=letter'],
+    ['Lists/Mite-Count-Day/', 'lists/mite-count-day/'],
+    ['index.html', ''],
+    ['year/?x=1#half-5-1', 'year/?x=1#half-5-1'],
+  ] as const) {
+    const answer = await page.goto(at(typed));
+    assert.deepEqual([answer?.status(), page.url()], [200, at(shown)], typed);
+  }
+  for (const typed of ['no-such-page/', 'lists/%E0%A4%A/', 'lists/..%2f..%2fx']) {
+    const answer = await page.goto(at(typed));
+    assert.equal(answer?.status(), 404, typed);
+    assert.equal(await page.locator('h1').innerText(), 'No page at this address');
+    assert.ok(await page.locator('main input[type=search]').isVisible());
+  }
+});
+
+test('every calculator wakes, and a count is computed', async () => {
+  const { page } = reader;
+  const broken: string[] = [];
+  page.on('pageerror', (error) => broken.push(String(error)));
+  const calculators = site.pages.map(pathOf).filter((path) => /^work-it-out\/./.test(path));
+  assert.ok(calculators.length >= 11, `${calculators.length} calculators`);
+  for (const path of calculators) {
+    await page.goto(at(path));
+    await page.locator('main form input:visible, main form select:visible').first().focus();
+    await page.getByRole('button', { name: 'Work it out', exact: true }).first().click();
+    await page
+      .waitForFunction(() => (document.querySelector('[data-part="said"]')?.textContent ?? '') !== '', undefined, { timeout: 5000 })
+      .catch(() => broken.push(`${path} says nothing`));
+  }
+  await page.goto(at('work-it-out/mite-count/#mites=9&bees=300'));
+  await page.waitForFunction(() => document.querySelector('output[name="per-100"]')?.textContent !== '');
+  assert.match(await page.locator('main').innerText(), /3(\.0)? (mites )?(per|in) 100/);
+  assert.deepEqual(broken, []);
+});
+
+test('search finds, a tick stays, a list prints', async () => {
+  const { page } = reader;
+  await page.goto(at('search/?q=verroa'));
+  await page.locator('[data-search-list] a').first().waitFor();
+  assert.ok(
+    (await page.locator('[data-search-list] a').evaluateAll((links) => links.map((link) => link.getAttribute('href'))))
+      .slice(0, 3)
+      .includes('/club/pests/varroa/'),
+  );
+  await page.goto(at('lists/mite-count-day/'));
+  const box = page.locator('input[data-tick]').first();
+  await box.check();
+  // What loads on a press is in the copy too.
+  await page.locator('[data-deed=notes]').click();
+  await page.locator('.note-field').first().waitFor();
+  await page.reload();
+  assert.ok(await box.isChecked());
+  const paper = await page.pdf({ format: 'Letter' });
+  assert.ok(paper.length > 10_000);
+});
+
+test('a calendar and the tables of the season are there', async () => {
+  const { page } = reader;
+  await page.goto(at('meetings/'));
+  const calendar = await page.evaluate(async () => (await fetch('/club/club.ics')).text());
+  assert.equal(calendar, site.read('club.ics'));
+});

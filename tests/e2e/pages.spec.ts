@@ -1,0 +1,158 @@
+// Every page of the demo club as it reads without script: text, marks, review, cautions, and the line for someone unwell.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import type { Browser } from '@playwright/test';
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { Day } from '../../shared/days/day.ts';
+import { readFolder, type Entry } from '../../src/reader/folder.ts';
+import { HAZARDS_OF } from '../../src/schemas/hazards.ts';
+import type { Site } from '../setup/built-site.ts';
+import { waitsForScript } from './rules.ts';
+import { nothing, visit } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+let club: Record<string, any>;
+let edition: Day;
+
+/** What stands on a page, as its reader sees it. */
+interface Seen {
+  text: string;
+  margin: string;
+  robots: string;
+  tel: string;
+  hazards: string[];
+  boxes: number;
+  waits: string[];
+  /** Headings, buttons and labels. */
+  labels: string[];
+}
+const seen = new Map<string, Seen>();
+
+/** The entries that have a page of their own. */
+let entries: { page: string; entry: Entry; fields: Record<string, any> }[];
+const places: Record<string, string> = { checklists: 'lists', bulletins: 'pests', articles: 'know-how', meetings: 'meetings' };
+
+test.beforeAll(async ({ browser: launched, demo }) => {
+  site = demo;
+  browser = launched;
+  const folder = readFolder(site.content);
+  club = folder.club!.fields.value as Record<string, any>;
+  edition = JSON.parse(site.read('edition.json')).day;
+  entries = folder.entries
+    .filter(({ collection, fields }) => places[collection] && !(fields.value as Record<string, any>).draft)
+    .map((entry) => ({ entry, page: `/${places[entry.collection]}/${entry.id}/`, fields: entry.fields.value as Record<string, any> }));
+  await visit({ browser, site, context: { javaScriptEnabled: false } }, async (page, address) => {
+    seen.set(address, { ...(await page.evaluate(read)), waits: await page.evaluate(waitsForScript) });
+    return [];
+  });
+});
+
+function read(): Omit<Seen, 'waits'> {
+  const line = document.querySelector('.unwell');
+  return {
+    text: document.body.innerText,
+    margin: document.querySelector<HTMLElement>('.margin')?.innerText ?? '',
+    robots: document.querySelector<HTMLMetaElement>('meta[name=robots]')?.content ?? '',
+    tel: [...(line?.querySelectorAll('a') ?? [])].map((link) => link.getAttribute('href')!).find((href) => href.startsWith('tel:')) ?? '',
+    hazards: [...document.querySelectorAll<HTMLElement>('[data-hazard]')].map((place) =>
+      place.checkVisibility() ? place.dataset.hazard! : `${place.dataset.hazard} out of sight`,
+    ),
+    labels: [...document.querySelectorAll('h1, h2, h3, h4, button, label, legend, th, summary')].map((part) => part.textContent!),
+    boxes: [...document.querySelectorAll('.box')].filter((box) => box.matches('[data-hazard]') || box.querySelector('[data-hazard]'))
+      .length,
+  };
+}
+
+const each = (look: (page: Seen, address: string) => string[]): string[] =>
+  [...seen].flatMap(([address, page]) => look(page, address).map((fault) => `${address}: ${fault}`));
+
+test('every entry has its page, and no page is left over', () => {
+  assert.ok(entries.length >= 30, `${entries.length} entries`);
+  const own = Object.values(places).flatMap((place) => site.pages.filter((page) => page.startsWith(`/${place}/`) && page !== `/${place}/`));
+  assert.deepEqual(own.sort(), entries.map(({ page }) => page).sort());
+});
+
+test('without script every page shows its title, its text and the five parts, and waits for nothing', () => {
+  nothing(each(({ waits }) => waits));
+});
+
+test('every page says that the club is made up, and keeps search engines away', () => {
+  assert.equal(club.demonstration, true);
+  nothing(
+    each(({ text, robots }) => [
+      ...(text.includes('A demonstration: this club does not exist') ? [] : ['no mark']),
+      ...(robots === 'noindex' ? [] : [`robots "${robots}"`]),
+    ]),
+  );
+});
+
+test('every page has the line for someone unwell, with the number to ring', () => {
+  nothing(
+    each(({ text, tel }) => [
+      ...(/Someone is unwell/.test(text) ? [] : ['no line']),
+      ...(tel === `tel:${club.emergency.number}` ? [] : [`the link is "${tel}"`]),
+    ]),
+  );
+});
+
+test('every page names its publisher and the day of its edition', () => {
+  nothing(
+    each(({ text }) =>
+      [club.name, club.place, `edition of ${formatDay(edition)}`].filter((words) => !text.includes(words)).map((words) => `no "${words}"`),
+    ),
+  );
+});
+
+test('every reviewed page shows when it was and will be checked, by which duty, its sources, and whom to ask', () => {
+  const sources = new Map(
+    readFolder(site.content)
+      .entries.filter(({ collection }) => collection === 'sources')
+      .map(({ id, fields }) => [id, fields.value as Record<string, any>]),
+  );
+  nothing(
+    entries.flatMap(({ page, fields }) => {
+      const ask = club.contacts.find((contact: { duty: string }) => contact.duty === fields.ask);
+      const wanted = [
+        `Last checked\n${formatDay(fields.checked)}`,
+        `Next check\n${formatDay(fields['next-check'])}`,
+        `by the ${fields.by}`,
+        club.name,
+        'Whom to ask next',
+        ask.name,
+        ask.phone ?? ask.name,
+        ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(changed as Day)}: ${what}`),
+        ...(fields.sources ?? []).map((id: string) => sources.get(id)!.who),
+      ];
+      return wanted.filter((words) => !seen.get(page)!.margin.includes(words)).map((words) => `${page}: no "${words.replace('\n', ' ')}"`);
+    }),
+  );
+});
+
+test("every hazard that a page's work calls for stands on it once, in two boxes at most", () => {
+  const called = entries.filter(({ fields }) => fields.work);
+  assert.ok(called.length >= 20, `${called.length} pages with work`);
+  nothing(
+    entries.flatMap(({ page, fields }) => {
+      const due = [...new Set((fields.work ?? []).flatMap((work: keyof typeof HAZARDS_OF) => HAZARDS_OF[work]))].sort();
+      const { hazards, boxes } = seen.get(page)!;
+      const stands = [...hazards].sort();
+      return [
+        ...(JSON.stringify(due) === JSON.stringify(stands) ? [] : [`${page}: called for: ${due.join(', ')}; there: ${stands.join(', ')}`]),
+        ...(boxes <= 2 ? [] : [`${page}: ${boxes} boxes`]),
+      ];
+    }),
+  );
+});
+
+test('the first page carries every hazard of an open hive, once', () => {
+  const { hazards, boxes } = seen.get('/')!;
+  assert.deepEqual([...hazards].sort(), [...HAZARDS_OF['open-hive']].sort());
+  assert.ok(boxes <= 2);
+});
+
+test('no heading, button or label uses the words of a pesticide label', () => {
+  const kept = /\b(danger|warning|caution)\b/i;
+  assert.ok([...seen.values()].reduce((sum, { labels }) => sum + labels.length, 0) > 1000);
+  nothing(each(({ labels }) => labels.filter((label) => kept.test(label))));
+});

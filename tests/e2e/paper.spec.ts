@@ -1,0 +1,100 @@
+// What a printer puts on paper: a page of each kind as a PDF on A4 and Letter, its sheets counted.
+import assert from 'node:assert/strict';
+import { note, test } from './fixtures.ts';
+import { inflateSync } from 'node:zlib';
+import type { Browser } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { wrongOnPaper } from './rules.ts';
+import { desk, nothing, oneOfEachKind, open, phone, visit } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+test.beforeAll(async ({ browser: launched, demo }) => {
+  site = demo;
+  browser = launched;
+});
+
+/** Sheets of a PDF: each is an object of the type Page. */
+const sheetsOf = (pdf: Buffer): number => [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
+
+/** What is carried to the yard: a list, a pest, an article, a meeting. */
+const carried = /^\/(lists|pests|know-how|meetings)\/./;
+const most = 8;
+
+test('every kind of page prints on A4 and Letter, what is carried on a few sheets, and says where it is from', async ({}) => {
+  const sheets: string[] = [];
+  const found = await visit({ browser, site, pages: oneOfEachKind(site) }, async (page, address) => {
+    const counts = [sheetsOf(await page.pdf({ format: 'A4' })), sheetsOf(await page.pdf({ format: 'Letter' }))];
+    sheets.push(`${address} ${counts.join(' and ')}`);
+    await page.emulateMedia({ media: 'print' });
+    const text = await page.locator('body').innerText();
+    await page.emulateMedia({ media: null });
+    const words = ['The Tamarack Almanac', 'edition of ', 'A demonstration', ...(address === '/404.html' ? [] : [address])].filter(
+      (each) => !text.includes(each),
+    );
+    return [
+      ...words.map((each) => `no "${each}" on paper`),
+      ...(counts.every((count) => count >= 1) ? [] : ['no sheet']),
+      ...(carried.test(address) && counts.some((count) => count > most) ? [`${counts.join(' and ')} sheets`] : []),
+    ];
+  });
+  note(`sheets of A4 and of Letter: ${sheets.sort().join(', ')}`);
+  assert.ok(sheets.some((each) => carried.test(each)));
+  nothing(found);
+});
+
+/** What a PDF draws on its sheets, and nothing of when it was made. */
+function paperOf(pdf: Buffer): string {
+  const text = pdf.toString('latin1');
+  const drawn = [...text.matchAll(/(?<!end)stream\r?\n/g)].flatMap(({ 0: start, index }) => {
+    const data = pdf.subarray(index + start.length, text.indexOf('endstream', index + start.length));
+    // Streams that are not packed are fonts and pictures.
+    return data[0] === 0x78 ? [inflateSync(data).toString('latin1')] : [];
+  });
+  const sheets = drawn.filter((stream) => /\bBT\b/.test(stream));
+  assert.ok(sheets.length >= sheetsOf(pdf), `${sheets.length} drawings of ${sheetsOf(pdf)} sheets`);
+  return sheets.join('\n');
+}
+
+test('a page that is printed from anywhere within it is the same paper: nothing that sticks to the window lies over the text', async () => {
+  const pages = oneOfEachKind(site).filter((page) => /^\/($|lists\/.|work-it-out\/mite-count|pests\/.|year\/)/.test(page));
+  assert.ok(pages.some((page) => page.startsWith('/lists/')));
+  for (const viewport of [phone, desk]) {
+    const found = await visit({ browser, site, pages, context: { viewport } }, async (page) => {
+      const first = await page.pdf({ format: 'Letter' });
+      await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight / 2));
+      await page.waitForFunction(() => window.scrollY > 0);
+      const scrolled = await page.pdf({ format: 'Letter' });
+      // Sticky elements are placed by the scroll; so a sheet that differs holds one.
+      return paperOf(first) === paperOf(scrolled) ? [] : ['printed after scrolling it is another paper'];
+    });
+    nothing(found);
+  }
+});
+
+test('a strip that sticks is seen on paper, and a total at the foot of each sheet', async () => {
+  const { page, context } = await open(browser, site.at('/lists/package-first-six-weeks/'));
+  const first = await page.pdf({ format: 'Letter' });
+  await page.evaluate(() => document.querySelector<HTMLElement>('.in-reach')!.style.setProperty('position', 'sticky', 'important'));
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight / 2));
+  assert.notEqual(paperOf(await page.pdf({ format: 'Letter' })), paperOf(first));
+  await page.emulateMedia({ media: 'print' });
+  assert.match((await page.evaluate(wrongOnPaper)).join(), /Someone is unwell.*sticks to the sheet/);
+  await page.goto(site.at('/work-it-out/mite-count/'));
+  assert.doesNotMatch((await page.evaluate(wrongOnPaper)).join(), /repeated at the foot/);
+  await page.evaluate(() =>
+    document.querySelectorAll<HTMLElement>('tfoot').forEach((foot) => {
+      foot.hidden = false;
+      foot.style.setProperty('display', 'table-footer-group', 'important');
+    }),
+  );
+  assert.match((await page.evaluate(wrongOnPaper)).join(), /repeated at the foot/);
+  await context.close();
+});
+
+test('the sheets of a page are counted', async () => {
+  const { page, context } = await open(browser, 'about:blank');
+  await page.setContent('<p style="break-after: page">one</p><p style="break-after: page">two</p><p>three</p>');
+  assert.equal(sheetsOf(await page.pdf({ format: 'A4' })), 3);
+  await context.close();
+});

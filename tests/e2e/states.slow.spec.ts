@@ -1,0 +1,5 @@
+// Every list and calculator in the states a reader brings it into, in every light.
+import { calculators } from './calculator-examples.ts';
+import { answers, lists, testStates, worked } from './states.ts';
+
+testStates([...lists, ...answers, ...calculators.flatMap(({ slug }) => worked(slug))], ['day', 'night', 'sun']);

@@ -1,0 +1,68 @@
+// Nothing moves under a reader's eyes: what the page's script fills, puts in order or tells comes without pushing what she reads.
+// The measure is Cumulative Layout Shift (web.dev/articles/cls), of which at most 0.1 counts as good; ours is a tenth of that.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import type { Browser, Page } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { phone } from './visit.ts';
+
+const MOST = 0.01;
+
+let browser: Browser;
+let site: Site;
+test.beforeAll(async ({ browser: launched, demo }) => {
+  browser = launched;
+  site = demo;
+});
+
+/** A page whose script comes late, after the first paint, or never. */
+async function opened(path: string, script: 'late' | 'never'): Promise<Page> {
+  const context = await browser.newContext({ viewport: phone });
+  const page = await context.newPage();
+  // A day on which a notice holds: it comes in above the text.
+  await page.clock.setFixedTime(new Date('2026-05-28T12:00:00Z'));
+  await page.route('**/assets/leaf.*.js', async (route) => {
+    if (script === 'never') return route.abort();
+    await page.waitForTimeout(500);
+    return route.continue();
+  });
+  await page.goto(site.address + path, { waitUntil: 'load' });
+  return page;
+}
+
+type Shift = { value: number; sources: { node: Element | null }[] };
+
+/** Each shift with what it moved. */
+const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
+  page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const found: { value: number; moved: string }[] = [];
+        new PerformanceObserver((list) => {
+          for (const { value, sources } of list.getEntries() as unknown as Shift[])
+            found.push({ value, moved: sources.map(({ node }) => node?.textContent?.trim().slice(0, 40)).join(' | ') });
+        }).observe({ type: 'layout-shift', buffered: true });
+        setTimeout(() => resolve(found), 300);
+      }),
+  );
+
+for (const path of ['', 'meetings/', 'notices/', 'withdrawn/', 'pests/varroa/', 'pests/american-foulbrood/', 'who-to-ask/']) {
+  test(`/${path} stays where it is when its script comes late`, async () => {
+    const page = await opened(path, 'late');
+    await page.waitForFunction(() => document.documentElement.classList.contains('arranged'));
+    assert.ok(await page.locator('main .text').isVisible());
+    const found = await shifts(page);
+    const sum = found.reduce((all, { value }) => all + value, 0);
+    assert.ok(sum <= MOST, `moved by ${sum.toFixed(3)}: ${found.map(({ value, moved }) => `${value.toFixed(3)} ${moved}`).join('; ')}`);
+    await page.context().close();
+  });
+}
+
+test('a page whose script never comes is shown as it came, after two seconds', async () => {
+  for (const path of ['', 'meetings/']) {
+    const page = await opened(path, 'never');
+    assert.equal(await page.locator('main h1').isVisible(), false);
+    await page.locator('main h1').waitFor({ state: 'visible', timeout: 4000 });
+    await page.context().close();
+  }
+});

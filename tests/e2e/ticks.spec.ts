@@ -1,0 +1,426 @@
+// Ticks of a checklist: kept by the step's own name, in this browser, for this list and this almanac alone.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from './fixtures.ts';
+import type { Browser, BrowserContext, Page } from '@playwright/test';
+import { demoSite, type Site } from '../setup/built-site.ts';
+import { phone } from './visit.ts';
+
+let site: Site;
+let browser: Browser;
+let context: BrowserContext;
+const list = '/lists/package-arrival/';
+const other = '/lists/package-day-before/';
+
+test.beforeAll(async ({ browser: launched, demo }) => {
+  site = demo;
+  browser = launched;
+});
+
+async function reader(path: string, prepare: (page: Page) => Promise<void> = async () => {}): Promise<Page> {
+  context = await browser.newContext({ viewport: phone });
+  const page = await context.newPage();
+  page.on('dialog', (dialog) => void dialog.accept());
+  await prepare(page);
+  await page.goto(site.at(path));
+  return page;
+}
+
+const ticked = (page: Page): Promise<string[]> =>
+  page.locator('input[data-tick]:checked').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick!));
+const names = (page: Page): Promise<string[]> =>
+  page.locator('input[data-tick]').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.tick!));
+const keyOf = (page: Page): Promise<string> => page.evaluate(() => `almanac ${document.documentElement.dataset.shelf} lists`);
+const startAgain = async (page: Page): Promise<void> => {
+  await page.locator('summary', { hasText: 'More than one run' }).click();
+  await page.locator('[data-deed=start-again]').click();
+};
+const stored = (page: Page): Promise<Record<string, string>> => page.evaluate(() => ({ ...localStorage }));
+
+test('a tick is there again after the page is loaded again, and after Back', async () => {
+  const page = await reader(list);
+  const [, second, third] = await names(page);
+  await page.locator(`label:has(input[data-tick="${second}"])`).click();
+  await page.locator(`input[data-tick="${third}"]`).press('Space');
+  assert.match(await page.locator('[data-progress]').innerText(), /^2 of \d+ done\. Next: /);
+  await page.reload();
+  assert.deepEqual(await ticked(page), [second, third]);
+  await page.goto(site.at(other));
+  assert.deepEqual(await ticked(page), []);
+  await page.goBack();
+  assert.deepEqual(await ticked(page), [second, third]);
+  await page.locator(`input[data-tick="${second}"]`).uncheck();
+  await page.reload();
+  assert.deepEqual(await ticked(page), [third]);
+  await context.close();
+});
+
+test('it is the step that is ticked, not its place', async () => {
+  const page = await reader(list);
+  const all = await names(page);
+  await page.locator(`input[data-tick="${all[1]}"]`).check();
+  // The same list in a later edition: a new step comes first, the ticked one is reworded, and all stand the other way round.
+  await page.route(`**${list}`, async (route) => {
+    const reply = await route.fetch();
+    const html = await reply.text();
+    const steps = [...html.matchAll(/<li class="step".*?<\/li>(?=<li class="step"|<\/ul>)/gs)].map((match) => match[0]);
+    assert.ok(steps.length > 3, 'steps were found in the page');
+    const first = `<li class="step" id="step-brand-new"><label><input type="checkbox" data-tick="brand-new" autocomplete="off"><span class="step-words">New</span></label></li>`;
+    let turned = html.replace(steps[0]!, first + steps[0]!);
+    turned = turned.replace(steps[1]!, steps[1]!.replace(/<strong>/, '<strong>Reworded '));
+    await route.fulfill({ response: reply, body: turned });
+  });
+  await page.reload();
+  assert.equal((await names(page))[0], 'brand-new');
+  assert.deepEqual(await ticked(page), [all[1]]);
+  assert.match(await page.locator(`label:has(input[data-tick="${all[1]}"])`).innerText(), /^Reworded /);
+  await context.close();
+});
+
+test('a tick of a step that is gone waits in the store for its return', async () => {
+  const page = await reader(list);
+  const [first] = await names(page);
+  const key = await keyOf(page);
+  const before = {
+    version: 2,
+    lists: {
+      'package-arrival': { open: 'the first', runs: { 'the first': { name: '', ticks: { 'long-gone': { on: '2026-04-18', of: '' } } } } },
+    },
+  };
+  await page.evaluate(([where, text]) => localStorage.setItem(where!, text!), [key, JSON.stringify(before)]);
+  await page.reload();
+  assert.deepEqual(await ticked(page), []);
+  assert.match(await page.locator('[data-progress]').innerText(), /no longer in the list: 1\.$/);
+  await page.locator(`input[data-tick="${first}"]`).check();
+  const now = JSON.parse((await stored(page))[key]!) as typeof before;
+  assert.deepEqual(Object.keys(now.lists['package-arrival'].runs['the first'].ticks).sort(), [first, 'long-gone'].sort());
+  await context.close();
+});
+
+test('start again clears this list and no other', async () => {
+  const page = await reader(other);
+  const [kept] = await names(page);
+  await page.locator(`input[data-tick="${kept}"]`).check();
+  await page.goto(site.at(list));
+  const [one, two] = await names(page);
+  for (const name of [one, two]) await page.locator(`input[data-tick="${name}"]`).check();
+  await startAgain(page);
+  await page.locator(`input[data-tick="${one}"]:not(:checked)`).waitFor();
+  assert.deepEqual(await ticked(page), []);
+  await page.reload();
+  assert.deepEqual(await ticked(page), []);
+  await page.goto(site.at(other));
+  assert.deepEqual(await ticked(page), [kept]);
+  await context.close();
+});
+
+test('start again asks first, and does nothing when the answer is no', async () => {
+  const page = await reader(list);
+  page.removeAllListeners('dialog');
+  const asked: string[] = [];
+  page.on('dialog', (dialog) => {
+    asked.push(dialog.message());
+    void dialog.dismiss();
+  });
+  const [one] = await names(page);
+  await page.locator(`input[data-tick="${one}"]`).check();
+  const asks = page.waitForEvent('dialog');
+  await startAgain(page);
+  await asks;
+  assert.deepEqual(asked, ['Take all ticks and notes off this run? Other runs and lists keep theirs.']);
+  assert.deepEqual(await ticked(page), [one]);
+  await context.close();
+});
+
+test('two tabs agree', async () => {
+  const first = await reader(list);
+  const second = await context.newPage();
+  await second.goto(site.at(list));
+  const [one, two] = await names(first);
+  await first.locator(`input[data-tick="${one}"]`).check();
+  await second.locator(`input[data-tick="${one}"]:checked`).waitFor();
+  await second.locator(`input[data-tick="${two}"]`).check();
+  await first.locator(`input[data-tick="${two}"]:checked`).waitFor();
+  assert.deepEqual(await ticked(first), [one, two]);
+  assert.match(await first.locator('[data-progress]').innerText(), /^2 of /);
+  await second.reload();
+  assert.deepEqual(await ticked(second), [one, two]);
+  await context.close();
+});
+
+test('two almanacs on one host do not mix', async () => {
+  const below = await demoSite({ base: '/club/' });
+  const page = await reader(list);
+  const [one] = await names(page);
+  await page.locator(`input[data-tick="${one}"]`).check();
+  const at = Object.keys(await stored(page));
+  await page.goto(below.at(`/club${list}`));
+  const [there] = await names(page);
+  await page.locator(`input[data-tick="${there}"]`).check();
+  const under = Object.keys(await stored(page));
+  assert.deepEqual(
+    at.filter((key) => under.includes(key)),
+    [],
+  );
+  await context.close();
+  await below.close();
+});
+
+for (const [how, block] of [
+  [
+    'throws when it is asked',
+    'Object.defineProperty(window, "localStorage", { get() { throw new DOMException("denied", "SecurityError"); } })',
+  ],
+  ['is full', 'Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); }'],
+  ['forgets at once', 'Storage.prototype.setItem = () => {}'],
+]) {
+  test(`a browser whose store ${how}: the boxes work, and the page says that they do not last`, async () => {
+    const faults: string[] = [];
+    const page = await reader(list, async (fresh) => {
+      fresh.on('pageerror', (error) => faults.push(String(error)));
+      await fresh.addInitScript(block!);
+    });
+    const [one, two] = await names(page);
+    await page.locator(`input[data-tick="${one}"]`).check();
+    await page.locator(`input[data-tick="${two}"]`).check();
+    assert.deepEqual(await ticked(page), [one, two]);
+    assert.match(
+      await page.locator('[data-progress]').innerText(),
+      /2 of \d+ done\..* (This browser keeps nothing for this page\. Ticks last until you leave it|This browser has no room left\. What you tick now lasts until you leave the page: save it to a file)\.$/,
+    );
+    await page.locator('button[data-form=light][value=night]').click();
+    assert.equal(await page.evaluate(() => document.documentElement.dataset.light), 'night');
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+}
+
+test('a store that holds something else is left as it is until the reader has it put aside', async () => {
+  const faults: string[] = [];
+  const page = await reader(list);
+  page.on('pageerror', (error) => faults.push(String(error)));
+  const key = await keyOf(page);
+  for (const [index, odd] of ['null', '[]', '{"a":'].entries()) {
+    await page.evaluate(([where, what]) => localStorage.setItem(where!, what!), [key, odd] as const);
+    await page.reload();
+    assert.deepEqual(await ticked(page), [], `with ${odd}`);
+    const [one] = await names(page);
+    await page.locator(`input[data-tick="${one}"]`).check();
+    assert.match(await page.locator('[data-progress]').innerText(), /cannot be read\. It is left as it is/);
+    assert.equal((await stored(page))[key], odd);
+    await page.locator('[data-deed=set-aside]').click();
+    await page.locator('[data-told]', { hasText: 'put aside' }).waitFor();
+    assert.equal((await stored(page))[`${key} set aside ${index + 1}`], odd);
+    await page.reload();
+    assert.deepEqual(await ticked(page), [one], `with ${odd}`);
+    await page.locator(`input[data-tick="${one}"]`).uncheck();
+  }
+  assert.deepEqual(faults, []);
+  await context.close();
+});
+
+test('without script the boxes tick, and nothing offers what it cannot do', async () => {
+  const own = await browser.newContext({ viewport: phone, javaScriptEnabled: false });
+  const page = await own.newPage();
+  await page.goto(site.at(list));
+  await page.locator('.step label').first().click();
+  assert.equal(await page.locator('input[data-tick]:checked').count(), 1);
+  assert.equal(await page.locator('button[data-deed]').filter({ visible: true }).count(), 0);
+  await own.close();
+});
+
+test('each box is named by its step, and the page says where ticks live', async () => {
+  const page = await reader(list);
+  // A source's mark is heard as "Source 2".
+  const steps = await page.locator('.step-words').evaluateAll((all) =>
+    all.map((step) => {
+      const heard = step.cloneNode(true) as HTMLElement;
+      for (const mark of heard.querySelectorAll('[aria-label]')) mark.replaceWith(mark.getAttribute('aria-label')!);
+      return heard.textContent!.trim();
+    }),
+  );
+  assert.ok(steps.length > 10);
+  for (const words of steps) assert.equal(await page.getByRole('checkbox', { name: words, exact: true }).count(), 1, words);
+  assert.match(await page.locator('main').innerText(), /Ticks stay in this browser, on this device, and go nowhere else\./);
+  await context.close();
+});
+
+const dated = '/lists/package-first-six-weeks/';
+
+test('the reader gives her day: every step says its own, changing it keeps the ticks, a wrong day keeps what was typed', async () => {
+  const page = await reader(dated, (fresh) => fresh.clock.setFixedTime(new Date('2026-04-25T15:00:00Z')));
+  await page.locator('#own-day').fill('4/5/26');
+  await page.locator('#own-day').press('Tab');
+  await page.locator('#own-day-fault', { hasText: 'slashes' }).waitFor();
+  assert.equal(await page.locator('#own-day').inputValue(), '4/5/26');
+  await page.locator('#own-day').fill('18 April 2026');
+  await page.locator('#own-day').press('Tab');
+  const queen = page.locator('#step-queen-out .step-day');
+  // Four to seven days after installing: the look whether the queen is out.
+  await queen.filter({ hasText: 'Wednesday 22 to Saturday 25 April 2026: due now' }).waitFor();
+  await page.locator('input[data-tick="queen-out"]').check();
+  await page.locator('#own-day').fill('2026-04-10');
+  await page.locator('#own-day').press('Tab');
+  await queen.filter({ hasText: 'Tuesday 14 to Friday 17 April 2026' }).waitFor();
+  assert.deepEqual(await ticked(page), ['queen-out']);
+  await page.getByRole('radio', { name: 'let out at once' }).check();
+  await queen.filter({ hasText: 'not with this start' }).waitFor();
+  await page.reload();
+  assert.equal(
+    await page
+      .locator('#own-day')
+      .inputValue()
+      .then((day) => day || page.waitForTimeout(300).then(() => page.locator('#own-day').inputValue())),
+    '10 April 2026',
+  );
+  assert.deepEqual(await ticked(page), ['queen-out']);
+  await context.close();
+});
+
+test('the dates of the list are those of the package calendar', async () => {
+  const page = await reader(dated, (fresh) => fresh.clock.setFixedTime(new Date('2026-04-25T15:00:00Z')));
+  await page.locator('#own-day').fill('18 April 2026');
+  await page.locator('#own-day').press('Tab');
+  const bees = page.locator('#step-first-bees .step-day');
+  await bees.filter({ hasText: '2026' }).waitFor();
+  const said = (await bees.innerText()).replace(/:.*/, '');
+  await page.goto(site.at('/work-it-out/package-calendar/#installed=2026-04-18&queen=candy&comb=drawn'));
+  const [from, to] = await Promise.all(
+    ['earliest', 'latest'].map((end) => page.locator(`output[name="first-bees-${end}"][data-value]`).getAttribute('data-value')),
+  );
+  const words = (day: string): string =>
+    new Date(`${day}T12:00:00Z`).toLocaleDateString('en-GB', { timeZone: 'UTC', day: 'numeric', month: 'long' });
+  assert.ok(said.includes(words(from!)) || said.includes(words(from!).split(' ')[0]!), `${said} begins ${from}`);
+  assert.ok(said.includes(words(to!)), `${said} ends ${to}`);
+  await context.close();
+});
+
+test('at a step that asks, the list pauses until the reader says whom she asked', async () => {
+  const page = await reader('/lists/disease-suspected/');
+  const asking = await page.locator('.step[data-asks] input[data-tick]').first().getAttribute('data-tick');
+  const all = await names(page);
+  for (const name of all.slice(0, all.indexOf(asking!))) await page.locator(`input[data-tick="${name}"]`).check();
+  const after = page.locator(`input[data-tick="${all[all.indexOf(asking!) + 1]}"]`);
+  assert.equal(await after.isDisabled(), true);
+  assert.match(await page.locator('[data-progress]').innerText(), /The list pauses there/);
+  await page.locator(`#step-${asking} [data-deed=asked]`).click();
+  await page.locator(`#step-${asking} .step-note`).waitFor();
+  assert.equal(await after.isDisabled(), false);
+  await page.reload();
+  assert.match(await page.locator(`#step-${asking} .step-note`).innerText(), /^I asked: /);
+  await context.close();
+});
+
+test('a run is carried as an address and taken over only when the reader says so', async () => {
+  const page = await reader(dated);
+  const [one, two] = await names(page);
+  await page.locator(`input[data-tick="${one}"]`).check();
+  await page.locator(`input[data-tick="${two}"]`).check();
+  await page.locator('summary', { hasText: 'Carry it away' }).click();
+  await page.locator('[data-deed=link]').click();
+  const address = await page.locator('[data-told] input').inputValue();
+  assert.ok(address.split('#')[1]!.length <= 500);
+  await context.close();
+  const other = await reader(`${dated}#${address.split('#')[1]}`);
+  await other.locator('[data-told]', { hasText: 'would add 2 ticks' }).waitFor();
+  assert.deepEqual(await ticked(other), []);
+  await other.getByRole('button', { name: 'Take it over' }).click();
+  await other.locator(`input[data-tick="${two}"]:checked`).waitFor();
+  assert.deepEqual(await ticked(other), [one, two]);
+  await context.close();
+});
+
+test('a run is saved to a file and opened again elsewhere, with what it would add said first', async () => {
+  const page = await reader(dated);
+  const [one] = await names(page);
+  await page.locator(`input[data-tick="${one}"]`).check();
+  await page.locator('summary', { hasText: 'Carry it away' }).click();
+  const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('[data-deed=save-file]').click()]);
+  const path = await saved.path();
+  await page.evaluate(() => localStorage.clear());
+  await page.reload();
+  assert.deepEqual(await ticked(page), []);
+  await page.locator('summary', { hasText: 'Carry it away' }).click();
+  await page.locator('#opened-file').setInputFiles(path);
+  await page.locator('[data-told]', { hasText: 'would add 1 tick' }).waitFor();
+  await page.getByRole('button', { name: 'Take it over' }).click();
+  await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
+  await context.close();
+});
+
+test('words that changed since the tick are told', async () => {
+  const page = await reader(list);
+  const [one] = await names(page);
+  await page.locator(`input[data-tick="${one}"]`).check();
+  await page.route(`**${list}`, async (route) => {
+    const reply = await route.fetch();
+    await route.fulfill({ response: reply, body: (await reply.text()).replace(/(id="step-[^>]*>.*?<strong>)/, '$1Reworded ') });
+  });
+  await page.reload();
+  assert.deepEqual(await ticked(page), [one]);
+  assert.match(await page.locator('.step').first().innerText(), /These words are new since you ticked\./);
+  await context.close();
+});
+
+test('the yard’s address stands beside the emergency number of every list, goes into the file and into no address', async () => {
+  const page = await reader(list);
+  const said = '14 Mill Lane, behind the barn, second gate';
+  await page.locator('#yard').fill(`  ${said} `);
+  await page.locator('#yard').blur();
+  await page.waitForFunction((words) => document.querySelector('[data-yard]')!.textContent === words, said);
+  await page.locator('input[data-tick]').first().check();
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page
+      .locator('summary', { hasText: 'Carry it away' })
+      .click()
+      .then(() => page.locator('[data-deed=save-file]').click()),
+  ]);
+  const text = readFileSync((await saved.path())!, 'utf8');
+  assert.equal(JSON.parse(text).yard, said);
+  await page.locator('[data-deed=link]').click();
+  const address = await page.locator('[data-told] input').inputValue();
+  assert.ok(address.includes('#run=') && !decodeURIComponent(address).includes('Mill'));
+  await page.goto(site.at(other));
+  const unwell = page.locator('.unwell');
+  assert.match(await unwell.innerText(), /ring 911[\s\S]*14 Mill Lane/);
+  // In reach at the foot of the list too.
+  await page.locator('input[data-tick]').last().scrollIntoViewIfNeeded();
+  assert.ok(await unwell.locator('a').first().isVisible());
+  const box = (await unwell.boundingBox())!;
+  assert.ok(box.y >= 0 && box.y < 60, `the line stands at ${box.y}`);
+  await page.locator('#yard').fill('');
+  await page.locator('#yard').blur();
+  await page.waitForFunction(() => document.querySelector('[data-yard]')!.textContent === '');
+  await context.close();
+});
+
+for (const [how, script, said, pressed] of [
+  [
+    'lets it',
+    "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => ({ request: async () => ((window.locks = (window.locks ?? 0) + 1), { release: async () => { window.locks -= 1; } }) }) })",
+    /^The screen stays on while this page is open/,
+    'true',
+  ],
+  [
+    'does not',
+    "Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => undefined })",
+    /^This browser does not let a page keep the screen on\.$/,
+    'false',
+  ],
+] as const) {
+  test(`the screen stays on where the browser ${how}, and only while it is wanted`, async () => {
+    const page = await reader(list, async (fresh) => void (await fresh.addInitScript(script)));
+    const button = page.locator('[data-deed=screen]');
+    await button.click();
+    await page.locator('[data-told]').filter({ hasText: said }).waitFor();
+    assert.equal(await button.getAttribute('aria-pressed'), pressed);
+    if (pressed === 'true') {
+      await button.click();
+      await page.locator('[data-told]').filter({ hasText: 'The screen goes off as it always does.' }).waitFor();
+      assert.equal(await page.evaluate('window.locks'), 0);
+    }
+    assert.equal(await button.getAttribute('aria-pressed'), 'false');
+    await context.close();
+  });
+}

@@ -1,0 +1,121 @@
+/* Going through the pages of a built almanac in a browser, some side by side, and saying what was wrong where. */
+import assert from 'node:assert/strict';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
+import type { Built, Site } from '../setup/built-site.ts';
+
+export const phone = { width: 390, height: 844 } as const;
+export const narrow = { width: 320, height: 640 } as const;
+export const desk = { width: 1280, height: 900 } as const;
+
+export interface Visiting {
+  browser: Browser;
+  site: Site;
+  /** Addresses such as /year/; all pages of the site where left out. */
+  pages?: readonly string[];
+  /** Of the browser: size, script, zone, colours. */
+  context?: BrowserContextOptions;
+  /** Done once in each tab, before its first page. */
+  prepare?: (page: Page) => Promise<void>;
+}
+
+const TABS = 2;
+
+/** Opens every page, and hands each with its address to `look`; what `look` finds wrong comes back as "address: fault". */
+export async function visit(
+  { browser, site, pages = site.pages, context = {}, prepare }: Visiting,
+  look: (page: Page, address: string) => Promise<readonly string[]>,
+): Promise<string[]> {
+  if (pages.length === 0) throw new Error('visit: needs at least one page');
+  const left = [...pages];
+  const found = new Map<string, readonly string[]>();
+  const tab = async (): Promise<void> => {
+    const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
+    const page = await own.newPage();
+    await prepare?.(page);
+    for (let address = left.shift(); address !== undefined; address = left.shift()) {
+      await page.goto(site.at(address));
+      found.set(address, await look(page, address));
+    }
+    await own.close();
+  };
+  await Promise.all(Array.from({ length: Math.min(TABS, pages.length) }, tab));
+  return pages.flatMap((address) => found.get(address)!.map((fault) => `${address}: ${fault}`));
+}
+
+/** Passes where nothing was found, and else prints all of it. */
+export function nothing(found: readonly string[]): void {
+  assert.ok(
+    found.length === 0,
+    `${found.length} found:\n${found
+      .slice(0, 25)
+      .map((each) => `  ${each}`)
+      .join('\n')}${found.length > 25 ? '\n  ...' : ''}`,
+  );
+}
+
+/**
+ * The pages that stand for all: the heaviest of each kind, and then as many as it takes until everything that some page holds is
+ * on one of them: each element, island, class, mark of a script and kind of box. Kinds differ by the first word of the address
+ * and by whether there is a second.
+ */
+export function oneOfEachKind(site: Built): string[] {
+  const all = site.pages.map((page) => {
+    const html = site.read(fileOf(site, page));
+    return { page, size: html.length, holds: new Set([kindOf(site, page), ...marksIn(html)]) };
+  });
+  const left = new Set(all.flatMap(({ holds }) => [...holds]));
+  const chosen: string[] = [];
+  const take = (next: (typeof all)[number]): void => {
+    chosen.push(next.page);
+    for (const mark of next.holds) left.delete(mark);
+  };
+  const heavyFirst = all.toSorted((a, b) => b.size - a.size);
+  for (const each of heavyFirst) if (left.has(kindOf(site, each.page))) take(each);
+  while (left.size > 0) {
+    const news = ({ holds }: (typeof all)[number]): number => [...holds].filter((mark) => left.has(mark)).length;
+    take(heavyFirst.reduce((best, each) => (news(each) > news(best) ? each : best)));
+  }
+  return chosen.sort();
+}
+
+/** What a page is made of, such as `<winter-stores`, `.beside`, `data-asks` and `type=radio`. */
+export function marksIn(html: string): Set<string> {
+  const marks = new Set<string>();
+  for (const [, element = '', attributes = ''] of html.matchAll(/<([a-z][a-z0-9-]*)((?:\s+[^\s=>]+(?:="[^"]*")?)*)\s*\/?>/g)) {
+    marks.add(`<${element}`);
+    for (const [, name = '', value = ''] of attributes.matchAll(/([^\s="]+)(?:="([^"]*)")?/g)) {
+      if (name === 'class') for (const each of value.split(/\s+/)) marks.add(`.${each}`);
+      else if (name.startsWith('data-')) marks.add(name);
+      else if (name === 'type' && /^(input|button)$/.test(element)) marks.add(`type=${value}`);
+    }
+  }
+  return marks;
+}
+
+const fileOf = (site: Built, page: string): string => {
+  const path = page.slice(site.base.length);
+  return path === '' || path.endsWith('/') ? `${path}index.html` : path;
+};
+
+const kindOf = (site: Built, page: string): string => {
+  const [first, second] = page.slice(site.base.length).split('/');
+  return `${first}${second ? '/*' : ''}`;
+};
+
+/** A tab of its own on one page. */
+export async function open(
+  browser: Browser,
+  address: string,
+  context: BrowserContextOptions = {},
+): Promise<{ page: Page; context: BrowserContext }> {
+  const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
+  const page = await own.newPage();
+  await page.goto(address);
+  return { page, context: own };
+}
+
+/** Gives the window another size, and waits for what follows it in the frames after. */
+export async function resize(page: Page, size: { width: number; height: number }): Promise<void> {
+  await page.setViewportSize(size);
+  await page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+}

@@ -1,0 +1,111 @@
+/* What a reader waits for, in bytes as a host sends them (gzip -9): a file, a page's script, a first view, the whole copy for use without signal. */
+import assert from 'node:assert/strict';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, extname, join, posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Browser } from '@playwright/test';
+import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
+import { contentTypeOf, isWorthCompressing } from '../../src/desk/content-types.ts';
+import type { Built, Site } from '../setup/built-site.ts';
+import { phone } from './visit.ts';
+
+/** The most that each may weigh, in bytes; of requests, how many. `read` is a page to read, `form` one that is filled in. */
+export const most = {
+  html: 14_000,
+  mostHtml: 12_000,
+  styles: 9_000,
+  fonts: 20_000,
+  kept: 2_000_000,
+  keptFiles: 700,
+  view: { read: 45_100, form: 52_000 },
+  requests: { read: 5, form: 7 },
+} as const;
+
+/** Of script, what comes with a page before anything is pressed. */
+export function mostScript(site: Built, page: string): number {
+  const path = page.slice(site.base.length);
+  if (/^lists\/./.test(path)) return 5_100;
+  if (path === 'search/') return 6_000;
+  return /^(work-it-out\/.|signs\/)/.test(path) ? 8_000 : 3_000;
+}
+
+export const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
+
+/** The file of a page: `year/index.html`. */
+export const fileOf = (site: Built, page: string): string =>
+  page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length);
+
+export const formOf = (site: Built, page: string): 'read' | 'form' =>
+  /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
+
+/** Of all files of the site with this ending. */
+export const bytesOf = (site: Built, ending: string): number =>
+  readdirSync(site.folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith(ending))
+    .reduce((sum, name) => sum + onTheWire(site, name), 0);
+
+/** The script files of a page: those it names, and what they import before they run. */
+export function scriptsOf(site: Built, page: string): Set<string> {
+  const html = site.read(fileOf(site, page));
+  const files = new Set<string>();
+  const take = (file: string): void => {
+    if (files.has(file)) return;
+    assert.ok(existsSync(join(site.folder, file)), `${page} names ${file}`);
+    files.add(file);
+    const text = readFileSync(join(site.folder, file), 'utf8');
+    for (const [, from] of text.matchAll(/(?:\bfrom|\bimport)\s*["'](\.[^"']+)["']/g)) take(posix.normalize(`${dirname(file)}/${from}`));
+  };
+  for (const [, source] of html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)) take(source!.slice(site.base.length));
+  for (const [, source] of html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g)) take(source!.slice(site.base.length));
+  return files;
+}
+
+export const scriptBytes = (site: Built, page: string): number =>
+  [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
+
+/** Everything that is fetched until the page is at rest, icon and manifest apart. */
+export async function firstView(browser: Browser, site: Site, page: string): Promise<{ size: number; names: string[] }> {
+  const context = await browser.newContext({ viewport: phone });
+  const tab = await context.newPage();
+  const sizes: Promise<{ name: string; size: number }>[] = [];
+  tab.on('requestfinished', (request) => {
+    if (/icon\.svg|manifest/.test(request.url())) return;
+    sizes.push(request.sizes().then(({ responseBodySize }) => ({ name: new URL(request.url()).pathname, size: responseBodySize })));
+  });
+  await tab.goto(site.at(page), { waitUntil: 'networkidle' });
+  const all = await Promise.all(sizes);
+  await context.close();
+  assert.ok(
+    all.some(({ name }) => name === page),
+    `${page} itself was measured`,
+  );
+  return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name) };
+}
+
+export type Kept = { file: string; size: number };
+
+/** Files of the copy that every reader's browser keeps, the worker itself among them; pictures are kept only when looked at. */
+export function keptFiles(site: Built): Kept[] {
+  const [, list] = /^const offlineCopy=(\{.*\});\n/.exec(site.read('worker.js')) ?? [];
+  const { files } = JSON.parse(list!) as { files: [place: string, digest: string][] };
+  return ['worker.js', ...files.map(([place]) => (place === '' || place.endsWith('/') ? `${place}index.html` : place))].map((file) => ({
+    file,
+    size: onTheWire(site, file),
+  }));
+}
+
+/** Hosts pack words; what is packed already, or a picture, goes as it is. */
+function onTheWire(site: Built, file: string): number {
+  const bytes = readFileSync(join(site.folder, file));
+  return isWorthCompressing(contentTypeOf(file)) ? zipped(bytes) : bytes.length;
+}
+
+/** What a kept file is for: pages, search, script, other. */
+export const kindOf = ({ file }: Kept): string =>
+  file.endsWith('.html')
+    ? 'pages'
+    : file.startsWith('search/') || file.startsWith(PAGEFIND_FOLDER)
+      ? 'search'
+      : extname(file) === '.js'
+        ? 'script'
+        : 'other';

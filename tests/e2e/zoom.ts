@@ -1,0 +1,75 @@
+/*
+ * Pages enlarged as far as WCAG 2.2 asks, and with the letters set as wide as it names. A window of 1280 by 1024 px
+ * enlarged four times shows 320 by 256 of the page's own pixels (1.4.10), enlarged twice 640 by 512 (1.4.4).
+ */
+import { test } from './fixtures.ts';
+import type { Browser, Page } from '@playwright/test';
+import type { Site } from '../setup/built-site.ts';
+import { hiddenFocus } from './focus.ts';
+import { sideways } from './rules.ts';
+import { cutText, moving, widen, wordsSeen } from './spacing.ts';
+import { desk, narrow, nothing, resize, visit } from './visit.ts';
+
+const ENLARGED = [
+  { times: 2, window: { width: 640, height: 512 } },
+  { times: 4, window: { width: 320, height: 256 } },
+] as const;
+
+const lookedFor = {
+  lost: 'enlarged two and four times, no word is lost',
+  wide: 'enlarged two and four times, no page is pushed sideways',
+  focus: 'enlarged four times, what a keyboard reaches is seen whole',
+  spaced: 'with lines, letters and words set as wide as 1.4.12 names, nothing is cut, covered or pushed out',
+  still: 'nothing moves, for a reader who asked for less motion',
+} as const;
+type Found = Record<keyof typeof lookedFor, string[]>;
+
+/** Makes the tests of the file that calls it. */
+export function testZoom(pagesOf: (site: Site) => readonly string[]): void {
+  let site: Site;
+  let browser: Browser;
+  const found: Found = { lost: [], wide: [], focus: [], spaced: [], still: [] };
+  test.beforeAll(async ({ browser: launched, demo }) => {
+    site = demo;
+    browser = launched;
+    await visit({ browser, site, pages: pagesOf(site), context: { viewport: desk } }, async (page, address) => {
+      for (const [rule, faults] of Object.entries(await zoomed(page)))
+        found[rule as keyof Found].push(...faults.map((fault) => `${address}: ${fault}`));
+      await resize(page, desk);
+      return [];
+    });
+  });
+  for (const [rule, name] of Object.entries(lookedFor)) test(name, () => nothing(found[rule as keyof Found].sort()));
+}
+
+async function zoomed(page: Page): Promise<Found> {
+  const found: Found = { lost: [], wide: [], focus: [], spaced: [], still: await page.evaluate(moving) };
+  const whole = await page.evaluate(wordsSeen);
+  for (const { times, window } of ENLARGED) {
+    await resize(page, window);
+    const told = (fault: string): string => `${times} times: ${fault}`;
+    const lost = missing(whole, await page.evaluate(wordsSeen));
+    if (lost.length > 0) found.lost.push(told(lost.slice(0, 12).join(' ')));
+    found.wide.push(...(await page.evaluate(sideways)).map(told));
+    if (times === 4) found.focus.push(...(await page.evaluate(hiddenFocus)));
+  }
+  await widen(page);
+  for (const window of [narrow, desk]) {
+    await resize(page, window);
+    found.spaced.push(
+      ...[...(await page.evaluate(cutText)), ...(await page.evaluate(sideways))].map((fault) => `at ${window.width}: ${fault}`),
+    );
+  }
+  return found;
+}
+
+/** Words of the first that the second does not hold as often. */
+export function missing(whole: readonly string[], part: readonly string[]): string[] {
+  const left = new Map<string, number>();
+  for (const word of part) left.set(word, (left.get(word) ?? 0) + 1);
+  return whole.filter((word) => {
+    const count = left.get(word) ?? 0;
+    left.set(word, count - 1);
+    return count <= 0;
+  });
+}

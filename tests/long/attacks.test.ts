@@ -1,4 +1,0 @@
-// Generated text in addresses, files and boxes is never taken for markup or code: much of it.
-import { testAttacks } from '../site/attacks.ts';
-
-testAttacks(12);

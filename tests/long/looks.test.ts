@@ -1,4 +1,0 @@
-// Every page of the demo club as a reader with script sees it.
-import { testLooks } from '../site/looks.ts';
-
-testLooks((site) => site.pages);

@@ -1,5 +1,0 @@
-// Every list and calculator in the states a reader brings it into, in every light.
-import { calculators } from '../site/calculator-examples.ts';
-import { answers, lists, testStates, worked } from '../site/states.ts';
-
-testStates([...lists, ...answers, ...calculators.flatMap(({ slug }) => worked(slug))], ['day', 'night', 'sun']);

@@ -1,0 +1,46 @@
+/* Every file of tests/fixtures/invalid/cases: the mistake is found where it is, in these very words, and nothing else is. */
+import assert from 'node:assert/strict';
+import { test } from 'vitest';
+import { check } from '../../../src/checks/check.ts';
+import { faultLine } from '../../../src/reader/fault.ts';
+import { cases, goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
+
+const all = cases();
+
+test('the corpus is there', () => assert.ok(all.length >= 120, `${all.length} cases`));
+
+test('the good club has no fault', () => assert.deepEqual(check(goodClub).map(faultLine), []));
+
+for (const { name, changes, found } of all) {
+  test(`faulty: ${name}`, () => assert.equal(withChanges(changes, check).map(faultLine).join('\n'), found));
+}
+
+test('all mistakes of several files are told at once, by file and from the top down', () => {
+  const clash = new Set<string>();
+  const several = all.filter(({ changes, found }) => {
+    const file = changes[0]!.file;
+    if (
+      file.startsWith('sources/') ||
+      file === 'club.yaml' ||
+      changes.length > 1 ||
+      changes[0]!.insteadOf === undefined ||
+      found.split('\n').some((line) => !line.startsWith(file) && !line.startsWith('    ')) ||
+      clash.has(file)
+    )
+      return false;
+    clash.add(file);
+    return found !== '';
+  });
+  assert.ok(several.length >= 8, `${several.length} files`);
+  const lines = withChanges(
+    several.flatMap(({ changes }) => changes),
+    check,
+  ).map(faultLine);
+  for (const { name, found } of several)
+    for (const line of found.split(/\n(?! )/)) assert.ok(lines.includes(line), `${name}: ${line}\namong\n${lines.join('\n')}`);
+  const order = lines.map((line) => line.split(':')).map(([path, line]) => [path!, Number(line)] as const);
+  assert.deepEqual(
+    order,
+    [...order].sort((a, b) => (a[0] < b[0] ? -1 : a[0] > b[0] ? 1 : a[1] - b[1])),
+  );
+});

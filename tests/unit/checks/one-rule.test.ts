@@ -1,0 +1,73 @@
+/* No two pages of the demo club give different rules for one danger: each rule of tests/tables/rules.ts stands in its owner, and is quoted. */
+import assert from 'node:assert/strict';
+import { join } from 'node:path';
+import { describe, test } from 'vitest';
+import type { Nodes } from 'mdast';
+import { projectFolder } from '../../../src/desk/places.ts';
+import { readFolder, type Entry } from '../../../src/reader/folder.ts';
+import { attribute, isTag, walk } from '../../../src/reader/prose.ts';
+import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
+import { RULES, type OneRule } from '../../tables/rules.ts';
+
+const entries = readFolder(join(projectFolder, 'content')).entries.filter(({ collection }) => collection !== 'sources');
+
+function inFields(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, held]) => (key === 'history' || key === 'sources' ? [] : inFields(held)));
+}
+
+const BLOCKS = new Set(['paragraph', 'heading', 'tableRow']);
+
+const inWords = ({ tree }: Entry): string[] => (tree ? [...walk(tree)].filter(({ type }) => BLOCKS.has(type)).map(wordsOf) : []);
+
+/** Its words, with the duty that a contact names. */
+function wordsOf(node: Nodes): string {
+  if (isTag(node)) return attribute(node, 'duty') ?? '';
+  if ('value' in node) return node.value;
+  return 'children' in node ? (node.children as Nodes[]).map(wordsOf).join(node.type === 'tableRow' ? ' | ' : '') : ' ';
+}
+
+type Block = { path: string; words: string };
+
+/** A field, a heading, a paragraph, a line of a list, a row of a table; not what was changed, which tells of older rules. */
+const blocks: readonly Block[] = entries.flatMap((entry) =>
+  [...inFields(entry.fields.value), ...inWords(entry)].map((words) => ({ path: entry.path, words })),
+);
+
+const isRival = ({ rival, unless }: OneRule, words: string): boolean => rival.some((each) => each.test(words)) && !unless?.test(words);
+
+/** Where its box or its quotation stands. */
+function shows(entry: Entry, caution: string): boolean {
+  const { work = [] } = entry.fields.value as { work?: (keyof typeof HAZARDS_OF)[] };
+  const quoted = entry.tree !== null && [...walk(entry.tree)].some((node) => isTag(node) && attribute(node, 'id') === caution);
+  return quoted || work.some((each) => (HAZARDS_OF[each] as readonly string[]).includes(caution));
+}
+
+for (const rule of RULES)
+  describe(rule.danger, () => {
+    test('has its owner', () => assert.ok(entries.some(({ path }) => path === rule.owner)));
+
+    test('no page gives another rule', () =>
+      assert.deepEqual(
+        blocks.filter(({ path, words }) => path !== rule.owner && isRival(rule, words)),
+        [],
+      ));
+
+    for (const name of rule.shownOn)
+      test(`it is shown on ${name}`, () => {
+        const entry = entries.find(({ collection, id }) => `${collection}/${id}` === name);
+        assert.ok(entry && shows(entry, rule.owner.replace(/^cautions\/|\.yaml$/g, '')));
+      });
+
+    test('what once stood is caught, and each rival catches something', () => {
+      assert.deepEqual(
+        rule.stood.filter((words) => !isRival(rule, words.replace(/<Contact duty="([^"]*)" \/>/, '$1'))),
+        [],
+      );
+      assert.deepEqual(
+        rule.rival.filter((each) => !rule.stood.some((words) => each.test(words.replace(/<Contact duty="([^"]*)" \/>/, '$1')))),
+        [],
+      );
+    });
+  });

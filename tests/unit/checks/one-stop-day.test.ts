@@ -1,0 +1,65 @@
+// One last day for syrup in the whole demo club: it stands once, in club.yaml, with its source, and every page takes it from there.
+import assert from 'node:assert/strict';
+import { test } from 'vitest';
+import { fileURLToPath } from 'node:url';
+import { sound } from '../../../src/checks/fields.ts';
+import { districtsIn } from '../../../src/checks/season.ts';
+import { readFolder } from '../../../src/reader/folder.ts';
+
+const folder = readFolder(fileURLToPath(new URL('../../../content', import.meta.url)));
+
+/** Lines, cells of tables and sentences that say when syrup ends, and name a day of the fall by hand. */
+function handWritten(text: string): string[] {
+  return text
+    .split(/\n|(?<=[.?!:;]) |(?<!\|)\n/)
+    .filter((said) => /\bsyrup\b|\bliquid feed\b/i.test(said))
+    .filter((said) => /\b(?:stop|end|last|finish\w*|done|complete\w*|until|late|off|no more)\b/i.test(said))
+    .filter((said) => /\b(?:\d{1,2}|mid-?|early|late|end of) ?(?:September|October|November)\b|\b(?:Sept?|Oct|Nov)\.? \d/i.test(said));
+}
+
+test('the rule sees a day written by hand, and no other', () => {
+  for (const said of [
+    '| 10 October | Stop syrup | Cold |',
+    'Stop syrup in mid-October.',
+    'Be done with syrup by the end of September.',
+    'The last syrup goes on 7 November.',
+  ])
+    assert.equal(handWritten(said).length, 1, said);
+  for (const said of [
+    'Be done with syrup by <Day of="last syrup" />.',
+    '| 10 September | Weigh or count frames. Feed | Bees still dry syrup well |',
+    'Guards go on by 15 October.',
+    'Stop syrup when robbing begins.',
+  ])
+    assert.deepEqual(handWritten(said), [], said);
+});
+
+test('no page gives a day of its own for the last syrup', () => {
+  const pages = folder.entries.filter(({ collection }) => !['sources', 'club', 'reading'].includes(collection));
+  assert.ok(pages.length > 300, `${pages.length} entries`);
+  assert.deepEqual(
+    pages.flatMap(({ path, text }) => handWritten(text.replace(/^history:\n(?: .*\n)+/m, '')).map((said) => `${path}: ${said.trim()}`)),
+    [],
+  );
+});
+
+test('pages on fall feeding name the day by its tag or its anchor', () => {
+  for (const path of [
+    'articles/when-to-stop-syrup.mdx',
+    'articles/fall.mdx',
+    'articles/feeding-and-stores.mdx',
+    'articles/month-by-month.mdx',
+  ])
+    assert.match(folder.entries.find((entry) => entry.path === path)?.text ?? '', /<Day of="last syrup" \/>/, path);
+  assert.match(
+    folder.entries.find(({ path }) => path === 'checklists/fall-feeding.mdx')?.text ?? '',
+    /when="10 days before last syrup to last syrup"/,
+  );
+});
+
+// US Department of Agriculture, Production Research Report 169 (1977): complete this feeding by about 15 October in the northern tier of states.
+test('the day is the published one in the valley, and some days sooner on the hill', () => {
+  const [valley, hill] = districtsIn(sound(folder));
+  assert.deepEqual([valley?.anchors['last-syrup']?.expected, valley?.anchors['last-syrup']?.basis.kind], ['10-15', 'printed']);
+  assert.deepEqual([hill?.anchors['last-syrup']?.expected, hill?.anchors['last-syrup']?.basis.kind], ['10-09', 'shifted']);
+});

@@ -1,0 +1,58 @@
+import assert from 'node:assert/strict';
+import { test } from 'vitest';
+import type { Day } from '../../../shared/days/day.ts';
+import { check } from '../../../src/checks/check.ts';
+import { sound } from '../../../src/checks/fields.ts';
+import { dueLines, dueOn, overdueFaults } from '../../../src/checks/review.ts';
+import { faultLine } from '../../../src/reader/fault.ts';
+import { readFolder } from '../../../src/reader/folder.ts';
+import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
+
+const club = sound(readFolder(goodClub));
+const day = (text: string): Day => text as Day;
+
+test('nothing is due early in the year', () => {
+  assert.deepEqual(dueLines(dueOn(club, day('2026-06-01')), day('2026-06-01')), [
+    'Nothing is due on 1 June 2026 or in the 60 days after it.',
+  ]);
+});
+
+test('what comes up is listed from 60 days before, by duty', () => {
+  assert.deepEqual(dueOn(club, day('2026-10-01')), []);
+  assert.deepEqual(dueLines(dueOn(club, day('2026-10-02')), day('2026-10-02')), [
+    'education officer:',
+    '  2026-12-01  in 60 days  meetings/2026-06-13-yard-day.mdx:16  next-check',
+    '',
+    '0 past and 1 coming up on 2 October 2026.',
+  ]);
+});
+
+test('the day itself is today, the day after is past', () => {
+  assert.match(dueLines(dueOn(club, day('2026-12-01')), day('2026-12-01'))[1]!, /2026-12-01 {2}today/);
+  assert.match(dueLines(dueOn(club, day('2026-12-02')), day('2026-12-02')).join('\n'), /2026-12-01 {2}1 day past/);
+});
+
+test('the season, a treatment row and a consent are due as well', () => {
+  const found = dueOn(club, day('2027-03-02'));
+  assert.deepEqual(
+    found.filter(({ path }) => path === 'club.yaml').map(({ what, day: when }) => `${what} ${when}`),
+    ['contact mentor, until 2027-02-01', 'next-check 2027-03-01'],
+  );
+  assert.ok(found.some(({ what }) => what === 'row trickled, check-by'));
+});
+
+test('a day that has passed is a fault only in a strict check', () => {
+  assert.deepEqual(check(goodClub), []);
+  assert.deepEqual(overdueFaults(club, day('2026-12-01')), []);
+  assert.deepEqual(overdueFaults(club, day('2026-12-02')).map(faultLine), [
+    'meetings/2026-06-13-yard-day.mdx:16:13 overdue: next-check: found 2026-12-01, which is past on 2026-12-02; write a new day once it has been checked again',
+  ]);
+});
+
+test('a draft is not due', () => {
+  const drafted = { file: 'meetings/2026-06-13-yard-day.mdx', insteadOf: 'yard: true', write: 'yard: true\ndraft: true' };
+  assert.deepEqual(
+    withChanges([drafted], (directory) => dueOn(sound(readFolder(directory)), day('2026-12-02'))),
+    [],
+  );
+});

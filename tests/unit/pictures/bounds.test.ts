@@ -1,0 +1,96 @@
+// However large and restless a picture is, what is published is bounded; and one original gives one outcome, byte for byte.
+import assert from 'node:assert/strict';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, test } from 'vitest';
+import sharp from 'sharp';
+import { cutDown, WIDTHS } from '../../../src/pictures/cut-down.ts';
+import { plainStem, published } from '../../../src/pictures/kept.ts';
+import { flat, noise } from './made.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'pictures-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+test('12 MB of a photograph as restless as none is: two files within their bounds', async (t) => {
+  const photo = await noise(4000, 3000).blur(0.6).jpeg({ quality: 98 }).toBuffer();
+  assert.ok(photo.length > 12_000_000, `${photo.length} bytes`);
+  const made = await cutDown(photo);
+  assert.ok(made.ok);
+  void t.annotate(made.cuts.map(({ width, height, bytes }) => `${width} × ${height}: ${bytes.length} bytes`).join(', '));
+  assert.equal(made.cuts[0]!.width, WIDTHS[0].width);
+  for (const [index, { bytes }] of made.cuts.entries()) assert.ok(bytes.length <= WIDTHS[index]!.bytes);
+});
+
+test('dots without any order are made smaller until they fit', async (t) => {
+  const made = await cutDown(await noise(960, 1440).png({ compressionLevel: 0 }).toBuffer());
+  assert.ok(made.ok);
+  void t.annotate(made.cuts.map(({ width, height, bytes }) => `${width} × ${height}: ${bytes.length} bytes`).join(', '));
+  assert.ok(made.cuts[0]!.width < 960);
+  for (const [index, { bytes, width, height }] of made.cuts.entries()) {
+    assert.ok(bytes.length <= WIDTHS[index]!.bytes, `${bytes.length}`);
+    assert.ok(Math.abs(height / width - 1.5) < 0.01, 'its shape is kept');
+  }
+});
+
+/** Every file below a folder with its bytes. */
+const contents = (path: string): [string, string][] =>
+  readdirSync(path)
+    .sort()
+    .map((name) => [name, readFileSync(join(path, name), 'latin1')]);
+
+test('made twice, kept or not: the same names and bytes; another original gives other names', async () => {
+  const photo = join(folder, 'Ünser Stock (1).JPG');
+  writeFileSync(photo, await noise(700, 500).blur(2).jpeg().toBuffer());
+  const [one, other] = [join(folder, 'one'), join(folder, 'other')];
+  const first = await published(photo, one);
+  const second = await published(photo, other);
+  assert.ok(first.ok && second.ok && first.made && second.made);
+  assert.deepEqual(contents(one), contents(other));
+  const again = await published(photo, one);
+  assert.deepEqual(again, { ...first, made: false });
+  for (const { name } of first.published.files) assert.match(name, /^unser-stock-1-\d+-[0-9a-f]{8}\.jpg$/);
+  writeFileSync(photo, await noise(700, 501).blur(2).jpeg().toBuffer());
+  const changed = await published(photo, one);
+  assert.ok(changed.ok && changed.made);
+  for (const { name } of changed.published.files) assert.ok(!first.published.files.some((file) => file.name === name));
+});
+
+test('what was damaged among the kept is made again', async () => {
+  const photo = join(folder, 'hive.png');
+  writeFileSync(photo, await flat(500, 300, [10, 90, 40]).png().toBuffer());
+  const kept = join(folder, 'kept');
+  const first = await published(photo, kept);
+  assert.ok(first.ok);
+  const before = contents(kept);
+  for (const damaged of readdirSync(kept)) {
+    const whole = readFileSync(join(kept, damaged));
+    for (const bytes of [whole.subarray(0, 40), Buffer.alloc(0)]) {
+      writeFileSync(join(kept, damaged), bytes);
+      const again = await published(photo, kept);
+      assert.ok(again.ok && again.made, damaged);
+      assert.deepEqual(contents(kept), before);
+    }
+    rmSync(join(kept, damaged));
+    await published(photo, kept);
+    assert.deepEqual(contents(kept), before);
+  }
+});
+
+test('names that every host serves', () => {
+  for (const [path, stem] of [
+    ['a/Frame.JPG', 'frame'],
+    ['Straße & Ätna.png', 'stra-e-atna'],
+    ['蜂.jpg', 'picture'],
+    ['100%.jpg', '100'],
+    [`${'very-long-'.repeat(9)}.jpg`, 'very-long-very-long-very-long-very-long'],
+  ])
+    assert.equal(plainStem(path!), stem);
+});
+
+test('a picture of many dots is read without the memory of them all', async () => {
+  const photo = await flat(11000, 8000, [120, 90, 60]).jpeg().toBuffer();
+  const made = await cutDown(photo);
+  assert.ok(made.ok);
+  assert.equal((await sharp(made.cuts[0]!.bytes).metadata()).width, 960);
+});

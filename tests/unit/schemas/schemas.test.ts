@@ -1,0 +1,68 @@
+import assert from 'node:assert/strict';
+import { existsSync } from 'node:fs';
+import { test } from 'vitest';
+import { fileURLToPath } from 'node:url';
+import { phases } from '../../../shared/season/phases.ts';
+import { check } from '../../../src/checks/check.ts';
+import { fieldFaults } from '../../../src/checks/fields.ts';
+import { faultLine, type Fault } from '../../../src/reader/fault.ts';
+import { readFolder, readText, type Entry } from '../../../src/reader/folder.ts';
+import { CERTAINTIES, WORK } from '../../../src/schemas/fields.ts';
+import { HAZARDS } from '../../../src/schemas/cautions.ts';
+import { PHASES } from '../../../src/schemas/club.ts';
+import { collections } from '../../../src/schemas/collections.ts';
+import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
+import { KINDS } from '../../../src/schemas/kinds.ts';
+import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
+
+const content = fileURLToPath(new URL('../../../content', import.meta.url));
+const good = readFolder(goodClub);
+const demo = readFolder(content);
+
+/** What the schema says of one entry with another text. */
+function alone(entry: Entry, text: string): Fault[] {
+  const changed = readText(entry.path, entry.collection, entry.id, text, []);
+  assert.ok(changed);
+  return fieldFaults({ ...demo, club: null, entries: [changed] });
+}
+
+test('the demo club has no fault', () => {
+  assert.ok(existsSync(content));
+  assert.deepEqual(check(content).map(faultLine), []);
+});
+
+// A table has columns, not fields; tests/unit/checks looks at those.
+for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv'), 'club'] as const) {
+  const ofGood = kind === 'club' ? good.club : good.entries.find(({ collection }) => collection === kind);
+  // Kinds that a small club leaves out are looked at in the demo club, entry by entry.
+  const entry = ofGood ?? demo.entries.find(({ collection }) => collection === kind);
+  test(`${kind}: an unknown field is refused, and the near name said`, () => {
+    assert.ok(entry, `a club has something in ${kind}/`);
+    const field = Object.keys(entry.fields.value as object).find(
+      (name) => name.length > 3 && new RegExp(`^${name}: `, 'm').test(entry.text),
+    )!;
+    const change = { file: entry.path, insteadOf: `${field}: `, write: `${field.slice(1)}: ` };
+    const faults = ofGood ? withChanges([change], check) : alone(entry, entry.text.replace(new RegExp(`^${field}: `, 'm'), change.write));
+    const said = faults.map(faultLine).find((line) => line.includes('unknown-field'));
+    assert.match(
+      said ?? 'nothing',
+      new RegExp(
+        `^${entry.path}:\\d+:1 unknown-field: ${field.slice(1)}: found a field "${field.slice(1)}" that is not one of this page's; write "${field}"$`,
+      ),
+    );
+  });
+}
+
+test('one list each of collections and of the parts of the year', () => {
+  assert.deepEqual(Object.keys(collections), [...KINDS]);
+  assert.deepEqual([...PHASES], [...phases]);
+});
+
+test('every kind of work brings a hazard, and every hazard is brought by some work', () => {
+  assert.deepEqual(Object.keys(HAZARDS_OF).sort(), [...WORK].sort());
+  assert.deepEqual([...new Set(Object.values(HAZARDS_OF).flat())].sort(), [...HAZARDS].sort());
+  assert.ok(Object.values(HAZARDS_OF).every((hazards) => hazards.length > 0));
+});
+
+test('every figure, treatment row and page says how sure it is in one of the same words', () =>
+  assert.deepEqual([...CERTAINTIES], ['settled', 'likely', 'contested', 'habit', 'memory']));

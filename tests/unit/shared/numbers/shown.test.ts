@@ -1,0 +1,61 @@
+import assert from 'node:assert/strict';
+import { test } from 'vitest';
+import fc from 'fast-check';
+import { formatAgainst, formatNumber, plainDecimal, showRange, toDataValue } from '../../../../shared/numbers/show-number.ts';
+import { rows } from '../../../rows.ts';
+import { dataValues, shown } from '../../../tables/typed-numbers.ts';
+
+rows('number in print', shown, ({ value, places, digits }, expect) =>
+  assert.equal(formatNumber(value, places === undefined ? { digits: digits ?? 1 } : { places }), expect.words),
+);
+rows('number for machines', dataValues, ({ value }, expect) => assert.equal(toDataValue(value), expect.text));
+
+test('a range is said with "to", once where both ends print alike', () => {
+  assert.equal(showRange(1.37, 5.69, { places: 1 }), '1.4 to 5.7');
+  assert.equal(showRange(3.001, 3.002, { places: 1 }), '3.0');
+});
+
+test('a number beside its limit is printed on the side where it is', () => {
+  assert.equal(formatAgainst(8 / 2.67, 3, 1), '2.996');
+  assert.equal(formatAgainst(3, 3, 1), '3.0');
+  assert.equal(formatAgainst(2.9, 3, 1), '2.9');
+  assert.equal(formatAgainst(3.004, 3, 1), '3.004');
+});
+
+const finite = fc.double({ min: -1e300, max: 1e300, noNaN: true });
+
+test('print never shows an exponent, minus nought, NaN or infinity', () => {
+  fc.assert(
+    fc.property(finite, fc.nat(6), (value, places) => {
+      for (const text of [formatNumber(value, { places }), formatNumber(value, { digits: places + 1 }), toDataValue(value)]) {
+        assert.match(text, /^-?[\d,]+(\.\d+)?$/);
+        assert.doesNotMatch(text, /^-[0,.]*$/);
+      }
+    }),
+  );
+  assert.throws(() => formatNumber(NaN, { places: 1 }), /needs a finite number, got NaN/);
+  assert.throws(() => toDataValue(Infinity), /needs a finite number/);
+});
+
+test('plain decimal reads back as the very same number, the data value to 10 digits', () => {
+  fc.assert(
+    fc.property(finite, (value) => {
+      assert.equal(Number(plainDecimal(value)), value === 0 ? 0 : value);
+      assert.ok(Math.abs(Number(toDataValue(value)) - value) <= Math.abs(value) * 5.1e-10 + 5e-324);
+    }),
+  );
+});
+
+test('the print beside a limit never says the other side', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 50, noNaN: true }), fc.constantFrom(1, 2, 3, 5), fc.nat(3), (value, limit, places) => {
+      assert.equal(Math.sign(Number(formatAgainst(value, limit, places)) - limit), Math.sign(value - limit));
+    }),
+  );
+  fc.assert(
+    fc.property(fc.nat(100), fc.integer({ min: 1, max: 3000 }), (mites, bees) => {
+      const value = (100 * mites) / bees;
+      assert.equal(Number(formatAgainst(value, 3, 1).replaceAll(',', '')) >= 3, value >= 3);
+    }),
+  );
+});

@@ -1,0 +1,24 @@
+import { defineConfig } from 'vitest/config';
+
+/* Three projects: pure modules share their workers; commands and builds get a process of their own. */
+const forks = { pool: 'forks' as const, testTimeout: 180_000, hookTimeout: 300_000, setupFiles: ['tests/setup/environment.ts'] };
+
+export default defineConfig({
+  test: {
+    maxWorkers: 2,
+    tags: [{ name: 'slow', description: 'Takes minutes. npm run test:slow runs it; npm test does not.' }],
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['tests/unit/**/*.test.ts', 'tests/architecture/**/*.test.ts'],
+          exclude: ['tests/unit/desk/**'],
+          pool: 'forks',
+          testTimeout: 60_000,
+        },
+      },
+      { test: { name: 'desk', include: ['tests/unit/desk/**/*.test.ts'], ...forks } },
+      { test: { name: 'build', include: ['tests/build/**/*.test.ts'], globalSetup: 'tests/setup/build-demo.ts', ...forks } },
+    ],
+  },
+});
