@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { readFolder } from '../../../src/reader/folder.ts';
 import { goodClub, withChanges, type Change } from '../../fixtures/invalid/cases.ts';
 
-const project = fileURLToPath(new URL('../../', import.meta.url));
+const project = fileURLToPath(new URL('../../../', import.meta.url));
 
 function run(command: 'check' | 'review', ...args: string[]): { code: number | null; out: string; err: string } {
   const { status, stdout, stderr } = spawnSync(process.execPath, [`src/desk/${command}.ts`, ...args], { cwd: project, encoding: 'utf8' });

@@ -10,7 +10,7 @@ import { faultLine, type Fault } from '../../../src/reader/fault.ts';
 import { readFolder } from '../../../src/reader/folder.ts';
 import { withChanges, type Change } from '../../fixtures/invalid/cases.ts';
 
-const project = fileURLToPath(new URL('../../', import.meta.url));
+const project = fileURLToPath(new URL('../../../', import.meta.url));
 const found = (changes: Change[]): Found => withChanges(changes, (directory) => foundIn(readFolder(directory)));
 const rules = (faults: readonly Fault[]): string[] => faults.map(({ path, rule }) => `${path} ${rule}`);
 

@@ -56,7 +56,7 @@ test('a command that does not exist is a sentence', () => {
   assert.deepEqual(launch(folder, ['strat']), {
     status: 1,
     stdout: '',
-    stderr: 'There is no command strat; there are: start, dev, build, check, review, new, bench, test, test:slow.\n',
+    stderr: 'There is no command strat; there are: start, dev, build, check, review, withdraw, new, bench, test, test:slow.\n',
   });
   rmSync(deskFile(folder, 'bench.ts'), { force: true });
   assert.deepEqual(launch(folder, ['bench']), {

@@ -13,7 +13,7 @@ const module = JSON.stringify(new URL('../../../src/desk/put-in-place.ts', impor
 
 function site(path: string, words: string): void {
   for (const name of ['edition.json', join('about', 'index.html'), join('year', 'index.html')]) {
-    mkdirSync(join(path, name, '../..'), { recursive: true });
+    mkdirSync(join(path, name, '..'), { recursive: true });
     writeFileSync(join(path, name), words);
   }
 }
