@@ -1,4 +1,5 @@
 // Generated text in addresses, files and boxes is never taken for markup or code: much of it.
+import { test } from './fixtures.ts';
 import { testAttacks } from './attacks.ts';
 
-testAttacks(12);
+test.describe('more attacks', { tag: '@slow' }, () => testAttacks(12));

@@ -1,4 +1,5 @@
 // Every page of the demo club as a reader with script sees it.
+import { test } from './fixtures.ts';
 import { testLooks } from './looks.ts';
 
-testLooks((site) => site.pages);
+test.describe('every page', { tag: '@slow' }, () => testLooks((site) => site.pages));

@@ -1,4 +1,5 @@
 // Every page of the demo club on a host that sends our headers, everything it asks for written down.
+import { test } from './fixtures.ts';
 import { testSafe } from './safe.ts';
 
-testSafe((site) => site.pages);
+test.describe('every page', { tag: '@slow' }, () => testSafe((site) => site.pages));

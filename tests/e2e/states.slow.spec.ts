@@ -1,5 +1,6 @@
 // Every list and calculator in the states a reader brings it into, in every light.
+import { test } from './fixtures.ts';
 import { calculators } from './calculator-examples.ts';
 import { answers, lists, testStates, worked } from './states.ts';
 
-testStates([...lists, ...answers, ...calculators.flatMap(({ slug }) => worked(slug))], ['day', 'night', 'sun']);
+test.describe('every form', { tag: '@slow' }, () => testStates([...lists, ...answers, ...calculators.flatMap(({ slug }) => worked(slug))], ['day', 'night', 'sun']));

@@ -1,4 +1,5 @@
 // Every page of the demo club enlarged, with wide letters, and without motion.
+import { test } from './fixtures.ts';
 import { testZoom } from './zoom.ts';
 
-testZoom((site) => site.pages);
+test.describe('every page', { tag: '@slow' }, () => testZoom((site) => site.pages));
