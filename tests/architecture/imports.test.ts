@@ -46,7 +46,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   },
   desk: {
     values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'],
-    packages: /^(node:.+|astro|astro\/zod|yaml|playwright-core|sharp|subset-font|vite)$/,
+    packages: /^(node:.+|astro|astro\/zod|yaml|@playwright\/test|sharp|subset-font|vite)$/,
   },
   'env.d.ts': { values: [], types: ['library'], packages: /^astro\/runtime\/server\/index\.js$/ },
   'content.config.ts': { values: ['library', 'pictures', 'reader', 'schemas'], packages: /^astro:content$/ },

@@ -9,6 +9,7 @@ import { club } from '../../schemas/club.ts';
 import { collectionNames, collections, type Collection } from '../../schemas/collections.ts';
 import { COUNT_COLUMNS } from '../../schemas/counts.ts';
 import { HAZARDS_OF } from '../../schemas/hazards.ts';
+import { calendarNames } from '../../../shared/packages/calendar-names.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases } from '../../../shared/season/when.ts';
 import { commands, type Command } from '../commands.ts';
 import { exampleOf, inner, type Shaped } from './field-lines.ts';
@@ -38,7 +39,7 @@ export const TAG_MEANINGS: Record<Tag, { prints: string; attributes: Readonly<Re
       id: "The permanent id. `npm run check -- --write-ids` writes it. Readers' ticks are stored under it, so never change it.",
       time: 'How long the step takes. It is shown behind the step.',
       when: "The days of the step, counted from the reader's own day. The list needs `starts-from:`.",
-      calendar: 'The event of the package calendar that gives the step its date.',
+      calendar: `The event of the package calendar that gives the step its date. One of: ${calendarNames.join(', ')}.`,
       hazard: 'A hazard. The one line of its caution is shown under the step.',
       asks: 'A duty. The list pauses here until the reader says whom they asked, or that all is well.',
     },
