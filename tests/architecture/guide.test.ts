@@ -1,18 +1,21 @@
-// DEVELOPERS.md is true to the tree: its plan names every room, its tables every package and only commands that are there.
+// The documents are true to the tree: the plan names every folder, the dependency table every package, and every command, path and
+// link that a document names exists.
 import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, posix } from 'node:path';
 import { test } from 'vitest';
 import { projectFolder } from '../../src/desk/places.ts';
 import { files, read } from './tree.ts';
 
-const guide = read('DEVELOPERS.md');
+const documents = files().filter((path) => /^(README|DEVELOPERS|CHANGELOG)\.md$|^docs\/.+\.md$/.test(path));
 const { version, dependencies, devDependencies, scripts } = JSON.parse(read('package.json')) as { version: string } & Record<
   'dependencies' | 'devDependencies' | 'scripts',
   Record<string, string>
 >;
-const under = (heading: string): string =>
-  guide.split(/^## /m).find((part) => part.startsWith(heading)) ?? assert.fail(`no part ${heading}`);
+const under = (path: string, heading: string): string =>
+  read(path)
+    .split(/^##? /m)
+    .find((part) => part.startsWith(heading)) ?? assert.fail(`no part ${heading} in ${path}`);
 const cells = (part: string): string[][] =>
   part
     .split('\n')
@@ -21,7 +24,7 @@ const cells = (part: string): string[][] =>
     .map((line) => line.slice(2, -2).split(' | '));
 
 test('every room of the tree stands in the plan, and the plan names no other', () => {
-  const plan = under('The plan of the house');
+  const plan = under('DEVELOPERS.md', 'The plan');
   const named = [...plan.matchAll(/(?:^|\s)([a-z][a-z-]*)\//gm)].map(([, name]) => name!);
   const rooms = new Set(
     files()
@@ -43,7 +46,7 @@ test('every room of the tree stands in the plan, and the plan names no other', (
 });
 
 test('each package has its reason, and no reason is left of a package that went', () => {
-  const named = cells(under('Dependencies')).flatMap(([names]) =>
+  const named = cells(under('docs/dependencies.md', 'Dependencies')).flatMap(([names]) =>
     names!
       .replace(/\((?:tests|bench)\)/, '')
       .split(',')
@@ -53,31 +56,86 @@ test('each package has its reason, and no reason is left of a package that went'
   assert.equal(new Set(named).size, named.length);
 });
 
-test('commands and files that it names are there', () => {
-  for (const [, name] of guide.matchAll(/`npm (?:run )?([a-z:]+)/g)) assert.ok(name! in scripts, `npm run ${name}`);
-  for (const [, path] of guide.matchAll(/`(?:node )?((?:src|tests|shared|content)\/[\w/.-]+)`/g))
-    assert.ok(existsSync(join(projectFolder, path!)), `${path} is not there`);
+test('commands that the documents name are there', () => {
+  const wrong = documents.flatMap((path) =>
+    [...read(path).matchAll(/(?:`|^ {4})npm (?:run )?([a-z:]+)/gm)]
+      .filter(([, name]) => !(name! in scripts))
+      .map(([line]) => `${path}: ${line}`),
+  );
+  assert.deepEqual(wrong, []);
 });
 
-test('every decision is dated, and says what was refused or what it costs', () => {
-  const decisions = under('Decisions')
-    .split('\n\n')
-    .slice(1)
-    .filter((paragraph) => paragraph.trim());
-  assert.ok(decisions.length > 30);
-  const days = decisions.map((paragraph) => /^\*\*(\d{4}-\d\d-\d\d)\. /.exec(paragraph)?.[1]);
-  assert.deepEqual(
-    decisions.filter((paragraph, at) => !days[at] || !/Refused:|Price:/.test(paragraph)),
-    [],
+test('files that the documents name are there', () => {
+  // A superseded decision speaks of files that went.
+  const current = documents.filter((path) => !/^Status: Superseded/m.test(read(path)));
+  const wrong = current.flatMap((path) =>
+    [...read(path).matchAll(/`(?:node )?((?:src|tests|shared|docs)\/[\w/.-]+)`/g)]
+      .filter(([, named]) => !existsSync(join(projectFolder, named!)))
+      .map(([, named]) => `${path}: ${named}`),
   );
-  assert.deepEqual(
-    days.filter((day, at) => at > 0 && day! < days[at - 1]!),
-    [],
-  );
+  assert.deepEqual(wrong, []);
+});
+
+/** The fragment of a heading, as hosts of Markdown make it. */
+const fragmentOf = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^\w -]/g, '')
+    .trim()
+    .replaceAll(' ', '-');
+
+function brokenLinks(path: string): string[] {
+  const text = read(path).replace(/`[^`\n]*`|^ {4}.*$/gm, '');
+  return [...text.matchAll(/\]\(([^)\s]+)\)/g)].flatMap(([, to]) => {
+    if (/^https?:/.test(to!)) return [];
+    const [file = '', fragment] = to!.split('#');
+    const target = file === '' ? path : posix.join(posix.dirname(path), file);
+    if (!existsSync(join(projectFolder, target))) return [`${path}: ${to}`];
+    const fragments = [...read(target).matchAll(/^#+ (.+)$/gm)].map(([, heading]) => fragmentOf(heading!));
+    return fragment === undefined || fragments.includes(fragment) ? [] : [`${path}: ${to}`];
+  });
+}
+
+test('links between the documents lead somewhere', () => {
+  assert.ok(documents.length > 60, `${documents.length} documents`);
+  assert.deepEqual(documents.flatMap(brokenLinks), []);
+});
+
+test('the index of the guide and that of the decisions name every file', () => {
+  for (const folder of ['docs/guide', 'docs/decisions']) {
+    const linked = [...read(`${folder}/README.md`).matchAll(/\]\(([\w-]+\.md)\)/g)].map(([, name]) => `${folder}/${name}`);
+    const there = files(folder).filter((path) => !path.endsWith('/README.md'));
+    assert.deepEqual(linked.toSorted(), there, folder);
+  }
+});
+
+test('README.md has at most 80 lines, DEVELOPERS.md at most 150', () => {
+  for (const [path, most] of [
+    ['README.md', 80],
+    ['DEVELOPERS.md', 150],
+  ] as const)
+    assert.ok(read(path).split('\n').length <= most, `${path}: ${read(path).split('\n').length} lines`);
+});
+
+test('every decision has a status with a day, and says its context, what was rejected and what follows', () => {
+  const decisions = files('docs/decisions').filter((path) => !path.endsWith('/README.md'));
+  assert.ok(decisions.length > 40);
+  for (const [at, path] of decisions.entries()) {
+    const text = read(path);
+    assert.ok(path.startsWith(`docs/decisions/${String(at + 1).padStart(4, '0')}-`), `${path}: its number`);
+    assert.deepEqual(
+      [...text.matchAll(/^## (.+)$/gm)].map(([, heading]) => heading),
+      ['Context', 'Decision', 'Rejected', 'Consequences'],
+      path,
+    );
+    const [, successor, day] =
+      /^Status: (?:In force since|Superseded by \[(\d{4})\]\(\1-[\w-]+\.md\)\. Was in force from) (\d{4}-\d\d-\d\d)$/m.exec(text) ??
+      assert.fail(`${path}: its status`);
+    assert.ok(day && (!successor || Number(successor) > at + 1), `${path}: its successor`);
+  }
 });
 
 test('the changelog begins with this version', () => {
   const [newest] = [...read('CHANGELOG.md').matchAll(/^## (\S+), \d{1,2} [A-Z][a-z]+ \d{4}$/gm)].map(([, number]) => number);
   assert.equal(newest, version);
-  for (const [, name] of read('CHANGELOG.md').matchAll(/`npm (?:run )?([a-z:]+)/g)) assert.ok(name! in scripts, `npm run ${name}`);
 });

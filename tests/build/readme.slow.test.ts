@@ -1,25 +1,26 @@
-// Every command of the guide is run, word for word and in its order, in a copy of the project. `npm test` is the run that
-// this belongs to, and is not begun again.
+// Runs every command of README.md and docs/guide, word for word and in the order of each page, in a copy of the project. Each page
+// starts from fresh content. `npm test` is the run that this belongs to, and is not started again.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
-import { afterAll, beforeAll, test } from 'vitest';
+import { afterAll, beforeAll, describe, test } from 'vitest';
 import { projectFolder } from '../../src/desk/places.ts';
 import { goodClub } from '../fixtures/invalid/cases.ts';
 
 const work = mkdtempSync(join(tmpdir(), 'readme-'));
 const copy = join(work, 'project');
-const guide = readFileSync(join(projectFolder, 'README.md'), 'utf8');
-/** The words of each command, without what the guide says of it behind two spaces. */
-const commands = [...guide.matchAll(/^ {4}(npm .*)$/gm)].map(([, line]) => line!.split(/ {2,}/)[0]!);
+const guide = 'docs/guide';
+const pages = ['README.md', ...readdirSync(join(projectFolder, guide)).map((name) => `${guide}/${name}`)];
+/** The commands of a page, without the explanation behind two spaces. */
+const commandsOf = (page: string): string[] =>
+  [...readFileSync(join(projectFolder, page), 'utf8').matchAll(/^ {4}(npm .*)$/gm)].map(([, line]) => line!.split(/ {2,}/)[0]!);
 
 beforeAll(() => {
   const left = new Set(['node_modules', 'dist', '.almanac', '.astro', '.git']);
   cpSync(projectFolder, copy, { recursive: true, filter: (path) => !left.has(relative(projectFolder, path)) });
   symlinkSync(join(projectFolder, 'node_modules'), join(copy, 'node_modules'), 'junction');
-  freshFolders();
   writeFileSync(
     join(copy, 'autumn.csv'),
     'title,summary,kind,place,day,start,finish\nHoney evening,How to tell ripe honey.,meeting,Grange hall,2026-09-12,18:30,20:00\n',
@@ -28,7 +29,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
-/** The demo club and one of our own, as they were before a command wrote a draft into them. */
+/** Restores the demo club and one of our own, as they were before a command wrote into them. */
 function freshFolders(): void {
   for (const [from, to] of [
     [join(projectFolder, 'content'), join(copy, 'content')],
@@ -39,7 +40,7 @@ function freshFolders(): void {
   }
 }
 
-/** Runs a line as it stands in a shell. */
+/** Runs a line in a shell. */
 function run(line: string, until?: RegExp): Promise<{ code: number | null; output: string }> {
   const { NODE_ENV: _, ...environment } = process.env;
   const child = spawn(line, { cwd: copy, shell: true, env: environment, detached: process.platform !== 'win32' });
@@ -53,21 +54,24 @@ function run(line: string, until?: RegExp): Promise<{ code: number | null; outpu
   return new Promise((resolve, reject) => child.on('error', reject).on('close', (code) => resolve({ code, output })));
 }
 
-test('the guide has commands', { tags: ['slow'] }, () => assert.ok(commands.length > 15, commands.join('\n')));
+test('the guide has commands', { tags: ['slow'] }, () => assert.ok(pages.flatMap(commandsOf).length > 20));
 
-for (const line of commands.filter((each) => each !== 'npm test')) {
-  test(line, { timeout: 120_000, tags: ['slow'] }, async () => {
-    if (/^npm (start|run dev)/.test(line)) {
-      const { output } = await run(line, /at http:\/\/\S+/);
-      assert.match(output, /at http:\/\/\S+/);
-      return;
-    }
-    // A club that is begun anew needs a folder that is not there yet; its blanks are then named.
-    if (/new -- club/.test(line)) rmSync(join(work, 'our-club'), { recursive: true, force: true });
-    const { code, output } = await run(line);
-    assert.doesNotMatch(output, /^\s+at .*\(.*:\d+:\d+\)$/m, 'no stack');
-    if (/check -- --content/.test(line) && !existsSync(join(work, 'our-club', 'bulletins'))) assert.equal(code, 1, 'blanks are left');
-    else assert.equal(code, 0, output);
-    if (/run new -- (?!club)/.test(line)) freshFolders();
+for (const page of pages)
+  describe(page, () => {
+    beforeAll(freshFolders);
+    for (const line of commandsOf(page).filter((each) => each !== 'npm test'))
+      test(line, { timeout: 120_000, tags: ['slow'] }, async () => {
+        if (/^npm (start|run dev)/.test(line)) {
+          const { output } = await run(line, /at http:\/\/\S+/);
+          assert.match(output, /at http:\/\/\S+/);
+          return;
+        }
+        // A club that is started anew needs a folder that does not exist yet; its blanks are then named.
+        if (/new -- club/.test(line)) rmSync(join(work, 'our-club'), { recursive: true, force: true });
+        const { code, output } = await run(line);
+        assert.doesNotMatch(output, /^\s+at .*\(.*:\d+:\d+\)$/m, 'no stack');
+        if (/check -- --content/.test(line) && !existsSync(join(work, 'our-club', 'bulletins'))) assert.equal(code, 1, 'blanks are left');
+        else assert.equal(code, 0, output);
+        if (/run new -- (?!club)/.test(line)) freshFolders();
+      });
   });
-}

@@ -5,12 +5,13 @@ import type { Shaped } from './field-lines.ts';
 /** One or two sentences, taken from the schema. */
 export function remark(field: z.ZodType): string {
   const wants = wantedIn(field as Shaped);
-  return [describedIn(field as Shaped), wants && `Write ${wants}${/[.!?]"$/.test(wants) ? '' : '.'}`].filter(Boolean).join(' ');
+  return [description(field as Shaped), wants && `Write ${wants}${/[.!?]"$/.test(wants) ? '' : '.'}`].filter(Boolean).join(' ');
 }
 
-function describedIn(field: Shaped): string | undefined {
+/** What the field is for, as its schema says. */
+export function description(field: Shaped): string | undefined {
   return (
-    z.globalRegistry.get(field)?.description ?? (field.unwrap && field.def.type === 'optional' ? describedIn(field.unwrap()) : undefined)
+    z.globalRegistry.get(field)?.description ?? (field.unwrap && field.def.type === 'optional' ? description(field.unwrap()) : undefined)
   );
 }
 
@@ -27,7 +28,8 @@ function wantedIn(field: Shaped): string {
     : `${hint}, such as ${typeof example === 'string' ? `"${example}"` : String(example)}`;
 }
 
-const hintOf = (field: Shaped): string => {
+/** What check prints behind "write". */
+export const hintOf = (field: Shaped): string => {
   const error = (field.def as { error?: (issue: unknown) => unknown }).error?.({});
   return typeof error === 'string' ? error : '';
 };
