@@ -89,7 +89,7 @@ function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
   });
 }
 
-/** Whom to ring when brood looks wrong: the office of the first bulletin that must be reported, else the inspector, the extension service or a mentor. */
+/** Whom to call when brood looks wrong: the office of the first bulletin that must be reported, else the inspector, the extension service or a mentor. */
 export function ringFirst(almanac: Almanac): string | undefined {
   const law = almanac.bulletins.find(({ data }) => data.status === 'law')?.data.law?.[0]?.duty;
   const known = almanac.club.contacts.map(({ duty }) => duty);

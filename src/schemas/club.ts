@@ -1,4 +1,4 @@
-/* club.yaml: who publishes the almanac, where, for which districts, and whom a member may ring. */
+/* club.yaml: who publishes the almanac, where, for which districts, and whom a member may call. */
 import { z } from 'astro/zod';
 import { climate, observedYear, season } from './climate.ts';
 import { KINDS } from './kinds.ts';

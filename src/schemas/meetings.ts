@@ -16,8 +16,8 @@ export const meetings = section({
   district: id('a district of club.yaml, such as valley').optional(),
   kind: oneOf(['meeting', 'yard day', 'course', 'annual meeting', 'show']),
   bring: list(words('one thing to bring', 'A veil')).optional().describe('What members should bring.'),
-  ask: duty().describe('Whom to ring if the weather is doubtful.'),
-  'called-off-by': words('the hour and how, such as "08:00 on the day; ring the meetings line"')
+  ask: duty().describe('Whom to call if the weather is doubtful.'),
+  'called-off-by': words('the hour and how, such as "08:00 on the day; call the meetings line"')
     .optional()
     .describe('When a yard day is called off at the latest.'),
   yard: yesNo().describe('Hives are opened there.'),

@@ -232,7 +232,7 @@ test('cautions, days of the next check, the emergency number and the notes of a 
   }
   assert.ok(boxes > 100);
   for (const words of [
-    'Someone is unwell: ring 911',
+    'Someone is unwell: call 911',
     'A demonstration: this club does not exist.',
     'this book does not',
     'These titles are made up for the demonstration',

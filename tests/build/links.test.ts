@@ -41,7 +41,7 @@ test('addresses of every sort are found, and each fault is told', async () => {
     ['answers 404'],
     ['answers 404'],
     ['names a place that is not on that page'],
-    ['is no address to write to or ring'],
+    ['is no address to write to or call'],
     ['is another host, without https'],
   ]);
   assert.deepEqual(await faultsAt(site.at('/year'), site), ['answers 301']);

@@ -122,7 +122,7 @@ test('the day before, the day, the day after: on every kind of page', async () =
       for (const { phone } of first) if (html.includes(phone!)) assert.equal(text.includes(phone!), shows, `${path} on ${day}: ${phone}`);
       for (const way of first.flatMap(waysTo)) if (!shows) assert.ok(!text.includes(way), `${path} on ${day}: ${way}`);
       for (const { phone } of offices)
-        if (html.includes(`>Ring ${phone}<`)) assert.ok(text.includes(phone!), `${path} on ${day}: an office`);
+        if (html.includes(`>Call ${phone}<`)) assert.ok(text.includes(phone!), `${path} on ${day}: an office`);
     }
   }
 });
@@ -135,7 +135,7 @@ test('a page that is left open over the night lets go of the number, and it can 
   await page.goto(site.at('/who-to-ask/'));
   const link = page.locator(`#${person!.duty} a`).first();
   await page.waitForFunction(() => document.documentElement.classList.contains('arranged'));
-  assert.equal(await link.innerText(), `Ring ${person!.phone}`);
+  assert.equal(await link.innerText(), `Call ${person!.phone}`);
   assert.equal(await link.getAttribute('href'), `tel:${digits(person!.phone!)}`);
   await page.clock.setFixedTime(new Date(`${person!.until}T16:00:00Z`));
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));

@@ -35,7 +35,7 @@ const held = new Map<string, Promise<Reply>>();
 export async function faultsAt(address: string, site: Site): Promise<string[]> {
   const { origin, pathname, hash, protocol } = new URL(address);
   if (/^(mailto|tel):$/.test(protocol))
-    return /^(mailto:[^@\s]+@[^@\s]+|tel:\+?\d{3,})$/.test(address) ? [] : ['is no address to write to or ring'];
+    return /^(mailto:[^@\s]+@[^@\s]+|tel:\+?\d{3,})$/.test(address) ? [] : ['is no address to write to or call'];
   if (origin !== new URL(site.address).origin) return protocol === 'https:' ? [] : ['is another host, without https'];
   if (!pathname.startsWith(site.base)) return [`lies outside ${site.base}`];
   if (/\\|\/\//.test(pathname)) return ['has a doubled or a wrong slash'];

@@ -17,7 +17,7 @@ test.afterAll(async () => {
 });
 
 const FOULBROOD = /Disease near by: American foulbrood on the hill/;
-const OFF = /Called off: No meeting on 11 June/;
+const OFF = /Called off: No meeting on June 11/;
 
 /** The notices that are seen at the head of a page at an instant, on a reader's own clock in `zone`. */
 async function seen(path: string, instant: string, zone = 'America/New_York', offline = false): Promise<string> {

@@ -87,7 +87,7 @@ test('every page says that the club is made up, and keeps search engines away', 
   );
 });
 
-test('every page has the line for someone unwell, with the number to ring', () => {
+test('every page has the line for someone unwell, with the number to call', () => {
   nothing(
     each(({ text, tel }) => [
       ...(/Someone is unwell/.test(text) ? [] : ['no line']),

@@ -158,7 +158,7 @@ test('nothing found: says so, once, with words to try, whom to ask and the line 
   for (const [name, href] of [
     ['word list', '/words/'],
     ['Whom to ask', '/who-to-ask/'],
-    ['ring 911', 'tel:911'],
+    ['call 911', 'tel:911'],
   ])
     assert.equal(await main.getByRole('link', { name }).getAttribute('href'), href);
   assert.ok(await main.getByRole('link', { name: 'word list' }).isVisible());

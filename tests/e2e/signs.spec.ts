@@ -25,7 +25,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 
 const MISS =
-  /This list can miss things\. If brood looks or smells wrong, close the hive, keep the tools there, and ring the state apiary inspection office, 330-555-0101\./;
+  /This list can miss things\. If brood looks or smells wrong, close the hive, keep the tools there, and call the state apiary inspection office, 330-555-0101\./;
 
 /** What the page says once these signs are ticked. */
 async function said(
@@ -80,7 +80,7 @@ test('without script it is a key: each sign with what it points at, each trouble
         const wanted = [
           'Field test:',
           'Looks like it:',
-          bulletin.status === 'law' ? 'Close the hive, leave the tools there, and ring:' : 'Ask:',
+          bulletin.status === 'law' ? 'Close the hive, leave the tools there, and call:' : 'Ask:',
           ...bulletin.signs.map(({ sign }) => signs.get(sign)!.title),
         ];
         return wanted.filter((words) => !text.includes(words)).map((words) => `${bulletin.id}: no "${words}"`);
@@ -116,7 +116,7 @@ test('of the others the one with most points stands first: trembling, black and 
   assert.ok(found.indexOf('Pesticide kill') > 0);
 });
 
-test('no match, and only harmless ones, say that the list can miss things and whom to ring', async () => {
+test('no match, and only harmless ones, say that the list can miss things and whom to call', async () => {
   const none = await said('#there=drones-out');
   assert.equal(none.headline, 'Mostly nothing, and nothing else in this list fits.');
   assert.match(none.usually, /Drones are dragged out alive: Mostly the fall clearing/);

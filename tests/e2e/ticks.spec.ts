@@ -383,7 +383,7 @@ test('the yard’s address stands beside the emergency number of every list, goe
   assert.ok(address.includes('#run=') && !decodeURIComponent(address).includes('Mill'));
   await page.goto(site.at(other));
   const unwell = page.locator('.unwell');
-  assert.match(await unwell.innerText(), /ring 911[\s\S]*14 Mill Lane/);
+  assert.match(await unwell.innerText(), /call 911[\s\S]*14 Mill Lane/);
   // In reach at the foot of the list too.
   await page.locator('input[data-tick]').last().scrollIntoViewIfNeeded();
   assert.ok(await unwell.locator('a').first().isVisible());

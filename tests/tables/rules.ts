@@ -25,6 +25,7 @@ export const RULES: readonly OneRule[] = [
       'bulletins/sacbrood',
       'bulletins/parasitic-mite-syndrome',
       'bulletins/chalkbrood',
+      'bulletins/tropilaelaps',
       'checklists/disease-suspected',
       'articles/clean-between-hives',
       'articles/antibiotics',
@@ -36,6 +37,7 @@ export const RULES: readonly OneRule[] = [
       /^before the next hive\b/i,
       /\bother hives?\b.*\bwith the same (?:gloves|tool)/i,
       /\bclean tool, boots and hands\b/i,
+      /^wash tool and gloves\b/i,
     ],
     unless: /\bhealthy\b|\blifted out whole\b|\bno washing lets you\b/i,
     stood: [
@@ -47,6 +49,7 @@ export const RULES: readonly OneRule[] = [
       'Scrape, scrub and rinse hive tool and gloves before each next hive.',
       'Do not open your other hives with the same gloves and tool.',
       'Clean tool, boots and hands; bag the gloves',
+      'Wash tool and gloves: between hives.',
     ],
   },
   {

@@ -10,7 +10,7 @@ import type { File } from './draft.ts';
 const OWN = ['history', 'formerly', 'withdrawn', 'draft', 'ask', 'more'];
 const BY = 'almanac editor';
 
-/** Numbers to ring in an emergency, for a club that wants them. */
+/** Numbers to call in an emergency, for a club that wants them. */
 const LINES = ['fcc-911', 'hrsa-poison-help'];
 
 /** Figures and cautions with `checked` blank, and every source that they name. */

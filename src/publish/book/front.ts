@@ -1,5 +1,5 @@
 /*
- * What opens the book: its name, who publishes it, of which edition it is, whom to ring, and what a reader has to know of a
+ * What opens the book: its name, who publishes it, of which edition it is, whom to call, and what a reader has to know of a
  * copy that does not change. And the line for someone unwell, taken from the drawn pages, which opens each chapter.
  */
 import type { Element, ElementContent } from 'hast';
@@ -45,14 +45,14 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
   ]);
 }
 
-/** "Someone is unwell: ring 911, what to do", its links as the book has them. @throws Error when no page says it. */
+/** "Someone is unwell: call 911, what to do", its links as the book has them. @throws Error when no page says it. */
 export function unwellLine(
   pages: readonly BuiltPage[],
   base: string,
   hrefOf: (place: string) => string | undefined,
 ): () => ElementContent[] {
   const line = pages.map(({ html }) => /<section class="unwell[^>]*>([\s\S]*?)<\/section>/.exec(html)?.[1]).find(Boolean);
-  if (!line) throw new Error('no page says whom to ring when someone is unwell');
+  if (!line) throw new Error('no page says whom to call when someone is unwell');
   return () => {
     const tree = fromHtml(line.replace(/\s+/g, ' ').trim(), { fragment: true });
     for (const span of all(tree, ({ tagName }) => tagName === 'span')) tree.children = tree.children.filter((child) => child !== span);

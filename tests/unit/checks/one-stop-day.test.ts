@@ -14,7 +14,11 @@ function handWritten(text: string): string[] {
     .split(/\n|(?<=[.?!:;]) |(?<!\|)\n/)
     .filter((said) => /\bsyrup\b|\bliquid feed\b/i.test(said))
     .filter((said) => /\b(?:stop|end|last|finish\w*|done|complete\w*|until|late|off|no more)\b/i.test(said))
-    .filter((said) => /\b(?:\d{1,2}|mid-?|early|late|end of) ?(?:September|October|November)\b|\b(?:Sept?|Oct|Nov)\.? \d/i.test(said));
+    .filter((said) =>
+      /\b(?:\d{1,2}|mid-?|early|late|end of) ?(?:September|October|November)\b|\b(?:Sep(?:t(?:ember)?)?|Oct(?:ober)?|Nov(?:ember)?)\.? \d/i.test(
+        said,
+      ),
+    );
 }
 
 test('the rule sees a day written by hand, and no other', () => {
@@ -23,6 +27,7 @@ test('the rule sees a day written by hand, and no other', () => {
     'Stop syrup in mid-October.',
     'Be done with syrup by the end of September.',
     'The last syrup goes on 7 November.',
+    'Be done with syrup by October 10.',
   ])
     assert.equal(handWritten(said).length, 1, said);
   for (const said of [
