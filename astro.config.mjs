@@ -1,9 +1,9 @@
-// What Astro must be told, and no more: the club's folder, the output, the base and the edition come from src/desk.
+// What Astro must be told, and no more: the club's folder, the output, the base and the edition come from src/cli.
 import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { markdownOptions } from './src/components/mdx/markdown-options.ts';
-import { mdxModules } from './src/reader/mdx-modules.ts';
+import { mdxModules } from './src/source/mdx-modules.ts';
 
 // The bundler's own fetching of a part on a press looks for styles to bring along; ours have none, and it is 0.9 kB a page.
 const plainImports = {
@@ -14,7 +14,7 @@ const plainImports = {
   load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
 };
 
-// Which modules of packages are in the pages' scripts: src/publish/licenses.ts reads the list, and takes it away.
+// Which modules of packages are in the pages' scripts: src/integration/licenses.ts reads the list, and takes it away.
 const shippedModules = {
   name: 'shipped-modules',
   generateBundle(_, bundle) {

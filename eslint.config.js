@@ -3,7 +3,7 @@ import astro from 'eslint-plugin-astro';
 import ts from 'typescript-eslint';
 
 export default ts.config(
-  { ignores: ['dist/', '.almanac/', '.astro/', 'src/desk/newer-node/', 'tests/bench/lighthouse/'] },
+  { ignores: ['dist/', '.almanac/', '.astro/', 'scripts/newer-node/', 'tests/bench/lighthouse/'] },
   ...ts.configs.recommended,
   ...astro.configs.recommended,
   {

@@ -1,5 +1,5 @@
 import { defineConfig } from '@playwright/test';
-import { launchVariable } from './src/desk/browser.ts';
+import { launchVariable } from './src/cli/browser.ts';
 
 /* `npm test` finds a browser and leaves the way to start it in the environment. Without it, Playwright takes its own. */
 const launchOptions = JSON.parse(process.env[launchVariable] ?? '{}') as Record<string, unknown>;

@@ -1,7 +1,7 @@
 import { defineCollection } from 'astro:content';
-import { contentFolder, picturesFolder } from './library/settings.ts';
+import { contentFolder, picturesFolder } from './lib/settings.ts';
 import { picturesOf } from './pictures/loader.ts';
-import { entriesOf } from './reader/loader.ts';
+import { entriesOf } from './source/loader.ts';
 import { club } from './schemas/club.ts';
 import { collections as kinds } from './schemas/collections.ts';
 

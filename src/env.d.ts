@@ -6,8 +6,8 @@ declare module '*.astro' {
 
 declare namespace App {
   interface Locals {
-    context: import('./library/render-context.ts').RenderContext;
+    context: import('./lib/render-context.ts').RenderContext;
     /** The cautions of which the gravest stands between the opening and the first part; none on a page that places them itself. */
-    cautions?: import('./library/hazards.ts').Placed[];
+    cautions?: import('./lib/hazards.ts').Placed[];
   }
 }

@@ -1,5 +1,5 @@
 /* Every address of the site, and what may stand behind its number sign. */
-import { attribute, headingIds, isTag, walk } from '../reader/prose.ts';
+import { attribute, headingIds, isTag, walk } from '../source/prose.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Sound } from './fields.ts';
 import { isDraft, isPage, type Page } from './place.ts';

@@ -1,6 +1,6 @@
 /* A sum of degree-days in forage/ carries all that makes it mean something, in one scale, counted from the winter of this hemisphere. */
 import { formatMonthDay, parseMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Sound, SoundEntry } from './fields.ts';

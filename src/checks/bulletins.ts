@@ -1,7 +1,7 @@
 /* A bulletin has its five parts in their order, each with words; its don'ts say so on every line; the law names its office. */
 import type { Heading, List, ListItem, Nodes } from 'mdast';
-import type { Fault } from '../reader/fault.ts';
-import { plainText, walk } from '../reader/prose.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { plainText, walk } from '../source/prose.ts';
 import { BULLETIN_PARTS } from '../schemas/bulletins.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';

@@ -1,7 +1,7 @@
 /* Every `when:` can be read, and counts from a day that this club can date. */
 import { anchorsIn, readWhen } from '../../shared/season/when.ts';
-import type { Fault } from '../reader/fault.ts';
-import { attribute, isTag, walk } from '../reader/prose.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { attribute, isTag, walk } from '../source/prose.ts';
 import type { District } from '../schemas/as-season.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { atField, atNode, isPage, type Said } from './place.ts';

@@ -2,8 +2,8 @@
  * Cautions follow from what the hands do. So the work must be listed where the words speak of it, and each hazard that
  * a page's work brings must have its caution to show.
  */
-import type { Fault } from '../reader/fault.ts';
-import { plainText } from '../reader/prose.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { plainText } from '../source/prose.ts';
 import { HAZARDS, type Caution } from '../schemas/cautions.ts';
 import { HAZARDS_OF, OWN_WORK, TREATMENT_WORK, type Hazard, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';

@@ -2,8 +2,8 @@
  * Everything that is wrong in a content folder, all at once. Each rule is a function from the folder to faults; a rule
  * that needs fields of the right shape is handed only the entries whose fields passed.
  */
-import { inReadingOrder, type Fault } from '../reader/fault.ts';
-import { readFolder, type Folder } from '../reader/folder.ts';
+import { inReadingOrder, type Fault } from '../source/diagnostic.ts';
+import { readFolder, type Folder } from '../source/folder.ts';
 import { bloomSumFaults } from './bloom-sums.ts';
 import { bulletinFaults } from './bulletins.ts';
 import { calendarFaults } from './calendar.ts';

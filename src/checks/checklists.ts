@@ -1,8 +1,8 @@
 /* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
 import { shortOf } from '../../shared/address/short.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { calendarNames } from '../../shared/packages/calendar-names.ts';
-import { attribute, type TagNode } from '../reader/prose.ts';
+import { attribute, type TagNode } from '../source/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
 import type { Sound, SoundEntry } from './fields.ts';

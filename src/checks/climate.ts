@@ -2,7 +2,7 @@
 import { dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
 import { monthName } from '../../shared/days/month-names.ts';
 import { publishedSumFits } from '../../shared/season/climate.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { climateGiven, dayOfYear } from '../schemas/as-season.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';

@@ -1,5 +1,5 @@
 /* club.yaml: whom members may call. Nobody's number is printed without consent, and no duty is listed twice for one place. */
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';

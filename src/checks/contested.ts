@@ -1,5 +1,5 @@
 /* Where several sources stand side by side, the club says why it follows the one it does. */
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { followedRows } from '../schemas/figures.ts';
 import type { Sound } from './fields.ts';
 import { atField } from './place.ts';

@@ -1,6 +1,6 @@
 /* How a value that a schema refused may be mended: the near word, quotes on or off, true for yes. */
 import type { z } from 'astro/zod';
-import type { Entry } from '../reader/folder.ts';
+import type { Entry } from '../source/folder.ts';
 import { nearest } from './nearest.ts';
 import { lineAt } from './place.ts';
 

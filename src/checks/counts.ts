@@ -1,5 +1,5 @@
 /* Count rows speak of the club's own districts. */
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField } from './place.ts';

@@ -2,10 +2,10 @@
  * Faults of drafts, apart from those that stop a build. A build is stopped by what would be wrong if the drafts were not
  * there; all else belongs to the drafts, also where a draft makes a published page look wrong (an old address given twice).
  */
-import { isDraft } from '../reader/draft.ts';
-import { inReadingOrder, type Fault } from '../reader/fault.ts';
-import type { Folder } from '../reader/folder.ts';
-import { picturesShown } from '../reader/pictures.ts';
+import { isDraft } from '../source/draft.ts';
+import { inReadingOrder, type Fault } from '../source/diagnostic.ts';
+import type { Folder } from '../source/folder.ts';
+import { picturesShown } from '../source/pictures.ts';
 import { checkFolder } from './check.ts';
 
 /** `faults` stop a build; `drafts` wait until their pages are to be published. */

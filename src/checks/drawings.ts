@@ -1,7 +1,7 @@
 /* A drawing is two files: its words and its lines. The lines are few, small, black on white, and carry numbers at most. */
-import type { Fault } from '../reader/fault.ts';
-import { isPictureName, isUnreadName } from '../reader/picture-file.ts';
-import { readDrawing, shapesOf, type Shape } from '../reader/drawing.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { isPictureName, isUnreadName } from '../source/picture-file.ts';
+import { readDrawing, shapesOf, type Shape } from '../source/drawing.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 

@@ -17,8 +17,8 @@ import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
-import { quoted, type Fault } from '../reader/fault.ts';
-import type { Entry, Folder } from '../reader/folder.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import type { Entry, Folder } from '../source/folder.ts';
 import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearest } from './nearest.ts';
 

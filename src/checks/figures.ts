@@ -1,7 +1,7 @@
 /* Figures are dated rows: one number or one range each, and the rows of one source follow one another without a gap. */
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';

@@ -1,5 +1,5 @@
 /* Old addresses of a page are whole, are no page's address now, and lead to one page only. */
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { addressesOf } from './addresses.ts';
 import type { Sound } from './fields.ts';
 import { atField } from './place.ts';

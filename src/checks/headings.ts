@@ -3,8 +3,8 @@
  * for pesticide labels head nothing here.
  */
 import type { Heading, Nodes } from 'mdast';
-import { quoted, type Fault } from '../reader/fault.ts';
-import { plainText, walk } from '../reader/prose.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import { plainText, walk } from '../source/prose.ts';
 import type { Sound } from './fields.ts';
 import { atField, atBody, atNode, isPage, sourceOf, type Page } from './place.ts';
 

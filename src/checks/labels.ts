@@ -3,7 +3,7 @@
  * date, or no label at all; a limit of warmth has an end; what works poorly names who found it.
  */
 import { samePlace } from '../../shared/treatments/label-row.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Treatment, TreatmentRow } from '../schemas/treatments.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { atField, type Said } from './place.ts';

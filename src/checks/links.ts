@@ -1,8 +1,8 @@
 /* Links lead somewhere: to a page of this site, a place on it, or a whole address elsewhere. */
 import type { Link } from 'mdast';
-import { quoted, type Fault } from '../reader/fault.ts';
-import type { Entry } from '../reader/folder.ts';
-import { isTag, walk, attribute } from '../reader/prose.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import type { Entry } from '../source/folder.ts';
+import { isTag, walk, attribute } from '../source/prose.ts';
 import { addressesOf, CALCULATORS, namesOn, type Addresses } from './addresses.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';

@@ -3,8 +3,8 @@
  * and links kept elsewhere on the page, a table that drops a cell, a fence that is never closed.
  */
 import type { Emphasis, Nodes, Strong, TableRow } from 'mdast';
-import { quoted, type Fault } from '../reader/fault.ts';
-import { plainText, walk } from '../reader/prose.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import { plainText, walk } from '../source/prose.ts';
 import type { Sound } from './fields.ts';
 import { atNode, atWords, isPage, lineAt, placeOf, sourceOf, type Page } from './place.ts';
 

@@ -1,6 +1,6 @@
 /* A meeting's day, weekday and hours agree with one another, and its district is one of the club's. */
 import { weekday, type Day } from '../../shared/days/day.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';

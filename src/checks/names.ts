@@ -1,8 +1,8 @@
 /* Names of files and folders: what a host can serve, what a collection expects, and nothing twice. */
 import { collections } from '../schemas/collections.ts';
-import type { Fault } from '../reader/fault.ts';
-import type { Folder } from '../reader/folder.ts';
-import { isPictureName, isUnreadName } from '../reader/picture-file.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import type { Folder } from '../source/folder.ts';
+import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { nearest } from './nearest.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;

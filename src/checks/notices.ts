@@ -1,6 +1,6 @@
 /* A notice begins before it ends, soon ends, and stands on pages and for a district that are there. */
 import { addDays, type Day } from '../../shared/days/day.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import { addressesOf } from './addresses.ts';
 import type { Sound, SoundEntry } from './fields.ts';

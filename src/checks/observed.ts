@@ -2,7 +2,7 @@
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { anchorRules, type AnchorId, type AnchorRule } from '../../shared/season/anchors.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { ObservedYear } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Sound, SoundEntry } from './fields.ts';

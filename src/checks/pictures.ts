@@ -3,9 +3,9 @@
  * stand on lines of their own. What is inside a file is seen when it is made ready; here only its first bytes are read.
  */
 import type { Image, Nodes } from 'mdast';
-import { quoted, type Fault } from '../reader/fault.ts';
-import { isPictureName, isUnreadName, refusalOf } from '../reader/picture-file.ts';
-import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../reader/pictures.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import { isPictureName, isUnreadName, refusalOf } from '../source/picture-file.ts';
+import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../source/pictures.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atNode, isPage, sourceOf, type Page, type Said } from './place.ts';

@@ -1,8 +1,8 @@
 /* Where a fault stands: at a field, or at a place in the words. */
 import type { Nodes } from 'mdast';
-import type { Fault } from '../reader/fault.ts';
-import type { Entry } from '../reader/folder.ts';
-import type { TagNode } from '../reader/prose.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import type { Entry } from '../source/folder.ts';
+import type { TagNode } from '../source/prose.ts';
 
 /** What is wrong, without the place. */
 export type Said = Pick<Fault, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
@@ -11,7 +11,7 @@ export type Page = Entry & { tree: NonNullable<Entry['tree']> };
 
 export const isPage = (entry: Entry): entry is Page => entry.tree !== null;
 
-export { isDraft } from '../reader/draft.ts';
+export { isDraft } from '../source/draft.ts';
 
 /** Taken down: gone from everything that is made. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;

@@ -1,5 +1,5 @@
 /* No yard can be found from what is published: a position on the map stands nowhere but with a hall where the club meets. */
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Sound } from './fields.ts';
 
 /** Two numbers with three digits or more behind the point, or degrees and minutes with north or south. */

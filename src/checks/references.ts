@@ -2,7 +2,7 @@
 import { collections, type Collection } from '../schemas/collections.ts';
 import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { fieldName, type Sound, type SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, isDraft } from './place.ts';

@@ -4,7 +4,7 @@
  */
 import { daysBetween, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
-import { inReadingOrder, type Fault } from '../reader/fault.ts';
+import { inReadingOrder, type Fault } from '../source/diagnostic.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 

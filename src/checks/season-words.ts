@@ -4,8 +4,8 @@
  */
 import type { Nodes } from 'mdast';
 import { phaseName, phases } from '../../shared/season/phases.ts';
-import type { Fault } from '../reader/fault.ts';
-import { isTag } from '../reader/prose.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { isTag } from '../source/prose.ts';
 import type { Sound } from './fields.ts';
 import { atWords, isPage, type Page } from './place.ts';
 

@@ -4,7 +4,7 @@ import { anchorName } from '../../shared/season/when.ts';
 import { anchorRules, type AnchorDate } from '../../shared/season/anchors.ts';
 import { phaseName, phases, type Phase } from '../../shared/season/phases.ts';
 import { phaseStarts } from '../../shared/season/year.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import { daysOfYear, districtsOf, type District, type FigureOf } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Sound, SoundEntry } from './fields.ts';

@@ -1,6 +1,6 @@
 /* Each sign leads somewhere, stands once in a bulletin, and what must be reported can be found by its signs. */
-import type { Fault } from '../reader/fault.ts';
-import type { Entry } from '../reader/folder.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import type { Entry } from '../source/folder.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { atField, atFieldName, isDraft } from './place.ts';

@@ -1,5 +1,5 @@
 /* What can harm a colony or a person says where it is from: bulletins, treatments, cautions, lists for the yard. */
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Sound, SoundEntry } from './fields.ts';
 import { atFieldName } from './place.ts';
 

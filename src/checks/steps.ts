@@ -1,6 +1,6 @@
 /* The steps of a checklist as its page gives them: under which heading, with which words and which tag. */
 import type { List, ListItem, Nodes, Paragraph } from 'mdast';
-import { isTag, plainText, walk, type TagNode } from '../reader/prose.ts';
+import { isTag, plainText, walk, type TagNode } from '../source/prose.ts';
 import type { Page } from './place.ts';
 
 export type Step = {

@@ -1,7 +1,7 @@
 /* Boxes and Task tags where no step can stand: in an article, below another step, in a quotation. */
 import type { ListItem } from 'mdast';
-import type { Fault } from '../reader/fault.ts';
-import { isTag, plainText, walk } from '../reader/prose.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { isTag, plainText, walk } from '../source/prose.ts';
 import type { Sound } from './fields.ts';
 import { atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 import { isBoxed, isSteps, stepsOf } from './steps.ts';

@@ -1,8 +1,8 @@
 /* The tags of a page are those of the vocabulary, whole and rightly spelt, and point at what is there. */
 import type { Nodes } from 'mdast';
-import type { Fault } from '../reader/fault.ts';
-import { attribute, isTag, plainText, walk, type TagNode } from '../reader/prose.ts';
-import { TAGS, type Tag } from '../reader/tag-syntax.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import { attribute, isTag, plainText, walk, type TagNode } from '../source/prose.ts';
+import { TAGS, type Tag } from '../source/tag-syntax.ts';
 import type { Sound } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';

@@ -1,6 +1,6 @@
 /* Values that YAML would cut or change without a word: what stands behind " #", and a key that is spelt with odd spaces. */
-import type { Fault } from '../reader/fault.ts';
-import type { Entry, Folder } from '../reader/folder.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import type { Entry, Folder } from '../source/folder.ts';
 import { fieldName } from './fields.ts';
 import { lineAt } from './place.ts';
 

@@ -2,8 +2,8 @@
  * Numbers that an authority may revise stand in figures/, with source and date, and pages point at them. In bulletins and
  * treatments such a number in the words is a fault; elsewhere it is only a hint, which check prints and build passes over.
  */
-import { quoted, type Fault } from '../reader/fault.ts';
-import { isTag } from '../reader/prose.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import { isTag } from '../source/prose.ts';
 import type { Nodes } from 'mdast';
 import { fieldName, type Sound, type SoundEntry } from './fields.ts';
 import { measuresIn, type Measure } from './measures.ts';

@@ -3,9 +3,9 @@
  * or an address in angle brackets was meant to do something, and would only be printed.
  */
 import type { Nodes, Text } from 'mdast';
-import { quoted, type Fault } from '../reader/fault.ts';
-import { walk } from '../reader/prose.ts';
-import { TAGS, type Tag } from '../reader/tag-syntax.ts';
+import { quoted, type Fault } from '../source/diagnostic.ts';
+import { walk } from '../source/prose.ts';
+import { TAGS, type Tag } from '../source/tag-syntax.ts';
 import type { Sound } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atWords, isPage, lineAt, type Page } from './place.ts';

@@ -10,7 +10,7 @@ import {
   type When,
   type Window,
 } from '../../shared/season/when.ts';
-import type { Fault } from '../reader/fault.ts';
+import type { Fault } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { SoundEntry } from './fields.ts';
 import { atField } from './place.ts';

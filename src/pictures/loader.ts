@@ -1,10 +1,10 @@
 /* Hands the published pictures to Astro as a collection: an entry for each picture of a page, by collection and address as written. */
 import type { Loader } from 'astro/loaders';
-import { isDraft } from '../reader/draft.ts';
-import type { Folder } from '../reader/folder.ts';
-import { isBelow } from '../reader/loader.ts';
-import { folderAfterChange, openFolder } from '../reader/open-folder.ts';
-import { picturesShown } from '../reader/pictures.ts';
+import { isDraft } from '../source/draft.ts';
+import type { Folder } from '../source/folder.ts';
+import { isBelow } from '../source/loader.ts';
+import { folderAfterChange, openFolder } from '../source/open-folder.ts';
+import { picturesShown } from '../source/pictures.ts';
 import { preparePictures } from './prepare.ts';
 
 /** Pictures of the pages below `directory`; `kept` is the folder of published files that builds share. */

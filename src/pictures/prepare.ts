@@ -2,10 +2,10 @@
 import { statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import type { Fault } from '../reader/fault.ts';
-import type { Folder } from '../reader/folder.ts';
-import { refusalOf } from '../reader/picture-file.ts';
-import { picturesShown } from '../reader/pictures.ts';
+import type { Fault } from '../source/diagnostic.ts';
+import type { Folder } from '../source/folder.ts';
+import { refusalOf } from '../source/picture-file.ts';
+import { picturesShown } from '../source/pictures.ts';
 import type { Outcome, Published } from './kept.ts';
 
 /** `pictures`: by path inside the content folder. `made`: how many were not kept from a build before. */

@@ -74,7 +74,7 @@ export const section = <T extends z.ZodRawShape>(shape: T) => z.strictObject(sha
 
 export const CERTAINTIES = ['settled', 'likely', 'contested', 'habit', 'memory'] as const;
 
-/** What a page asks of the reader's hands; the rule in library/ says which hazards each brings. */
+/** What a page asks of the reader's hands; the rule in lib/ says which hazards each brings. */
 export const WORK = [
   'open-hive',
   'smoke',

@@ -1,6 +1,6 @@
 /*
  * The file in which a reader carries her lists away, as other programs may read it: published as /open/runs.schema.json.
- * The page that writes it (islands/ticks/files.ts) carries no schema; a test holds what it writes against this one.
+ * The page that writes it (client/checklist/files.ts) carries no schema; a test holds what it writes against this one.
  */
 import { z } from 'astro/zod';
 

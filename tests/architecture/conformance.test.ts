@@ -6,7 +6,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { test } from 'vitest';
 import ts from 'typescript';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { CRITERIA } from '../tables/wcag.ts';
 import { importsOf, read } from './tree.ts';
 

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { test } from 'vitest';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { files, read } from './tree.ts';
 
 const documents = files().filter((path) => /^(README|DEVELOPERS|CHANGELOG)\.md$|^docs\/.+\.md$/.test(path));

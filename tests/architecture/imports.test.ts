@@ -3,13 +3,13 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { files, importsOf, isCode, read, type Import } from './tree.ts';
 
-/** A room's name is the folder of its files; an island is a room of its own, and so are the tags of pages. */
+/** A room's name is the folder of its files. Each calculator and each part of client/ is a room of its own, and so are the tags of pages. */
 export function roomOf(path: string): string {
   const [first = '', second = '', third = ''] = path.split('/');
   if (first === 'shared') return 'shared';
   if (first !== 'src') return first;
   if (second === 'components' && third === 'mdx') return 'components/mdx';
-  if (second === 'islands') return third === 'parts' ? 'islands/parts' : `islands/${third}`;
+  if (second === 'calculators' || second === 'client') return `${second}/${third}`;
   return second;
 }
 
@@ -17,51 +17,52 @@ export function roomOf(path: string): string {
 const may: Record<string, { values: string[]; types?: string[]; packages?: RegExp }> = {
   shared: { values: [] },
   schemas: { values: ['shared'], packages: /^astro\/zod$/ },
-  reader: {
+  source: {
     values: ['schemas', 'shared'],
     packages:
       /^(node:.+|yaml|csv-parse\/sync|hast|mdast|astro\/loaders|unified|remark-(gfm|parse)|mdast-util-mdx-jsx|micromark-(extension-mdx-jsx|util-types))$/,
   },
-  checks: { values: ['reader', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
-  pictures: { values: ['reader', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
-  library: { values: ['schemas', 'shared'], packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:path)$/ },
-  'islands/parts': { values: ['shared'] },
-  islands: { values: ['islands/parts', 'shared'], packages: /^ical-generator$/ },
-  components: { values: ['library', 'shared'], types: ['schemas', 'islands/parts'] },
+  checks: { values: ['source', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
+  pictures: { values: ['source', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
+  lib: { values: ['schemas', 'shared'], packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:path)$/ },
+  'calculators/form': { values: ['shared'] },
+  calculators: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
+  client: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
+  components: { values: ['lib', 'shared'], types: ['schemas', 'calculators/form'] },
   'components/mdx': {
-    values: ['components', 'library', 'reader', 'shared'],
+    values: ['components', 'lib', 'source', 'shared'],
     packages: /^(@astrojs\/markdown-remark|hast|mdast|unist-util-visit|vfile)$/,
   },
-  layouts: { values: ['components', 'library', 'shared', 'styles', 'islands/leaf'], types: ['schemas'] },
+  layouts: { values: ['components', 'lib', 'shared', 'styles', 'client/layout'], types: ['schemas'] },
   pages: {
-    values: ['layouts', 'components', 'components/mdx', 'islands', 'islands/parts', 'library', 'schemas', 'shared'],
+    values: ['layouts', 'components', 'components/mdx', 'calculators', 'client', 'calculators/form', 'lib', 'schemas', 'shared'],
     types: [],
     packages: /^astro$/,
   },
-  worker: { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
-  publish: {
+  'service-worker': { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
+  integration: {
     values: ['shared'],
     packages:
       /^(node:.+|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/,
   },
-  desk: {
-    values: ['checks', 'pictures', 'publish', 'reader', 'schemas', 'shared'],
+  cli: {
+    values: ['scripts', 'checks', 'pictures', 'integration', 'source', 'schemas', 'shared'],
     packages: /^(node:.+|astro|astro\/zod|yaml|@playwright\/test|sharp|subset-font|vite)$/,
   },
-  'env.d.ts': { values: [], types: ['library'], packages: /^astro\/runtime\/server\/index\.js$/ },
-  'content.config.ts': { values: ['library', 'pictures', 'reader', 'schemas'], packages: /^astro:content$/ },
+  'env.d.ts': { values: [], types: ['lib'], packages: /^astro\/runtime\/server\/index\.js$/ },
+  'content.config.ts': { values: ['lib', 'pictures', 'source', 'schemas'], packages: /^astro:content$/ },
 };
 
 function faultsIn(path: string, imports: Import[]): string[] {
   const room = roomOf(path);
-  const rule = may[room] ?? (room.startsWith('islands/') ? may.islands : undefined);
+  const rule = may[room] ?? may[room.split('/')[0]!];
   if (!rule) return [`${path}: in no room that is known`];
   return imports.flatMap(({ from, to, typeOnly }) => {
     if (!from.startsWith('.')) return rule.packages?.test(from) ? [] : [`${path} imports ${from}`];
     const other = roomOf(to);
     if (other === room) return [];
     const names = [...rule.values, ...(typeOnly ? (rule.types ?? []) : [])];
-    const fits = names.includes(other) || (names.includes('islands') && other.startsWith('islands/'));
+    const fits = names.includes(other) || names.includes(other.split('/')[0]!);
     return fits ? [] : [`${path} imports ${to}${typeOnly ? ' (a type)' : ''}: ${room} may not use ${other}`];
   });
 }
@@ -91,7 +92,7 @@ test('what is imported is there', () => {
 test('only two files of the library ask Astro: one for entries, one for their words', () => {
   assert.deepEqual(
     ours.filter((path) => importsOf(path).some(({ from }) => from === 'astro:content')),
-    ['src/content.config.ts', 'src/library/almanac.ts', 'src/library/render-words.ts'],
+    ['src/content.config.ts', 'src/lib/content.ts', 'src/lib/render-words.ts'],
   );
 });
 
@@ -147,24 +148,24 @@ test('a package that is imported is listed in package.json, and one that is list
 for (const [path, code, fault] of [
   [
     'shared/mites/rate.ts',
-    "import { a } from '../../src/library/page.ts';",
-    'shared/mites/rate.ts imports src/library/page.ts: shared may not use library',
+    "import { a } from '../../src/lib/page-context.ts';",
+    'shared/mites/rate.ts imports src/lib/page-context.ts: shared may not use lib',
   ],
   ['shared/mites/rate.ts', "import { readFileSync } from 'node:fs';", 'shared/mites/rate.ts imports node:fs'],
   [
-    'src/islands/syrup/syrup.ts',
-    "export * from '../mite-count/words.ts';",
-    'src/islands/syrup/syrup.ts imports src/islands/mite-count/words.ts: islands/syrup may not use islands/mite-count',
+    'src/calculators/syrup/form.ts',
+    "export * from '../mite-count/text.ts';",
+    'src/calculators/syrup/form.ts imports src/calculators/mite-count/text.ts: calculators/syrup may not use calculators/mite-count',
   ],
   [
-    'src/islands/syrup/syrup.ts',
+    'src/calculators/syrup/form.ts',
     "const later = import('../../schemas/fields.ts');",
-    'src/islands/syrup/syrup.ts imports src/schemas/fields.ts: islands/syrup may not use schemas',
+    'src/calculators/syrup/form.ts imports src/schemas/fields.ts: calculators/syrup may not use schemas',
   ],
   [
-    'src/components/Foot.astro',
+    'src/components/Footer.astro',
     "---\nimport type { Club } from '../schemas/club.ts';\nimport { club } from '../schemas/club.ts';\n---\n",
-    'src/components/Foot.astro imports src/schemas/club.ts: components may not use schemas',
+    'src/components/Footer.astro imports src/schemas/club.ts: components may not use schemas',
   ],
   [
     'src/pages/year.astro',
@@ -173,10 +174,10 @@ for (const [path, code, fault] of [
   ],
   [
     'src/checks/check.ts',
-    "import { publish } from '../publish/publish.ts';",
-    'src/checks/check.ts imports src/publish/publish.ts: checks may not use publish',
+    "import { publish } from '../integration/publish.ts';",
+    'src/checks/check.ts imports src/integration/publish.ts: checks may not use integration',
   ],
-  ['src/publish/publish.ts', "import { getCollection } from 'astro:content';", 'src/publish/publish.ts imports astro:content'],
+  ['src/integration/publish.ts', "import { getCollection } from 'astro:content';", 'src/integration/publish.ts imports astro:content'],
 ] as const) {
   test(`seen: ${fault}`, () => assert.deepEqual(faultsIn(path, importsOf(path, code)), [fault]));
 }

@@ -1,7 +1,6 @@
 // Names of files and exports say what they do, and no file mentions machine paths or how it was made.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { basename } from 'node:path';
 import { files, isCode, isText, read } from './tree.ts';
 
 const all = files();
@@ -76,25 +75,4 @@ test('no file mentions how, where or by whom it was made', () => {
     ['a sub', 'agent did it'],
   ])
     assert.ok(mentionIn(line.join('')), line.join(''));
-});
-
-test('sizes, longest first, to be looked at and never failed on', (t) => {
-  const limits: [RegExp, number][] = [
-    [/^shared\//, 60],
-    [/^src\/schemas\//, 60],
-    [/^src\/pages\//, 40],
-    [/^src\/components\//, 60],
-    [/^src\/islands\//, 100],
-    [/^src\/checks\//, 60],
-    [/^tests\/.*\.test\.ts$/, 80],
-  ];
-  const sizes = all
-    .filter(isCode)
-    .map((path) => ({ path, lines: read(path).split('\n').length }))
-    .sort((a, b) => b.lines - a.lines);
-  assert.ok(sizes.length > 0);
-  for (const { path, lines } of sizes.slice(0, 20)) {
-    const aim = limits.find(([room]) => room.test(path))?.[1];
-    void t.annotate(`${lines} lines  ${basename(path)}  ${path}${aim ? `  (aim ${aim})` : ''}`);
-  }
 });

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join, posix, sep } from 'node:path';
 import ts from 'typescript';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 
 const notOurs = new Set(['node_modules', '.git', 'dist', '.astro', '.almanac', 'output', '.DS_Store']);
 const text = new Set(['.ts', '.mjs', '.astro', '.css', '.json', '.md', '.mdx', '.yaml', '.csv', '.svg', '.txt', '']);

@@ -6,7 +6,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus, platform, release, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { answers } from './answers.ts';
 import { builds } from './builds.ts';
 import { checks } from './checks.ts';

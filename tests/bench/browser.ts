@@ -1,6 +1,6 @@
 /* The browser of a measurement, started as the tests start it. Pages keep no offline copy unless `workers` is set. */
 import { chromium, type Browser, type LaunchOptions } from '@playwright/test';
-import { findBrowser, launchVariable } from '../../src/desk/browser.ts';
+import { findBrowser, launchVariable } from '../../src/cli/browser.ts';
 
 export async function openBrowser({ workers = false } = {}): Promise<Browser> {
   const given = process.env[launchVariable];

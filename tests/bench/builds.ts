@@ -6,7 +6,7 @@
 import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { writeBareProject, writeClub, type Written } from './club.ts';
 import { measured, together, type Run } from './measured-run.ts';
 import { median, type Row } from './table.ts';
@@ -125,7 +125,7 @@ async function buildOurs(folder: string): Promise<Run> {
   rmSync(out, { recursive: true, force: true });
   return measured(
     process.execPath,
-    [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', join(folder, 'club'), '--out', out, '--site', 'https://club.example'],
+    [join(projectFolder, 'src', 'cli', 'build.ts'), '--content', join(folder, 'club'), '--out', out, '--site', 'https://club.example'],
     projectFolder,
   );
 }

@@ -2,7 +2,7 @@
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { goodClub } from '../fixtures/invalid/cases.ts';
 import { bookSeconds } from './builds.ts';
 import { writeClub } from './club.ts';
@@ -21,7 +21,7 @@ export async function checks(quick: boolean): Promise<Row[]> {
 async function demoCheck(): Promise<Row[]> {
   const runs: Run[] = [];
   for (let round = 0; round < ROUNDS; round += 1)
-    runs.push(await measured(process.execPath, [join(projectFolder, 'src', 'desk', 'check.ts')], projectFolder));
+    runs.push(await measured(process.execPath, [join(projectFolder, 'src', 'cli', 'check.ts')], projectFolder));
   const name = 'check, the demo club';
   return [
     { part: 'check', name, measured: median(runs.map(({ seconds }) => seconds)), unit: 's', most: 4 },
@@ -43,7 +43,7 @@ async function checkSeconds(files: number): Promise<number> {
     const seconds: number[] = [];
     for (let round = 0; round < ROUNDS; round += 1)
       seconds.push(
-        (await measured(process.execPath, [join(projectFolder, 'src', 'desk', 'check.ts'), '--content', folder], projectFolder)).seconds,
+        (await measured(process.execPath, [join(projectFolder, 'src', 'cli', 'check.ts'), '--content', folder], projectFolder)).seconds,
       );
     return median(seconds);
   } finally {
@@ -56,7 +56,7 @@ async function demoBook(): Promise<Row[]> {
   try {
     const run = await measured(
       process.execPath,
-      [join(projectFolder, 'src', 'desk', 'build.ts'), '--out', join(folder, 'site')],
+      [join(projectFolder, 'src', 'cli', 'build.ts'), '--out', join(folder, 'site')],
       projectFolder,
     );
     const pages = run.lines.flatMap(({ text }) => /^Edition recorded: (\d+) pages/.exec(text)?.[1] ?? [])[0];

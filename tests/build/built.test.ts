@@ -6,10 +6,10 @@ import { beforeAll, test } from 'vitest';
 import { gzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
 import ICAL from 'ical.js';
-import type { EditionRecord } from '../../src/publish/edition-record.ts';
-import { readFolder } from '../../src/reader/folder.ts';
+import type { EditionRecord } from '../../src/integration/edition-record.ts';
+import { readFolder } from '../../src/source/folder.ts';
 import { PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { builtDemo, builtFixture, type Built } from '../setup/built-site.ts';
 import { recordsIn } from '../e2e/search-engine.ts';
 

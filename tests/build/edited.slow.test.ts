@@ -8,8 +8,8 @@ import { appendFileSync, cpSync, readdirSync, rmSync, writeFileSync } from 'node
 import { dirname, join } from 'node:path';
 import { test } from 'vitest';
 import { setTimeout as wait } from 'node:timers/promises';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 import { noise } from '../unit/pictures/made.ts';
 import { fixtureFolder } from '../setup/built-site.ts';
@@ -40,7 +40,7 @@ type Ran = { code: number | null; output: string };
 
 /** Builds; `edit` is called after so many milliseconds, or once the output matches. */
 async function edited(content: string, out: string, when: number | RegExp, edit: () => void): Promise<Ran> {
-  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', content, '--out', out]);
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'cli', 'build.ts'), '--content', content, '--out', out]);
   const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
   let output = '';
   let done = false;

@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process';
 import { cpSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { contentsOf, openWorkshop } from './workshop.ts';
 import { builtDemo } from '../setup/built-site.ts';
 
@@ -26,7 +26,7 @@ test('a copy of the project builds the same site', { tags: ['slow'] }, async () 
     'node_modules',
   ])
     cpSync(join(projectFolder, name), join(copy, name), { recursive: true });
-  const child = spawn(process.execPath, [join(copy, 'src', 'desk', 'build.ts')], {
+  const child = spawn(process.execPath, [join(copy, 'src', 'cli', 'build.ts')], {
     cwd: folder,
     stdio: ['ignore', 'ignore', 'inherit'],
     env: { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'C', LC_ALL: 'C', INIT_CWD: undefined, NODE_TEST_CONTEXT: undefined },

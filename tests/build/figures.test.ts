@@ -1,8 +1,8 @@
 // Every number that is marked on any page is followed to its row, and the row to its source.
 import assert from 'node:assert/strict';
 import { beforeAll, test } from 'vitest';
-import { sourceWords } from '../../src/library/figures.ts';
-import { readFolder } from '../../src/reader/folder.ts';
+import { sourceWords } from '../../src/lib/figures.ts';
+import { readFolder } from '../../src/source/folder.ts';
 import { builtDemo, builtFixture, type Built } from '../setup/built-site.ts';
 import { nothing } from '../e2e/visit.ts';
 

@@ -8,8 +8,8 @@ import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { test } from 'vitest';
 import { setTimeout as wait } from 'node:timers/promises';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
@@ -31,7 +31,7 @@ const alone = (async () => {
 
 /** Starts a build and kills it after so many milliseconds, or at a step of its own; true where it did not end by itself. */
 async function killed(content: string, out: string, after: number | null, environment: NodeJS.ProcessEnv = {}): Promise<boolean> {
-  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', 'build.ts'), '--content', content, '--out', out], {
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'cli', 'build.ts'), '--content', content, '--out', out], {
     stdio: 'ignore',
     env: { ...process.env, ...environment },
   });

@@ -3,8 +3,8 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
-import { projectFolder } from '../../src/desk/places.ts';
-import { licensesFile } from '../../src/publish/licenses.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
+import { licensesFile } from '../../src/integration/licenses.ts';
 import { files, importsOf, read as readSource } from '../architecture/tree.ts';
 import { builtDemo } from '../setup/built-site.ts';
 
@@ -22,7 +22,7 @@ const listed = (text: string): { name: string; version: string; license: string 
 test("every package that the pages' scripts or the worker stand on is named", async () => {
   const { read, folder } = await builtDemo();
   const names = new Set(listed(read('licenses.txt')).map(({ name }) => name));
-  const own = files().filter((path) => /^(src\/(islands|worker)|shared)\/.*\.ts$/.test(path));
+  const own = files().filter((path) => /^(src\/(calculators|client|service-worker)|shared)\/.*\.ts$/.test(path));
   const used = new Set(
     own
       .flatMap((path) => importsOf(path))
@@ -92,7 +92,7 @@ test('a package of a scope, and one inside another, are found by their paths; on
 });
 
 test('only esbuild runs something when it is installed', () => {
-  for (const file of ['package-lock.json', 'src/desk/newer-node/package-lock.json']) {
+  for (const file of ['package-lock.json', 'scripts/newer-node/package-lock.json']) {
     const { packages: held } = JSON.parse(readSource(file)) as typeof lock;
     assert.deepEqual(
       Object.entries(held)

@@ -8,8 +8,8 @@ import { chmodSync, chownSync, cpSync, mkdirSync, mkdtempSync, readdirSync, real
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, test } from 'vitest';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { fixtureFolder, type Ran } from '../setup/built-site.ts';
 import { change } from './workshop.ts';
 import { NOBODY, runAt } from './run-at.ts';

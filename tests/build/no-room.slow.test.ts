@@ -8,8 +8,8 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, stat
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { afterAll, test } from 'vitest';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 import { noise } from '../unit/pictures/made.ts';
 import { runAt } from './run-at.ts';

@@ -1,8 +1,8 @@
 // The files under /open/: they agree with their schema, with the pages and with the content, and carry no number to ring.
 import assert from 'node:assert/strict';
 import { beforeAll, test } from 'vitest';
-import { readFolder } from '../../src/reader/folder.ts';
-import { readTable } from '../../src/reader/table.ts';
+import { readFolder } from '../../src/source/folder.ts';
+import { readTable } from '../../src/source/table.ts';
 import { openKinds, type OpenKind } from '../../src/schemas/open.ts';
 import { wrong } from '../unit/schemas/json-schema.ts';
 import { builtDemo, type Built } from '../setup/built-site.ts';

@@ -6,7 +6,7 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, sym
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { afterAll, beforeAll, describe, test } from 'vitest';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { goodClub } from '../fixtures/invalid/cases.ts';
 
 const work = mkdtempSync(join(tmpdir(), 'readme-'));

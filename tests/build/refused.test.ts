@@ -3,8 +3,8 @@ import assert from 'node:assert/strict';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { test } from 'vitest';
-import { fingerprint } from '../../src/desk/fingerprint.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();

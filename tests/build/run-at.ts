@@ -9,7 +9,7 @@ export const NOBODY = 65_534;
 export function runAt(project: string, command: string, typed: readonly string[], user?: number): Promise<Ran> {
   const { NODE_ENV: _, ...environment } = process.env;
   const whom = user === undefined ? {} : { uid: user, gid: user };
-  const child = spawn(process.execPath, [join(project, 'src', 'desk', `${command}.ts`), ...typed], {
+  const child = spawn(process.execPath, [join(project, 'src', 'cli', `${command}.ts`), ...typed], {
     cwd: project,
     env: { ...environment, HOME: project },
     ...whom,

@@ -4,8 +4,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { onTestFinished, test } from 'vitest';
-import { sourceFingerprint } from '../../src/desk/freshness.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { sourceFingerprint } from '../../src/cli/freshness.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { runDesk } from '../setup/built-site.ts';
 
 const filesIn = (folder: string): string[] =>

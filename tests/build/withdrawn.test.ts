@@ -7,7 +7,7 @@ import { afterAll, beforeAll, test } from 'vitest';
 import { gunzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
 import { collectionNames } from '../../src/schemas/collections.ts';
-import { projectFolder } from '../../src/desk/places.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
 import { builtFolder, type Built } from '../setup/built-site.ts';
 
 const WHY = 'its third sentence can mislead';

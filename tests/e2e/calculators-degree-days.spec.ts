@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
-import { planDegreeDays, type Asked, type DegreeDayFigures, type Normals, type Plant } from '../../src/islands/degree-days/plan.ts';
+import { planDegreeDays, type Asked, type DegreeDayFigures, type Normals, type Plant } from '../../src/calculators/degree-days/model.ts';
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { openCalculator, type Sheet } from './calculator-page.ts';

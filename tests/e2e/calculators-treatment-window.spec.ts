@@ -2,8 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
-import { judgeAll, type ShownRow } from '../../src/islands/treatment-window/judge.ts';
-import { headline, judgementWords } from '../../src/islands/treatment-window/words.ts';
+import { judgeAll, type ShownRow } from '../../src/calculators/treatment-window/model.ts';
+import { headline, judgementWords } from '../../src/calculators/treatment-window/text.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Planned } from '../../shared/treatments/label-row.ts';
 import { fixtureSite, type Site } from '../setup/built-site.ts';

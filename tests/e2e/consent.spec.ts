@@ -8,7 +8,7 @@ import { gunzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Browser, BrowserContextOptions } from '@playwright/test';
 import { addDays, type Day } from '../../shared/days/day.ts';
-import { readFolder } from '../../src/reader/folder.ts';
+import { readFolder } from '../../src/source/folder.ts';
 import type { Club } from '../../src/schemas/club.ts';
 import type { Site } from '../setup/built-site.ts';
 import { openHost, openReader } from './kept.ts';

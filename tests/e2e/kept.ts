@@ -1,7 +1,7 @@
 /* A host whose site can be stopped, changed for another edition, or hold two almanacs, and a reader whose browser keeps a copy. */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { serve, type Served } from '../../src/desk/serve.ts';
+import { serve, type Served } from '../../src/cli/serve.ts';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { phone } from './visit.ts';

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
-import { readFolder } from '../../src/reader/folder.ts';
+import { readFolder } from '../../src/source/folder.ts';
 import { demoSite, type Site } from '../setup/built-site.ts';
 
 let site: Site;

@@ -4,7 +4,7 @@ import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
-import { readFolder, type Entry } from '../../src/reader/folder.ts';
+import { readFolder, type Entry } from '../../src/source/folder.ts';
 import { HAZARDS_OF } from '../../src/schemas/hazards.ts';
 import type { Site } from '../setup/built-site.ts';
 import { waitsForScript } from './rules.ts';

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
-import { serve, type Served } from '../../src/desk/serve.ts';
+import { serve, type Served } from '../../src/cli/serve.ts';
 import { WIDTHS } from '../../src/pictures/cut-down.ts';
 import { contentsOf } from '../build/workshop.ts';
 import { CORNERS, apart, noise, quarters, quartersOf, stored } from '../unit/pictures/made.ts';

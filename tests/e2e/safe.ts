@@ -5,7 +5,7 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
-import { serve, type Served } from '../../src/desk/serve.ts';
+import { serve, type Served } from '../../src/cli/serve.ts';
 import { builtDemo, type Built } from '../setup/built-site.ts';
 import { fromHeadersFile } from './host-headers.ts';
 import { openRecorder, type Recorder } from './recorder.ts';

@@ -3,8 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gunzipSync } from 'node:zlib';
-import { engineOf, type Engine, type Pagefind } from '../../src/islands/search/engine.ts';
-import { lookUp } from '../../src/islands/search/look-up.ts';
+import { engineOf, type Engine, type Pagefind } from '../../src/client/search/engine.ts';
+import { lookUp } from '../../src/client/search/look-up.ts';
 import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
 import { splitParts, type SearchWords } from '../../shared/words/search-record.ts';
 

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
-import { readFolder } from '../../src/reader/folder.ts';
+import { readFolder } from '../../src/source/folder.ts';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { nothing, open } from './visit.ts';
 

@@ -5,7 +5,7 @@ import { dirname, extname, join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser } from '@playwright/test';
 import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
-import { contentTypeOf, isWorthCompressing } from '../../src/desk/content-types.ts';
+import { contentTypeOf, isWorthCompressing } from '../../src/cli/content-types.ts';
 import type { Built, Site } from '../setup/built-site.ts';
 import { phone } from './visit.ts';
 

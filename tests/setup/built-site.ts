@@ -1,6 +1,6 @@
 /*
  * A built and served almanac for the tests. The first process that needs a site builds it as its webmaster would
- * (`node src/desk/build.ts`); the others wait and use the same folder. The folder's name holds the fingerprint of everything
+ * (`node src/cli/build.ts`); the others wait and use the same folder. The folder's name holds the fingerprint of everything
  * that the build reads, so it never changes while a test reads it.
  *
  *   const site = await demoSite();            // or demoSite({ base: '/club/' }), fixtureSite('southern')
@@ -11,10 +11,10 @@
 import { spawn } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { sourceFingerprint } from '../../src/desk/freshness.ts';
-import { inTurn } from '../../src/desk/in-turn.ts';
-import { projectFolder } from '../../src/desk/places.ts';
-import { serve } from '../../src/desk/serve.ts';
+import { sourceFingerprint } from '../../src/cli/freshness.ts';
+import { inTurn } from '../../src/cli/lock.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
+import { serve } from '../../src/cli/serve.ts';
 
 /** What a build was given besides the content. */
 export interface Published {
@@ -75,7 +75,7 @@ const ownPlace = (name: string): Published => (name === 'sub-folder' ? { base: '
 export async function runDesk(command: string, typed: readonly string[], environment: NodeJS.ProcessEnv = {}): Promise<Ran> {
   // What the test runner tells its own processes is not for this one.
   const { NODE_ENV: _, SOURCE_DATE_EPOCH: __, ...ours } = process.env;
-  const child = spawn(process.execPath, [join(projectFolder, 'src', 'desk', `${command}.ts`), ...typed], {
+  const child = spawn(process.execPath, [join(projectFolder, 'src', 'cli', `${command}.ts`), ...typed], {
     cwd: projectFolder,
     env: { ...ours, ...environment },
   });

@@ -1,7 +1,7 @@
 /* What Astro's Markdown processor is told: the syntax that checks parse with, the reader's trees, and what the words of a page become. */
 import type { UnifiedProcessorOptions } from '@astrojs/markdown-remark';
-import { remarkReadTree } from '../../reader/mdx-modules.ts';
-import { SYNTAX } from '../../reader/prose.ts';
+import { remarkReadTree } from '../../source/mdx-modules.ts';
+import { SYNTAX } from '../../source/prose.ts';
 import { rehypePage } from './rehype-page.ts';
 import { remarkPage } from './remark-page.ts';
 

@@ -3,10 +3,10 @@
  * a line for each paragraph, item and row, the cells of a row with a bar between them.
  */
 import type { Heading, Nodes, TableRow } from 'mdast';
-import { inSentence } from '../../library/contacts.ts';
-import type { RenderContext } from '../../library/render-context.ts';
-import { attribute, isTag, type TagNode } from '../../reader/prose.ts';
-import { heldFolder } from '../../reader/open-folder.ts';
+import { inSentence } from '../../lib/contacts.ts';
+import type { RenderContext } from '../../lib/render-context.ts';
+import { attribute, isTag, type TagNode } from '../../source/prose.ts';
+import { heldFolder } from '../../source/open-folder.ts';
 
 export type PlainPart = { heading: string; words: string };
 

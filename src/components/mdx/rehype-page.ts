@@ -1,7 +1,7 @@
 /* Rehype plug-in: what the HTML of a page's words becomes. Each heading with what is under it is a part; a table can be moved sideways. */
 import type { Element, ElementContent, Root, RootContent } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
-import { isTag } from '../../reader/prose.ts';
+import { isTag } from '../../source/prose.ts';
 
 export function rehypePage() {
   return (tree: Root): void => {

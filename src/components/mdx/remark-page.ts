@@ -5,8 +5,8 @@
 import type { Image, Link, List, ListItem, Nodes, Paragraph, PhrasingContent, Root, TableCell } from 'mdast';
 import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
-import type { WordsAhead } from '../../library/render-context.ts';
-import { attribute, headingIds, isTag, walk, type TagNode } from '../../reader/prose.ts';
+import type { WordsAhead } from '../../lib/render-context.ts';
+import { attribute, headingIds, isTag, walk, type TagNode } from '../../source/prose.ts';
 
 /** The heading of the part of a bulletin that the page of signs shows, too. */
 const FIELD_TEST = 'the-field-test';

@@ -1,11 +1,11 @@
 /* The files for other programs: JSON with its schema, and figures as a table of commas. */
 import type { APIRoute } from 'astro';
 import { plainParts } from '../../components/mdx/plain-parts.ts';
-import { openAlmanac, type Almanac } from '../../library/almanac.ts';
-import { aboutOpen, figuresTable, openBulletins, openFigures, openForage, openSigns, openTreatments } from '../../library/open-tables.ts';
-import { OPEN_FILES } from '../../library/open-files.ts';
-import { sheet } from '../../library/page.ts';
-import { edition } from '../../library/settings.ts';
+import { openAlmanac, type Almanac } from '../../lib/content.ts';
+import { aboutOpen, figuresTable, openBulletins, openFigures, openForage, openSigns, openTreatments } from '../../lib/open-tables.ts';
+import { OPEN_FILES } from '../../lib/open-files.ts';
+import { sheet } from '../../lib/page-context.ts';
+import { edition } from '../../lib/settings.ts';
 import { openSchema, type OpenKind } from '../../schemas/open.ts';
 import { savedRunsSchema } from '../../schemas/runs.ts';
 

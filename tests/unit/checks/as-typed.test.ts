@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { parseProse, plainText } from '../../../src/reader/prose.ts';
+import { parseProse, plainText } from '../../../src/source/prose.ts';
 import { rows } from '../../rows.ts';
 
 const same = [

@@ -5,13 +5,13 @@ import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges, type Change } from '../../fixtures/invalid/cases.ts';
 
 const project = fileURLToPath(new URL('../../../', import.meta.url));
 
 function run(command: 'check' | 'review', ...args: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [`src/desk/${command}.ts`, ...args], { cwd: project, encoding: 'utf8' });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [`src/cli/${command}.ts`, ...args], { cwd: project, encoding: 'utf8' });
   return { code: status, out: stdout, err: stderr };
 }
 

@@ -6,8 +6,8 @@ import { join } from 'node:path';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
 import { draftsLine, foundIn, type Found } from '../../../src/checks/drafts.ts';
-import { faultLine, type Fault } from '../../../src/reader/fault.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { faultLine, type Fault } from '../../../src/source/diagnostic.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { withChanges, type Change } from '../../fixtures/invalid/cases.ts';
 
 const project = fileURLToPath(new URL('../../../', import.meta.url));
@@ -84,7 +84,7 @@ test('a folder that holds only drafts is not missing', () => {
 test('check shows them apart, counts them, and ends with 0', () =>
   withChanges([BLANKS, draft('second', 'title: Second')], (directory) => {
     const run = (...typed: string[]) =>
-      spawnSync(process.execPath, ['src/desk/check.ts', '--content', directory, ...typed], { cwd: project, encoding: 'utf8' });
+      spawnSync(process.execPath, ['src/cli/check.ts', '--content', directory, ...typed], { cwd: project, encoding: 'utf8' });
     const { status, stdout } = run();
     assert.equal(status, 0, stdout);
     const lines = stdout.trim().split('\n');

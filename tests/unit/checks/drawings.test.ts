@@ -2,8 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
-import { faultLine } from '../../../src/reader/fault.ts';
-import { readDrawing, shapesOf } from '../../../src/reader/drawing.ts';
+import { faultLine } from '../../../src/source/diagnostic.ts';
+import { readDrawing, shapesOf } from '../../../src/source/drawing.ts';
 import { withChanges } from '../../fixtures/invalid/cases.ts';
 
 const svg = (inside: string): string => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 342 200">${inside}</svg>`;

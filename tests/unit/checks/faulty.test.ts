@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
-import { faultLine } from '../../../src/reader/fault.ts';
+import { faultLine } from '../../../src/source/diagnostic.ts';
 import { cases, goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
 const all = cases();

@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { test } from 'vitest';
 import fc from 'fast-check';
 import { check } from '../../../src/checks/check.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
 const FILES = readFolder(goodClub).files.filter((file) => !file.endsWith('.png'));

@@ -6,9 +6,9 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
 import { checkFolder } from '../../../src/checks/check.ts';
-import type { Fault } from '../../../src/reader/fault.ts';
-import { readFolder, readText, type Entry } from '../../../src/reader/folder.ts';
-import { isTag, walk, type TagNode } from '../../../src/reader/prose.ts';
+import type { Fault } from '../../../src/source/diagnostic.ts';
+import { readFolder, readText, type Entry } from '../../../src/source/folder.ts';
+import { isTag, walk, type TagNode } from '../../../src/source/prose.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
 
 const good = readFolder(goodClub);

@@ -3,9 +3,9 @@ import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { describe, test } from 'vitest';
 import type { Nodes } from 'mdast';
-import { projectFolder } from '../../../src/desk/places.ts';
-import { readFolder, type Entry } from '../../../src/reader/folder.ts';
-import { attribute, isTag, walk } from '../../../src/reader/prose.ts';
+import { projectFolder } from '../../../src/cli/paths.ts';
+import { readFolder, type Entry } from '../../../src/source/folder.ts';
+import { attribute, isTag, walk } from '../../../src/source/prose.ts';
 import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
 import { RULES, type OneRule } from '../../tables/rules.ts';
 

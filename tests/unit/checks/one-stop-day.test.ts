@@ -4,7 +4,7 @@ import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
 import { sound } from '../../../src/checks/fields.ts';
 import { districtsIn } from '../../../src/checks/season.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 
 const folder = readFolder(fileURLToPath(new URL('../../../content', import.meta.url)));
 

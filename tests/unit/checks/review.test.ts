@@ -4,8 +4,8 @@ import type { Day } from '../../../shared/days/day.ts';
 import { check } from '../../../src/checks/check.ts';
 import { sound } from '../../../src/checks/fields.ts';
 import { dueLines, dueOn, overdueFaults } from '../../../src/checks/review.ts';
-import { faultLine } from '../../../src/reader/fault.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { faultLine } from '../../../src/source/diagnostic.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
 const club = sound(readFolder(goodClub));

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { sound } from '../../../src/checks/fields.ts';
 import { seasonWordHints } from '../../../src/checks/season-words.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { withChanges } from '../../fixtures/invalid/cases.ts';
 
 const hints = (words: string): string[] =>

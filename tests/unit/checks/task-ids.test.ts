@@ -2,8 +2,8 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { isPage } from '../../../src/checks/place.ts';
 import { withIds } from '../../../src/checks/task-ids.ts';
-import { readText } from '../../../src/reader/folder.ts';
-import type { Fault } from '../../../src/reader/fault.ts';
+import { readText } from '../../../src/source/folder.ts';
+import type { Fault } from '../../../src/source/diagnostic.ts';
 
 const HEAD = '---\ntitle: A list\n---\n## One\n\n';
 

@@ -3,8 +3,8 @@ import { unified } from '@astrojs/markdown-remark';
 import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { markdownOptions } from '../../../src/components/mdx/markdown-options.ts';
-import type { WordsAhead } from '../../../src/library/render-context.ts';
-import { isTag } from '../../../src/reader/prose.ts';
+import type { WordsAhead } from '../../../src/lib/render-context.ts';
+import { isTag } from '../../../src/source/prose.ts';
 
 export type Compiled = { tree: Root; ahead: WordsAhead; code: string };
 

@@ -6,7 +6,7 @@ import { test } from 'vitest';
 import fc from 'fast-check';
 import type { Nodes } from 'hast';
 import { check } from '../../../src/checks/check.ts';
-import { isTag } from '../../../src/reader/prose.ts';
+import { isTag } from '../../../src/source/prose.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 import { harmful } from '../../e2e/harmful.ts';
 import { compiled } from './compiled.ts';

@@ -7,8 +7,8 @@ import { afterAll, test } from 'vitest';
 import sharp from 'sharp';
 import { checkFolder, hintsOf } from '../../../src/checks/check.ts';
 import { preparePictures } from '../../../src/pictures/prepare.ts';
-import { faultLine, inReadingOrder } from '../../../src/reader/fault.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { faultLine, inReadingOrder } from '../../../src/source/diagnostic.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
 import { flat, heicHead, noise } from './made.ts';
 

@@ -5,10 +5,10 @@ import { fileURLToPath } from 'node:url';
 import { check } from '../../../src/checks/check.ts';
 import { sound } from '../../../src/checks/fields.ts';
 import { districtsIn } from '../../../src/checks/season.ts';
-import { readFolder } from '../../../src/reader/folder.ts';
+import { readFolder } from '../../../src/source/folder.ts';
 import { dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
 import { spreadIn } from '../../../shared/season/climate.ts';
-import { faultLine } from '../../../src/reader/fault.ts';
+import { faultLine } from '../../../src/source/diagnostic.ts';
 import type { District } from '../../../src/schemas/as-season.ts';
 import type { Club } from '../../../src/schemas/club.ts';
 

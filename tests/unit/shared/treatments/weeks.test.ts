@@ -2,11 +2,11 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
-import { judgeAll } from '../../../../src/islands/treatment-window/judge.ts';
-import { judgementWords, stateNames } from '../../../../src/islands/treatment-window/words.ts';
-import type { Almanac } from '../../../../src/library/almanac.ts';
-import { heldLabelRows } from '../../../../src/library/treatment-rows.ts';
-import { readFolder } from '../../../../src/reader/folder.ts';
+import { judgeAll } from '../../../../src/calculators/treatment-window/model.ts';
+import { judgementWords, stateNames } from '../../../../src/calculators/treatment-window/text.ts';
+import type { Almanac } from '../../../../src/lib/content.ts';
+import { heldLabelRows } from '../../../../src/lib/treatment-rows.ts';
+import { readFolder } from '../../../../src/source/folder.ts';
 import { fourWeeks, today, weeks } from '../../../tables/treatments.ts';
 
 const { entries } = readFolder(fileURLToPath(new URL('../../../../content', import.meta.url)));

@@ -1,0 +1,59 @@
+// Every npm script comes through here: `node scripts/launch.mjs NAME ...` runs src/cli/NAME.ts with the
+// words that follow. Before that it finds a Node that is new enough and sees that the packages of the
+// lock file are installed, so that one command is enough after a clone. Plain JavaScript for Node 18 on:
+// nothing may be needed before it has run.
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { nodeToUse } from './newer-node.mjs';
+import { environmentFor, installPackages } from './npm.mjs';
+import { runChild } from './run-child.mjs';
+import { whatIsStale } from './stale.mjs';
+
+const project = fileURLToPath(new URL('../', import.meta.url));
+const commands = {
+  start: ['start.ts'],
+  dev: ['dev.ts'],
+  build: ['build.ts'],
+  check: ['check.ts'],
+  review: ['review.ts'],
+  withdraw: ['withdraw.ts'],
+  new: ['new.ts'],
+  bench: ['bench.ts'],
+  test: ['test.ts'],
+  'test:slow': ['test.ts', '--slow'],
+};
+
+// npm runs a script through a shell. When npm is told to end, the shell is what it ends: notice that.
+if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
+
+process.exitCode = await launch(process.argv[2], process.argv.slice(3));
+
+async function launch(name, words) {
+  if (!Object.hasOwn(commands, name ?? ''))
+    return stop(`There is no command ${name ?? '(none given)'}; there are: ${Object.keys(commands).join(', ')}.`);
+  const [file, ...first] = commands[name];
+  const script = fileURLToPath(new URL(`../src/cli/${file}`, import.meta.url));
+  if (!existsSync(script)) return stop(`The command ${name} is not there: ${file} is missing from src/cli.`);
+  const found = await nodeToUse();
+  if (found.sentence) return stop(found.sentence);
+  const failed = await installIfStale(found.node);
+  if (failed) return stop(failed);
+  const before = ['--disable-warning=ExperimentalWarning', '--import', new URL('leave-with-parent.mjs', import.meta.url).href];
+  const { code } = await runChild(found.node, [...before, script, ...first, ...words], {
+    cwd: project,
+    env: environmentFor(found.node),
+    stdio: 'inherit',
+  });
+  return code;
+}
+
+async function installIfStale(node) {
+  if (!whatIsStale(project)) return null;
+  console.error('Installing the packages of the lock file (once, and after each update) ...');
+  return installPackages(project, node);
+}
+
+function stop(sentence) {
+  console.error(sentence);
+  return 1;
+}

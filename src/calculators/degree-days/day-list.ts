@@ -1,0 +1,92 @@
+/*
+ * A field of many days in one box, a line each: the lowest, then the highest. Pasted from a spreadsheet the two are parted by a
+ * tab; typed, by a semicolon or a `/`, as in the address.
+ */
+import { readAddressNumber, readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
+import { plainDecimal } from '../../../shared/numbers/show-number.ts';
+import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
+import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
+import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+import type { DayTemperatures } from '../../../shared/season/degree-day.ts';
+import { boxOf, type Field } from '../form/field.ts';
+import { numberWords } from '../form/kind.ts';
+import { boxNumber } from '../form/units.ts';
+
+const mostDays = 366;
+const pair = ([min, max]: readonly number[]): DayTemperatures => ({ min: min!, max: max! });
+
+export function dayList(): Field<readonly DayTemperatures[]> {
+  return {
+    read: (form, name) => {
+      const box = boxOf(form, name);
+      const typed = box.value.trim();
+      const read = readDays(typed);
+      if (read.ok) return { value: read.value, address: read.value.length > 0 ? writeDays(read.value) : undefined };
+      return {
+        faults: [{ box, words: sayWrong(read.reason, read.row, read.text) }],
+        address: readAddressDays(typed).ok ? undefined : typed,
+      };
+    },
+    fill: (form, name, text) => {
+      const box = boxOf(form, name);
+      const read = readAddressDays(text);
+      box.value = read.ok ? read.value.map(({ min, max }) => `${boxNumber(min)}/${boxNumber(max)}`).join('\n') : text;
+      if (read.ok) return undefined;
+      const typed = readDays(text.trim());
+      return typed.ok
+        ? {
+            box,
+            words: `In an address these days are written ${typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'}. Press “Work it out” to take them so.`,
+          }
+        : undefined;
+    },
+  };
+}
+
+function writeDays(days: readonly DayTemperatures[]): string {
+  return writeAddressRecords(
+    days.map(({ min, max }) => [plainDecimal(min), plainDecimal(max)]),
+    ['/'],
+  );
+}
+
+function readAddressDays(text: string): Outcome<readonly DayTemperatures[], string> {
+  const records = readAddressRecords(text, ['/']);
+  if (!records.ok) return records;
+  const days = records.value.map((record) => record.map(readAddressNumber));
+  if (days.length > mostDays || days.some((day) => day.some((each) => !each.ok))) return refuse('not-a-number');
+  return accept(days.map((day) => pair(day.map((each) => (each.ok ? each.value : 0)))));
+}
+
+function readDays(typed: string): Outcome<readonly DayTemperatures[], string> {
+  if (typed === '') return accept([]);
+  const lines = typed.includes('/') ? slashed(typed) : readTypedRows(typed, { fewest: 2, most: 2 });
+  if (!lines.ok) return lines;
+  if (lines.value.length > mostDays) return refuse('too-many', { text: String(lines.value.length) });
+  const days: DayTemperatures[] = [];
+  for (const [at, cells] of lines.value.entries()) {
+    const numbers: number[] = [];
+    for (const cell of cells) {
+      const read = readTypedNumber(cell);
+      if (!read.ok) return refuse(read.reason, { row: at + 1, text: cell });
+      numbers.push(read.value);
+    }
+    days.push(pair(numbers));
+  }
+  return accept(days);
+}
+
+function slashed(typed: string): Outcome<readonly (readonly string[])[], string> {
+  const records = typed.split(/[;\n\r\t]/u).map((record) => record.trim()).filter((record) => record !== ''); // prettier-ignore
+  const days = records.map((record) => record.split('/').map((cell) => cell.trim()));
+  const wrong = days.findIndex((cells) => cells.length !== 2);
+  return wrong < 0 ? accept(days) : refuse('wrong-fields', { row: wrong + 1, text: records[wrong]! });
+}
+
+function sayWrong(reason: string, row = 1, text = ''): string {
+  const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  if (reason === 'too-many') return `${mostDays} days are the most; these are ${text}.`;
+  if (reason === 'comma-list') return `Line ${row}, “${shown}”: part the two with a tab, a semicolon or a /, not a comma.`;
+  if (reason === 'wrong-fields') return `Line ${row}, “${shown}”: it needs the lowest, then the highest of one day, such as 40/54.`;
+  return `Line ${row}: ${numberWords({ ok: false, reason, text }, text, 'a temperature, such as 54')}`;
+}

@@ -1,0 +1,117 @@
+/* The form of the mite count. Words: words.ts; judgement: judge.ts; arithmetic: shared/mites. */
+import { phases } from '../../../shared/mites/action-level.ts';
+import { mostBeesInSample, mostMitesInSample, type SampleReason } from '../../../shared/mites/rate.ts';
+import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
+import { defineCalculator, type Place } from '../form/calculator.ts';
+import { draw } from '../form/drawing.ts';
+import { boxOf, type Fault } from '../form/field.ts';
+import { count, label, number } from '../form/kind.ts';
+import { make, makeOutput } from '../form/make.ts';
+import { put, show } from '../form/outputs.ts';
+import { rows } from '../form/rows.ts';
+import { choice, optionalChoice, single } from '../form/single.ts';
+import { judgeCount, methods, type Counted, type Judged, type MiteFigures } from './model.ts';
+import { drawCount } from './chart.ts';
+import * as words from './text.ts';
+
+const same = (value: number): number => value;
+const whole = (value: number): string => formatNumber(value, { places: 0 });
+
+defineCalculator<Counted, MiteFigures>('mite-count', {
+  fields: {
+    samples: rows({
+      columns: { label, mites: count('how many mites were counted'), bees: count('how many bees were in the sample') },
+      marks: [':', '/'],
+      word: 'Colony',
+      most: 24,
+      fewest: 2,
+      // Of two columns the first is mites where it is a number, and else a name.
+      spread: (cells) => (cells.length === 2 && /^[\d\s.,]*$/.test(cells[0]!) ? [undefined, ...cells] : cells),
+    }),
+    method: choice(methods, 'how the mites were counted'),
+    phase: optionalChoice(phases),
+    recovery: single(number('a share from 1 to 100, such as 92.9', { '%': same, percent: same })),
+  },
+  work: (counted, place) => {
+    const judged = judgeCount(counted, place.figures);
+    if (!judged.ok) return [faultOf(judged.reason, judged.row, place.form)];
+    showColonies(judged.value, place.result);
+    showVerdict(judged.value, counted, place);
+    show(place.result, 'next', words.nextStep(judged.value, counted, place.figures));
+    showWeeks(judged.value, place);
+    draw(place.result.querySelector('svg')!, drawCount(judged.value));
+    show(place.result, 'sum', words.sumWords(judged.value, counted.recovery));
+    return words.headline(judged.value);
+  },
+});
+
+function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormElement): Fault {
+  if (reason === 'impossible-recovery')
+    return { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' };
+  const [name, says] = {
+    'no-samples': ['mites', 'Write how many mites were counted.'],
+    'no-bees': ['bees', 'A sample of 0 bees has no rate. Write how many bees were in it.'],
+    'bees-not-whole': ['bees', 'Write whole bees.'],
+    'mites-not-whole': ['mites', 'Write whole mites.'],
+    'mites-negative': ['mites', 'Mites cannot be under 0.'],
+    'too-many': ['mites', `More than ${whole(mostMitesInSample)} mites or ${whole(mostBeesInSample)} bees is not one sample.`],
+  }[reason] as [string, string];
+  const many = form.querySelectorAll('[data-row-of]').length > 1;
+  return { box: boxOf(form, name, row - 1), words: many ? `Colony ${row}: ${says}` : says };
+}
+
+function showColonies(judged: Judged, result: HTMLElement): void {
+  const { colonies, apiary } = judged.count;
+  const rate = (name: string, value: number) => makeOutput(name, words.rateWords(value, judged), toDataValue(value));
+  result.querySelector('tbody')!.replaceChildren(
+    ...colonies.map((colony) => {
+      const name = colony.label;
+      const corrected =
+        colony.per100Corrected === undefined ? [] : [make('small', {}, rate('per-100-corrected', colony.per100Corrected), ' corrected')];
+      return make('tr', { 'data-sample': name },
+        make('th', { scope: 'row' }, name, make('small', {}, `${whole(colony.mites)} in ${whole(colony.bees)}`)),
+        make('td', {}, rate('per-100', colony.per100), ...corrected),
+        make('td', {}, rate('low', colony.lowPer100), ' to ', rate('high', colony.highPer100)),
+        make('td', {}, words.verdictWords(colony.verdict, colony.atOnce)),
+      ); // prettier-ignore
+    }),
+  );
+  result.querySelector('tfoot')!.hidden = !apiary;
+  if (!apiary) return;
+  put(result, 'apiary-per-100', words.rateWords(apiary.per100, judged), apiary.per100);
+  const { lowPer100: low, highPer100: high } = apiary;
+  put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, judged), low);
+  put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, judged)}`, high);
+  show(result, 'apiary-verdict', words.verdictWords(apiary.verdict, false));
+}
+
+function showVerdict(judged: Judged, counted: Counted, { result, figures }: Place<MiteFigures>): void {
+  const { count: { verdict, toSettle, coloniesToAct, coloniesAtOnce, colonies, apiary }, level, atOnce } = judged; // prettier-ignore
+  put(result, 'verdict', words.verdictWords(verdict, coloniesAtOnce.length > 0) || 'No verdict', verdict);
+  result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
+  show(result, 'why', words.verdictReason(judged));
+  put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
+  show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
+  put(result, 'at-once-level', atOnce ? `${atOnce.levelPer100} per 100 bees` : 'None for this part of the year.', atOnce?.levelPer100);
+  show(result, 'at-once-from', atOnce ? atOnce.words : '');
+  result.querySelector<HTMLElement>('[data-of="at-once-level"]')!.hidden = !atOnce;
+  put(
+    result,
+    'bees-to-settle',
+    words.settleWords(toSettle, counted.samples, figures),
+    toSettle && toSettle.bees !== 'too-many' ? toSettle.bees : undefined,
+  );
+  put(result, 'colonies-to-act', coloniesToAct.join(', ') || 'None', coloniesToAct.length > 0 ? coloniesToAct.join(';') : undefined);
+  result.querySelector<HTMLElement>('[data-of="bees-to-settle"]')!.hidden = !toSettle;
+  result.querySelector<HTMLElement>('[data-of="colonies-to-act"]')!.hidden = !apiary || !level;
+  show(result, 'apiary-remarks', words.apiaryRemarks(apiary, colonies.length, figures.fewestColonies));
+}
+
+function showWeeks({ count: { weeks, colonies }, level }: Judged, { result, figures }: Place<MiteFigures>): void {
+  const reached = level !== undefined && colonies.some(({ highPer100 }) => highPer100 >= level.levelPer100);
+  const soonest = figures.growth && 'soonestWeeks' in weeks ? weeks.soonestWeeks : undefined;
+  const latest = figures.growth && 'latestWeeks' in weeks ? weeks.latestWeeks : undefined;
+  const reason = figures.growth ? words.weeksReason(weeks.state) : 'No figure for this club.';
+  put(result, 'weeks-to-level-soonest', soonest === undefined ? reason : words.soonestWords(soonest, reached), soonest);
+  put(result, 'weeks-to-level-latest', latest === undefined ? (soonest === undefined ? '' : reason) : words.latestWords(latest), latest);
+}

@@ -1,0 +1,120 @@
+/* The form of the package calendar. Words: words.ts; dates and bees: plan.ts; arithmetic: shared/packages. */
+import type { Day } from '../../../shared/days/day.ts';
+import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import type { DayPair, ShakenReason } from '../../../shared/packages/calendar.ts';
+import type { StartReason } from '../../../shared/packages/start-bees.ts';
+import { defineCalculator } from '../form/calculator.ts';
+import { day, optionalDay } from '../form/day-field.ts';
+import { draw } from '../form/drawing.ts';
+import { boxOf, type Fault } from '../form/field.ts';
+import { quantity } from '../form/kind.ts';
+import { make } from '../form/make.ts';
+import { put, show } from '../form/outputs.ts';
+import { choice, single } from '../form/single.ts';
+import { packageWeight, perWeight } from '../form/units.ts';
+import type { Dated } from './calendar-file.ts';
+import { planPackage, type Package, type PackageFigures, type Plan } from './model.ts';
+import { beesWords, drawCurve, headline, noCurveWords, noEggsWords, noFigure, sumWords, whole } from './text.ts';
+
+defineCalculator<Package, PackageFigures>('package-calendar', {
+  fields: {
+    installed: day('the day the package goes in'),
+    shaken: optionalDay('the day the bees were shaken'),
+    pounds: single(quantity(packageWeight, { us: 'the weight on the label, such as 3', metric: 'the weight on the label, such as 1.36' })),
+    queen: choice(['candy', 'released'], 'how the queen gets out'),
+    comb: choice(['drawn', 'foundation'], 'what the bees are put on'),
+    'bees-per-pound': single(
+      quantity(perWeight, { us: 'how many bees a pound holds, such as 3500', metric: 'how many bees a kilogram holds, such as 7700' }),
+    ),
+  },
+  work: (given, { form, result, figures }) => {
+    const planned = planPackage(given, figures);
+    if (!planned.ok) return [faultOf(planned.reason, form, figures)];
+    const plan = planned.value;
+    showDates(plan, result, given);
+    showBees(plan, result, figures);
+    show(result, 'no-eggs', noEggsWords(plan));
+    show(result, 'sum', sumWords(given, plan, figures));
+    const button = result.querySelector<HTMLButtonElement>('[data-calendar]')!;
+    button.hidden = datedRows(result).length === 0;
+    button.onclick = () => void saveCalendar(given.installed, result);
+    return headline(given, plan);
+  },
+});
+
+function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { units }: PackageFigures): Fault {
+  const [name, words] = {
+    'shaken-after-install': ['shaken', 'The bees cannot have been shaken after they went in.'],
+    'shaken-too-long-ago': ['shaken', 'More than 21 days lie between the shaking and the install. Check both days.'],
+    'no-weight': ['pounds', 'The weight must be more than 0.'],
+    'no-bees-per-pound': ['bees-per-pound', `The bees in a ${units === 'us' ? 'pound' : 'kilogram'} must be more than 0.`],
+    'too-much': [
+      'pounds',
+      units === 'us'
+        ? 'A package weighs at most 20 lb, with at most 10,000 bees a pound.'
+        : 'A package weighs at most 9 kg, with at most 22,000 bees a kilogram.',
+    ],
+  }[reason] as [string, string];
+  return { box: boxOf(form, name), words };
+}
+
+function putPair(result: HTMLElement, name: string, pair: Partial<DayPair> | undefined, reason: string): void {
+  const { earliest, latest } = pair ?? {};
+  put(result, `${name}-earliest`, earliest ? formatDayWithWeekday(earliest) : reason, earliest);
+  put(
+    result,
+    `${name}-latest`,
+    latest ? (latest === earliest ? '' : `to ${formatDayWithWeekday(latest)}`) : earliest ? reason : '',
+    latest,
+  );
+}
+
+function showDates(plan: Plan, result: HTMLElement, { queen }: Package): void {
+  putPair(result, 'queen-look', plan.queenLook, queen === 'released' ? 'Not needed: she was let out at the install.' : noFigure);
+  putPair(result, 'egg-look', plan.eggLook, noFigure);
+  putPair(result, 'capped', plan.capped, noFigure);
+  putPair(result, 'first-bees', plan.firstBees, noFigure);
+  putPair(result, 'first-mite-count', plan.firstMiteCount, noFigure);
+}
+
+function showBees(plan: Plan, result: HTMLElement, figures: PackageFigures): void {
+  const { curve, beesAtStart } = plan;
+  const reason = noCurveWords(plan, figures);
+  put(result, 'bees-at-start', whole(beesAtStart), beesAtStart);
+  putPair(result, 'low-point', curve?.lowPoint, reason);
+  putPair(result, 'back-to-start', curve?.backToStart, curve ? 'Not within eight weeks.' : reason);
+  put(result, 'low-point-bees-least', curve ? beesWords(curve.lowPoint.beesLeast) : reason, curve?.lowPoint.beesLeast);
+  put(result, 'low-point-bees-most', curve ? `to ${beesWords(curve.lowPoint.beesMost)}` : '', curve?.lowPoint.beesMost);
+  const picture = result.querySelector<HTMLElement>('[data-of="curve"]')!;
+  picture.hidden = !curve;
+  if (!curve) return;
+  draw(picture.querySelector('svg')!, drawCurve(curve, beesAtStart));
+  picture.querySelector('tbody')!.replaceChildren(
+    ...curve.days.filter(({ sinceInstall }) => sinceInstall % 7 === 0).map(({ sinceInstall, day: on, beesLeast, beesMost }) =>
+      make('tr', {}, make('th', { scope: 'row' }, String(sinceInstall)), make('td', {}, formatDayWithWeekday(on).replace(/^\w+ | \d+$/g, '')), make('td', {}, `${beesWords(beesLeast)} to ${beesWords(beesMost)}`))),
+  ); // prettier-ignore
+}
+
+/** The rows of the table that have both days, as they stand there. */
+function datedRows(result: HTMLElement): Dated[] {
+  return [...result.querySelectorAll<HTMLElement>('[data-event]')].flatMap((row) => {
+    const [earliest, latest] = [...row.querySelectorAll('output')].map((output) => output.dataset.value as Day | undefined);
+    if (!earliest || !latest) return [];
+    const cell = (part: string) => row.querySelector(`[data-${part}]`)!.textContent!.trim();
+    return [{ name: row.dataset.event!, what: cell('what'), why: cell('why'), days: { earliest, latest } }];
+  });
+}
+
+async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> {
+  const { writeCalendar } = await import('./calendar-file.ts');
+  const { shelf, edition } = document.documentElement.dataset;
+  const text = writeCalendar(datedRows(result), {
+    installed,
+    club: shelf!.replace(/\/.*/, ''),
+    edition: edition as Day,
+    address: location.href,
+  });
+  const link = make('a', { href: URL.createObjectURL(new Blob([text], { type: 'text/calendar' })), download: `package-${installed}.ics` });
+  link.click();
+  URL.revokeObjectURL(link.href);
+}

@@ -1,0 +1,98 @@
+/* The dates and the bees of a package by the club's own figures: for the form, the worked example and the calendar file alike. */
+import {
+  daysInCage,
+  packageCalendar,
+  type CombStart,
+  type DayPair,
+  type PackageCalendar,
+  type PackageHabits,
+  type QueenStart,
+  type ShakenReason,
+} from '../../../shared/packages/calendar.ts';
+import type { ColonyFigures } from '../../../shared/packages/colony-run.ts';
+import { populationCurve, type PopulationCurve } from '../../../shared/packages/curve.ts';
+import { beesInPackage, type StartReason } from '../../../shared/packages/start-bees.ts';
+import { addDays, type Day } from '../../../shared/days/day.ts';
+import { accept, type Outcome } from '../../../shared/outcome.ts';
+import type { System } from '../form/measures.ts';
+
+export type Package = {
+  readonly installed: Day;
+  readonly shaken: Day | undefined;
+  readonly pounds: number;
+  readonly queen: QueenStart;
+  readonly comb: CombStart;
+  readonly 'bees-per-pound': number;
+};
+
+type Habit = keyof PackageHabits;
+
+export type PackageFigures = {
+  readonly units: System;
+  /** What the club holds of the habits. */
+  readonly habits: Partial<PackageHabits>;
+  readonly colony: ColonyFigures | null;
+  /** Between these the trials lie that the curve rests on. */
+  readonly trialBees: { readonly least: number; readonly most: number } | null;
+  readonly shakenBeforeDays: number | null;
+};
+
+export type Plan = {
+  readonly beesAtStart: number;
+  readonly release?: DayPair;
+  readonly firstEggs?: DayPair;
+  readonly queenLook?: DayPair;
+  readonly eggLook?: DayPair;
+  readonly lookAgain?: DayPair;
+  readonly requeen?: DayPair;
+  readonly capped?: DayPair;
+  readonly firstBees?: DayPair;
+  readonly firstMiteCount?: DayPair;
+  readonly curve?: PopulationCurve;
+  /** Why there is no curve. */
+  readonly noCurve?: 'no-figure' | 'beyond-trials';
+};
+
+/** Past eight weeks the model knows too little to be shown. */
+const daysAhead = 56;
+
+export function planPackage(given: Package, figures: PackageFigures): Outcome<Plan, ShakenReason | StartReason> {
+  const start = beesInPackage(given.pounds, given['bees-per-pound']);
+  if (!start.ok) return start;
+  const shaken = given.shaken ?? addDays(given.installed, -(figures.shakenBeforeDays ?? 0));
+  const caged = daysInCage(shaken, given.installed);
+  if (!caged.ok) return caged;
+  const dates = datesOf(given, figures.habits);
+  return accept({ beesAtStart: start.value, ...dates, ...curveOf(given, shaken, start.value, dates.firstEggs, figures) });
+}
+
+/** The dates whose figures the club holds. */
+function datesOf(given: Package, habits: Partial<PackageHabits>): Partial<PackageCalendar> {
+  const none = { least: 0, most: 0 };
+  const calendar = packageCalendar(given, {
+    candyReleaseDays: none, queenLookDays: none, firstEggDays: none, foundationDays: none, eggLookDays: none, lookAgainDays: 0, requeenDays: 0, firstMiteCountDays: none,
+    ...habits,
+  }); // prettier-ignore
+  const release: Habit[] = given.queen === 'candy' ? ['candyReleaseDays'] : [];
+  const eggs: Habit[] = [...release, 'firstEggDays', ...(given.comb === 'foundation' ? (['foundationDays'] as const) : [])];
+  const needs: Record<keyof PackageCalendar, readonly Habit[]> = {
+    release, queenLook: ['queenLookDays'], firstEggs: eggs, eggLook: [...release, 'eggLookDays'], lookAgain: [...release, 'lookAgainDays'],
+    requeen: [...release, 'requeenDays'], capped: eggs, firstBees: eggs, firstMiteCount: ['firstMiteCountDays'],
+  }; // prettier-ignore
+  const held = Object.entries(calendar).filter(([name]) =>
+    needs[name as keyof PackageCalendar].every((habit) => habits[habit] !== undefined),
+  );
+  return Object.fromEntries(held) as Partial<PackageCalendar>;
+}
+
+function curveOf(
+  given: Package,
+  shaken: Day,
+  beesAtStart: number,
+  firstEggs: DayPair | undefined,
+  { colony, trialBees, shakenBeforeDays }: PackageFigures,
+): Pick<Plan, 'curve' | 'noCurve'> {
+  if (!colony || !trialBees || !firstEggs || (given.shaken === undefined && shakenBeforeDays === null)) return { noCurve: 'no-figure' };
+  if (beesAtStart < trialBees.least || beesAtStart > trialBees.most) return { noCurve: 'beyond-trials' };
+  return { curve: populationCurve({ shaken, installed: given.installed, beesAtStart, comb: given.comb, firstEggs }, colony, daysAhead) };
+}

@@ -1,0 +1,56 @@
+/* The sentences of the package calendar, and its picture. */
+import { formatDay, formatDayRange } from '../../../shared/days/show-day.ts';
+import { formatNumber } from '../../../shared/numbers/show-number.ts';
+import type { DayPair } from '../../../shared/packages/calendar.ts';
+import type { PopulationCurve } from '../../../shared/packages/curve.ts';
+import { band } from '../form/band.ts';
+import type { Drawing } from '../form/drawing.ts';
+import { packageWeight, perWeight, shownIn } from '../form/units.ts';
+import type { Package, PackageFigures, Plan } from './model.ts';
+
+export const noFigure = 'No figure for this club.';
+
+/** To the nearest hundred: the band is no finer. */
+export const beesWords = (bees: number): string => formatNumber(Math.round(bees / 100) * 100, { places: 0 });
+export const whole = (value: number): string => formatNumber(value, { places: 0 });
+
+export function headline(given: Package, plan: Plan): string {
+  const young = plan.firstBees ? ` The first young bees come ${rangeWords(plan.firstBees)}.` : '';
+  return `A package put in on ${formatDay(given.installed)}.${young}`;
+}
+
+export function rangeWords({ earliest, latest }: DayPair): string {
+  return earliest === latest ? `on ${formatDay(earliest)}` : `from ${formatDayRange(earliest, latest)}`;
+}
+
+export function noEggsWords({ lookAgain, requeen }: Plan): string {
+  return [
+    ...(lookAgain ? [`No eggs ${rangeWords(lookAgain).replace(/^(on|from)/, 'by')}: look again and ask.`] : []),
+    ...(requeen ? [`Still none ${rangeWords(requeen).replace(/^(on|from)/, 'by')}: give a queen, or join the bees to others.`] : []),
+  ].join(' ');
+}
+
+export function noCurveWords({ noCurve }: Plan, { trialBees }: PackageFigures): string {
+  if (noCurve !== 'beyond-trials' || !trialBees) return noFigure;
+  return `The trials had ${whole(trialBees.least)} to ${whole(trialBees.most)} bees, so nothing is said for this number.`;
+}
+
+/** The sum with its numbers put in. */
+export function sumWords(given: Package, plan: Plan, { units }: PackageFigures): string {
+  const weight = shownIn(packageWeight, given.pounds, units);
+  const each = formatNumber(perWeight.boxes[units].fromFixed(given['bees-per-pound']), { places: 0 });
+  const [short, long] = units === 'us' ? ['lb', 'pound'] : ['kg', 'kilogram'];
+  const begun = `${weight} ${short} × ${each} bees a ${long} = ${whole(plan.beesAtStart)} bees when they were shaken.`;
+  if (!plan.firstEggs || !plan.release) return begun;
+  const out = given.queen === 'candy' ? `The queen is out ${rangeWords(plan.release)}.` : 'The queen was let out at the install.';
+  return `${begun} ${out} First eggs ${rangeWords(plan.firstEggs)}. Sealed 8 to 9 days after the egg; the bee comes out on day 21.`;
+}
+
+export function drawCurve({ days }: PopulationCurve, beesAtStart: number): Drawing {
+  return band(
+    days.map(({ beesLeast, beesMost }) => ({ least: beesLeast, most: beesMost })),
+    { at: beesAtStart, words: `start: ${beesWords(beesAtStart)}` },
+    whole,
+    'Bees in the hive, day by day from the install, as a band from a poor run to a good one. The dashed line is the number at the start. The table beneath has it week by week.',
+  );
+}

@@ -1,0 +1,32 @@
+/* An order as the form has it, worked out by shared/packages: for the form, the worked example and the table alike. */
+import type { Outcome } from '../../../shared/outcome.ts';
+import { packageOrder, type OrderLine, type OrderReason, type PackageOrder } from '../../../shared/packages/order.ts';
+import type { System } from '../form/measures.ts';
+
+export type Ordered = {
+  readonly lines: readonly OrderLine[];
+  readonly allowance: number | undefined;
+  readonly hours: number | undefined;
+  readonly 'bees-per-pound': number;
+  readonly 'spare-queens': number;
+  readonly 'cage-lb': number | undefined;
+  readonly 'can-lb': number | undefined;
+  readonly 'syrup-l-each': number | undefined;
+};
+
+export type OrderFigures = { readonly units: System; /** Lines of a pick-up sheet. */ readonly members: number };
+
+export const longestHours = 240;
+
+export function reckon(ordered: Ordered): Outcome<PackageOrder, OrderReason | 'impossible-hours'> {
+  const { lines, allowance, hours, 'cage-lb': cage, 'can-lb': can, 'syrup-l-each': syrup } = ordered;
+  if (hours !== undefined && !(hours >= 0 && hours <= longestHours)) return { ok: false, reason: 'impossible-hours' };
+  return packageOrder(lines, {
+    beesPerPound: ordered['bees-per-pound'],
+    spareQueens: ordered['spare-queens'],
+    ...(allowance === undefined ? {} : { allowancePercent: allowance }),
+    ...(cage === undefined ? {} : { cagePounds: cage }),
+    ...(can === undefined ? {} : { canPounds: can }),
+    ...(syrup === undefined ? {} : { syrupLitresEach: syrup }),
+  });
+}

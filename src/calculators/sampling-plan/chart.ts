@@ -1,0 +1,21 @@
+/* The picture of a sampling plan: how often a smaller or larger sample misses, against what was asked. */
+import { toDataValue } from '../../../shared/numbers/show-number.ts';
+import type { Drawing } from '../form/drawing.ts';
+import { rangeBars } from '../form/range-bars.ts';
+import type { Asked, Plan } from './model.ts';
+import { whole } from './text.ts';
+
+export function drawPlan({ certainty }: Asked, { others }: Plan): Drawing {
+  const allowed = Number(toDataValue(100 - certainty));
+  return rangeBars(
+    others.map(({ bees, missedPercent }) => ({
+      label: whole(bees),
+      value: missedPercent,
+      low: 0,
+      high: missedPercent,
+      tone: missedPercent <= allowed ? 'settled' : 'watch',
+    })),
+    { at: allowed, words: `${toDataValue(allowed)} %` },
+    'A bar for each number of bees: of 100 such samples so many meet no mite. The dashed line is what you allow.',
+  );
+}

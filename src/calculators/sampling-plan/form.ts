@@ -1,0 +1,50 @@
+/* The form of the sampling plan. Words: words.ts; the plan: plan.ts; arithmetic: shared/mites. */
+import type { SamplingReason } from '../../../shared/mites/sampling-plan.ts';
+import { defineCalculator } from '../form/calculator.ts';
+import { draw } from '../form/drawing.ts';
+import { boxOf, type Fault } from '../form/field.ts';
+import { count, number, optional } from '../form/kind.ts';
+import { put, show } from '../form/outputs.ts';
+import { single } from '../form/single.ts';
+import { inPercent } from '../form/typed-units.ts';
+import { drawPlan } from './chart.ts';
+import { planSampling, rarestPercent, type Asked, type SamplingFigures } from './model.ts';
+import * as words from './text.ts';
+
+defineCalculator<Asked, SamplingFigures>('sampling-plan', {
+  fields: {
+    share: single(number('the share of bees with a mite, such as 1', inPercent)),
+    certainty: single(number('how sure you want to be, such as 95', inPercent)),
+    colonies: single(optional(count('how many colonies stand in the apiary'))),
+  },
+  work: (asked, { form, result, figures }) => {
+    const planned = planSampling(asked, figures);
+    if (!planned.ok) return [faultOf(planned.reason, form)];
+    const plan = planned.value;
+    put(result, 'bees-needed', words.beesWords(plan.beesNeeded), plan.beesNeeded);
+    show(result, 'samples', words.samplesWords(plan, figures));
+    put(result, 'missed-chance', words.missedWords(plan.missedPercent, asked), plan.missedPercent);
+    const { coloniesLeast: least, coloniesMost: most } = plan;
+    put(result, 'colonies-to-sample-least', least === undefined ? words.noColonies(asked.colonies) : words.whole(least), least);
+    put(
+      result,
+      'colonies-to-sample-most',
+      most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : `to ${words.whole(most)}`,
+      most,
+    );
+    draw(result.querySelector('svg')!, drawPlan(asked, plan));
+    show(result, 'sum', `${words.askedWords(asked)} ${words.sumWords(asked, plan)}`);
+    return words.headline(plan);
+  },
+});
+
+function faultOf(reason: SamplingReason | 'too-rare', form: HTMLFormElement): Fault {
+  const [name, says] = {
+    'impossible-share': ['share', 'The share lies over 0 and up to 100 %.'],
+    'too-rare': ['share', `A share under ${rarestPercent} % cannot be found with the bees of one colony.`],
+    'impossible-certainty': ['certainty', 'It lies over 0 and under 100 %. No sample makes it quite certain.'],
+    'no-colonies': ['colonies', 'Write 1 or more colonies, or leave it empty.'],
+    'colonies-not-whole': ['colonies', 'Write whole colonies.'],
+  }[reason] as [string, string];
+  return { box: boxOf(form, name), words: says };
+}

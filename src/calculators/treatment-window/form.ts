@@ -1,0 +1,104 @@
+/*
+ * The form of the treatment page. Words: words.ts; which rows: judge.ts; rules: shared/treatments.
+ * In addresses `high` is the highest daytime high, and `low` the coldest hour, as they always were; `lowest-high` came later. An
+ * address without it fills what it has, and the form asks for the rest.
+ */
+import type { Day } from '../../../shared/days/day.ts';
+import { todayIn } from '../../../shared/days/today.ts';
+import type { Planned } from '../../../shared/treatments/label-row.ts';
+import { defineCalculator } from '../form/calculator.ts';
+import { day, optionalDay } from '../form/day-field.ts';
+import { boxOf, type Fault } from '../form/field.ts';
+import { label, optional, quantity } from '../form/kind.ts';
+import { make, makeOutput } from '../form/make.ts';
+import { measured } from '../form/measured.ts';
+import { temperatureWords } from '../form/measures.ts';
+import { show } from '../form/outputs.ts';
+import { choice, single } from '../form/single.ts';
+import { temperature } from '../form/units.ts';
+import { judgeAll, type JudgedRow, type TreatmentFigures } from './model.ts';
+import { headline, judgementWords, labelWords, nextWords, plannedWords, stateNames, stateSteps } from './text.ts';
+
+type Asked = {
+  readonly start: Day;
+  readonly 'lowest-high': number;
+  readonly high: number;
+  readonly mean: number | undefined;
+  readonly low: number | undefined;
+  readonly supers: 'on' | 'off';
+  readonly brood: 'yes' | 'no';
+  readonly place: string | undefined;
+  readonly registered: Planned['registered'];
+  readonly 'harvest-date': Day | undefined;
+};
+
+const [coldest, warmest] = [-60, 60];
+const coolest = { us: 'the daytime high of the coolest day, such as 64', metric: 'the daytime high of the coolest day, such as 18' };
+const hottest = { us: 'the daytime high of the warmest day, such as 82', metric: 'the daytime high of the warmest day, such as 28' };
+const meanOf = { us: 'the mean of day and night, such as 68', metric: 'the mean of day and night, such as 20' };
+const night = { us: 'how cold the coldest hour gets, such as 46', metric: 'how cold the coldest hour gets, such as 8' };
+
+defineCalculator<Asked, TreatmentFigures>('treatment-window', {
+  fields: {
+    start: day('the first day of the treatment'),
+    'lowest-high': measured(quantity(temperature, coolest), temperatureWords),
+    high: measured(quantity(temperature, hottest), temperatureWords),
+    mean: measured(optional(quantity(temperature, meanOf)), temperatureWords),
+    low: measured(optional(quantity(temperature, night)), temperatureWords),
+    supers: choice(['on', 'off'], 'whether boxes for harvest are on'),
+    brood: choice(['yes', 'no'], 'whether there is brood'),
+    place: single(optional(label)),
+    registered: choice(['yes', 'no', 'not-checked'], 'whether it is registered where you are'),
+    'harvest-date': optionalDay('the day of the next harvest'),
+  },
+  work: (asked, { form, result, figures: { rows, units } }) => {
+    const fault = faultOf(asked, form);
+    if (fault) return [fault];
+    const planned: Planned = {
+      start: asked.start,
+      lowestHighC: asked['lowest-high'],
+      highestHighC: asked.high,
+      ...(asked.mean === undefined ? {} : { meanC: asked.mean }),
+      ...(asked.low === undefined ? {} : { coldestC: asked.low }),
+      supersOn: asked.supers === 'on',
+      brood: asked.brood === 'yes',
+      place: asked.place ?? '',
+      registered: asked.registered,
+      ...(asked['harvest-date'] ? { harvest: asked['harvest-date'] } : {}),
+    };
+    const judged = judgeAll(planned, rows, todayIn(document.documentElement.dataset.zone!, new Date()));
+    result.querySelector('tbody')!.replaceChildren(...judged.map((one) => rowOf(one, planned, units)));
+    for (const step of result.querySelectorAll<HTMLElement>('[data-next]'))
+      step.hidden = !judged.some((one) => one.judged.state === step.dataset.next);
+    show(result, 'planned', plannedWords(planned, units));
+    return headline(judged);
+  },
+});
+
+function faultOf(asked: Asked, form: HTMLFormElement): Fault | undefined {
+  const { 'lowest-high': lowest, high, mean, low } = asked;
+  const impossible = (['lowest-high', 'high', 'mean', 'low'] as const).find((name) => {
+    const value = asked[name];
+    return value !== undefined && (value < coldest || value > warmest);
+  });
+  if (impossible) return { box: boxOf(form, impossible), words: 'Weather lies from −60 to 60 °C (−76 to 140 °F).' };
+  if (lowest > high) return { box: boxOf(form, 'high'), words: 'The warmest day cannot be cooler than the coolest.' };
+  if (mean !== undefined && mean > high) return { box: boxOf(form, 'mean'), words: 'The mean cannot be above the highest daytime high.' };
+  if (low !== undefined && low > lowest)
+    return { box: boxOf(form, 'low'), words: 'The coldest hour cannot be warmer than the lowest daytime high.' };
+  return undefined;
+}
+
+function rowOf(one: JudgedRow, planned: Planned, units: TreatmentFigures['units']): HTMLElement {
+  const { id, title, row, judged: { state, rules } } = one; // prettier-ignore
+  const told = makeOutput('state', stateNames[state], state);
+  told.className = `status ${stateSteps[state]}`.trim();
+  const source = (note: number) =>
+    make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
+  const about = row ? [make('small', {}, labelWords(row), source(row.note))] : [];
+  return make('tr', { 'data-row': id },
+    make('th', { scope: 'row' }, make('b', {}, title), ...about),
+    make('td', {}, told, make('small', {}, nextWords[state])),
+    make('td', {}, makeOutput('rule', judgementWords(one, planned, units), rules[0] ?? 'none')),
+  ); // prettier-ignore
+}

@@ -1,0 +1,63 @@
+/* The club's label rows against what is planned: for the form and the worked example alike. */
+import type { Day } from '../../../shared/days/day.ts';
+import {
+  againstLimit,
+  judgeRow,
+  judgeWithoutRow,
+  samePlace,
+  type Judged,
+  type LabelRow,
+  type Planned,
+  type TreatmentState,
+} from '../../../shared/treatments/label-row.ts';
+import type { System } from '../form/measures.ts';
+
+export type ShownRow = LabelRow & {
+  readonly entry: string;
+  readonly id: string;
+  readonly title: string;
+  readonly form: string;
+  readonly note: number;
+};
+
+export type TreatmentFigures = { readonly units: System; readonly rows: readonly ShownRow[] };
+
+export type JudgedRow = {
+  readonly id: string;
+  readonly title: string;
+  /** Left out where an ingredient has no row for the place. */
+  readonly row?: ShownRow;
+  readonly judged: Judged;
+  /** Where no label of the place was opened: rows of other places that speak against the warmth of these days. */
+  readonly elsewhere: readonly ShownRow[];
+};
+
+/**
+ * The rows of the place, and one line for each ingredient without any. Of no place said, all rows. What is ruled out stands first, and
+ * before the rest what a label of another place speaks against.
+ */
+export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day): JudgedRow[] {
+  const unsaid = planned.place.trim() === '';
+  const entries = [...new Set(rows.map(({ entry }) => entry))];
+  const judged = entries.flatMap((entry): JudgedRow[] => {
+    const own = rows.filter((row) => row.entry === entry);
+    const here = own.filter(({ place }) => unsaid || samePlace(place, planned.place));
+    const elsewhere = own.filter((row) => !here.includes(row) && isOutside(row, planned));
+    if (here.length === 0) return [{ id: entry, title: own[0]!.title, judged: judgeWithoutRow(planned), elsewhere }];
+    return here.map((row) => ({
+      id: row.id,
+      title: row.title,
+      row,
+      judged: judgeRow(row, planned, today),
+      elsewhere: row.seen === 'not-opened' ? elsewhere : [],
+    }));
+  });
+  return judged.sort((one, other) => place(one) - place(other));
+}
+
+const ORDER: readonly TreatmentState[] = ['ruled-out', 'works-poorly', 'nothing-found', 'ask'];
+const place = ({ judged: { state }, elsewhere }: JudgedRow): number => ORDER.indexOf(state) - (elsewhere.length > 0 ? 0.5 : 0);
+
+function isOutside({ limits, poorOutside }: LabelRow, planned: Planned): boolean {
+  return [...limits, ...poorOutside].map((limit) => againstLimit(limit, planned)).some(({ cold, warm }) => cold || warm);
+}

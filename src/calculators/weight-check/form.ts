@@ -1,0 +1,93 @@
+/* The form of the weight check. Words: words.ts; judgement: judge.ts; arithmetic: shared/packages. */
+import { defineCalculator } from '../form/calculator.ts';
+import { draw } from '../form/drawing.ts';
+import { boxOf, type Field } from '../form/field.ts';
+import { count, quantity } from '../form/kind.ts';
+import type { System } from '../form/measures.ts';
+import { numberList } from '../form/number-list.ts';
+import { put, show } from '../form/outputs.ts';
+import { choice, single } from '../form/single.ts';
+import { smallWeight, systemOf } from '../form/units.ts';
+import * as remembered from '../form/remembered.ts';
+import { judgeWeights, ruleNames, type Judged, type Weighed, type WeightFigures } from './model.ts';
+import { drawWeights } from './chart.ts';
+import * as words from './text.ts';
+
+defineCalculator<Weighed, WeightFigures>('weight-check', {
+  fields: {
+    rule: choice(ruleNames, 'a rule'),
+    'label-g': single(
+      quantity(smallWeight, { us: 'the net weight on the label, such as 48 or 3 lb', metric: 'the net weight on the label, such as 1361' }),
+    ),
+    lot: single(count('how many packages the delivery had')),
+    'weights-g': weights(),
+  },
+  work: (weighed, { form, result, figures }) => {
+    const judged = judgeWeights(weighed, figures);
+    if (!judged.ok) {
+      const [name, says] = words.faultWords(judged.reason, judged.row, weighed, figures.units);
+      return [{ box: boxOf(form, name), words: says }];
+    }
+    showCheck(weighed, judged.value, result, figures.units);
+    draw(result.querySelector('svg')!, drawWeights(weighed, judged.value, figures.units));
+    return words.headline(weighed, judged.value, figures.units);
+  },
+});
+
+function showCheck(weighed: Weighed, judged: Judged, result: HTMLElement, units: System): void {
+  const { check, held } = judged;
+  const verdict = held ? check.verdict : undefined;
+  put(result, 'verdict', verdict ? words.verdictNames[verdict] : 'No verdict', verdict);
+  result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
+  show(result, 'why', words.verdictReason(judged, weighed));
+  show(result, 'rule', words.ruleWords(weighed, held));
+  put(result, 'sample-needed', held ? words.sampleWords(weighed, judged) : words.noFigure, held ? check.sampleNeeded : undefined);
+  put(result, 'mean-error', words.meanWords(judged, units), check.meanErrorG);
+  put(result, 'spread', check.spreadG === undefined ? 'One weight has no spread.' : words.weightWords(check.spreadG, units), check.spreadG);
+  put(result, 'limit', held ? words.limitWords(judged, weighed, units) : words.noFigure, held ? check.limitG : undefined);
+  put(result, 'short-once', held ? words.shortWords(check.shortOnce, 1, judged, units) : words.noFigure, check.shortOnce);
+  const twice = held?.rule.mostShortTwice === undefined ? undefined : check.shortTwice;
+  put(
+    result,
+    'short-twice',
+    held ? (held.rule.mostShortTwice === undefined ? words.notCounted : words.shortWords(twice, 2, judged, units)) : words.noFigure,
+    twice,
+  );
+  show(result, 'far-off', words.farOffWords(weighed));
+  show(result, 'sum', words.sumWords(weighed, judged, units));
+}
+
+/** The list of weights; beside it stands how many were read, so that a short paste is seen at once. */
+function weights(): Field<readonly number[]> {
+  const kind = numberList({
+    what: 'the weights, a line each',
+    word: 'Weight',
+    one: { us: 'a weight in ounces', metric: 'a weight in grams' },
+    most: 500,
+    measure: smallWeight,
+  });
+  const field = single(kind);
+  const tell = (form: HTMLFormElement, name: string): void => {
+    const read = kind.read(remembered.read(boxOf(form, name)), systemOf(form));
+    form.querySelector(`[data-read-as="${name}"]`)!.textContent = read.ok
+      ? `${read.value.length} ${read.value.length === 1 ? 'weight' : 'weights'}`
+      : '';
+  };
+  return {
+    ...field,
+    read: (form, name) => {
+      tell(form, name);
+      return field.read(form, name);
+    },
+    fill: (form, name, text) => {
+      const read = kind.readAddress(text);
+      const fault = field.fill(form, name, text);
+      // The address parts them with commas, which the box would not take: its own fault is told.
+      return read.ok || text === '' ? fault : { box: boxOf(form, name), words: kind.says(read, text, systemOf(form)) };
+    },
+    wake: (form, name) => {
+      boxOf(form, name).addEventListener('input', () => tell(form, name));
+      form.addEventListener('reset', () => form.querySelector(`[data-read-as="${name}"]`)!.replaceChildren());
+    },
+  };
+}

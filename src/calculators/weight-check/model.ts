@@ -1,0 +1,48 @@
+/* A list of weights judged by one of three laws: for the form, the worked example and the table alike. */
+import type { Outcome } from '../../../shared/outcome.ts';
+import { checkWeights, type WeightCheck, type WeightReason } from '../../../shared/packages/weight-check.ts';
+import type { Tolerance, WeightRule } from '../../../shared/packages/weight-rule.ts';
+import type { System } from '../form/measures.ts';
+
+export const ruleNames = ['eu', 'ca', 'us'] as const;
+export type RuleName = (typeof ruleNames)[number];
+
+export type HeldRule = {
+  readonly rule: Omit<WeightRule, 'tolerances'> & { readonly tolerances: readonly (Tolerance & { readonly fromMemory?: boolean })[] };
+  /** The law, its year and place. */
+  readonly from: string;
+  readonly sampleFromMemory: boolean;
+};
+
+export type WeightFigures = { readonly units: System; readonly rules: Readonly<Record<RuleName, HeldRule | null>> };
+
+export type Weighed = {
+  readonly rule: RuleName;
+  readonly 'label-g': number;
+  readonly lot: number;
+  readonly 'weights-g': readonly number[];
+};
+
+export type Judged = {
+  readonly check: WeightCheck;
+  /** Null where the club holds no such rule: mean and spread alone are then worth reading. */
+  readonly held: HeldRule | null;
+  readonly toleranceFromMemory: boolean;
+};
+
+/** For the arithmetic alone. */
+const noRule: WeightRule = { lots: [{ from: 1, to: Number.MAX_SAFE_INTEGER, weigh: 1, mean: 'plain' }], tolerances: [], certainty: 0.5 };
+
+export function judgeWeights(weighed: Weighed, { rules }: WeightFigures): Outcome<Judged, WeightReason> {
+  const held = rules[weighed.rule];
+  const labelG = weighed['label-g'];
+  const check = checkWeights({ labelG, lot: weighed.lot, weightsG: weighed['weights-g'] }, held?.rule ?? noRule);
+  if (!check.ok) return check;
+  const row = held?.rule.tolerances.find(({ fromG, belowG }) => fromG <= labelG && labelG < belowG);
+  return { ok: true, value: { check: check.value, held, toleranceFromMemory: row?.fromMemory === true } };
+}
+
+/** Places in the list, from 1, of weights so far from the label that they may be another column. */
+export function farOff({ 'label-g': labelG, 'weights-g': weights }: Weighed): readonly number[] {
+  return weights.flatMap((weight, at) => (weight < labelG / 2 || weight > labelG * 2 ? [at + 1] : []));
+}

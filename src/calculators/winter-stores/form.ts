@@ -1,0 +1,86 @@
+/* The form of the winter stores. Words: words.ts; the sums: plan.ts; arithmetic: shared/feeding. */
+import { defineCalculator } from '../form/calculator.ts';
+import { draw } from '../form/drawing.ts';
+import { boxOf, type Fault } from '../form/field.ts';
+import { number, optional, quantity } from '../form/kind.ts';
+import { measured } from '../form/measured.ts';
+import { volumeWords, weightWords, type System } from '../form/measures.ts';
+import { put, show } from '../form/outputs.ts';
+import { choice, single } from '../form/single.ts';
+import { hiveWeight } from '../form/units.ts';
+import { drawStores } from './chart.ts';
+import { mixes, planStores, type Hive, type HiveReason, type StoresFigures } from './model.ts';
+import { headline, noFigure, sumWords, syrupAddress } from './text.ts';
+
+const whole = { us: 'what the whole hive weighs, such as 130', metric: 'what the whole hive weighs, such as 59' };
+const empty = {
+  us: 'what the hive weighs without bees and stores, such as 80',
+  metric: 'what the hive weighs without bees and stores, such as 36',
+};
+const wanted = { us: 'the stores wanted, such as 60', metric: 'the stores wanted, such as 27' };
+const frameCount = (kind: string) => single(optional(number(`how many ${kind} frames of honey there are, such as 5 or 5½`)));
+
+defineCalculator<Hive, StoresFigures>('winter-stores', {
+  fields: {
+    'gross-kg': measured(optional(quantity(hiveWeight, whole)), weightWords),
+    'empty-kg': measured(optional(quantity(hiveWeight, empty)), weightWords),
+    deep: frameCount('deep'),
+    medium: frameCount('medium'),
+    shallow: frameCount('shallow'),
+    'target-kg': measured(quantity(hiveWeight, wanted), weightWords),
+    mix: choice(mixes, 'a mix'),
+  },
+  work: (hive, { form, result, figures }) => {
+    const planned = planStores(hive, figures);
+    if (!planned.ok) return [faultOf(planned.reason, form, hive, figures.units)];
+    const { units } = figures;
+    const { storesKg, shortKg, feed } = planned.value;
+    const weight = (name: string, kg: number | undefined) => put(result, name, kg === undefined ? noFigure : weightWords(kg, units), kg);
+    const feeds = (name: string, value: number | undefined, words: (value: number, first: typeof units) => string, before = '') =>
+      put(
+        result,
+        name,
+        value === undefined ? (before ? '' : noFigure) : shortKg === 0 ? (before ? '' : 'None needed') : before + words(value, units),
+        value,
+      );
+    weight('stores-kg', storesKg);
+    put(result, 'short-kg', shortKg === undefined ? noFigure : shortKg === 0 ? 'Nothing' : weightWords(shortKg, units), shortKg);
+    feeds('sugar-kg-least', feed?.sugarKgLeast, weightWords);
+    feeds('sugar-kg-most', feed?.sugarKgMost, weightWords, 'to ');
+    feeds('syrup-l-least', feed?.syrupLitresLeast, volumeWords);
+    feeds('syrup-l-most', feed?.syrupLitresMost, volumeWords, 'to ');
+    const chosen = figures.feedBy.find(({ district }) => district === document.documentElement.dataset.district) ?? figures.feedBy[0];
+    put(result, 'feed-by', chosen?.words ?? noFigure, chosen?.day);
+    show(result, 'sum', sumWords(hive, planned.value, figures));
+    const picture = result.querySelector('svg')!;
+    picture.toggleAttribute('hidden', storesKg === undefined);
+    if (storesKg !== undefined) draw(picture, drawStores(storesKg, hive['target-kg'], units));
+    const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]')!;
+    link.hidden = !feed || shortKg === 0;
+    if (feed) link.hash = syrupAddress(hive.mix, feed.sugarKgMost, units);
+    return headline(hive, planned.value, figures);
+  },
+});
+
+function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive, units: System): Fault {
+  const most = units === 'us' ? '2,200 lb' : '1,000 kg';
+  // A mix that is offered can always be made, so its reasons cannot come.
+  const faults: Partial<Record<HiveReason, readonly [box: string, words: string]>> = {
+    'nothing-given': ['gross-kg', 'Write what the hive weighs, or how many frames of honey there are.'],
+    'both-ways': ['gross-kg', 'Write the weights or the frames, not both. Empty the others.'],
+    'no-gross': ['gross-kg', `Write ${whole[units]}.`],
+    'no-empty': ['empty-kg', `Write ${empty[units]}.`],
+    'impossible-weight': [
+      (hive['gross-kg'] ?? 0) < 0 || (hive['gross-kg'] ?? 0) > 1000 ? 'gross-kg' : 'empty-kg',
+      `A hive weighs from 0 to ${most}.`,
+    ],
+    'empty-heavier-than-gross': ['empty-kg', 'The empty hive cannot weigh more than the whole.'],
+    'impossible-frames': [
+      (['deep', 'medium', 'shallow'] as const).find((kind) => (hive[kind] ?? 0) < 0 || (hive[kind] ?? 0) > 100) ?? 'deep',
+      'Frames are from 0 to 100.',
+    ],
+    'no-target': ['target-kg', `The stores wanted must be more than 0 and at most ${most}.`],
+  };
+  const [name, words] = faults[reason]!;
+  return { box: boxOf(form, name), words };
+}

@@ -1,0 +1,111 @@
+// Reads what was typed after a command's name. Every mistake comes back as one sentence that says what
+// to type instead; nothing here prints or ends the program but `argumentsOf`.
+import { isAbsolute, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { commands, type Command, type CommandName, type Option } from './commands.ts';
+import { nearName } from './near-name.ts';
+import { mistakeIn } from './option-values.ts';
+import { projectFolder, whereThePersonStands } from './paths.ts';
+
+type OptionsOf<Name extends CommandName> = (typeof commands)[Name]['options'];
+type ValueOf<One> = One extends { takes: 'flag' } ? boolean : One extends { otherwise: string } ? string : string | undefined;
+export type Values<Name extends CommandName> = { -readonly [Key in keyof OptionsOf<Name>]: ValueOf<OptionsOf<Name>[Key]> };
+
+export type Arguments<Name extends CommandName> =
+  { ok: true; values: Values<Name>; words: string[] } | { ok: false; help: boolean; sentence: string };
+
+export function readArguments<Name extends CommandName>(
+  name: Name,
+  typed: readonly string[],
+  environment: NodeJS.ProcessEnv = process.env,
+): Arguments<Name> {
+  const command: Command = commands[name];
+  const { tokens } = parseArgs({ args: [...typed], options: parserOptions(command), strict: false, allowPositionals: true, tokens: true });
+  const given = new Map<string, string | true>();
+  const words: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'positional') words.push(token.value);
+    if (token.kind !== 'option') continue;
+    if (token.name === 'help') return { ok: false, help: true, sentence: helpFor(name, command) };
+    const option = command.options[token.name];
+    if (!option) return wrong(noSuchOption(token.rawName, name, command));
+    if (given.has(token.name)) return wrong(`${token.rawName} is given twice.`);
+    const mistake = mistakeIn(token.rawName, option.takes, token.value, token.inlineValue === true);
+    if (mistake) return wrong(mistake);
+    given.set(token.name, token.value ?? true);
+  }
+  const swallowed = Object.keys(command.options).find((key) => !given.has(key) && takenByNpm(key, environment));
+  if (swallowed)
+    return wrong(
+      `npm kept --${swallowed} for itself. Write two dashes before the options: ${lineFor(name)} -- --${swallowed}${exampleOf(command.options[swallowed]!)}`,
+    );
+  // `new article Swarm season`: the last word a command takes was meant to hold them all.
+  if (words.length > command.words.length && command.words.at(-1)?.startsWith('"'))
+    return wrong(
+      `Put all the words of the ${wordIn(command.words.at(-1)!)} in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words
+        .slice(command.words.length - 1)
+        .join(' ')
+        .replace(/['"]/g, '')}".`,
+    );
+  if (words.length > command.words.length)
+    return wrong(`${name} does not know what to do with "${words[command.words.length]}". ${helpFor(name, command)}`);
+  const values = Object.fromEntries(
+    Object.entries(command.options).map(([key, option]) => [key, valueOf(option, given.get(key), environment)]),
+  );
+  return { ok: true, values: values as Values<Name>, words };
+}
+
+/** For a command's first line: what was typed, or the sentence printed and the program ended (0 for --help, else 2). */
+export function argumentsOf<Name extends CommandName>(name: Name): { values: Values<Name>; words: string[] } {
+  const read = readArguments(name, process.argv.slice(2));
+  if (read.ok) return read;
+  (read.help ? console.log : console.error)(read.sentence);
+  process.exit(read.help ? 0 : 2);
+}
+
+function wrong(sentence: string): { ok: false; help: boolean; sentence: string } {
+  return { ok: false, help: false, sentence };
+}
+
+function parserOptions(command: Command): Record<string, { type: 'string' | 'boolean' }> {
+  return Object.fromEntries(
+    Object.entries(command.options).map(([key, { takes }]) => [key, { type: takes === 'flag' ? 'boolean' : 'string' }]),
+  );
+}
+
+function valueOf(option: Option, given: string | true | undefined, environment: NodeJS.ProcessEnv): string | boolean | undefined {
+  if (option.takes === 'flag') return given === true;
+  if (option.takes !== 'folder' && option.takes !== 'file') return (given as string | undefined) ?? option.otherwise;
+  if (given === undefined) return option.otherwise && resolve(projectFolder, option.otherwise);
+  return isAbsolute(given as string) ? (given as string) : resolve(whereThePersonStands(environment), given as string);
+}
+
+// `npm run build --content club`, without the two dashes, sets this variable and passes `club` alone.
+function takenByNpm(key: string, environment: NodeJS.ProcessEnv): boolean {
+  return environment[`npm_config_${key.replaceAll('-', '_')}`] !== undefined;
+}
+
+function noSuchOption(rawName: string, name: CommandName, command: Command): string {
+  const near = nearName(rawName.replace(/^-+/, ''), Object.keys(command.options));
+  return near ? `There is no option ${rawName}; did you mean --${near}?` : `There is no option ${rawName}. ${helpFor(name, command)}`;
+}
+
+function helpFor(name: CommandName, command: Command): string {
+  const options = Object.entries(command.options).map(([key, option]) => `--${key}${exampleOf(option)} (${option.what})`);
+  const words = command.words.length > 0 ? ` ${command.words.join(' ')}` : '';
+  if (options.length === 0 && words === '') return `${name} takes no options.`;
+  return `${name} takes${words}${words && options.length ? ' and' : ''}${options.length ? ` ${options.join(', ')}` : ''}.`;
+}
+
+/** `"Title"` is called the title, `"why"` the reason. */
+const wordIn = (quoted: string): string => (quoted === '"why"' ? 'reason' : quoted.replaceAll('"', '').toLowerCase());
+
+function exampleOf({ takes, otherwise }: Option): string {
+  if (takes === 'flag') return '';
+  if (typeof takes !== 'string') return ` ${takes.join('|')}`;
+  return ` ${{ folder: otherwise === 'dist' ? 'OUTPUT' : 'my-club', file: 'table.csv', day: '2026-05-01', base: '/club/', site: 'https://club.example' }[takes]}`;
+}
+
+function lineFor(name: CommandName): string {
+  return name === 'start' || name === 'test' ? `npm ${name}` : `npm run ${name}`;
+}

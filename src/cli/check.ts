@@ -1,0 +1,82 @@
+/*
+ * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults; a line
+ * that begins with "hint:" or "draft:" is no fault: nothing waits for a hint, and drafts are not published. With
+ * --write-ids it first gives ids to the steps that lack one; with --strict --on DAY a day that has passed is a fault too.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import type { Day } from '../../shared/days/day.ts';
+import { hintsOf } from '../checks/check.ts';
+import { consentHints } from '../checks/contacts.ts';
+import { draftsLine, foundIn } from '../checks/drafts.ts';
+import { sound } from '../checks/fields.ts';
+import { isPage } from '../checks/place.ts';
+import { overdueFaults } from '../checks/review.ts';
+import { withIds } from '../checks/task-ids.ts';
+import { faultLine, inReadingOrder, type Fault } from '../source/diagnostic.ts';
+import { readFolder } from '../source/folder.ts';
+import { argumentsOf } from './arguments.ts';
+import { editionDay } from './edition.ts';
+import { linesOnTheChange } from './annotations.ts';
+import { projectFolder } from './paths.ts';
+import { readyPictures } from './ready-pictures.ts';
+
+const { values } = argumentsOf('check');
+if (values.strict && values.on === undefined) stop('--strict needs the day to take for today: --strict --on 2026-05-01.');
+if (!values.strict && values.on !== undefined) stop('--on is for --strict: --strict --on 2026-05-01.');
+if (values['write-ids']) writeIds(values.content);
+
+const folder = readFolder(values.content);
+const { faults: unreadable } = await readyPictures(folder, console.error);
+const found = foundIn(folder, unreadable);
+const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
+console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
+if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {
+  const place = relative(projectFolder, values.content).split(sep).join('/');
+  for (const line of [...linesOnTheChange(faults, place), ...linesOnTheChange(found.drafts, place, 'notice')]) console.log(line);
+}
+process.exitCode = faults.length > 0 ? 1 : 0;
+
+function lines(): string[] {
+  return [
+    ...faults.map(faultLine),
+    ...inReadingOrder([...hintsOf(folder), ...consentHints(sound(folder), editionDay(folder))]).map((hint) => `hint: ${faultLine(hint)}`),
+    ...found.drafts.map((fault) => `draft: ${faultLine(fault)}`),
+    ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
+    countLine(faults, folder.files.length),
+  ];
+}
+
+/** In reading order; only those of the level "fault" stop a build. */
+function withLevels(): (Fault & { level: 'fault' | 'draft' })[] {
+  const leveled = [
+    ...faults.map((fault) => ({ ...fault, level: 'fault' as const })),
+    ...found.drafts.map((fault) => ({ ...fault, level: 'draft' as const })),
+  ];
+  return inReadingOrder(leveled) as typeof leveled;
+}
+
+function countLine(found: readonly Fault[], files: number): string {
+  if (found.length === 0) return `No faults in ${counted(files, 'file')}.`;
+  return `${counted(found.length, 'fault')} in ${counted(new Set(found.map(({ path }) => path)).size, 'file')}.`;
+}
+
+function writeIds(directory: string): void {
+  for (const entry of readFolder(directory).entries) {
+    if (entry.collection !== 'checklists' || !isPage(entry)) continue;
+    const path = join(directory, entry.path);
+    const { text, written } = withIds(readFileSync(path, 'utf8'), entry);
+    if (written === 0) continue;
+    writeFileSync(path, text);
+    if (values.format === 'text') console.log(`${entry.path}: ${counted(written, 'id')} written.`);
+  }
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function stop(sentence: string): never {
+  console.error(sentence);
+  process.exit(2);
+}

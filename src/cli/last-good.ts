@@ -1,0 +1,183 @@
+/*
+ * The last good state of a club's files. Each build that succeeds keeps a copy of the text files it was made from in
+ * `.almanac/last-good`, under a hash of the content folder's path. `standIn` puts a folder together that has no fault: the
+ * club's files as they are, and in the place of each faulty one its last good state. The club's own files are not touched.
+ */
+import { createHash } from 'node:crypto';
+import {
+  copyFileSync,
+  existsSync,
+  linkSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Fault } from '../source/diagnostic.ts';
+import { readFolder, type Folder } from '../source/folder.ts';
+import { projectFolder } from './paths.ts';
+import { moveFolder, removeWork } from './swap.ts';
+import { withdrawnLineIn, withWithdrawnLine } from './withdrawn-line.ts';
+
+const keptFolder = join(projectFolder, '.almanac', 'last-good');
+const TEXT = /\.(?:mdx|yaml|csv|svg)$/;
+
+const placeOf = (content: string): string =>
+  join(keptFolder, createHash('sha256').update(realpathSync(content)).digest('hex').slice(0, 16));
+
+/** Copies the text files of a folder to `to`, to be handed to `keepCopy` once their edition is in its place. */
+export function copyTexts({ directory, files }: Folder, to: string): void {
+  for (const path of files.filter((each) => TEXT.test(each))) copy(join(directory, path), join(to, 'content', path));
+}
+
+/** `copied` becomes the last good state of `content`. Copies of folders that are gone are cleared away. */
+export function keepCopy(content: string, copied: string): void {
+  const place = placeOf(content);
+  const old = `${place}.old-${process.pid}`;
+  writeFileSync(join(copied, 'from.txt'), realpathSync(content));
+  mkdirSync(keptFolder, { recursive: true });
+  if (existsSync(place)) renameSync(place, old);
+  moveFolder(copied, place);
+  for (const name of readdirSync(keptFolder)) {
+    const held = join(keptFolder, name);
+    const from = join(held, 'from.txt');
+    if (name.includes('.old-') || !existsSync(from) || !existsSync(readFileSync(from, 'utf8'))) removeWork(held);
+  }
+}
+
+/** The folder of the last good state of this club's folder; null where none was kept, or where another club lay there. */
+export function lastGoodOf(content: string): string | null {
+  const held = join(placeOf(content), 'content');
+  if (!existsSync(join(held, 'club.yaml'))) return null;
+  const [now, then] = [idIn(content), idIn(held)];
+  return now === null || now === then ? held : null;
+}
+
+function idIn(folder: string): string | null {
+  const file = join(folder, 'club.yaml');
+  return existsSync(file) ? (/^id:[ \t]*["']?([a-z0-9-]+)/m.exec(readFileSync(file, 'utf8'))?.[1] ?? null) : null;
+}
+
+/** What stands in for what; paths inside the content folder. */
+export type StoodIn = {
+  /** In their last good state. */
+  asBefore: string[];
+  /** New since then, and left out. */
+  leftOut: string[];
+  /** Taken away since then, and needed. */
+  broughtBack: string[];
+};
+export type StandIn = { ok: true; stoodIn: StoodIn } | { ok: false; inTheWay: Fault[]; hasLastGood: boolean };
+
+type Choice = 'now' | 'last' | 'out';
+
+/**
+ * Fills `directory` so that `faultsOf` finds nothing in it. First each faulty file is replaced by its last good state, or
+ * left out where it is new; then what was deleted is brought back; at last everything but notices and withdrawals is as it
+ * was. Without a last good state a faulty file is left out, as long as no other file needs it.
+ */
+export async function standIn(content: string, directory: string, faultsOf: (directory: string) => Promise<Fault[]>): Promise<StandIn> {
+  const last = lastGoodOf(content);
+  const now = new Set(readFolder(content).files);
+  const then = new Set(last === null ? [] : readFolder(last).files);
+  const choices = new Map<string, Choice>([...now].map((path) => [path, 'now']));
+  const atFirst = new Set<string>();
+  const further = last === null ? [] : [bringBack, allAsBefore];
+  for (let round = 0; ; round += 1) {
+    fill();
+    const faults = await faultsOf(directory);
+    if (faults.length === 0) return { ok: true, stoodIn: stoodIn() };
+    const paths = new Set(faults.map(({ path }) => path));
+    if (round === 0) for (const path of paths) atFirst.add(path);
+    const needed = last === null && [...paths].some((path) => !atFirst.has(path));
+    const moved = !needed && [...paths].map(giveWay).some(Boolean);
+    if (!moved && !further.shift()?.()) return { ok: false, inTheWay: faults, hasLastGood: last !== null };
+  }
+
+  /** Takes a file from how it is now to its last good state, or out; false where that was done before. */
+  function giveWay(path: string): boolean {
+    const moves = together(path).filter((each) => choices.get(each) === 'now' && (then.has(each) || each !== 'club.yaml'));
+    for (const each of moves) choices.set(each, then.has(each) ? 'last' : 'out');
+    return moves.length > 0;
+  }
+
+  function bringBack(): boolean {
+    const gone = [...then].filter((path) => !now.has(path));
+    for (const path of gone) choices.set(path, 'last');
+    return gone.length > 0 || (further.shift()?.() ?? false);
+  }
+
+  function allAsBefore(): boolean {
+    for (const [path, choice] of choices)
+      if (choice === 'now' && TEXT.test(path) && !path.startsWith('notices/')) choices.set(path, then.has(path) ? 'last' : 'out');
+    return true;
+  }
+
+  function fill(): void {
+    rmSync(directory, { recursive: true, force: true });
+    mkdirSync(directory, { recursive: true });
+    for (const path of choices.keys()) {
+      if (choices.get(path) === 'now' && !copied(path)) giveWay(path);
+      if (choices.get(path) === 'last') putLast(path);
+    }
+  }
+
+  /** False for a file that cannot be read. */
+  function copied(path: string): boolean {
+    try {
+      copy(join(content, path), join(directory, path), !TEXT.test(path));
+      return true;
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code === 'ENOSPC') throw error;
+      return false;
+    }
+  }
+
+  /** What was withdrawn since stays withdrawn. */
+  function putLast(path: string): void {
+    const to = join(directory, path);
+    const bytes = readFileSync(join(last!, path));
+    const line = now.has(path) ? withdrawnLineIn(path, bytesOf(path)) : null;
+    mkdirSync(dirname(to), { recursive: true });
+    writeFileSync(to, line !== null && withdrawnLineIn(path, bytes) === null ? withWithdrawnLine(path, bytes, line) : bytes);
+  }
+
+  function bytesOf(path: string): Buffer {
+    try {
+      return readFileSync(join(content, path));
+    } catch {
+      return Buffer.alloc(0);
+    }
+  }
+
+  function stoodIn(): StoodIn {
+    const paths = (choice: Choice): string[] => [...choices].flatMap(([path, each]) => (each === choice ? [path] : [])).sort();
+    const differs = (path: string): boolean => !bytesOf(path).equals(readFileSync(join(last!, path)));
+    return {
+      asBefore: paths('last').filter((path) => now.has(path) && differs(path)),
+      leftOut: paths('out'),
+      broughtBack: paths('last').filter((path) => !now.has(path)),
+    };
+  }
+}
+
+/** A drawing's words and lines go together. */
+function together(path: string): string[] {
+  const [, bare] = /^(drawings\/[^/]+)\.(?:yaml|svg)$/.exec(path) ?? [];
+  return bare === undefined ? [path] : [`${bare}.yaml`, `${bare}.svg`];
+}
+
+/** `linked`: as a second name of the same file where the disk can, since pictures are large and only read. */
+function copy(from: string, to: string, linked = false): void {
+  mkdirSync(dirname(to), { recursive: true });
+  try {
+    if (linked) return linkSync(realpathSync(from), to);
+  } catch {
+    // Another disk, or one without such names.
+  }
+  copyFileSync(from, to);
+}

@@ -1,0 +1,66 @@
+/*
+ * What a new club takes over from another folder: figures, the sources they rest on, and cautions. Facts come along with
+ * their sources; what the other club said of itself does not, so each must be compared and dated anew.
+ */
+import { parseDocument, type Document, type Scalar } from 'yaml';
+import type { Entry, Folder } from '../../source/folder.ts';
+import type { File } from './draft.ts';
+
+/** Of figures and cautions: what another club looked at, when, who answers there, and its own pages. */
+const OWN = ['history', 'formerly', 'withdrawn', 'draft', 'ask', 'more'];
+const BY = 'almanac editor';
+
+/** Numbers to call in an emergency, for a club that wants them. */
+const LINES = ['fcc-911', 'hrsa-poison-help'];
+
+/** Figures and cautions with `checked` blank, and every source that they name. */
+export function copied(folder: Folder): File[] {
+  const of = (collection: string): Entry[] => folder.entries.filter((entry) => entry.collection === collection && !isAway(entry));
+  const taken = [...of('figures'), ...of('cautions')];
+  const named = new Set([...taken.flatMap(sourcesOf), ...LINES]);
+  return [
+    ...taken.map(unchecked),
+    ...of('sources')
+      .filter(({ id }) => named.has(id))
+      .map(source),
+  ];
+}
+
+const isAway = ({ fields }: Entry): boolean => {
+  const value = fields.value as { draft?: unknown; withdrawn?: unknown } | undefined;
+  return value === undefined || value.draft === true || value.withdrawn !== undefined;
+};
+
+function sourcesOf({ fields }: Entry): string[] {
+  const { rows = [], sources = [] } = fields.value as { rows?: { source: string }[]; sources?: string[] };
+  return [...sources, ...rows.map((row) => row.source)];
+}
+
+function unchecked({ path, text }: Entry): File {
+  const document = parseDocument(text, { schema: 'core' });
+  for (const field of OWN) document.delete(field);
+  const because = document.get('because');
+  if (because !== undefined)
+    blank(
+      document,
+      'because',
+      ` The club it comes from says: ${String(because)}\n Write why your club follows that row, or follow another.`,
+    );
+  blank(document, 'checked', ' Compare this with its sources, then write the day.');
+  blank(document, 'next-check', ' And the day by which it is to be compared again, at most a year later.');
+  document.set('by', BY);
+  return { path, text: document.toString({ lineWidth: 0, nullStr: '' }).replace(/^([\w-]+:) +$/gm, '$1') };
+}
+
+function blank(document: Document, field: string, remark: string): void {
+  document.set(field, null);
+  const pair = (document.contents as unknown as { items: { key: Scalar }[] }).items.find(({ key }) => key.value === field)!;
+  pair.key.commentBefore = remark;
+}
+
+/** Nobody in the new club has opened it yet. */
+function source({ path, text }: Entry): File {
+  const document = parseDocument(text, { schema: 'core' });
+  document.delete('opened');
+  return { path, text: document.toString({ lineWidth: 0 }) };
+}

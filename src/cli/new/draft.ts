@@ -1,0 +1,76 @@
+/* Writes the file of a new entry: never over another, and under no name that a host could not serve. */
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileFaults, sameName } from '../../checks/names.ts';
+import { decode } from '../../source/decode.ts';
+import { collections, type Collection } from '../../schemas/collections.ts';
+import { HAZARDS } from '../../schemas/cautions.ts';
+import { nearName } from '../near-name.ts';
+import type { Given } from './field-lines.ts';
+import { nameFor } from './file-name.ts';
+import { singular } from './kinds.ts';
+import { mayBeDraft, template } from './template.ts';
+
+export type File = { path: string; text: string };
+export type Made<T> = { ok: true; made: T } | { ok: false; sentence: string };
+
+/** The field that a title goes into. */
+const TITLED: Partial<Record<Collection, string | null>> = { words: 'word', cautions: null };
+
+/** The files of an entry with this title, with the path of the one to fill in first. */
+export function draftOf(collection: Collection, title: string): Made<[File, ...File[]]> {
+  const said = title.replace(/\s+/g, ' ').trim();
+  if (said === '')
+    return { ok: false, sentence: `The title is blank. Write one in quotes: npm run new -- ${singular(collection)} "Swarm season".` };
+  const name = nameFor(said);
+  if (name === null)
+    return { ok: false, sentence: `"${said}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.` };
+  if (collection === 'cautions' && !(HAZARDS as readonly string[]).includes(name)) {
+    const near = nearName(name, HAZARDS);
+    return {
+      ok: false,
+      sentence: near
+        ? `No work brings a hazard "${said}"; did you mean ${near}?`
+        : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.`,
+    };
+  }
+  const path = `${collection}/${name}${collections[collection].ending}`;
+  const [fault] = fileFaults(path);
+  if (fault) return { ok: false, sentence: `"${said}" would make ${fault.found}. Write a title that makes ${fault.write}.` };
+  const text = template(collection, givenFrom(collection, said));
+  const decoded = decode(path, Buffer.from(text));
+  if (!decoded.ok) return { ok: false, sentence: `The title holds ${decoded.fault.found}. Write ${decoded.fault.write}.` };
+  const lines = collection === 'drawings' ? [{ path: path.replace(/yaml$/, 'svg'), text: LINES }] : [];
+  return { ok: true, made: [{ path, text }, ...lines] };
+}
+
+const LINES = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 342 200">\n</svg>\n';
+
+/** "2026-05-16 Yard day" is a meeting's day and its title. */
+function givenFrom(collection: Collection, title: string): Given {
+  const field = collection in TITLED ? TITLED[collection] : 'title';
+  const [, day, rest] = (collection === 'meetings' && /^(\d{4}-\d\d-\d\d)[ ,:]+(.+)$/.exec(title)) || [];
+  return { ...(field ? { [field]: rest ?? title } : {}), ...(day ? { day } : {}), ...(mayBeDraft(collection) ? { draft: true } : {}) };
+}
+
+/** The file in `directory` that has this name, whatever the case of its letters; undefined where there is none. */
+export function taken(directory: string, path: string): string | undefined {
+  const folder = dirname(path);
+  const there = existsSync(join(directory, folder)) ? readdirSync(join(directory, folder)) : [];
+  return there.map((name) => `${folder}/${name}`).find((other) => sameName(other) === sameName(path));
+}
+
+/** Writes files that are not there yet: all of them, or none and the disk's own error. */
+export function write(directory: string, files: readonly File[]): void {
+  const written: string[] = [];
+  try {
+    for (const { path, text } of files) {
+      mkdirSync(dirname(join(directory, path)), { recursive: true });
+      writeFileSync(join(directory, path), text, { flag: 'wx' });
+      written.push(path);
+    }
+  } catch (error) {
+    for (const path of written) rmSync(join(directory, path), { force: true });
+    throw error;
+  }
+}

@@ -1,0 +1,25 @@
+/*
+ * `npm run review`: what is past its next-check day or comes to it within 60 days, a duty at a time. Where --on is not
+ * given it asks the clock, in the club's own time zone; of the other commands only withdraw does.
+ */
+import type { Day } from '../../shared/days/day.ts';
+import { todayIn } from '../../shared/days/today.ts';
+import { sound } from '../checks/fields.ts';
+import { dueLines, dueOn } from '../checks/review.ts';
+import { readFolder } from '../source/folder.ts';
+import { argumentsOf } from './arguments.ts';
+
+const { values } = argumentsOf('review');
+const folder = readFolder(values.content);
+const club = sound(folder);
+if (club.club === null && values.on === undefined) {
+  console.error(
+    'There is no club.yaml here that says in which time zone the club lives. Run npm run check, or give a day: --on 2026-05-01.',
+  );
+  process.exit(1);
+}
+const on = (values.on ?? todayIn(club.club!.data['time-zone'], new Date())) as Day;
+console.log(dueLines(dueOn(club, on), on).join('\n'));
+const read = Object.values(club.of).flat().length;
+if (read < folder.entries.length)
+  console.log(`${folder.entries.length - read} of ${folder.entries.length} files could not be listed; npm run check says why.`);

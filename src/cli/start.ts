@@ -1,0 +1,20 @@
+// npm start [-- --content DIR]: builds the club where needed, serves it and says where, on one line.
+import { argumentsOf } from './arguments.ts';
+import { openAlmanac } from './open-almanac.ts';
+import { projectFolder } from './paths.ts';
+
+const { values } = argumentsOf('start');
+const served = await openAlmanac({
+  project: projectFolder,
+  content: values.content,
+  loadBuild: async () => (await import('./build.ts')).build,
+  tell: (line) => console.error(line),
+});
+
+if (served) {
+  // Heard twice when typed at the keyboard, once from there and once from the launcher.
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void served.close());
+  console.log(`The almanac is at ${served.address}  (Ctrl-C stops it)`);
+} else {
+  process.exitCode = 1;
+}

@@ -1,0 +1,94 @@
+/*
+ * `npm run withdraw -- COLLECTION/ID "why"`: takes one entry down and publishes that, also when other files have faults. It
+ * writes the line `withdrawn:` into the entry's file and builds; files with faults are published in their last good state.
+ * When nothing could be published, the file is put back as it was. Exit 0 when published, 1 when not, 2 for a word that
+ * means nothing here. The day is today in the club's time zone, or --on.
+ */
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { Day } from '../../shared/days/day.ts';
+import { todayIn } from '../../shared/days/today.ts';
+import { isDraft } from '../checks/place.ts';
+import { readFolder, type Folder } from '../source/folder.ts';
+import { collections } from '../schemas/collections.ts';
+import { argumentsOf } from './arguments.ts';
+import { build } from './build.ts';
+import { entryNamed } from './entry-named.ts';
+import { formerAddress } from './former-address.ts';
+import { refusal } from './output-folder.ts';
+import { withdrawnLine, withdrawnLineIn, withWithdrawnLine } from './withdrawn-line.ts';
+
+const EXAMPLE = 'npm run withdraw -- articles/swarms "its second step can mislead"';
+
+const { values, words } = argumentsOf('withdraw');
+const [typed, reason] = words;
+if (typed === undefined) stop(`withdraw needs the entry and the reason: ${EXAMPLE}.`, 2);
+const why = reasonOf(reason);
+const folder = readFolder(values.content);
+if (!existsSync(join(values.content, 'club.yaml')) || folder.files.length === 0)
+  stop("There is no club.yaml here. Write the club's folder after --content.", 1);
+const named = entryNamed(typed, folder.files);
+if (!named.ok) stop(named.sentence, 1);
+const { collection, id, path } = named;
+const refused = refusal(values);
+if (refused) stop(refused, 1);
+const file = join(values.content, path);
+const bytes = readFileSync(file);
+if (bytes[0] === 0xff || bytes[0] === 0xfe) stop(`${path} is saved as UTF-16. Save it from your editor with the encoding UTF-8 first.`, 1);
+const held = withdrawnLineIn(path, bytes);
+if (held !== null)
+  stop(`${path} has a line already: ${held} To publish it while other files have faults: npm run build -- --last-good.`, 1);
+const entry = folder.entries.find((each) => each.path === path);
+if (folder.unreadDrafts.includes(path) || (entry && isDraft(entry)))
+  stop(`${path} is a draft: no reader has seen it, and there is nothing to take down.`, 1);
+
+const day = values.on ?? today(folder);
+const line = withdrawnLine(path, day, why);
+const former = formerAddress(values.out);
+const begun = { base: values.base ?? former.base ?? '/', site: values.site ?? former.site };
+writeFileSync(file, withWithdrawnLine(path, bytes, line));
+const { ok } = await build({ content: values.content, out: values.out, ...begun, 'last-good': true });
+if (!ok) {
+  writeFileSync(file, bytes);
+  stop(`${path} is not withdrawn, and its file is as it was.`, 1);
+}
+const address = collections[collection].path;
+console.log(
+  [
+    '',
+    `${path} is withdrawn from ${formatDay(day as Day)} on: ${why}`,
+    `Its file says so in one line, and is otherwise as it was. Take the line out when the entry may be read again.`,
+    address === null
+      ? 'Nothing names it any more; /withdrawn/ lists it with the reason.'
+      : existsSync(join(values.out, address, id, 'index.html'))
+        ? `At ${address}${id}/ the reason and whom to ask stand now, and nothing leads there but /withdrawn/.`
+        : `At ${address}${id}/ nothing stands now: the entry has faults, and no good state of it is known that could name it.`,
+    `Upload ${values.out} now.`,
+  ].join('\n'),
+);
+
+function reasonOf(given: string | undefined): string {
+  const said = (given ?? '')
+    .replace(/[\s\p{Cc}]+/gu, ' ')
+    .trim()
+    .replace(/[\s,;]+$/, '');
+  if (!/[\p{L}\p{N}]/u.test(said)) stop(`withdraw needs the reason, which readers will see: ${EXAMPLE}.`, 2);
+  if (/^\d{4}-\d\d-\d\d/.test(said)) stop(`Write the reason alone; the day is today, or --on ${said.slice(0, 10)}.`, 2);
+  return said;
+}
+
+/** Where the time zone cannot be read, this computer's own. */
+function today({ club }: Folder): string {
+  const zone = (club?.fields.value as { 'time-zone'?: unknown } | undefined)?.['time-zone'];
+  try {
+    return todayIn(String(zone), new Date());
+  } catch {
+    return todayIn(Intl.DateTimeFormat().resolvedOptions().timeZone, new Date());
+  }
+}
+
+function stop(sentence: string, code: number): never {
+  console.error(sentence);
+  process.exit(code);
+}

@@ -1,0 +1,241 @@
+/*
+ * The desk below a list: own day, runs, notes, files, the link, the calendar. Fetched on the first press. Every deed is a
+ * change of the record; what the page shows is drawn from it again by ticks.ts.
+ */
+import { readTypedDay } from '../../../shared/days/typed-day.ts';
+import type { Day } from '../../../shared/days/day.ts';
+import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import { asFile, asTable, fromFile } from './files.ts';
+import { spanOf } from './own-days.ts';
+import { inOpenRun, openRun, own as ownOf, without, type Kept, type Run } from './record.ts';
+import { begin, changeOpen, file, freshId, merge, open, runsOf, startAgain } from './runs.ts';
+import { setAside } from './set-aside.ts';
+import { linkTail, runFromTail } from './share.ts';
+import { boxes, find, id, key, show, stepOf, store, today, wordsOf } from './checklist.ts';
+
+const club = document.documentElement.dataset.shelf!.split('/')[0]!;
+const told = find('told');
+const tell = (words: string): void => void (told.textContent = words);
+
+function change(make: (kept: Kept) => Kept): void {
+  store.change(make);
+  show();
+  drawRuns();
+}
+const inRun = (make: (run: Run) => Run): void => change((kept) => inOpenRun(kept, id, make));
+
+const DEEDS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
+  today: () => setDay(today),
+  well: (button) => answerStep(button.value, 'All is well here.'),
+  asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
+  'new-run': () => change((kept) => begin(kept, id, freshId(kept, id), { name: '', ticks: {} })),
+  'name-run': () => {
+    const name = prompt('A name for this run, such as "green hive":', openRun(store.read(), id).name);
+    if (name !== null) change((kept) => changeOpen(kept, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
+  },
+  'file-run': () => {
+    if (confirm('File this run? It stays here to be read, and a new one is opened.'))
+      change((kept) => file(kept, id, today, freshId(kept, id)));
+  },
+  'start-again': () => {
+    if (confirm('Take all ticks and notes off this run? Other runs and lists keep theirs.')) change((kept) => startAgain(kept, id));
+  },
+  'set-aside': () => {
+    try {
+      setAside(localStorage, key);
+      store.mended();
+      change((kept) => kept);
+      tell('What could not be read was put aside, not deleted. Ticks are kept again.');
+    } catch {
+      tell('This browser has no room to put it aside. Nothing was changed.');
+    }
+  },
+  notes: (button) => toggleNotes(button),
+  print: () => window.print(),
+  screen: (button) => import('./wake-lock.ts').then(({ keepScreenOn }) => keepScreenOn(button, tell)),
+  'save-file': () => download(`${club}-lists-${today}.json`, 'application/json', asFile(store.read(), club, today)),
+  'save-table': () => download(`${club}-lists-${today}.csv`, 'text/csv', asTable(store.read())),
+  calendar: () => saveCalendar(),
+  link: () => showLink(),
+};
+
+/** What was pressed, or a field of the reader's own that was changed. */
+export async function answer(touched: HTMLButtonElement): Promise<void> {
+  if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
+  else await DEEDS[touched.dataset.deed!]?.(touched);
+}
+
+/** A field of the reader's own: her day, how she started, which run, a note, a file. */
+function own(field: HTMLInputElement | HTMLSelectElement): void {
+  const name = field.dataset.own!;
+  if (name === 'day') return setTypedDay(field as HTMLInputElement);
+  if (name === 'run') return change((kept) => open(kept, id, field.value));
+  if (name === 'note')
+    return inRun((run) => ({
+      ...run,
+      notes: field.value.trim() ? { ...run.notes, [field.name]: field.value.trim().slice(0, 200) } : without(run.notes ?? {}, field.name),
+    }));
+  if (name === 'yard') return setYard(field.value.replace(/\s+/g, ' ').trim());
+  if (name === 'file') return void openFile((field as HTMLInputElement).files?.[0]);
+  inRun((run) => ({ ...run, choices: { ...run.choices, [name]: field.value } }));
+}
+
+function setTypedDay(field: HTMLInputElement): void {
+  const read = readTypedDay(field.value);
+  const fault = find('day-fault');
+  fault.hidden = read.ok;
+  field.setAttribute('aria-invalid', String(!read.ok));
+  fault.textContent = read.ok ? '' : `${WRONG_DAY[read.reason] ?? 'That is not a day.'} Write it as 18 April 2026.`;
+  if (read.ok) setDay(read.value);
+  else if (read.reason === 'empty') inRun(({ day: _, ...run }) => run);
+}
+
+const WRONG_DAY: Record<string, string> = {
+  empty: 'No day is written.',
+  'slash-date': 'With slashes nobody can tell the day from the month.',
+  'impossible-date': 'That day is not in the calendar.',
+  'no-year': 'The year is missing.',
+  'short-year': 'Write the year with four figures.',
+  'wrong-weekday': 'That day of the week does not fit the date.',
+};
+
+function setDay(day: string): void {
+  inRun((run) => ({ ...run, day }));
+  const field = document.querySelector<HTMLInputElement>('#own-day')!;
+  field.value = formatDay(day as Day);
+  field.setAttribute('aria-invalid', 'false');
+  find('day-fault').hidden = true;
+  tell(`Dates count from ${formatDayWithWeekday(day as Day)}. Ticks stay.`);
+}
+
+function setYard(words: string): void {
+  change(({ yard: _, ...kept }) => (words ? { ...kept, yard: words } : kept));
+  tell(words ? 'The address stands beside the emergency number on every list.' : 'No address is kept now.');
+}
+
+function answerStep(step: string, words: string): void {
+  inRun((run) => ({ ...run, asked: { ...run.asked, [step]: words } }));
+}
+
+/** A select of the list's runs, once there is more than one. */
+export function drawRuns(): void {
+  const choice = find<HTMLSelectElement>('runs');
+  const runs = runsOf(store.read(), id);
+  choice.closest<HTMLElement>('.field')!.hidden = runs.length < 2;
+  choice.replaceChildren(
+    ...runs.map(
+      ({ id: value, name, run, open: chosen }) => new Option(run.filed ? `${name}, filed ${run.filed}` : name, value, chosen, chosen),
+    ),
+  );
+}
+
+function toggleNotes(button: HTMLButtonElement): void {
+  const on = button.getAttribute('aria-pressed') !== 'true';
+  button.setAttribute('aria-pressed', String(on));
+  const run = openRun(store.read(), id);
+  for (const box of boxes) {
+    const step = stepOf(box);
+    step.querySelector('.note-field')?.remove();
+    if (!on) continue;
+    const label = document.createElement('label');
+    label.className = 'note-field';
+    label.append(Object.assign(document.createElement('span'), { className: 'only-heard', textContent: `Note on: ${wordsOf(box)}` }));
+    const input = Object.assign(document.createElement('input'), {
+      type: 'text',
+      name: box.dataset.tick!,
+      value: ownOf(run.notes, box.dataset.tick!) ?? '',
+      maxLength: 200,
+      placeholder: 'Note',
+      disabled: Boolean(run.filed),
+    });
+    input.dataset.own = 'note';
+    label.append(input);
+    step.append(label);
+  }
+}
+
+function download(name: string, type: string, text: string): void {
+  const link = Object.assign(document.createElement('a'), { href: URL.createObjectURL(new Blob([text], { type })), download: name });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+  tell(`Saved as ${name}.`);
+}
+
+async function openFile(chosen: File | undefined): Promise<void> {
+  if (!chosen) return;
+  const read = fromFile(await chosen.text(), club);
+  if (!read.ok)
+    return tell(
+      {
+        'not-a-record': 'That file holds no ticks of this almanac.',
+        newer: 'That file was saved by a newer edition. Reload this page first.',
+        'other-club': 'That file is another club’s.',
+      }[read.reason],
+    );
+  propose(read.kept, `The file of ${read.saved || 'an unknown day'}`);
+}
+
+/** Offers what an address carries. */
+export function offer(tail: string): void {
+  const read = runFromTail(
+    tail,
+    boxes.map((box) => box.dataset.tick!),
+    today,
+  );
+  if (!read) return tell('The address carries a run that cannot be read. Nothing was changed.');
+  const runId = freshId(store.read(), id);
+  propose(
+    { version: 2, lists: { [id]: { open: runId, runs: { [runId]: read.run } } } },
+    `The address${read.unknown > 0 ? ` (${read.unknown} of its steps are not in this list)` : ''}`,
+  );
+}
+
+function propose(theirs: Kept, from: string): void {
+  const { kept, difference } = merge(store.read(), theirs);
+  const { ticks, notes, runs, clashes } = difference;
+  tell(
+    `${from} would add ${ticks} ${ticks === 1 ? 'tick' : 'ticks'}, ${notes} ${notes === 1 ? 'note' : 'notes'} and ${runs} ${runs === 1 ? 'run' : 'runs'}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `,
+  );
+  const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Take it over' });
+  const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Leave it' });
+  take.addEventListener('click', () => {
+    change((now) => merge(now, theirs).kept);
+    const opened = theirs.lists[id]?.open;
+    if (opened && kept.lists[id]?.runs[opened]) change((now) => open(now, id, opened));
+    tell('Taken over.');
+  });
+  leave.addEventListener('click', () => tell('Left as it was.'));
+  told.append(take, ' ', leave);
+}
+
+async function saveCalendar(): Promise<void> {
+  const run = openRun(store.read(), id);
+  const events = boxes.flatMap((box) => {
+    const span = !box.checked && stepOf(box).dataset.days ? spanOf(stepOf(box).dataset.days!, run) : null;
+    return span ? [{ id: box.dataset.tick!, title: wordsOf(box), from: span.from, to: span.to }] : [];
+  });
+  if (events.length === 0) return tell('No step that is left has a date. Give the list its day first.');
+  const { stepsCalendar } = await import('./steps-calendar.ts');
+  download(`${id}.ics`, 'text/calendar', stepsCalendar({ club, list: id, run: run.name, steps: events, stamp: today }));
+}
+
+function showLink(): void {
+  const tail = linkTail(openRun(store.read(), id), find<HTMLInputElement>('with-name').checked);
+  if (!tail) return tell('This run is too long for an address. Save it to a file instead.');
+  const address = location.href.split('#')[0] + tail;
+  tell('This address holds the ticks and the day; it is sent to no server. ');
+  const field = Object.assign(document.createElement('input'), {
+    type: 'text',
+    value: address,
+    readOnly: true,
+    ariaLabel: 'Address of this run',
+  });
+  told.append(field);
+  field.select();
+  void navigator.clipboard?.writeText(address).then(
+    () => told.append(' Copied.'),
+    () => undefined,
+  );
+}
+
+drawRuns();

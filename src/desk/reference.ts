@@ -1,7 +1,0 @@
-// Writes docs/reference.md from the schemas: `node src/desk/reference.ts`.
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { referenceText } from './new/reference.ts';
-import { projectFolder } from './places.ts';
-
-writeFileSync(join(projectFolder, 'docs', 'reference.md'), referenceText());

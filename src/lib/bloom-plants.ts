@@ -1,0 +1,76 @@
+/* Plants with a published sum of degree-days, and what the club holds of its own climate, as the degree-day page is handed them. */
+import type { Day } from '../../shared/days/day.ts';
+import { dayOfCommonYear, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
+import { spreadIn } from '../../shared/season/climate.ts';
+import type { DegreeDayMethod } from '../../shared/season/degree-day.ts';
+import type { Almanac } from './content.ts';
+import { heldNumber, heldRow } from './calculator-figures.ts';
+import { sourceWords, sureness } from './figures.ts';
+import { noteOf } from './notes.ts';
+import type { Note } from './page-context.ts';
+
+export type BloomPlant = {
+  readonly id: string;
+  readonly name: string;
+  readonly sum: number;
+  readonly scale: 'F' | 'C';
+  readonly base: number;
+  readonly cap?: number;
+  readonly from: MonthDay;
+  readonly method: DegreeDayMethod | 'not stated';
+  readonly stage: string;
+  readonly place: string;
+  readonly fromMemory: boolean;
+  readonly note: number;
+  /** Days of the year on which the club's members saw it, a year each. */
+  readonly observed: readonly number[];
+};
+
+/** Twelve monthly means each, of the highest and of the lowest, and how much a day's mean differs from year to year, all in one scale. */
+export type ClubNormals = {
+  readonly maxima: readonly number[];
+  readonly minima: readonly number[];
+  readonly scale: 'F' | 'C';
+  readonly spread: number;
+  /** Of which place and years, for members. */
+  readonly words: string;
+  readonly note: number;
+};
+
+/** Those of one base together, in the order of their sums. */
+export function bloomPlants(almanac: Almanac, notes: Note[]): BloomPlant[] {
+  return almanac.forage.flatMap(({ id, data }): BloomPlant[] => {
+    const { bloom } = data;
+    if (!bloom) return [];
+    const source = almanac.sources.get(bloom.source);
+    return [{
+      id, name: data.title, sum: bloom['degree-days'], scale: bloom.scale, base: bloom.base, ...(bloom.cap === undefined ? {} : { cap: bloom.cap }), from: bloom.from as MonthDay, method: bloom.method, stage: bloom.stage, place: bloom.place,
+      fromMemory: bloom.certainty === 'memory', note: noteOf(notes, [source ? sourceWords(source) : bloom.source, bloom.place, capital(sureness(bloom.certainty))]), observed: (data.observed ?? []).map(({ first }) => dayOfCommonYear(monthDayOf(first as Day))),
+    }];
+  }).sort((a, b) => (a.scale === b.scale ? a.base - b.base : a.scale < b.scale ? -1 : 1) || a.sum - b.sum); // prettier-ignore
+}
+
+/** The normals of the main district; null where the club holds none, or nothing that says how much days differ. */
+export function heldNormals({ club, seasons, sources }: Almanac, notes: Note[]): ClubNormals | null {
+  const [fields, spread] = [club.climate, seasons[0]?.climate?.spread];
+  if (!fields || !spread) return null;
+  const { maxima, minima, scale, period } = fields;
+  const source = sources.get(fields.source);
+  return {
+    maxima,
+    minima,
+    scale,
+    spread: spreadIn(scale, spread),
+    words: `${seasons[0]!.name}, ${period}`,
+    note: noteOf(notes, [source ? sourceWords(source) : fields.source, period]),
+  };
+}
+
+/** Days by which a date from normals may be off. */
+export function heldDoubt(almanac: Almanac, day: string): { readonly days: number; readonly daysForSmallSums: number } | null {
+  const days = heldNumber(almanac, 'degree-day-window-days', day);
+  const early = heldRow(almanac, 'degree-day-window-days', day, 'early')?.value;
+  return days === null ? null : { days, daysForSmallSums: early ?? days };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

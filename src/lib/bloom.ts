@@ -1,0 +1,85 @@
+/*
+ * The bloom calendar of each district: every plant of forage/ with the days on which it is in flower here, where they come from,
+ * and the sum that stands behind them with its method and place. A plant without a date says why it has none.
+ */
+import { dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { inBloom } from '../../shared/season/bloom.ts';
+import type { BloomHere } from '../../shared/season/bloom-calendar.ts';
+import type { Forage } from '../schemas/forage.ts';
+import type { Almanac } from './content.ts';
+import { sourceWords, sureness } from './figures.ts';
+import { datedWords, NO_BLOOM } from './season-words.ts';
+import type { DistrictSeason, Windows } from './season.ts';
+
+export type PlantHere = {
+  id: string;
+  title: string;
+  botanical: string;
+  worth: string;
+  gives: string;
+  /** What the days are: "in bloom", or "first flowers" where nobody knows how long it lasts. */
+  stage: string;
+  windows: Windows | null;
+  /** Why there are none. */
+  without: string | null;
+  /** The sum with base, first day, method, place and source. */
+  sum: string | null;
+};
+
+/** In the order of the main district's year; plants without a date last. */
+export function plantsHere({ forage, seasons, sources }: Almanac): PlantHere[] {
+  return forage
+    .map(({ id, data }) => {
+      const own = seasons.map((season) => ({ season, here: season.blooms.find(({ plant }) => plant === id)! }));
+      const main = own[0]!.here.bloom;
+      const source = data.bloom && sources.get(data.bloom.source);
+      return {
+        id,
+        title: data.title,
+        botanical: data.botanical,
+        worth: data.worth,
+        gives: data.gives.join(', '),
+        stage: main.ok ? stageOf(data, main.value.lastsDays !== null, main.value.from) : '',
+        windows: main.ok ? windowsOfBloom(own, own[0]!.season.name) : null,
+        without: main.ok ? null : NO_BLOOM[main.reason],
+        sum: data.bloom ? sumWords(data.bloom, source ? sourceWords(source) : data.bloom.source) : null,
+      };
+    })
+    .sort((a, b) => start(a) - start(b) || (a.title < b.title ? -1 : 1));
+}
+
+const start = ({ windows }: PlantHere): number => (windows ? dayOfCommonYear(windows[0]!.window.from) : 999);
+
+function stageOf({ bloom }: Forage, lasts: boolean, from: 'observed' | 'degree-days'): string {
+  if (lasts) return 'in bloom';
+  return from === 'degree-days' && bloom?.stage === 'full bloom' ? 'full bloom' : 'first flowers';
+}
+
+function windowsOfBloom(own: { season: DistrictSeason; here: BloomHere }[], main: string): Windows {
+  return own.flatMap(({ season, here: { bloom } }) => {
+    if (!bloom.ok) return [];
+    const { middle, earliest, latest, basis } = bloom.value;
+    return [
+      {
+        district: season.id,
+        name: season.name,
+        window: inBloom(bloom.value),
+        basis: `about ${formatMonthDay(middle)}, ${datedWords({ expected: middle, earliest, latest, basis }, { titles: new Map(), main })}`,
+      },
+    ];
+  });
+}
+
+const METHODS: Record<NonNullable<Forage['bloom']>['method'], string> = {
+  simple: 'from the mean of the day (simple)',
+  floored: 'with the daily low raised to the base (low-floored)',
+  sine: 'from a day shaped like a wave (sine)',
+  modified: 'with high and low brought between base and cap (modified)',
+  maximum: 'from the daily high alone (maximum)',
+  'not stated': 'by a method the list does not name',
+};
+
+/** "42 degree-days over 50 F from 1 January, with the daily low raised to the base (low-floored); Wooster, Ohio." */
+function sumWords({ base, cap, scale, from, method, place, certainty, ...bloom }: NonNullable<Forage['bloom']>, source: string): string {
+  return `${bloom.stage === 'full bloom' ? 'Full bloom' : 'First bloom'} at ${bloom['degree-days']} degree-days over ${base} ${scale}${cap === undefined ? '' : `, up to ${cap} ${scale},`} from ${formatMonthDay(from as MonthDay)}, ${METHODS[method]}; ${place}. ${source.replace(/\.?$/, '.')} ${sureness(certainty).replace(/^./, (first) => first.toUpperCase())}.`;
+}

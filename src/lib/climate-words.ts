@@ -1,0 +1,29 @@
+/* What a district's dates rest on, for members: which normals, of which years, by whom, and how much days differ from year to year. */
+import { spreadIn, type Spread } from '../../shared/season/climate.ts';
+import type { ClimateFields } from '../schemas/climate.ts';
+import type { Almanac } from './content.ts';
+import { sourceWords } from './figures.ts';
+
+export function climatesSaid({ club, seasons, sources }: Almanac): { name: string; words: string }[] {
+  return seasons.flatMap(({ name, climate }, index) => {
+    const fields = index === 0 ? club.climate : club.districts[index]!.climate;
+    if (!climate || !fields) return [];
+    const from = (id: string): string => {
+      const source = sources.get(id);
+      return source ? sourceWords(source) : id;
+    };
+    return [{ name, words: `monthly normals of ${fields.period} (${from(fields.source)}). ${spreadSaid(climate.spread, fields, from)}` }];
+  });
+}
+
+function spreadSaid(spread: Spread | null, fields: ClimateFields, from: (id: string) => string): string {
+  if (!spread) return 'How much days differ from year to year is not known here, so no date is worked out from degree-days.';
+  const degrees = `${spreadIn(fields.scale, spread).toFixed(1)} ${fields.scale}`;
+  if (spread.from === 'published-sum') {
+    const { sum, base, period, source } = fields['degree-days']!;
+    return `One day’s mean differs from its normal by about ${degrees}, so that the published ${sum} degree-days over ${base} ${fields.scale} are met (${period}, ${from(source)}).`;
+  }
+  if (spread.from === 'region')
+    return `One day’s mean differs from its normal by about ${degrees} in this region${fields.spread ? ` (${from(fields.spread.source)})` : ''}.`;
+  return `One day’s mean differs from its normal by about ${degrees}, so that plants bloom when members saw them.`;
+}

@@ -1,0 +1,88 @@
+/*
+ * All figures by subject, every row of each side by side: who says it, for where, measured how, since when and how surely,
+ * and which one the club follows. The page of a subject has a place for each figure, and notes elsewhere lead there.
+ */
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { Day } from '../../shared/days/day.ts';
+import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
+import type { Almanac } from './content.ts';
+import { sourceWords, sureness } from './figures.ts';
+import { figureWords } from './figure-words.ts';
+import { phaseTitle, phaseWords } from './season.ts';
+
+type Subject = (typeof FIGURE_SUBJECTS)[number];
+
+export const SUBJECT_WORDS: Record<Subject, string> = {
+  mites: 'Mites and counting',
+  treatments: 'Treatments',
+  diseases: 'Diseases and pests',
+  packages: 'Package bees',
+  bees: 'Bees, brood and queens',
+  feeding: 'Feeding and stores',
+  season: 'Season and weather',
+  people: 'People, law and safety',
+  weights: 'Checking weights',
+  other: 'Other figures',
+};
+
+export type ShelvedRow = {
+  row: FigureRow;
+  words: string;
+  other: string;
+  who: string;
+  about: string;
+  inForce: string;
+  sure: string;
+  note: string;
+  isFollowed: boolean;
+  holds: boolean;
+};
+export type ShelvedFigure = { id: string; figure: Figure; rows: ShelvedRow[] };
+
+export const subjectOf = (figure: Figure): Subject => figure.subject ?? 'other';
+
+/** Where a figure stands, below the base. */
+export const figurePlace = (almanac: Almanac, id: string): string => `figures/${subjectOf(almanac.figures.get(id)!)}/#${id}`;
+
+/** Subjects that have figures, each in the order of their titles. */
+export function figureShelves(almanac: Almanac, day: string): { subject: Subject; words: string; figures: ShelvedFigure[] }[] {
+  const all = [...almanac.figures].map(([id, figure]) => ({
+    id,
+    figure,
+    rows: figure.rows.map((row) => shelved(almanac, figure, row, day)),
+  }));
+  const byTitle = (a: ShelvedFigure, b: ShelvedFigure): number => (a.figure.title.toLowerCase() < b.figure.title.toLowerCase() ? -1 : 1);
+  return FIGURE_SUBJECTS.map((subject) => ({
+    subject,
+    words: SUBJECT_WORDS[subject],
+    figures: all.filter(({ figure }) => subjectOf(figure) === subject).sort(byTitle),
+  })).filter(({ figures }) => figures.length > 0);
+}
+
+function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string): ShelvedRow {
+  const source = almanac.sources.get(row.source);
+  const { main, other } = figureWords(row, figure.unit, almanac.club.units);
+  return {
+    row,
+    words: main,
+    other,
+    who: source ? sourceWords(source) : row.source,
+    about: [
+      row.at,
+      row.place,
+      row.method,
+      row.phases?.map((phase) => `in ${phaseTitle(phase, almanac.club) || phaseWords(phase)}`).join(' and '),
+    ]
+      .filter(Boolean)
+      .join('; '),
+    inForce:
+      row.until === undefined ? `from ${formatDay(row.from as Day)}` : `${formatDay(row.from as Day)} to ${formatDay(row.until as Day)}`,
+    sure: sureness(row.certainty),
+    note: row.note ?? '',
+    isFollowed: followedRows(figure).includes(row.id),
+    holds: row.from <= day && (row.until === undefined || day <= row.until),
+  };
+}
+
+/** What the club takes today: one row, or several where the followed source has one for each part of the year. */
+export const followedNow = ({ rows }: ShelvedFigure): ShelvedRow[] => rows.filter(({ isFollowed, holds }) => isFollowed && holds);

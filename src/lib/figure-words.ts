@@ -1,0 +1,88 @@
+/*
+ * How a figure reads: its number and unit as the club measures, the other system in brackets, ranges with "to".
+ * Units and conversions only; which row is meant, and its source, is chosen in lib/figures.
+ */
+import { formatNumber } from '../../shared/numbers/show-number.ts';
+import type { FigureRow, UNITS } from './figures.ts';
+
+type Unit = (typeof UNITS)[number];
+type System = 'us' | 'metric';
+
+/** A pair of units for one thing, and the sum that leads from the first to the second. */
+type Pair = { us: [Unit, string]; metric: [Unit, string]; toMetric: (us: number) => number; toUs: (metric: number) => number };
+
+const scale = (factor: number) => ({ toMetric: (us: number) => us * factor, toUs: (metric: number) => metric / factor });
+
+const PAIRS: readonly Pair[] = [
+  { us: ['F', '°F'], metric: ['C', '°C'], toMetric: (f) => ((f - 32) * 5) / 9, toUs: (c) => (c * 9) / 5 + 32 },
+  { us: ['F-difference', '°F'], metric: ['C-difference', '°C'], ...scale(5 / 9) },
+  { us: ['lb', 'lb'], metric: ['kg', 'kg'], ...scale(0.45359237) },
+  { us: ['oz', 'oz'], metric: ['g', 'g'], ...scale(28.349523125) },
+  { us: ['us-gal', 'US gal'], metric: ['L', 'L'], ...scale(3.785411784) },
+  { us: ['us-qt', 'US qt'], metric: ['L', 'L'], ...scale(0.946352946) },
+  { us: ['us-cup', 'US cup'], metric: ['mL', 'mL'], ...scale(236.5882365) },
+  { us: ['ft', 'ft'], metric: ['m', 'm'], ...scale(0.3048) },
+  { us: ['in', 'in'], metric: ['mm', 'mm'], ...scale(25.4) },
+  { us: ['in', 'in'], metric: ['cm', 'cm'], ...scale(2.54) },
+];
+
+const ALONE: Partial<Record<Unit, [one: string, many: string]>> = {
+  days: ['day', 'days'],
+  weeks: ['week', 'weeks'],
+  months: ['month', 'months'],
+  years: ['year', 'years'],
+  hours: ['hour', 'hours'],
+  minutes: ['minute', 'minutes'],
+  'per-day': ['a day', 'a day'],
+  percent: ['%', '%'],
+  'per-100-bees': ['per 100 bees', 'per 100 bees'],
+  'mites-per-day': ['mite a day', 'mites a day'],
+  bees: ['bee', 'bees'],
+  'bees-per-lb': ['bees a pound', 'bees a pound'],
+  mites: ['mite', 'mites'],
+  'degree-days-F': ['degree-days (°F)', 'degree-days (°F)'],
+  'degree-days-C': ['degree-days (°C)', 'degree-days (°C)'],
+  'mg-per-m3': ['mg per m³', 'mg per m³'],
+  ppm: ['ppm', 'ppm'],
+  parts: ['part', 'parts'],
+  'g-per-cup': ['g a cup', 'g a cup'],
+  'lb-per-us-gal': ['lb a US gallon', 'lb a US gallon'],
+  'mL-per-kg': ['mL to 1 kg', 'mL to 1 kg'],
+  ratio: ['', ''],
+  count: ['', ''],
+};
+
+/** "57 °F (14 °C)", "55 to 64 %", "3 per 100 bees". */
+export function figureWords(row: Pick<FigureRow, 'value' | 'least' | 'most'>, unit: Unit, first: System): { main: string; other: string } {
+  const ends = row.value === undefined ? [row.least!, row.most!] : [row.value];
+  const pair = PAIRS.find((each) => each.us[0] === unit || each.metric[0] === unit);
+  if (!pair) return { main: withWord(ends, ALONE[unit] ?? [unit, unit]), other: '' };
+  const given: System = pair.us[0] === unit ? 'us' : 'metric';
+  const shown = { [given]: ends.map(plain), [given === 'us' ? 'metric' : 'us']: ends.map((end) => converted(end, pair, given)) } as Record<
+    System,
+    string[]
+  >;
+  const words = (system: System): string => `${shown[system].join(' to ')}\u00a0${pair[system][1]}`;
+  return { main: words(first), other: words(first === 'us' ? 'metric' : 'us') };
+}
+
+function converted(value: number, pair: Pair, given: System): string {
+  const out = given === 'us' ? pair.toMetric(value) : pair.toUs(value);
+  if (pair.us[0] === 'F') return formatNumber(out, { places: Number.isInteger(value) ? 0 : 1 });
+  return trimmed(formatNumber(out, Math.abs(out) >= 100 ? { places: 0 } : { digits: 2 }));
+}
+
+const plain = (value: number): string => HALVES.get(value) ?? trimmed(formatNumber(value, { digits: 6 }));
+const HALVES = new Map([
+  [0.25, '¼'],
+  [0.5, '½'],
+  [0.75, '¾'],
+]);
+
+/** Without noughts after the point that say nothing. */
+const trimmed = (text: string): string => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);
+
+function withWord(ends: number[], [one, many]: [string, string]): string {
+  const word = ends.length === 1 && ends[0] === 1 ? one : many;
+  return `${ends.map(plain).join(' to ')}${word ? `\u00a0${word}` : ''}`;
+}

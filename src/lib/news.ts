@@ -1,0 +1,39 @@
+/* What is new, as members who follow the almanac are told: bulletins, notices, and the dated changes of every page. */
+import { collections, type Collection } from '../schemas/collections.ts';
+import type { Almanac } from './content.ts';
+
+/** `key` names it for good; `place` is below the first page; days as 2026-04-18. */
+export type News = { key: string; title: string; words: string; place: string; day: string };
+
+type Dated = { title: string; history?: { changed: string; what: string }[] | undefined };
+
+/** The newest first. */
+export function newsOf(almanac: Almanac): News[] {
+  const placeOf = (kind: Collection, id: string): string => `${collections[kind].path!.slice(1)}${id}/`;
+  const changes = (['checklists', 'bulletins', 'articles', 'meetings', 'treatments'] as const).flatMap((kind) =>
+    (almanac[kind] as { id: string; data: Dated }[]).flatMap(({ id, data }) =>
+      (data.history ?? []).map(({ changed, what }, number) => ({
+        key: `change/${kind}/${id}/${number + 1}`,
+        title: `Changed: ${data.title}`,
+        words: what,
+        place: placeOf(kind, id),
+        day: changed,
+      })),
+    ),
+  );
+  const bulletins = almanac.bulletins.map(({ id, data }) => ({
+    key: `bulletin/${id}`,
+    title: data.title,
+    words: data.summary,
+    place: placeOf('bulletins', id),
+    day: data.history?.at(-1)?.changed ?? data.checked,
+  }));
+  const notices = almanac.notices.map(({ id, data }) => ({
+    key: `notice/${id}`,
+    title: `Notice: ${data.title}`,
+    words: data.says.join(' '),
+    place: 'notices/',
+    day: data.from,
+  }));
+  return [...changes, ...bulletins, ...notices].sort((a, b) => (a.day === b.day ? (a.key < b.key ? -1 : 1) : a.day < b.day ? 1 : -1));
+}

@@ -1,0 +1,107 @@
+/*
+ * What a page needs beside its own words: the notes of its sources in the order they are met, its cautions, whom to ask
+ * next, and how it was reviewed. One object a page, filled while its words are drawn.
+ */
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { Day } from '../../shared/days/day.ts';
+import type { Almanac } from './content.ts';
+import { contactFor, reached, type Reached } from './contacts.ts';
+import { figureNote, rowOn, sourceWords } from './figures.ts';
+import { figureWords } from './figure-words.ts';
+import { leads } from './tools.ts';
+import type { RenderContext } from './render-context.ts';
+import { cautionsFor, type Placed } from './hazards.ts';
+import { packageDays } from './package-figures.ts';
+import { edition } from './settings.ts';
+import { windowsOf, windowsText, windowWords } from './season.ts';
+
+export type Note = { number: number; words: string; figure?: string };
+export type Review = {
+  checked: string;
+  checkedDay: string;
+  next: string;
+  nextDay: string;
+  by: string;
+  history: { day: string; what: string }[];
+};
+export type Asked = {
+  duty: string;
+  name: string;
+  ask: string;
+  hours?: string | undefined;
+  reached: Reached;
+};
+
+export type Sheet = {
+  notes: Note[];
+  around: RenderContext;
+  cautions: Placed[];
+};
+
+/** The sheet on which a page is drawn. `work` decides its cautions. */
+export function sheet(almanac: Almanac, base: string, day: string, work?: readonly string[]): Sheet {
+  const notes: Note[] = [];
+  const noteOf = (words: string, figure?: string): number => {
+    const held = notes.find((note) => note.words === words);
+    if (held) return held.number;
+    notes.push({ number: notes.length + 1, words, ...(figure ? { figure } : {}) });
+    return notes.length;
+  };
+  const windowSaid = (when: string): { words: string; windows: string } | null => {
+    const windows = windowsOf(when, almanac.seasons);
+    return windows && { words: windowWords(windows[0]!.window), windows: windowsText(windows) };
+  };
+  return {
+    notes,
+    cautions: cautionsFor(work, almanac.cautions),
+    around: {
+      base,
+      leads,
+      figure: (id, rowId) => {
+        const figure = almanac.figures.get(id);
+        const row = figure && rowOn(figure, rowId ?? figure.follows, day);
+        if (!figure || !row) return null;
+        const { main, other } = figureWords(row, figure.unit, almanac.club.units);
+        const note = noteOf(figureNote(figure, row, almanac.sources.get(row.source)), id);
+        return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
+      },
+      contact: (duty) => {
+        const contact = contactFor(almanac.club, duty);
+        return contact ? { name: contact.name, ...reached(contact, day) } : null;
+      },
+      drawing: (name) => {
+        const held = almanac.drawings.get(name);
+        return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
+      },
+      picture: () => null,
+      caution: (hazard) => almanac.cautions.get(hazard) ?? null,
+      packageDays: (name) => packageDays(almanac, day, name),
+      dayOf: (anchor) => windowSaid(`${anchor} to ${anchor}`),
+      window: windowSaid,
+    },
+  };
+}
+
+/** The sources of a page that its figures did not name already, as words. */
+export const furtherSources = (almanac: Almanac, ids: readonly string[]): string[] =>
+  ids.flatMap((id) => {
+    const source = almanac.sources.get(id);
+    return source ? [sourceWords(source)] : [];
+  });
+
+type Reviewed = { checked: string; 'next-check': string; by: string; history?: { changed: string; what: string }[] | undefined };
+
+export const reviewOf = (fields: Reviewed): Review => ({
+  checked: formatDay(fields.checked as Day),
+  checkedDay: fields.checked,
+  next: formatDay(fields['next-check'] as Day),
+  nextDay: fields['next-check'],
+  by: fields.by,
+  history: (fields.history ?? []).map(({ changed, what }) => ({ day: formatDay(changed as Day), what })),
+});
+
+export function askOf(almanac: Almanac, duty: string): Asked {
+  const contact = contactFor(almanac.club, duty);
+  if (!contact) throw new Error(`askOf: needs a contact with the duty ${duty}, which checks refuse to be without`);
+  return { ...contact, reached: reached(contact, edition.day) };
+}

@@ -1,0 +1,20 @@
+/* Which pages were past their next check on a day. */
+import type { Almanac } from './content.ts';
+
+type Due = { title: string; next: string; by: string };
+
+export function pastReview(almanac: Almanac, day: string): Due[] {
+  const pages = [
+    ...almanac.checklists,
+    ...almanac.bulletins,
+    ...almanac.articles,
+    ...almanac.meetings,
+    ...almanac.reading,
+    ...almanac.treatments,
+    ...almanac.forage,
+  ];
+  const figures = [...almanac.figures.values()];
+  return [...pages.map(({ data }) => data), ...figures]
+    .filter((data) => data['next-check'] < day)
+    .map((data) => ({ title: data.title, next: data['next-check'], by: data.by }));
+}

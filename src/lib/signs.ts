@@ -1,0 +1,97 @@
+/*
+ * The signs by the place where they are met, each with the bulletins that list it; and every bulletin as the ranking of
+ * shared/signs takes it. The page prints both as a key; the form hands the second to the ranking.
+ */
+import type { ShownSign, Trouble } from '../../shared/signs/rank.ts';
+import { PHASES } from '../schemas/club.ts';
+import { SIGN_PLACES, SHOWS, STRENGTHS } from '../schemas/signs.ts';
+import type { Almanac, Item } from './content.ts';
+import type { Bulletin } from '../schemas/bulletins.ts';
+import type { Sign } from '../schemas/signs.ts';
+import { windowsOf } from './season.ts';
+
+export type PointsTo = { id: string; title: string; strength: ShownSign['strength']; shows: ShownSign['shows']; law: boolean };
+export type SignHere = { id: string; sign: Sign; pointsTo: PointsTo[] };
+
+const PLACE_WORDS: Record<(typeof SIGN_PLACES)[number], string> = {
+  entrance: 'At the entrance',
+  smell: 'Smell',
+  brood: 'In the brood',
+  adults: 'On the bees',
+  comb: 'On combs, in stores and boxes',
+  season: 'When, and in how many hives',
+};
+
+/** The signs of each place: first what points at a trouble to report, then what points strongly; last what mostly means nothing. */
+export function signsByPlace(almanac: Almanac): { place: string; words: string; signs: SignHere[] }[] {
+  return SIGN_PLACES.map((place) => ({
+    place,
+    words: PLACE_WORDS[place],
+    signs: almanac.signs
+      .filter(({ data }) => data.where === place)
+      .map((item) => ({ id: item.id, sign: item.data, pointsTo: pointsTo(almanac, item.id) }))
+      .sort((a, b) => tells(b) - tells(a)),
+  })).filter(({ signs }) => signs.length > 0);
+}
+
+const tells = ({ pointsTo }: SignHere): number =>
+  pointsTo.some(({ law, strength }) => law && strength !== 'weak')
+    ? 3
+    : pointsTo[0]?.strength === 'strong'
+      ? 2
+      : pointsTo.length > 0
+        ? 1
+        : 0;
+
+/** Bulletins in which a sign shows, the most telling first. */
+const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
+  troublesOf(almanac)
+    .flatMap(({ item, shown }) =>
+      shown
+        .filter((one) => one.sign === sign && one.shows !== 'never')
+        .map(({ strength, shows }) => ({ id: item.id, title: item.data.title, strength, shows, law: item.data.status === 'law' })),
+    )
+    .sort((a, b) => STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength) || SHOWS.indexOf(a.shows) - SHOWS.indexOf(b.shows));
+
+export type TroubleHere = Trouble & { item: Item<Bulletin> };
+
+/** Bulletins that list signs; a sign that was taken down is passed over. */
+export function troublesOf(almanac: Almanac): TroubleHere[] {
+  const there = new Set(almanac.signs.map(({ id }) => id));
+  return almanac.bulletins.flatMap((item): TroubleHere[] => {
+    const shown = (item.data.signs ?? []).filter(({ sign }) => there.has(sign));
+    const phases = phasesOf(almanac, item.data.when);
+    return shown.length === 0
+      ? []
+      : [
+          {
+            item,
+            id: item.id,
+            mustReport: item.data.status === 'law',
+            harmless: item.data.status === 'settled',
+            shown,
+            ...(phases ? { phases } : {}),
+          },
+        ];
+  });
+}
+
+/** The parts of the year that its window touches; undefined where it is bound to no date. */
+function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
+  const window = windowsOf(when, seasons)?.[0]?.window;
+  if (!window) return undefined;
+  const meets = (a: { from: string; to: string }, day: string): boolean =>
+    a.from <= a.to ? a.from <= day && day <= a.to : day >= a.from || day <= a.to;
+  return PHASES.filter((phase) => {
+    const own = seasons[0]!.days.phases[phase]!;
+    // A window that ends on the first day of a part has nothing of it.
+    return (meets(window, own.from) && own.from !== window.to) || meets(own, window.from);
+  });
+}
+
+/** Whom to call when brood looks wrong: the office of the first bulletin that must be reported, else the inspector, the extension service or a mentor. */
+export function ringFirst(almanac: Almanac): string | undefined {
+  const law = almanac.bulletins.find(({ data }) => data.status === 'law')?.data.law?.[0]?.duty;
+  const known = almanac.club.contacts.map(({ duty }) => duty);
+  return [law, 'inspector', 'extension', 'mentor'].find((duty) => duty !== undefined && known.includes(duty));
+}

@@ -1,0 +1,61 @@
+/* The club's own figures for winter stores, in kilograms; what the club lacks is null. */
+import { poundsToKilograms } from '../../shared/units/weight.ts';
+import type { FeedingFigures } from '../../shared/feeding/stores.ts';
+import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import type { AnchorDate, Basis } from '../../shared/season/anchors.ts';
+import type { Almanac } from './content.ts';
+import { heldRange } from './calculator-figures.ts';
+import { datedWords } from './season-words.ts';
+
+export type HeldStores = {
+  readonly frameKg: { readonly deep: number | null; readonly medium: number | null; readonly shallow: number | null };
+  readonly targetKg: number | null;
+  readonly feeding: FeedingFigures | null;
+};
+
+export function heldStores(almanac: Almanac, day: string): HeldStores {
+  return {
+    frameKg: {
+      deep: heldKg(almanac, 'frame-honey-deep', day, 'least'),
+      medium: heldKg(almanac, 'frame-honey-medium', day, 'least'),
+      shallow: heldKg(almanac, 'frame-honey-shallow', day, 'least'),
+    },
+    targetKg: heldKg(almanac, 'winter-stores-target', day, 'most'),
+    feeding: heldFeeding(almanac, day),
+  };
+}
+
+/** For each district the day by which syrup is fed, and where that day is from; none where nothing says it. */
+export function heldFeedBy({ seasons, forage }: Almanac): { readonly district: string; readonly day: MonthDay; readonly words: string }[] {
+  const titles = new Map(forage.map(({ id, data }) => [id, data.title.toLowerCase()]));
+  return seasons.flatMap(({ id, name, anchors }) => {
+    const last = anchors['last-syrup'];
+    if (!last) return [];
+    const basis = datedWords(last, { titles, main: seasons[0]!.name });
+    return [{ district: id, day: last.earliest, words: feedByWords(last, name, basis) }];
+  });
+}
+
+/** Normals tell when days grow too cold. Syrup must be dried before that, and nights are colder: the day itself is too late. */
+function feedByWords({ earliest, basis }: AnchorDate, name: string, from: string): string {
+  const day = formatMonthDay(earliest);
+  return rootOf(basis).kind === 'temperature'
+    ? `some weeks before ${day}, in ${name}: about then days grow too cold (${from}), and nights do sooner.`
+    : `${day} in ${name} (${from}). To dry it, bees need mild nights as well as mild days.`;
+}
+
+const rootOf = (basis: Basis): Basis => (basis.kind === 'shifted' ? rootOf(basis.of) : basis);
+
+/** So that no colony is left short: of a target the larger end, of what a frame holds the smaller. */
+function heldKg(almanac: Almanac, figureId: string, day: string, end: 'least' | 'most'): number | null {
+  const range = heldRange(almanac, figureId, day);
+  const unit = almanac.figures.get(figureId)?.unit;
+  if (!range || (unit !== 'lb' && unit !== 'kg')) return null;
+  return unit === 'lb' ? poundsToKilograms(range[end]) : range[end];
+}
+
+function heldFeeding(almanac: Almanac, day: string): FeedingFigures | null {
+  const efficiency = heldRange(almanac, 'feed-efficiency', day);
+  const sugar = heldRange(almanac, 'stores-water-share', day);
+  return efficiency && sugar && { sugarShareOfStores: sugar.least, efficiencyLeast: efficiency.least, efficiencyMost: efficiency.most };
+}

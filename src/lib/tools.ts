@@ -1,0 +1,47 @@
+/* The calculators, in the order of their list. A page at /work-it-out/<slug>/ each. */
+import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
+import type { Almanac } from './content.ts';
+import { askOf, type Asked } from './page-context.ts';
+
+export type Tool = { slug: string; title: string; lede: string };
+
+export const TOOLS: readonly Tool[] = [
+  { slug: 'mite-count', title: 'Mite count', lede: 'Mites per hundred bees, how sure that is, and whether to act.' },
+  { slug: 'sampling-plan', title: 'Sampling plan', lede: 'How many bees and colonies to look at, and how often that misses.' },
+  { slug: 'sticky-board', title: 'Sticky board', lede: 'Mites that fall in a day, and why a board tells no more.' },
+  { slug: 'syrup', title: 'Syrup', lede: 'Sugar, water and syrup by weight or volume, and when it would grain.' },
+  { slug: 'winter-stores', title: 'Winter stores', lede: 'What is in the hive, what is short, and the syrup that makes it up.' },
+  { slug: 'package-calendar', title: 'Package calendar', lede: 'What happens when, from the day your package goes in.' },
+  { slug: 'package-order', title: 'Package order', lede: 'What an order of packages weighs and needs, and a sheet for pick-up.' },
+  { slug: 'weight-check', title: 'Weight check', lede: 'A spot check of net weights you bought, by a published rule.' },
+  { slug: 'brood-dates', title: 'Brood dates', lede: 'From what you saw in a cell: when it was laid, is sealed, emerges, and lays.' },
+  {
+    slug: 'treatment-window',
+    title: 'What the label rows rule out',
+    lede: 'Your weather, boxes and brood against dated rows of labels. Your label decides.',
+  },
+  { slug: 'degree-days', title: 'Degree-days', lede: 'Warmth added up day by day, by a method that is named.' },
+];
+
+/** False for the address of a calculator that this almanac does not have: nothing may lead there. */
+export const leads = (address: string): boolean => {
+  const [, slug] = /^\/work-it-out\/([^/#]+)/.exec(address) ?? [];
+  return slug === undefined || TOOLS.some((tool) => tool.slug === slug);
+};
+
+export function toolOf(slug: string): Tool {
+  const tool = TOOLS.find((each) => each.slug === slug);
+  if (!tool) throw new Error(`toolOf: needs one of the calculators, got ${slug}`);
+  return tool;
+}
+
+/** Whom to ask after a sum: the first of these duties that the club has. */
+export function toolContact(almanac: Almanac, duties: readonly string[]): Asked | undefined {
+  const duty = duties.find((each) => almanac.club.contacts.some((contact) => contact.duty === each));
+  return duty === undefined ? undefined : askOf(almanac, duty);
+}
+
+/** What a calculator's page asks of hands, as far as the club has the cautions for it: checks ask for those of a club's own pages only. */
+export function toolWork(almanac: Almanac, work: readonly Work[]): Work[] {
+  return work.filter((each) => HAZARDS_OF[each].every((hazard) => almanac.cautions.has(hazard)));
+}

@@ -1,0 +1,90 @@
+/* The rows of labels that the club holds, as the treatment page decides from them, each with the note of its source. */
+import type { LabelRow, WarmthLimit } from '../../shared/treatments/label-row.ts';
+import type { Day } from '../../shared/days/day.ts';
+import { formatDay } from '../../shared/days/show-day.ts';
+import type { TreatmentRow } from '../schemas/treatments.ts';
+import type { Almanac } from './content.ts';
+import { sourceWords, sureness } from './figures.ts';
+import { noteOf } from './notes.ts';
+import type { Note } from './page-context.ts';
+
+export type HeldLabelRow = LabelRow & {
+  /** The entry, and the row within it. */
+  readonly entry: string;
+  readonly id: string;
+  /** The active ingredient. */
+  readonly title: string;
+  readonly form: string;
+  readonly daysLeast?: number;
+  readonly reachesBrood: TreatmentRow['kills-under-cappings'];
+  readonly resistance?: string;
+  readonly note: number;
+};
+
+/** Writes the notes of the rows behind those that the page has. */
+export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
+  return almanac.treatments.flatMap(({ id: entry, data }) =>
+    data.rows.map((row): HeldLabelRow => ({
+      entry,
+      id: `${entry}/${row.id}`,
+      title: data.title,
+      form: row.form,
+      place: row.place,
+      seen: seenOf(almanac, row),
+      ...(row.registration === undefined ? {} : { registration: row.registration }),
+      ...(row['label-date'] === undefined ? {} : { labelDate: row['label-date'] as Day }),
+      ...(row.superseded === undefined ? {} : { superseded: row.superseded }),
+      limits: limitsOf(row.limits),
+      forbidsBrood: row['forbids-brood'] ?? false,
+      supers: row.supers,
+      ...(row['supers-back-days'] === undefined ? {} : { supersBackDays: row['supers-back-days'] }),
+      poorWithBrood: row['works-poorly-with-brood'],
+      poorOutside: limitsOf(row['works-poorly-outside']),
+      ...(row['days-least'] === undefined ? {} : { daysLeast: row['days-least'] }),
+      ...(row['days-most'] === undefined ? {} : { daysMost: row['days-most'] }),
+      checkBy: row['check-by'] as Day,
+      reachesBrood: row['kills-under-cappings'],
+      ...(row.resistance === undefined ? {} : { resistance: row.resistance }),
+      note: noteOf(notes, rowNote(almanac, row)),
+    })),
+  );
+}
+
+/** How the label of a row was seen; a row without a source is one whose label could not be opened. */
+export function seenOf({ sources }: Pick<Almanac, 'sources'>, { source }: Pick<TreatmentRow, 'source'>): LabelRow['seen'] {
+  return source === undefined ? 'not-opened' : (sources.get(source)?.seen ?? 'memory');
+}
+
+/** What stands under a row: its label, place, number and date, who found that it works poorly, and how sure it is. */
+export function rowNote({ sources }: Pick<Almanac, 'sources'>, row: TreatmentRow): (string | undefined)[] {
+  const named = (id: string): string => (sources.has(id) ? sourceWords(sources.get(id)!) : id);
+  return [
+    row.source === undefined ? 'No label of this form was opened' : named(row.source),
+    row.source === undefined ? row.place : labelOf(row),
+    row['efficacy-source'] && `On what works poorly: ${named(row['efficacy-source'])}`,
+    ...(row.source === undefined ? [] : [row.note, sentenceCase(sureness(row.certainty))]),
+  ];
+}
+
+function labelOf(row: TreatmentRow): string {
+  const registration = row.registration ? `registration ${row.registration}` : 'registration number not seen';
+  const date = row['label-date'] ? `label of ${formatDay(row['label-date'] as Day)}` : 'date of the label not seen';
+  return `${row.place}, ${registration}, ${date}`;
+}
+
+/** The places of the rows, the one with most rows first. */
+export function placesOf(rows: readonly Pick<LabelRow, 'place'>[]): string[] {
+  const count = (place: string): number => rows.filter((row) => row.place === place).length;
+  return [...new Set(rows.map(({ place }) => place))].sort((a, b) => count(b) - count(a) || (a < b ? -1 : 1));
+}
+
+function limitsOf(limits: TreatmentRow['limits'] = []): WarmthLimit[] {
+  return limits.map(({ of, when, 'least-c': leastC, 'most-c': mostC }) => ({
+    of,
+    ...(leastC === undefined ? {} : { leastC }),
+    ...(mostC === undefined ? {} : { mostC }),
+    ...(when === undefined ? {} : { when }),
+  }));
+}
+
+const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,27 @@
+/* Whom to ask about what was taken down: its own duty, else the editor, else the first office of the club. */
+import type { Almanac } from './content.ts';
+import { askOf, type Asked } from './page-context.ts';
+
+export function askWithdrawn(almanac: Almanac, duty: string | undefined): Asked {
+  const known = almanac.club.contacts.map((contact) => contact.duty);
+  return askOf(almanac, [duty, 'almanac-editor', 'mentor'].find((each) => each !== undefined && known.includes(each)) ?? known[0]!);
+}
+
+/** What a reader calls the kinds of entry. */
+export const KIND_WORDS = {
+  checklists: 'list',
+  bulletins: 'bulletin',
+  articles: 'know-how',
+  meetings: 'meeting',
+  reading: 'reading',
+  treatments: 'treatment',
+  forage: 'forage plant',
+  words: 'word',
+  figures: 'figure',
+  sources: 'source',
+  cautions: 'box',
+  signs: 'sign',
+  notices: 'notice',
+  counts: 'counts',
+  drawings: 'drawing',
+} as const;

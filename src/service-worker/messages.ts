@@ -1,0 +1,45 @@
+/* What a page is told of the offline copy, in sentences it shows as they are. */
+import { daysBetween, type Day } from '../../shared/days/day.ts';
+import { todayIn } from '../../shared/days/today.ts';
+import { copy } from './cache.ts';
+
+export type Told = {
+  says: string;
+  /** Shown above the text, since it matters to who reads now. */
+  first?: boolean;
+  /** A button, and what it asks for: the whole copy, or the new edition. */
+  press?: string;
+  asks?: 'all' | 'new edition';
+  /** The page that asked for the new edition is to be loaded again: it is in place. */
+  again?: boolean;
+};
+
+/** Past this age of the edition a reader without signal is told so; common practice, no source. */
+const OLD_DAYS = 60;
+
+export const saving = (done: number, all: number): Told => ({
+  says: `Saving this almanac for use without signal: ${done} of ${all} files.`,
+});
+export const saved = (picturesLeft = 0): Told => ({
+  says: `Saved on this device for use without signal: all ${copy.pages} pages, search and calendars, ${copy.size}, edition of ${copy.dayInWords}.${picturesLeft > 0 ? ` ${picturesLeft} of ${copy.pictures.length} pictures are not saved; their words are.` : ''}`,
+});
+export const notSaved = (): Told => ({
+  says: 'The copy for use without signal is not complete: a file did not come as the edition lists it, or this device has no room. The next visit goes on from here.',
+});
+export const onlyRead = (): Told => ({
+  says: `This connection is metered: pages that you read here are kept for use without signal. The whole almanac is ${copy.size}.`,
+  press: 'Save all of it',
+  asks: 'all',
+});
+export const newEdition = (): Told => ({
+  says: `A new edition, of ${copy.dayInWords}, is saved on this device.`,
+  first: true,
+  press: 'Show it',
+  asks: 'new edition',
+});
+
+export function withoutSignal(now: Date): Told {
+  const age = daysBetween(copy.day as Day, todayIn(copy.zone, now));
+  const old = age > OLD_DAYS ? ` It is more than ${OLD_DAYS} days old: ask before you rely on a number.` : '';
+  return { says: `No signal: this is the saved edition of ${copy.dayInWords}.${old}`, first: true };
+}

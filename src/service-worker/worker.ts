@@ -1,0 +1,59 @@
+/*
+ * Runs beside the pages in the reader's browser: keeps the almanac for use without signal and answers from the copy when
+ * nothing else comes. An edition that is being fetched waits; it takes over when no page of another edition is open, or
+ * when a reader asks for it. No page is ever loaded again unasked.
+ */
+import { NavigationRoute } from 'workbox-routing/NavigationRoute.js';
+import { Router } from 'workbox-routing/Router.js';
+import { Route } from 'workbox-routing/Route.js';
+import { file, fromCopy, page } from './fetch-handler.ts';
+import { copy, isLight } from './cache.ts';
+import { keepAll, keepRead, nothingWasKept, takeOver } from './precache.ts';
+import { openPages } from './pages.ts';
+import { picturesLeft } from './pictures.ts';
+import { newEdition, onlyRead, saved, withoutSignal, type Told } from './messages.ts';
+
+declare const self: ServiceWorkerGlobalScope;
+
+/** The page whose reader asked for the edition that waits. */
+let asker: WindowClient | undefined;
+
+self.addEventListener('install', (event) => {
+  if (nothingWasKept() || isLight) void self.skipWaiting();
+  event.waitUntil(keepAll(event));
+});
+self.addEventListener('activate', (event) =>
+  event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies Told))),
+);
+
+const router = new Router();
+router.registerRoute(new NavigationRoute(({ event }) => page(event as FetchEvent)));
+router.registerRoute(
+  new Route(
+    ({ sameOrigin, request }) => sameOrigin && request.method === 'GET' && new URL(request.url).pathname.startsWith(copy.base),
+    ({ event }) => file(event as FetchEvent),
+  ),
+);
+router.addFetchListener();
+
+/** A page asks how it stands and says the day of its edition, or asks for this edition in place of the one that serves. */
+self.addEventListener('message', (event) => {
+  const { data, source } = event as ExtendableMessageEvent & { source: WindowClient };
+  if (data === 'new edition') {
+    asker = source;
+    void self.skipWaiting();
+  } else event.waitUntil(standing(data, source).then((told) => source.postMessage(told)));
+});
+
+async function standing(day: string, source: WindowClient): Promise<Told> {
+  if (self.registration.waiting?.scriptURL && self.serviceWorker?.state === 'installed') {
+    if (day !== copy.day || (await openPages()).length > 1) return newEdition();
+    // The page is of this edition already, and no other is open: nobody notices.
+    await self.skipWaiting();
+    return saved();
+  }
+  if (fromCopy.has(source.id)) return withoutSignal(new Date());
+  if (!isLight) return saved(await picturesLeft());
+  await keepRead(source.url).catch(() => undefined);
+  return onlyRead();
+}

@@ -1,0 +1,62 @@
+/*
+ * Bytes to text. A file saved by another program is read when nothing can be lost (a byte-order mark, Windows line
+ * ends) and refused by name when something would be: a replacement mark is never published.
+ */
+import type { Fault } from './diagnostic.ts';
+
+type Decoded = { ok: true; text: string } | { ok: false; fault: Fault };
+
+/** Text of a file with LF line ends and no byte-order mark, or the fault that says how to save it. */
+export function decode(path: string, bytes: Uint8Array): Decoded {
+  if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) return refuse(path, 1, 1, 'a file saved as UTF-16');
+  const body = startsWith(bytes, [0xef, 0xbb, 0xbf]) ? bytes.subarray(3) : bytes;
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(body).replace(/\r\n?/g, '\n');
+    const odd = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F\uFFFD\uFEFF\uE000-\uF8FF\u202A-\u202E\u2066-\u2069]/.exec(text);
+    if (!odd) return { ok: true, text };
+    const [line, column] = place(text.slice(0, odd.index));
+    const code = odd[0].codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
+    return refuse(path, line, column, `the invisible or broken character U+${code}`, 'the character that is meant, or nothing');
+  } catch {
+    const [line, column] = place(new TextDecoder('latin1').decode(body.subarray(0, firstBadByte(body))).replace(/\r\n?/g, '\n'));
+    return refuse(path, line, column, 'a letter that is not UTF-8 (the file was saved as Windows-1252 or the like)');
+  }
+}
+
+function refuse(
+  path: string,
+  line: number,
+  column: number,
+  found: string,
+  write = 'the file again from your editor with the encoding UTF-8',
+): Decoded {
+  return { ok: false, fault: { path, line, column, rule: 'encoding', field: 'the file', found, write } };
+}
+
+function place(before: string): [number, number] {
+  const lines = before.split('\n');
+  return [lines.length, lines.at(-1)!.length + 1];
+}
+
+const startsWith = (bytes: Uint8Array, mark: number[]): boolean => mark.every((byte, index) => bytes[index] === byte);
+
+/** Where strict decoding first fails, by bisection over prefixes; a letter that is begun and not ended is part of what fails. */
+function firstBadByte(bytes: Uint8Array): number {
+  const good = (end: number, stream = true): boolean => {
+    try {
+      new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(0, end), { stream });
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  let least = 0;
+  let most = bytes.length;
+  while (least < most) {
+    const middle = Math.ceil((least + most) / 2);
+    if (good(middle)) least = middle;
+    else most = middle - 1;
+  }
+  while (least > 0 && !good(least, false)) least -= 1;
+  return least;
+}

@@ -1,0 +1,65 @@
+import assert from 'node:assert/strict';
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { delimiter, join } from 'node:path';
+import { test } from 'vitest';
+import { findBrowser, type Machine } from '../../../src/cli/browser.ts';
+
+const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync', '--disable-quic', '--no-first-run'];
+const bin = mkdtempSync(join(tmpdir(), 'browser-'));
+for (const name of ['chromium', 'google-chrome']) writeFileSync(join(bin, name), '');
+
+// A machine on which only `works` starts; it notes what was tried and what was run.
+function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<Machine> = {}) {
+  const tried: string[] = [];
+  const ran: string[] = [];
+  const told: string[] = [];
+  const made: Machine = {
+    platform: 'linux',
+    environment: { PATH: ['/nowhere', bin].join(delimiter) },
+    isRoot: false,
+    starts: async (options) => {
+      const name = options.executablePath ?? options.channel ?? 'own';
+      tried.push(name);
+      return works(name, ran);
+    },
+    runs: async (program, parts) => Boolean(ran.push([program === process.execPath ? 'node' : program, ...parts.slice(-1)].join(' '))),
+    tell: (line) => told.push(line),
+    ...own,
+  };
+  return { made, tried, ran, told };
+}
+
+test('what is on the machine is tried in order', async () => {
+  const { made, tried, ran } = machine((name) => name.endsWith('google-chrome'));
+  assert.deepEqual(await findBrowser(made), { executablePath: join(bin, 'google-chrome'), args: quiet });
+  assert.deepEqual(tried, ['own', 'chrome', 'msedge', join(bin, 'chromium'), join(bin, 'google-chrome')]);
+  assert.deepEqual(ran, []);
+});
+
+test('root starts it without a sandbox', async () => {
+  const { made } = machine((name) => name === 'chrome', { isRoot: true });
+  assert.deepEqual(await findBrowser(made), { channel: 'chrome', args: ['--no-sandbox', ...quiet] });
+});
+
+test('ALMANAC_BROWSER alone counts where it is set', async () => {
+  const good = machine(() => true, { environment: { ALMANAC_BROWSER: '/opt/browser' } });
+  assert.deepEqual(await findBrowser(good.made), { executablePath: '/opt/browser', args: quiet });
+  const bad = machine((name) => name === 'own', { environment: { ALMANAC_BROWSER: '/opt/browser' } });
+  assert.equal(await findBrowser(bad.made), null);
+  assert.deepEqual(bad.told, ['ALMANAC_BROWSER names /opt/browser, which does not start.']);
+});
+
+test("root gets the system's package", async () => {
+  const { made, ran } = machine((name, done) => name.endsWith('chromium') && done.includes('apt-get chromium'), { isRoot: true });
+  assert.deepEqual(await findBrowser(made), { executablePath: join(bin, 'chromium'), args: ['--no-sandbox', ...quiet] });
+  assert.deepEqual(ran, ['apt-get --version', 'apt-get -qq', 'apt-get chromium']);
+});
+
+test('the download comes last, and without any there is none', async () => {
+  const downloaded = machine((name, done) => name === 'own' && done.includes('node chromium'));
+  assert.deepEqual(await findBrowser(downloaded.made), { args: quiet });
+  const none = machine(() => false, { runs: async () => false });
+  assert.equal(await findBrowser(none.made), null);
+  assert.deepEqual(none.told, ['Downloading a browser for the tests (about 100 MB, once) ...']);
+});

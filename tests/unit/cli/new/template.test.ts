@@ -1,0 +1,154 @@
+// The files that `new` writes: every field of the schema is there, and once the blanks are filled the club has no fault.
+import assert from 'node:assert/strict';
+import { test } from 'vitest';
+import { parse } from 'yaml';
+import { check } from '../../../../src/checks/check.ts';
+import { draftOf, type File } from '../../../../src/cli/new/draft.ts';
+import type { Shaped } from '../../../../src/cli/new/field-lines.ts';
+import { inner } from '../../../../src/cli/new/field-lines.ts';
+import { template } from '../../../../src/cli/new/template.ts';
+import { faultLine } from '../../../../src/source/diagnostic.ts';
+import { splitPage } from '../../../../src/source/fields.ts';
+import { collectionNames, collections, type Collection } from '../../../../src/schemas/collections.ts';
+import { withChanges, type Change } from '../../../fixtures/invalid/cases.ts';
+import { filled } from './fill.ts';
+
+const withFields = collectionNames.filter((name) => collections[name].ending !== '.csv');
+
+/** The names of all fields, sections within sections too: `rows.source`. */
+function namesIn(schema: Shaped, above = ''): string[] {
+  const held = inner(schema);
+  if (held.element) return namesIn(held.element, above);
+  return Object.entries(held.shape ?? {}).flatMap(([name, field]) => [above + name, ...namesIn(field, `${above}${name}.`)]);
+}
+
+/** The same of what YAML makes of a file. */
+function keysIn(value: unknown, above = ''): string[] {
+  if (Array.isArray(value)) return value.flatMap((item) => keysIn(item, above));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([name, held]) => [above + name, ...keysIn(held, `${above}${name}.`)]);
+}
+
+/** Every number sign taken away that stands before a field, as a person would who uses them all. */
+function allInUse(fields: string): string {
+  let [before, text] = ['', fields];
+  while (text !== before)
+    [before, text] = [text, text.replace(/^( *)#((?:  )*(?:- )?[a-z][a-z0-9-]*:(?: .*)?|(?:  )+-(?: .*)?|(?:  )+#.*)$/gm, '$1$2')];
+  return text;
+}
+
+for (const collection of withFields) {
+  const fieldsOf = (text: string): string => splitPage(text)?.fields ?? text;
+  test(`${collection}: the template has every field of the schema, and no other`, () => {
+    const fields = allInUse(fieldsOf(template(collection, {})));
+    const names = namesIn(collections[collection].schema as unknown as Shaped);
+    assert.ok(names.length > 4);
+    assert.deepEqual(keysIn(parse(fields)), names, fields);
+  });
+
+  test(`${collection}: above each field stands a remark that says what to write`, () => {
+    const lines = fieldsOf(template(collection, {})).split('\n');
+    const bare = lines.filter(
+      (line, index) => /^[ #]*(?:- )?[a-z][a-z0-9-]*:( |$)/.test(line) && !/^[ #]*# \S/.test(lines[index - 1] ?? ''),
+    );
+    assert.deepEqual(bare, []);
+  });
+}
+
+test("the remark is the schema's own", () =>
+  assert.match(template('meetings', {}), /\n# The day it is held\. Write a day such as 2026-04-18\.\nday:\n/));
+
+const changesFor = (made: readonly File[]): Change[] => made.map(({ path, text }) => ({ file: path, write: text.replace(/\n$/, '') }));
+
+/** What to write into the blanks of each kind, beside what is usual; `below` is put under the fields. */
+const kinds: Record<Collection, { title: string; values?: Record<string, string>; change?: [string, string][] }> = {
+  checklists: {
+    title: 'The day before',
+    values: { mode: 'read-do' },
+    change: [['## \n\n- [ ] \n', '## At home\n\n- [ ] Read the thermometer <Task id="thermometer" />\n']],
+  },
+  bulletins: {
+    title: 'Wax moth',
+    values: { kind: 'insect', status: 'watch' },
+    change: [
+      ['\n## ', '\nSee the words above.\n\n## '],
+      ['What not to do\n', 'What not to do\n\n- Do not wait.\n'],
+    ],
+  },
+  articles: { title: 'Spring', values: { subject: 'flow' }, change: [['---\n$', '---\nBees fly.\n']] },
+  meetings: { title: '2026-09-12 Honey evening', values: { kind: 'meeting' } },
+  reading: {
+    title: 'A "quoted": title #1',
+    values: { author: 'A member', year: '2019', kind: 'starter', level: 'any', worth: 'A start.' },
+  },
+  treatments: {
+    title: 'Thymol',
+    values: {
+      id: 'gel',
+      form: 'gel',
+      supers: 'label',
+      'kills-under-cappings': 'no',
+      'works-poorly-with-brood': 'false',
+      hazards: 'skin',
+      'check-by': '2026-12-01',
+    },
+  },
+  forage: { title: 'White clover', values: { botanical: 'Trifolium repens', worth: 'Nectar.', gives: 'nectar' } },
+  words: { title: 'Drone', values: { meaning: 'A male bee.' } },
+  figures: {
+    title: 'Bees in a cup',
+    values: { unit: 'bees', id: 'one', from: '2020-01-01', follows: 'one' },
+    change: [['    #value: 57', '    value: 300']],
+  },
+  sources: { title: 'A leaflet', values: { who: 'A body', kind: 'extension', seen: 'itself' } },
+  cautions: {
+    title: 'climbing',
+    values: {
+      heading: 'Ask first before you climb',
+      calls: 'Ask first',
+      line: 'Leave high bees alone.',
+      says: 'Stay down.',
+      defers: 'extension',
+      gravity: '8',
+    },
+    change: [['  - Stay down.', '  - Stay down.\n  - Ask someone equipped.']],
+  },
+  signs: { title: 'Caps are sunken', values: { where: 'brood' } },
+  notices: {
+    title: 'Foulbrood near by',
+    values: { kind: 'disease', says: 'Look at all brood.', from: '2026-05-01', until: '2026-06-01', concerns: 'every page' },
+  },
+  counts: { title: '2026', change: [['method\n', 'method\n2026-06-13,brook,3,300,wash\n']] },
+  drawings: { title: 'A queen cell', values: { words: 'It hangs from the comb.' } },
+};
+
+for (const collection of collectionNames) {
+  const { title, values, change = [] } = kinds[collection];
+  const drafted = draftOf(collection, title);
+  assert.ok(drafted.ok);
+  const [file, lines] = drafted.made;
+
+  test(`${collection}: a new file is told where it is blank, and nothing else`, () =>
+    withChanges(changesFor(drafted.made), (directory) => {
+      const faults = check(directory);
+      assert.ok(faults.length > 0);
+      for (const fault of faults)
+        assert.match(
+          faultLine(fault),
+          new RegExp(
+            `^(?:${file.path}|${lines?.path ?? 'nothing'}):\\d+:\\d+ .*: found (?:a blank|no lines|an empty list|a box without words|a heading without words|a checklist without a step|fields and no words after them|a heading with nothing under it|a row without a number|"[a-z-]+", a sign that|.*and no bulletin)`,
+          ),
+        );
+    }));
+
+  test(`${collection}: once the blanks are filled, check is clean`, () => {
+    const whole = change.reduce(
+      (text, [from, to]) => text.replace(new RegExp(from.replace(/[[\]()]/g, '\\$&'), 'g'), to),
+      filled(file.text, values),
+    );
+    const drawn = lines ? [{ ...lines, text: lines.text.replace('>\n', '>\n<path d="M10 20h40" stroke="black"/>\n') }] : [];
+    withChanges(changesFor([{ ...file, text: whole }, ...drawn]), (directory) =>
+      assert.deepEqual(check(directory).map(faultLine), [], whole),
+    );
+  });
+}

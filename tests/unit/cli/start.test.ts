@@ -1,0 +1,115 @@
+import assert from 'node:assert/strict';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from 'vitest';
+import { openAlmanac, type Build } from '../../../src/cli/open-almanac.ts';
+import { commandFile, smallProject } from './small-project.ts';
+
+function project(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'start-'));
+  mkdirSync(join(folder, 'content'));
+  mkdirSync(join(folder, 'src'));
+  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Ours\n');
+  return folder;
+}
+
+// Stands for the real build: writes one page with the club's file in it, and counts its calls.
+function standIn(ok = true) {
+  const asked: Parameters<Build>[0][] = [];
+  const told: string[] = [];
+  const build: Build = async (options) => {
+    asked.push(options);
+    if (!ok) return { ok };
+    mkdirSync(options.out, { recursive: true });
+    writeFileSync(join(options.out, 'index.html'), readFileSync(join(options.content, 'club.yaml')));
+    return { ok };
+  };
+  const open = async (folder: string) => {
+    const served = await openAlmanac({
+      project: folder,
+      content: join(folder, 'content'),
+      loadBuild: async () => build,
+      tell: (line) => told.push(line),
+      port: 0,
+    });
+    const text = served && (await (await fetch(served.address)).text());
+    await served?.close();
+    return text;
+  };
+  return { asked, told, open };
+}
+
+test('the club is built once, and again when something it is made of changes', async () => {
+  const folder = project();
+  const { asked, told, open } = standIn();
+  assert.equal(await open(folder), 'name: Ours\n');
+  assert.deepEqual(asked, [{ content: join(folder, 'content'), out: join(folder, 'dist'), base: '/', quiet: true }]);
+  await open(folder);
+  assert.equal(asked.length, 1, 'nothing changed');
+  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Theirs\n');
+  assert.equal(await open(folder), 'name: Theirs\n');
+  writeFileSync(join(folder, 'src', 'page.astro'), '');
+  await open(folder);
+  writeFileSync(join(folder, 'package-lock.json'), '{}');
+  await open(folder);
+  assert.equal(asked.length, 4);
+  assert.deepEqual(told, Array(4).fill('Building the almanac ...'));
+});
+
+test('an output that was touched is built again', async () => {
+  const folder = project();
+  const { asked, open } = standIn();
+  await open(folder);
+  writeFileSync(join(folder, 'dist', 'index.html'), 'another club');
+  assert.equal(await open(folder), 'name: Ours\n');
+  assert.equal(asked.length, 2);
+});
+
+test('a build with faults serves nothing; once the fault is taken back the last good output still counts', async () => {
+  const folder = project();
+  await standIn().open(folder);
+  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: [\n');
+  const faulty = standIn(false);
+  assert.equal(await faulty.open(folder), null);
+  assert.equal(await faulty.open(folder), null);
+  assert.equal(faulty.asked.length, 2);
+  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Ours\n');
+  assert.equal(await faulty.open(folder), 'name: Ours\n');
+  assert.equal(faulty.asked.length, 2);
+});
+
+const builds = `import { mkdirSync, writeFileSync } from 'node:fs';
+export async function build({ out }: { out: string }) {
+  mkdirSync(out);
+  writeFileSync(out + '/index.html', 'built');
+  return { ok: true };
+}
+`;
+const fails = "export async function build() {\n  console.error('one fault');\n  return { ok: false };\n}\n";
+
+test(
+  'npm start prints one line on its output, answers there, and ends well on Ctrl-C',
+  { skip: Boolean(process.platform === 'win32' && 'Windows has no such signal') },
+  async () => {
+    const folder = smallProject({ 'src/cli/build.ts': builds, 'content/club.yaml': '' });
+    const started = spawn(process.execPath, [commandFile(folder, 'start.ts')], { stdio: ['ignore', 'pipe', 'ignore'] });
+    let said = '';
+    started.stdout.setEncoding('utf8').on('data', (text) => (said += text));
+    await once(started.stdout, 'data');
+    const address = /^The almanac is at (http:\/\/127\.0\.0\.1:\d+\/)  \(Ctrl-C stops it\)\n$/.exec(said)?.[1];
+    assert.ok(address, said);
+    assert.equal(await (await fetch(address)).text(), 'built');
+    started.kill('SIGINT');
+    assert.deepEqual(await once(started, 'close'), [0, null]);
+    assert.equal(said.split('\n').length, 2);
+  },
+);
+
+test('npm start ends with 1 where the build found faults', () => {
+  const folder = smallProject({ 'src/cli/build.ts': fails });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [commandFile(folder, 'start.ts')], { encoding: 'utf8' });
+  assert.deepEqual({ status, stdout, stderr }, { status: 1, stdout: '', stderr: 'Building the almanac ...\none fault\n' });
+});

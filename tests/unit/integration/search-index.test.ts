@@ -1,0 +1,223 @@
+// What search keeps of a page, and how the index answers: names, entries of a list, what is not read, what stands in a record.
+import assert from 'node:assert/strict';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, test } from 'vitest';
+import { serve, type Served } from '../../../src/cli/serve.ts';
+import { whyStopped } from '../../../src/cli/explain-error.ts';
+import type { Engine } from '../../../src/client/search/engine.ts';
+import { lookUp } from '../../../src/client/search/look-up.ts';
+import type { BuiltPage } from '../../../src/integration/built-pages.ts';
+import type { Word } from '../../../src/integration/handed-over.ts';
+import { writeSearch } from '../../../src/integration/search-index.ts';
+import { foundOn } from '../../../src/integration/search-pages.ts';
+import { openSearch, placesFor, recordsIn } from '../../e2e/search-engine.ts';
+
+const page = (place: string, main: string, kind = 'know-how', title = 'Title'): BuiltPage => ({
+  file: `${place}index.html`,
+  place,
+  html: `<html><body><p>outside</p><main id="text" data-found-as="${kind}"><div class="text"><h1>${title}</h1>${main}</div><aside class="margin"><p>marginal</p></aside></main></body></html>`,
+});
+const found = (main: string, kind?: string, place = 'a/b/') => foundOn(page(place, main, kind))[0]!;
+
+test('the title, the sentence, the headings and the text are told apart', () => {
+  const { title, lede, headings, text } = found('<p class="lede">In short.</p><h2>Why</h2><p>Because.</p>');
+  assert.deepEqual([title, lede, headings.trim(), text], ['Title', 'In short.', 'Why', 'In short. Why. Because.']);
+});
+
+test('what stands apart on the page stands apart in the text, and ends as a sentence', () => {
+  assert.equal(
+    found('<table><tr><th>Mix</th><th>Sugar</th></tr><tr><td>2:1</td><td>7.4 lb</td></tr></table><ul><li>one</li><li>two.</li></ul>a<br>b')
+      .text,
+    'Mix; Sugar. 2:1; 7.4 lb. one. two. a b.',
+  );
+  assert.equal(found('<p>at 50&nbsp;°F (10&nbsp;°C)</p>').text, 'at 50\u00a0°F (10\u00a0°C).');
+});
+
+test('marks of sources, forms, drawings, boxes, hidden and marginal words are not read; a box of the law is', () => {
+  const read = found(
+    '<p>57<sup class="mark"><a>3</a></sup> °F</p><form>f<label>l</label></form><svg><text>s</text></svg><section class="box">box</section><p hidden>h</p><span class="only-paper">p</span><span class="only-heard">o</span><a data-unfound>u</a><script>x()</script><section class="box law">law</section>',
+  ).text;
+  assert.equal(read, '57 °F. law.');
+});
+
+test('what a picture shows is read', () =>
+  assert.equal(
+    found('<figure><img src="x.jpg" alt="A queen cell on a comb"><figcaption>Seen in May</figcaption></figure>').text,
+    'A queen cell on a comb Seen in May.',
+  ));
+
+test('a step is read; pages named at the foot of a bulletin are not', () => {
+  assert.equal(found('<label><input type="checkbox"><span>Mix 2:1</span></label>').text, 'Mix 2:1.');
+  assert.equal(found('<p>own</p><ul class="rows"><li>other</li></ul>', 'pest or disease').text, 'own.');
+  assert.equal(found('<ul class="rows"><li>Package night</li></ul>', 'meeting', 'meetings/').text, 'Package night.');
+});
+
+test('a page without a kind is not found; an entry of a list is found by itself, and not twice', () => {
+  assert.deepEqual(foundOn({ file: 'x', place: 'x/', html: '<main id="text"><h1>T</h1></main>' }), []);
+  const [list, entry, ...more] = foundOn(
+    page(
+      'words/',
+      '<p class="lede">All.</p><dl><div id="brood" data-found-as="word"><dt><b>brood</b></dt><dd>The young. <a data-unfound>More</a></dd></div></dl>',
+      'word',
+      'Words',
+    ),
+  );
+  assert.equal(list!.text, 'All.');
+  assert.deepEqual([entry!.place, entry!.kind, entry!.title, entry!.text], ['words/#brood', 'word', 'brood', 'The young.']);
+  assert.equal(more.length, 0);
+});
+
+test('a meeting carries its day in words', () => {
+  assert.equal(
+    found('<p><time datetime="2026-05-16">Saturday 16 May 2026, 10:00 to 12:30</time></p>', 'meeting').when,
+    'Saturday 16 May 2026, 10:00 to 12:30',
+  );
+});
+
+const words: Word[] = [
+  { id: 'varroa', names: ['varroa', 'verroa', 'red ticks'], more: '/pests/varroa/' },
+  { id: 'sugar-roll', names: ['powdered-sugar roll', 'sugar shake'], more: '/lists/count/' },
+  { id: 'active-ingredient', names: ['active ingredient'], more: '/know-how/label/' },
+];
+const pages = [
+  page(
+    'pests/varroa/',
+    '<p class="lede">A mite on bees.</p><p>Count 1/2 cup of bees. Above 3 per 100, act.</p>',
+    'pest or disease',
+    'Varroa',
+  ),
+  page('lists/count/', '<p>Roll the bees in sugar, count mites, 55 to 64 % of them.</p>', 'checklist', 'Mite count day'),
+  page('know-how/label/', '<p>Read the box.</p>', 'know-how', 'Find the active ingredient'),
+  page('know-how/mold/', '<p>Moldy comb. See beetles? Mites are no cause of the chimney.</p>', 'know-how', 'Gray fuzz'),
+  page('work-it-out/syrup/', '<p>2:1 by weight, two pounds a quart.</p>', 'calculator', 'Syrup'),
+];
+const opened: { folder: string; served: Served }[] = [];
+/** The search of a few pages, written and served. */
+async function made(of: readonly BuiltPage[], listed: readonly Word[], windows = {}): Promise<{ folder: string; engine: Engine }> {
+  const folder = mkdtempSync(join(tmpdir(), 'almanac-search-'));
+  await writeSearch(folder, of, listed, windows);
+  const served = await serve({ folder, port: 0 });
+  opened.push({ folder, served });
+  return { folder, engine: await openSearch(folder, served.address) };
+}
+let folder: string;
+let engine: Engine;
+beforeAll(async () => {
+  ({ folder, engine } = await made(pages, words, { 'pests/varroa/': 'valley 03-14 11-15' }));
+});
+afterAll(async () => {
+  for (const each of opened) {
+    await each.served.close();
+    rmSync(each.folder, { recursive: true });
+  }
+});
+const places = (typed: string): Promise<string[]> => placesFor(typed, engine);
+
+test('one record a page holds its title and text as they are, signs and all', async () => {
+  assert.deepEqual(
+    recordsIn(folder).map(({ place }) => place),
+    ['know-how/label/', 'know-how/mold/', 'lists/count/', 'pests/varroa/', 'work-it-out/syrup/'],
+  );
+  const odd = page(
+    'a/',
+    '<p>Prose: &lt;3, {name}, 2~3, 5\'10" &amp; é ¶ 1,000 at 45.9 %. 2:1. “Why?”</p>',
+    'know-how',
+    'Of &lt;b&gt; &amp; 1:1.',
+  );
+  const [record] = recordsIn((await made([odd, ...pages], words)).folder);
+  assert.deepEqual([record!.title, record!.text], ['Of <b> & 1:1.', 'Prose: <3, {name}, 2~3, 5\'10" & é 1,000 at 45.9 %. 2:1. “Why?”.']);
+});
+
+test('pages are found by their names, and by all names that the word list leads to them from', async () => {
+  for (const typed of ['varroa', 'verroa', 'red ticks', 'Varoa']) assert.equal((await places(typed))[0], 'pests/varroa/', typed);
+  assert.equal((await places('sugar shake'))[0], 'lists/count/');
+  assert.equal((await places('powder suger roll'))[0], 'lists/count/');
+});
+
+test('a ratio, a fraction and a unit are found however they are typed', async () => {
+  for (const typed of ['2:1', '2 to 1 syrup', '2 lbs a qt']) assert.equal((await places(typed))[0], 'work-it-out/syrup/', typed);
+  assert.equal((await places('½ cup'))[0], 'pests/varroa/');
+});
+
+test('what is near but wrong is led to the right word, and said', async () => {
+  const { hits, corrected } = await lookUp('beatles', engine);
+  assert.equal((await engine.shownOf(hits[0]!.entry)).url, '/know-how/mold/');
+  assert.deepEqual(corrected, ['beetles']);
+  assert.deepEqual((await lookUp('beetle chimneys', engine)).corrected, [], 'another ending is no mistake');
+});
+
+test('words written apart or together are found the other way', async () => {
+  assert.equal((await places('mitecount'))[0], 'lists/count/');
+  assert.equal((await places('chim ney'))[0], 'know-how/mold/');
+});
+
+test('small words, signs and nothing find nothing; unknown words find nothing', async () => {
+  for (const typed of ['', 'what do I', '?!', 'qqqqzz']) assert.deepEqual(await places(typed), [], typed);
+});
+
+test('the days of a page, its kind and its text come with it', async () => {
+  const [first] = (await lookUp('varroa', engine)).hits;
+  const { kind, windows } = first!.entry;
+  assert.deepEqual([kind, windows], ['pest or disease', 'valley 03-14 11-15']);
+  assert.deepEqual(await engine.shownOf(first!.entry), {
+    title: 'Varroa',
+    text: 'A mite on bees. Count 1/2 cup of bees. Above 3 per 100, act.',
+    when: '',
+    url: '/pests/varroa/',
+  });
+});
+
+test('words of the question that stand side by side on a page bring it before one where they stand apart', async () => {
+  const apart = 'The queen is here. A hive stands there, and far from it, on the other side of the yard, a cell of wax was seen.';
+  const beside = 'The hive is here. A queen cell of wax was seen, and far from it, on the other side of the yard, there stands one.';
+  const near = await made([page('a/', `<p>${apart}</p>`), page('b/', `<p>${beside}</p>`), ...pages], words);
+  assert.deepEqual((await placesFor('queen cell', near.engine)).slice(0, 2), ['b/', 'a/']);
+});
+
+// Names that nobody sells: invented here.
+for (const typed of [
+  'Zorbomite strips',
+  'my box says Queltor',
+  'quelltorix pad dose',
+  'brand Frebbex for mites',
+  'Anything®',
+  'treat with Yttriplom gel',
+]) {
+  test(`a name off a box leads to the active ingredient: ${typed}`, async () => assert.equal((await places(typed))[0], 'know-how/label/'));
+}
+for (const typed of ['varroa strips', 'verroa treatment', 'mites', 'sugar roll for mites', 'bees in Zanesville']) {
+  test(`what is known, or no treatment, does not: ${typed}`, async () => assert.notEqual((await places(typed))[0], 'know-how/label/'));
+}
+
+test('a club without that page is led nowhere by it', async () => {
+  const club = await made(pages, words.slice(0, 2));
+  assert.ok(!(await placesFor('Zorbomite strips', club.engine)).includes('know-how/label/'));
+});
+
+test('a file that did not come is asked for again', async () => {
+  const { engine: flaky } = await made(pages, words);
+  const { fetch } = globalThis;
+  globalThis.fetch = (address) => (/pf_index/.test(String(address)) ? Promise.reject(new Error('no signal')) : fetch(address));
+  try {
+    await assert.rejects(lookUp('varroa', flaky), /did not come/);
+  } finally {
+    globalThis.fetch = fetch;
+  }
+  assert.equal((await placesFor('varroa', flaky))[0], 'pests/varroa/');
+});
+
+test("a machine for which there is no program of Pagefind's is told so in a sentence", async () => {
+  const { npm_config_arch: before } = process.env;
+  process.env.npm_config_arch = 'mips';
+  try {
+    await assert.rejects(writeSearch(folder, pages, words, {}), (error: Error) => {
+      assert.match(whyStopped(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
+      return true;
+    });
+  } finally {
+    if (before === undefined) delete process.env.npm_config_arch;
+    else process.env.npm_config_arch = before;
+  }
+});

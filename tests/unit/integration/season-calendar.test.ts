@@ -1,0 +1,182 @@
+// The calendars of the season, read back by two parsers that are not their writer's: one of the registry, one of thirty lines below.
+import assert from 'node:assert/strict';
+import { onTestFinished, test } from 'vitest';
+import ICAL from 'ical.js';
+import type { Day } from '../../../shared/days/day.ts';
+import type { MonthDay } from '../../../shared/days/month-day.ts';
+import type { Club, SeasonTasks, Task } from '../../../src/integration/handed-over.ts';
+import { nextOccurrence, seasonCalendar } from '../../../src/integration/season-calendar.ts';
+import { rows, type Row } from '../../rows.ts';
+
+const club: Club = {
+  id: 'quarry-town',
+  name: 'Quarry Town Beekeepers',
+  almanac: 'The almanac',
+  place: 'Test County',
+  language: 'en-US',
+  zone: 'Europe/London',
+  demonstration: false,
+};
+const swarms: Task = {
+  list: 'swarm-season',
+  title: 'The weekly look in swarm season',
+  why: 'a cell is sealed, and the swarm gone, within days',
+  from: '04-21',
+  to: '06-03',
+  basis: 'from 6 years of members’ dates, about 9 days either way',
+  changes: 0,
+};
+const winter: Task = {
+  list: 'winter-rest',
+  title: 'Winter: mānuka, straps, and a comma; a colon: and a back\\slash',
+  why: 'wind lifts roofs',
+  from: '11-15',
+  to: '02-20',
+  basis: null,
+  changes: 2,
+};
+const valley: SeasonTasks = { district: 'valley', name: 'the valley', tasks: [swarms, winter] };
+
+type Event = { uid: string; start: string; end: string; sequence: string; summary: string; description: string };
+
+/** Lines unfolded by bytes, then name, parameters and value; escapes undone. Nothing of the writer or of the other parser is used. */
+function plainly(text: string): Event[] {
+  const lines = text.replace(/\r\n[ \t]/g, '').split('\r\n');
+  const events: Record<string, string>[] = [];
+  for (const line of lines) {
+    if (line === 'BEGIN:VEVENT') events.push({});
+    const [, name, parameters, value] = /^([A-Z-]+)((?:;[^:]*)?):(.*)$/.exec(line) ?? [];
+    if (name && events.length > 0) events.at(-1)![name + parameters!] = value!;
+  }
+  const said = (value = '') => value.replace(/\\([\\;,nN])/g, (_, sign: string) => (sign.toLowerCase() === 'n' ? '\n' : sign));
+  const day = (value = '') => value.replace(/^(\d{4})(\d\d)(\d\d)$/, '$1-$2-$3');
+  return events.map((event) => ({
+    uid: event.UID!,
+    start: day(event['DTSTART;VALUE=DATE']),
+    end: day(event['DTEND;VALUE=DATE']),
+    sequence: event.SEQUENCE!,
+    summary: said(event.SUMMARY),
+    description: said(event.DESCRIPTION),
+  }));
+}
+
+function byLibrary(text: string): Event[] {
+  return new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((component) => {
+    const event = new ICAL.Event(component);
+    assert.ok(event.startDate.isDate && event.endDate.isDate);
+    return {
+      uid: event.uid,
+      start: event.startDate.toString(),
+      end: event.endDate.toString(),
+      sequence: String(component.getFirstPropertyValue('sequence')),
+      summary: event.summary,
+      description: event.description,
+    };
+  });
+}
+
+test('both parsers read the same events: whole days with the end after the last, text as written', () => {
+  const text = seasonCalendar(club, valley, '2026-04-07', null);
+  const expected: Event[] = [
+    {
+      uid: 'swarm-season.valley.2026@quarry-town',
+      start: '2026-04-21',
+      end: '2026-06-04',
+      sequence: '0',
+      summary: swarms.title,
+      description:
+        'A cell is sealed, and the swarm gone, within days.\nThe days in the valley: from 6 years of members’ dates, about 9 days either way.',
+    },
+    {
+      uid: 'winter-rest.valley.2026@quarry-town',
+      start: '2026-11-15',
+      end: '2027-02-21',
+      sequence: '2',
+      summary: winter.title,
+      description: 'Wind lifts roofs.',
+    },
+  ];
+  assert.deepEqual(plainly(text), expected);
+  assert.deepEqual(byLibrary(text), expected);
+});
+
+const when: Row<{ from: string; to: string; day: string }, { first: string; last: string }>[] = [
+  {
+    case: 'to come this year',
+    given: { from: '05-20', to: '07-05', day: '2026-04-07' },
+    expect: { first: '2026-05-20', last: '2026-07-05' },
+    from: 'calendar',
+  },
+  {
+    case: 'under way',
+    given: { from: '05-20', to: '07-05', day: '2026-07-05' },
+    expect: { first: '2026-05-20', last: '2026-07-05' },
+    from: 'its last day counts',
+  },
+  {
+    case: 'over this year',
+    given: { from: '05-20', to: '07-05', day: '2026-07-06' },
+    expect: { first: '2027-05-20', last: '2027-07-05' },
+    from: 'calendar',
+  },
+  {
+    case: 'over New Year, begun last year',
+    given: { from: '11-15', to: '02-20', day: '2026-01-10' },
+    expect: { first: '2025-11-15', last: '2026-02-20' },
+    from: 'calendar',
+  },
+  {
+    case: 'over New Year, to come',
+    given: { from: '11-15', to: '02-20', day: '2026-02-21' },
+    expect: { first: '2026-11-15', last: '2027-02-20' },
+    from: 'calendar',
+  },
+  {
+    case: 'to the last of February in a leap year',
+    given: { from: '02-01', to: '02-28', day: '2028-02-29' },
+    expect: { first: '2029-02-01', last: '2029-02-28' },
+    from: 'normals have no 29 February',
+  },
+  {
+    case: 'one day',
+    given: { from: '12-31', to: '12-31', day: '2026-12-31' },
+    expect: { first: '2026-12-31', last: '2026-12-31' },
+    from: 'calendar',
+  },
+];
+rows('the occurrence of an edition', when, ({ from, to, day }, expect) =>
+  assert.deepEqual(nextOccurrence(from as MonthDay, to as MonthDay, day as Day), expect),
+);
+
+test('the same edition is the same bytes on any clock; a changed window keeps its UID and another year has its own', () => {
+  const own = process.env.TZ;
+  onTestFinished(() => void (own === undefined ? delete process.env.TZ : (process.env.TZ = own)));
+  const made = ['UTC', 'Asia/Tokyo', 'America/New_York', 'Pacific/Auckland'].map((zone) => {
+    process.env.TZ = zone;
+    return seasonCalendar(club, valley, '2026-04-07', null);
+  });
+  for (const other of made) assert.equal(other, made[0]);
+  const moved = plainly(seasonCalendar(club, { ...valley, tasks: [{ ...swarms, from: '04-25', changes: 1 }] }, '2026-04-20', null))[0]!;
+  assert.deepEqual([moved.uid, moved.start, moved.sequence], ['swarm-season.valley.2026@quarry-town', '2026-04-25', '1']);
+  assert.equal(
+    plainly(seasonCalendar(club, { ...valley, tasks: [swarms] }, '2026-08-01', null))[0]!.uid,
+    'swarm-season.valley.2027@quarry-town',
+  );
+  const hill = plainly(seasonCalendar(club, { ...valley, district: 'hill' }, '2026-04-07', null));
+  assert.ok(hill.every(({ uid }) => uid.includes('.hill.')));
+});
+
+test('lines are folded at 75 bytes, between characters, and nobody is busy', () => {
+  const text = seasonCalendar(
+    club,
+    { ...valley, tasks: [{ ...winter, title: 'ā'.repeat(120) }] },
+    '2026-04-07',
+    'https://club.example/bees/',
+  );
+  for (const line of text.split('\r\n')) assert.ok(Buffer.byteLength(line) <= 75, line);
+  assert.equal(plainly(text)[0]!.summary, 'ā'.repeat(120));
+  assert.match(text, /\r\nTRANSP:TRANSPARENT\r\n/);
+  assert.match(text, /\r\nURL;VALUE=URI:https:\/\/club\.example\/bees\/lists\/winter-rest\/\r\n/);
+  assert.match(text, /\r\nDTSTAMP:20260407T000000Z?\r\n/);
+  assert.ok(text.endsWith('END:VCALENDAR\r\n') && !/[^\r]\n/.test(text));
+});
