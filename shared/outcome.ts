@@ -12,12 +12,12 @@ export type Refused<Reason extends string> = {
   readonly text?: string;
 };
 
-export type Outcome<Value, Reason extends string> = Accepted<Value> | Refused<Reason>;
+export type Result<Value, Reason extends string> = Accepted<Value> | Refused<Reason>;
 
-export function accept<Value>(value: Value): Accepted<Value> {
+export function ok<Value>(value: Value): Accepted<Value> {
   return { ok: true, value };
 }
 
-export function refuse<Reason extends string>(reason: Reason, where: { row?: number; text?: string } = {}): Refused<Reason> {
+export function err<Reason extends string>(reason: Reason, where: { row?: number; text?: string } = {}): Refused<Reason> {
   return { ok: false, reason, ...where };
 }

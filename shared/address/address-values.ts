@@ -3,42 +3,42 @@
  * decimal point only, no thousands mark, no unit, no space. `marks` are what parts the fields of a record, in order: [':', '/'].
  * A label comes first in its record; where it holds a mark itself it is percent-encoded once more when written.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { plainDecimal } from '../numbers/show-number.ts';
 import { decode } from './address.ts';
 
 export type AddressNumberReason = 'empty' | 'not-a-number' | 'too-many-digits';
 
-export function readAddressNumber(text: string): Outcome<number, AddressNumberReason> {
-  if (text === '') return refuse('empty');
-  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(text) || text.endsWith('.')) return refuse('not-a-number');
-  if (text.replace(/[-.]/g, '').replace(/^0+/, '').length > 17) return refuse('too-many-digits');
-  return accept(Number(text) === 0 ? 0 : Number(text));
+export function readAddressNumber(text: string): Result<number, AddressNumberReason> {
+  if (text === '') return err('empty');
+  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(text) || text.endsWith('.')) return err('not-a-number');
+  if (text.replace(/[-.]/g, '').replace(/^0+/, '').length > 17) return err('too-many-digits');
+  return ok(Number(text) === 0 ? 0 : Number(text));
 }
 
-export function readAddressNumbers(text: string): Outcome<readonly number[], AddressNumberReason> {
+export function readAddressNumbers(text: string): Result<readonly number[], AddressNumberReason> {
   const numbers: number[] = [];
   for (const [index, item] of text.split(',').entries()) {
     const read = readAddressNumber(item);
-    if (!read.ok) return refuse(read.reason, { row: index + 1, text: item });
+    if (!read.ok) return err(read.reason, { row: index + 1, text: item });
     numbers.push(read.value);
   }
-  return accept(numbers);
+  return ok(numbers);
 }
 
 /** Each record as its fields, one more than there are marks; cut from the right, so that a label may hold a mark. */
 export function readAddressRecords(
   text: string,
   marks: readonly string[],
-): Outcome<readonly (readonly string[])[], 'empty' | 'wrong-fields'> {
-  if (text === '') return refuse('empty');
+): Result<readonly (readonly string[])[], 'empty' | 'wrong-fields'> {
+  if (text === '') return err('empty');
   const records: string[][] = [];
   for (const [index, record] of text.split(';').entries()) {
     const fields = cutFromRight(record, marks);
-    if (!fields) return refuse('wrong-fields', { row: index + 1, text: record });
+    if (!fields) return err('wrong-fields', { row: index + 1, text: record });
     records.push(fields);
   }
-  return accept(records);
+  return ok(records);
 }
 
 export function writeAddressNumber(value: number): string {

@@ -4,7 +4,7 @@
  * Gregorian calendar throughout. A day that is read must lie in 1900 to 2199; a sum may step past that.
  * Source of the leap-year rule: ISO 8601-1:2019, the Gregorian calendar (every 4th year, not the 100th, but the 400th).
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 
 declare const dayMark: unique symbol;
 export type Day = string & { readonly [dayMark]: true };
@@ -20,19 +20,19 @@ export type DayReason = 'not-a-date' | 'impossible-date' | 'year-out-of-range';
 const daysBeforeMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
 /** Strict ISO text and nothing else: `2026-04-18`. */
-export function parseDay(text: string): Outcome<Day, DayReason> {
+export function parseDay(text: string): Result<Day, DayReason> {
   const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (!found) return refuse('not-a-date');
+  if (!found) return err('not-a-date');
   return dayFrom(Number(found[1]), Number(found[2]), Number(found[3]));
 }
 
 /** A day from its three numbers, months counted from 1. */
-export function dayFrom(year: number, month: number, date: number): Outcome<Day, DayReason> {
-  if (year < firstYear || year > lastYear) return refuse('year-out-of-range');
+export function dayFrom(year: number, month: number, date: number): Result<Day, DayReason> {
+  if (year < firstYear || year > lastYear) return err('year-out-of-range');
   if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) {
-    return refuse('impossible-date');
+    return err('impossible-date');
   }
-  return accept(write(year, month, date));
+  return ok(write(year, month, date));
 }
 
 export function partsOf(day: Day): { year: number; month: number; date: number } {

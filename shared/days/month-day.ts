@@ -2,7 +2,7 @@
  * A day of any year as `MM-DD` (`05-03`), for seasons, normals and dates that come back every year.
  * Normals have 365 days: 29 February is read as 28 February wherever a day is counted or a year is common.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
 import { numbersOf } from './year-span.ts';
 
@@ -14,11 +14,11 @@ export type MonthDay = string & { readonly [monthDayMark]: true };
 const leapYear = 2000;
 const commonYear = 2001;
 
-export function parseMonthDay(text: string): Outcome<MonthDay, 'not-a-month-day' | 'impossible-date'> {
+export function parseMonthDay(text: string): Result<MonthDay, 'not-a-month-day' | 'impossible-date'> {
   const found = /^(\d{2})-(\d{2})$/.exec(text);
-  if (!found) return refuse('not-a-month-day');
+  if (!found) return err('not-a-month-day');
   const read = dayFrom(leapYear, Number(found[1]), Number(found[2]));
-  return read.ok ? accept(text as MonthDay) : refuse('impossible-date');
+  return read.ok ? ok(text as MonthDay) : err('impossible-date');
 }
 
 /** The day it falls on in a year given. */

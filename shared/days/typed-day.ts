@@ -3,34 +3,34 @@
  * an ordinal (`18th`) and a weekday are tolerated, and a weekday that does not belong to the date is refused.
  * A date in numbers alone (`4/5/26`, `4.5.2026`) is refused, because it is two different days in two countries.
  */
-import { refuse, type Outcome } from '../outcome.ts';
+import { err, type Result } from '../outcome.ts';
 import { dayFrom, parseDay, weekday, weekdays, type Day, type DayReason } from './day.ts';
 import { monthNames } from './month-names.ts';
 
 export type TypedDayReason = DayReason | 'empty' | 'slash-date' | 'no-year' | 'short-year' | 'wrong-weekday';
 
-export function readTypedDay(text: string): Outcome<Day, TypedDayReason> {
+export function readTypedDay(text: string): Result<Day, TypedDayReason> {
   const typed = text.trim().replace(/\s+/gu, ' ').toLowerCase();
-  if (typed === '') return refuse('empty');
+  if (typed === '') return err('empty');
   if (/^\d{4}-\d{2}-\d{2}$/.test(typed)) return parseDay(typed);
-  if (/^\d{1,4} ?[/.-] ?\d{1,2}( ?[/.-] ?\d{1,4})?\.?$/.test(typed)) return refuse('slash-date');
+  if (/^\d{1,4} ?[/.-] ?\d{1,2}( ?[/.-] ?\d{1,4})?\.?$/.test(typed)) return err('slash-date');
   const { named, rest } = takeWeekday(typed);
   const read = readWords(rest);
   if (!read.ok || named === undefined) return read;
-  return weekday(read.value) === named ? read : refuse('wrong-weekday');
+  return weekday(read.value) === named ? read : err('wrong-weekday');
 }
 
-function readWords(words: string): Outcome<Day, TypedDayReason> {
+function readWords(words: string): Result<Day, TypedDayReason> {
   const dayFirst = /^(\d{1,2})(st|nd|rd|th)?,? ([a-z]+)\.?(?:,? (\d+))?$/.exec(words);
   const monthFirst = /^([a-z]+)\.? (\d{1,2})(st|nd|rd|th)?(?:,? (\d+))?$/.exec(words);
   const date = dayFirst?.[1] ?? monthFirst?.[2];
   const ordinal = dayFirst?.[2] ?? monthFirst?.[3];
   const month = monthNumber(dayFirst?.[3] ?? monthFirst?.[1] ?? '');
   const year = dayFirst?.[4] ?? monthFirst?.[4];
-  if (date === undefined || month === 0) return refuse('not-a-date');
-  if (ordinal !== undefined && ordinal !== ordinalOf(Number(date))) return refuse('not-a-date');
-  if (year === undefined) return refuse('no-year');
-  if (year.length !== 4) return refuse(year.length < 4 ? 'short-year' : 'year-out-of-range');
+  if (date === undefined || month === 0) return err('not-a-date');
+  if (ordinal !== undefined && ordinal !== ordinalOf(Number(date))) return err('not-a-date');
+  if (year === undefined) return err('no-year');
+  if (year.length !== 4) return err(year.length < 4 ? 'short-year' : 'year-out-of-range');
   return dayFrom(Number(year), month, Number(date));
 }
 

@@ -4,7 +4,7 @@
  * For white granulated sugar and plain water at one temperature. Does not hold where not all sugar dissolves.
  * Units: kg, L, Brix (per cent of sugar by weight), C, g of sugar in a US cup. Density: density.ts.
  */
-import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../outcome.ts';
 import { gramsToKilograms } from '../units/weight.ts';
 import { usCupsToLitres } from '../units/volume.ts';
 import { coldestC, syrupKgPerLitre, thickestBrix, warmestC, waterKgPerLitre } from './density.ts';
@@ -40,16 +40,16 @@ export type MixReason = 'no-sugar' | 'no-water' | 'no-amount' | 'too-much' | 'te
 const heaviestCupGrams = 376;
 const mostOfAnything = 1e6;
 
-export function mixSyrup(recipe: Recipe, known: Known, kitchen: Kitchen): Outcome<Syrup, MixReason> {
+export function mixSyrup(recipe: Recipe, known: Known, kitchen: Kitchen): Result<Syrup, MixReason> {
   const wrong = checkRecipe(recipe, kitchen) ?? checkAmount(known.amount);
   if (wrong) return wrong;
   const brix = brixOf(recipe, kitchen);
-  if (brix > thickestBrix) return refuse('too-thick');
+  if (brix > thickestBrix) return err('too-thick');
   const kgPerLitre = syrupKgPerLitre(brix, kitchen.temperatureC);
   const syrupKg = syrupKgFrom(known, brix, kgPerLitre, kitchen);
   const sugarKg = (syrupKg * brix) / 100;
   const waterKg = syrupKg * (1 - brix / 100);
-  return accept({
+  return ok({
     sugarKg,
     waterKg,
     waterLitres: waterKg / waterKgPerLitre(kitchen.temperatureC),
@@ -81,16 +81,16 @@ function looseSugarKgPerLitre(kitchen: Kitchen): number {
 }
 
 export function checkRecipe(recipe: Recipe, kitchen: Kitchen): Refused<MixReason> | undefined {
-  if (!(recipe.sugarParts > 0)) return refuse('no-sugar');
-  if (!(recipe.waterParts > 0)) return refuse('no-water');
-  if (recipe.sugarParts > mostOfAnything || recipe.waterParts > mostOfAnything) return refuse('too-much');
+  if (!(recipe.sugarParts > 0)) return err('no-sugar');
+  if (!(recipe.waterParts > 0)) return err('no-water');
+  if (recipe.sugarParts > mostOfAnything || recipe.waterParts > mostOfAnything) return err('too-much');
   const { temperatureC, sugarGramsPerUsCup } = kitchen;
-  if (!(temperatureC >= coldestC && temperatureC <= warmestC)) return refuse('temperature-out-of-range');
-  return sugarGramsPerUsCup > 0 && sugarGramsPerUsCup <= heaviestCupGrams ? undefined : refuse('impossible-cup');
+  if (!(temperatureC >= coldestC && temperatureC <= warmestC)) return err('temperature-out-of-range');
+  return sugarGramsPerUsCup > 0 && sugarGramsPerUsCup <= heaviestCupGrams ? undefined : err('impossible-cup');
 }
 
 function checkAmount(amount: Amount): Refused<MixReason> | undefined {
   const size = 'kg' in amount ? amount.kg : amount.litres;
-  if (!(size > 0)) return refuse('no-amount');
-  return size > mostOfAnything ? refuse('too-much') : undefined;
+  if (!(size > 0)) return err('no-amount');
+  return size > mostOfAnything ? err('too-much') : undefined;
 }

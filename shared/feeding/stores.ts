@@ -4,7 +4,7 @@
  * three quarters. Weighed stores are gross less the empty hive, so bees, pollen and wax count too: about, not exact.
  * Figures (weight of a full frame, target, sugar in stores, efficiencies) are handed in. Units: kg, L.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { mixSyrup, type Kitchen, type MixReason, type Recipe } from './mix.ts';
 
 export type HiveStores =
@@ -45,9 +45,9 @@ const heaviestKg = 1000;
 export function winterStores(
   asked: { hive: HiveStores; targetKg: number; mix: StoreMix; kitchen: Kitchen },
   figures: FeedingFigures,
-): Outcome<WinterStores, StoresReason> {
+): Result<WinterStores, StoresReason> {
   checkFigures(figures);
-  if (!(asked.targetKg > 0 && asked.targetKg <= heaviestKg)) return refuse('no-target');
+  if (!(asked.targetKg > 0 && asked.targetKg <= heaviestKg)) return err('no-target');
   const stores = storesIn(asked.hive);
   if (!stores.ok) return stores;
   const perKgSugar = mixSyrup(storeMixes[asked.mix], { of: 'sugar', amount: { kg: 1 } }, asked.kitchen);
@@ -55,7 +55,7 @@ export function winterStores(
   const shortKg = Math.max(0, asked.targetKg - stores.value);
   const sugarKgLeast = (shortKg * figures.sugarShareOfStores) / figures.efficiencyMost;
   const sugarKgMost = (shortKg * figures.sugarShareOfStores) / figures.efficiencyLeast;
-  return accept({
+  return ok({
     storesKg: stores.value,
     shortKg,
     sugarKgLeast,
@@ -65,18 +65,18 @@ export function winterStores(
   });
 }
 
-function storesIn(hive: HiveStores): Outcome<number, StoresReason> {
+function storesIn(hive: HiveStores): Result<number, StoresReason> {
   if ('frames' in hive) return storesInFrames(hive.frames);
   const { grossKg, emptyKg } = hive;
   const sound = (kg: number) => kg >= 0 && kg <= heaviestKg;
-  if (!sound(grossKg) || !sound(emptyKg)) return refuse('impossible-weight');
-  return grossKg < emptyKg ? refuse('empty-heavier-than-gross') : accept(grossKg - emptyKg);
+  if (!sound(grossKg) || !sound(emptyKg)) return err('impossible-weight');
+  return grossKg < emptyKg ? err('empty-heavier-than-gross') : ok(grossKg - emptyKg);
 }
 
 /** Half frames are frames: counts need not be whole. */
-function storesInFrames(frames: readonly { count: number; honeyKgEach: number }[]): Outcome<number, StoresReason> {
-  if (frames.some(({ count }) => !(count >= 0 && count <= 100))) return refuse('impossible-frames');
-  return accept(frames.reduce((sum, { count, honeyKgEach }) => sum + count * honeyKgEach, 0));
+function storesInFrames(frames: readonly { count: number; honeyKgEach: number }[]): Result<number, StoresReason> {
+  if (frames.some(({ count }) => !(count >= 0 && count <= 100))) return err('impossible-frames');
+  return ok(frames.reduce((sum, { count, honeyKgEach }) => sum + count * honeyKgEach, 0));
 }
 
 function checkFigures({ sugarShareOfStores, efficiencyLeast, efficiencyMost }: FeedingFigures): void {

@@ -3,7 +3,7 @@
  * so that an average hides no colony. Everything is judged unrounded. Without a level there are rates and no verdict.
  * Units: mites per 100 bees, bees, weeks. Rules: rate.ts, verdict.ts, apiary-rate.ts, bees-to-settle.ts, weeks-to-level.ts.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { apiaryRate, type ApiaryRate } from './apiary-rate.ts';
 import { beesToSettle } from './bees-to-settle.ts';
 import { miteRate, type MiteRate, type MiteSample, type SampleReason } from './rate.ts';
@@ -51,15 +51,15 @@ export type MiteCount = {
   readonly weeks: WeeksToLevel;
 };
 
-export function judgeMiteCount(input: MiteCountInput): Outcome<MiteCount, SampleReason | 'no-samples'> {
-  if (input.samples.length === 0) return refuse('no-samples');
+export function judgeMiteCount(input: MiteCountInput): Result<MiteCount, SampleReason | 'no-samples'> {
+  if (input.samples.length === 0) return err('no-samples');
   const colonies: ColonyResult[] = [];
   for (const [index, sample] of input.samples.entries()) {
     const rate = miteRate(sample, input.recoveryPercent);
-    if (!rate.ok) return refuse(rate.reason, rate.reason === 'impossible-recovery' ? {} : { row: index + 1, text: sample.label });
+    if (!rate.ok) return err(rate.reason, rate.reason === 'impossible-recovery' ? {} : { row: index + 1, text: sample.label });
     colonies.push(judgeColony(sample, rate.value, input));
   }
-  return accept(sumUp(colonies, judgeApiary(input), input));
+  return ok(sumUp(colonies, judgeApiary(input), input));
 }
 
 function judgeColony(sample: MiteSample, rate: MiteRate, input: MiteCountInput): ColonyResult {

@@ -4,7 +4,7 @@
  * were well mixed; they do not hold for colonies thrown together, nor say what a poor wash missed.
  * Limits: Garwood 1936 (see numbers/poisson). Units: mites, bees, mites per 100 bees; recovery in per cent of mites washed off.
  */
-import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../outcome.ts';
 import { poissonLimits } from '../numbers/poisson.ts';
 
 export type MiteSample = { readonly label: string; readonly mites: number; readonly bees: number };
@@ -27,14 +27,14 @@ export function miteRate(
   sample: Pick<MiteSample, 'mites' | 'bees'>,
   recoveryPercent = 100,
   certainty = 0.95,
-): Outcome<MiteRate, SampleReason> {
+): Result<MiteRate, SampleReason> {
   const wrong = checkSample(sample);
   if (wrong) return wrong;
-  if (!(recoveryPercent > 0 && recoveryPercent <= 100)) return refuse('impossible-recovery');
+  if (!(recoveryPercent > 0 && recoveryPercent <= 100)) return err('impossible-recovery');
   const limits = poissonLimits(sample.mites, certainty);
   const per100 = ratePer100(sample.mites, sample.bees);
   const rate = { per100, lowPer100: ratePer100(limits.low, sample.bees), highPer100: ratePer100(limits.high, sample.bees) };
-  return accept(recoveryPercent === 100 ? rate : { ...rate, per100Corrected: ratePer100(sample.mites, sample.bees, recoveryPercent) });
+  return ok(recoveryPercent === 100 ? rate : { ...rate, per100Corrected: ratePer100(sample.mites, sample.bees, recoveryPercent) });
 }
 
 export function ratePer100(mites: number, bees: number, recoveryPercent = 100): number {
@@ -42,9 +42,9 @@ export function ratePer100(mites: number, bees: number, recoveryPercent = 100): 
 }
 
 export function checkSample({ mites, bees }: Pick<MiteSample, 'mites' | 'bees'>): Refused<SampleReason> | undefined {
-  if (mites < 0) return refuse('mites-negative');
-  if (!Number.isInteger(mites)) return refuse('mites-not-whole');
-  if (!(bees > 0)) return refuse('no-bees');
-  if (!Number.isInteger(bees)) return refuse('bees-not-whole');
-  return mites > mostMitesInSample || bees > mostBeesInSample ? refuse('too-many') : undefined;
+  if (mites < 0) return err('mites-negative');
+  if (!Number.isInteger(mites)) return err('mites-not-whole');
+  if (!(bees > 0)) return err('no-bees');
+  if (!Number.isInteger(bees)) return err('bees-not-whole');
+  return mites > mostMitesInSample || bees > mostBeesInSample ? err('too-many') : undefined;
 }

@@ -4,7 +4,7 @@
  * well-mixed colony; mites on brood are not seen. Source: COLOSS BEEBOOK vol. II, statistics chapter (Pirk et al. 2013,
  * J. Apic. Res. 52(4)), section 2.2. Colonies: two published habits handed in, the fewer and the more. Unit: per cent, bees, colonies.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 
 export type SamplingPlan = {
   readonly beesNeeded: number;
@@ -19,17 +19,17 @@ export type SamplingReason = 'impossible-share' | 'impossible-certainty' | 'no-c
 export function samplingPlan(
   asked: { sharePercent: number; certaintyPercent: number; colonies?: number },
   habit: { coloniesLeast: number; coloniesMost: number },
-): Outcome<SamplingPlan, SamplingReason> {
+): Result<SamplingPlan, SamplingReason> {
   const { sharePercent, certaintyPercent, colonies } = asked;
-  if (!(sharePercent > 0 && sharePercent <= 100)) return refuse('impossible-share');
-  if (!(certaintyPercent > 0 && certaintyPercent < 100)) return refuse('impossible-certainty');
-  if (colonies !== undefined && !(colonies > 0)) return refuse('no-colonies');
-  if (colonies !== undefined && !Number.isInteger(colonies)) return refuse('colonies-not-whole');
+  if (!(sharePercent > 0 && sharePercent <= 100)) return err('impossible-share');
+  if (!(certaintyPercent > 0 && certaintyPercent < 100)) return err('impossible-certainty');
+  if (colonies !== undefined && !(colonies > 0)) return err('no-colonies');
+  if (colonies !== undefined && !Number.isInteger(colonies)) return err('colonies-not-whole');
   const beesNeeded = beesToMeetOne(sharePercent, certaintyPercent);
   const missedChancePercent = missedChance(sharePercent, beesNeeded);
-  if (colonies === undefined) return accept({ beesNeeded, missedChancePercent });
+  if (colonies === undefined) return ok({ beesNeeded, missedChancePercent });
   const coloniesLeast = Math.min(colonies, habit.coloniesLeast);
-  return accept({ beesNeeded, missedChancePercent, coloniesLeast, coloniesMost: Math.min(colonies, habit.coloniesMost) });
+  return ok({ beesNeeded, missedChancePercent, coloniesLeast, coloniesMost: Math.min(colonies, habit.coloniesMost) });
 }
 
 /** The chance in per cent that `bees` hold no infested one. */

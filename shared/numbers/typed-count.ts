@@ -1,12 +1,12 @@
 /** Reads a count (bees, mites, colonies) from a box: a whole number, not below 0, without a unit. `300.0` is whole; `3,5` is not. */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';
 
 export type TypedCountReason = TypedNumberReason | 'not-whole' | 'negative';
 
-export function readTypedCount(text: string): Outcome<number, TypedCountReason> {
+export function readTypedCount(text: string): Result<number, TypedCountReason> {
   const read = readTypedNumber(text);
   if (!read.ok) return read;
-  if (read.value < 0) return refuse('negative');
-  return Number.isInteger(read.value) ? accept(read.value) : refuse('not-whole');
+  if (read.value < 0) return err('negative');
+  return Number.isInteger(read.value) ? ok(read.value) : err('not-whole');
 }

@@ -5,7 +5,7 @@
  * a number alone.
  * The first bad item is named: `row` counts the items that are not blank, from 1, and `text` is the item as typed.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';
 
 export type TypedListReason = TypedNumberReason | 'comma-list';
@@ -13,22 +13,22 @@ export type TypedListReason = TypedNumberReason | 'comma-list';
 export function readTypedList(
   text: string,
   units: Readonly<Record<string, (value: number) => number>> = {},
-): Outcome<readonly number[], TypedListReason> {
+): Result<readonly number[], TypedListReason> {
   const items = text
     .split(/[\n\r\t;]/u)
     .map((item) => item.trim())
     .filter((item) => item !== '');
-  if (items.length === 0) return refuse('empty');
+  if (items.length === 0) return err('empty');
   const words = Object.keys(units).filter((word) => word !== '');
   const numbers: number[] = [];
   for (const [index, item] of items.entries()) {
     const where = { row: index + 1, text: item };
-    if (hasCommaBetweenItems(item)) return refuse('comma-list', where);
+    if (hasCommaBetweenItems(item)) return err('comma-list', where);
     const read = readTypedNumber(item, words);
-    if (!read.ok) return refuse(read.reason, where);
+    if (!read.ok) return err(read.reason, where);
     numbers.push(units[read.unit]?.(read.value) ?? read.value);
   }
-  return accept(numbers);
+  return ok(numbers);
 }
 
 function hasCommaBetweenItems(item: string): boolean {

@@ -4,7 +4,7 @@
  * `1,500` and `1.500` are refused, since one country reads fifteen hundred and another one and a half; `0,125` can only be a decimal.
  * Groups of three parted by the narrow or non-breaking spaces of printed numbers (`1 500`) are read, by an ordinary space not.
  */
-import { refuse, type Refused } from '../outcome.ts';
+import { err, type Refused } from '../outcome.ts';
 
 export type TypedNumberReason =
   'empty' | 'not-a-number' | 'ambiguous-mark' | 'thousands-mark' | 'two-numbers' | 'too-many-digits' | 'unknown-unit';
@@ -20,15 +20,15 @@ const groupMark = '_';
 /** `allowedUnits` in lower case, without full stops. `unit` is the one found, or '' where none was typed. */
 export function readTypedNumber(text: string, allowedUnits: readonly string[] = []): TypedNumber {
   const typed = tidy(text);
-  if (typed === '') return refuse('empty');
+  if (typed === '') return err('empty');
   const found = /^([+-]?) ?(.*?\d) ?(\D*)$/.exec(typed);
-  if (!found) return refuse('not-a-number');
+  if (!found) return err('not-a-number');
   const [, sign = '', body = '', ending = ''] = found;
   const unit = ending.toLowerCase().replaceAll('.', '').trim();
   const size = readSize(body);
-  if (typeof size !== 'number') return refuse(size);
-  if (/^[.,]/.test(ending)) return refuse('not-a-number');
-  if (unit !== '' && !allowedUnits.includes(unit)) return refuse('unknown-unit', { text: ending.trim() });
+  if (typeof size !== 'number') return err(size);
+  if (/^[.,]/.test(ending)) return err('not-a-number');
+  if (unit !== '' && !allowedUnits.includes(unit)) return err('unknown-unit', { text: ending.trim() });
   return { ok: true, value: sign === '-' && size !== 0 ? -size : size, unit };
 }
 

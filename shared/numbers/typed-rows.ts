@@ -3,27 +3,27 @@
  * the readers of single values. Blank lines are passed over, and so is a first line that holds no figure (a heading).
  * `row` counts the lines that are kept, from 1. A row with too few or too many fields is refused and named.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 
 export type TypedRowsReason = 'empty' | 'wrong-fields' | 'comma-list';
 
 export function readTypedRows(
   text: string,
   fields: { fewest: number; most: number },
-): Outcome<readonly (readonly string[])[], TypedRowsReason> {
+): Result<readonly (readonly string[])[], TypedRowsReason> {
   const lines = text.split(/\r\n|\n|\r/u).filter((line) => line.trim() !== '');
   if (lines[0] !== undefined && lines.length > 1 && !/\d/u.test(lines[0])) lines.shift();
-  if (lines.length === 0) return refuse('empty');
+  if (lines.length === 0) return err('empty');
   const rows: string[][] = [];
   for (const [index, line] of lines.entries()) {
     const cells = cellsOf(line);
     if (cells.length < fields.fewest || cells.length > fields.most) {
       const reason = cells.length === 1 && line.includes(',') ? 'comma-list' : 'wrong-fields';
-      return refuse(reason, { row: index + 1, text: line.trim() });
+      return err(reason, { row: index + 1, text: line.trim() });
     }
     rows.push(cells);
   }
-  return accept(rows);
+  return ok(rows);
 }
 
 /** Empty columns behind the last filled one are a spreadsheet's, not the member's. */

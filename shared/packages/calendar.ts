@@ -5,7 +5,7 @@
  * Day 0 is the day of install. Does not hold for a queen that fails, robbed or starving bees, or a cold spell that stops laying.
  * Low point and back to start come from curve.ts. Unit: days.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { addDays, daysBetween, type Day } from '../days/day.ts';
 import { development } from '../brood/development.ts';
 
@@ -76,10 +76,10 @@ export type ShakenReason = 'shaken-after-install' | 'shaken-too-long-ago';
 const longestCageDays = 21;
 
 /** Days between shaking and install, or why the two days cannot both be right. */
-export function daysInCage(shaken: Day, installed: Day): Outcome<number, ShakenReason> {
+export function daysInCage(shaken: Day, installed: Day): Result<number, ShakenReason> {
   const days = daysBetween(shaken, installed);
-  if (days < 0) return refuse('shaken-after-install');
-  return days > longestCageDays ? refuse('shaken-too-long-ago') : accept(days);
+  if (days < 0) return err('shaken-after-install');
+  return days > longestCageDays ? err('shaken-too-long-ago') : ok(days);
 }
 
 function after(from: DayPair, days: DayRange): DayPair {

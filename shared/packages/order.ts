@@ -4,7 +4,7 @@
  * net with cage and can, as the supplier gives them; without them there is none. Everything stays in pounds, the unit of the label.
  * Units: pounds, bees a pound, litres of syrup to the package, per cent.
  */
-import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../outcome.ts';
 
 export type OrderLine = { readonly count: number; readonly pounds: number };
 
@@ -49,18 +49,18 @@ const mostPackages = 10_000;
 const heaviestPounds = 20;
 const mostBeesPerPound = 10_000;
 
-export function packageOrder(lines: readonly OrderLine[], terms: OrderTerms): Outcome<PackageOrder, OrderReason> {
-  const wrong = checkTerms(terms) ?? (lines.length === 0 ? refuse('no-lines') : undefined);
+export function packageOrder(lines: readonly OrderLine[], terms: OrderTerms): Result<PackageOrder, OrderReason> {
+  const wrong = checkTerms(terms) ?? (lines.length === 0 ? err('no-lines') : undefined);
   if (wrong) return wrong;
   for (const [index, line] of lines.entries()) {
     const reason = checkLine(line);
-    if (reason) return refuse(reason, { row: index + 1 });
+    if (reason) return err(reason, { row: index + 1 });
   }
   const worked = lines.map((line) => ({ ...line, ...totals(line.count, line.count * line.pounds, 0, terms) }));
   const packages = lines.reduce((sum, line) => sum + line.count, 0);
   const netPounds = lines.reduce((sum, line) => sum + line.count * line.pounds, 0);
-  if (packages > mostPackages) return refuse('too-much');
-  return accept({ lines: worked, all: totals(packages, netPounds, terms.spareQueens ?? 0, terms) });
+  if (packages > mostPackages) return err('too-much');
+  return ok({ lines: worked, all: totals(packages, netPounds, terms.spareQueens ?? 0, terms) });
 }
 
 function totals(packages: number, netPounds: number, spareQueens: number, terms: OrderTerms): OrderTotals {
@@ -85,11 +85,11 @@ function checkLine({ count, pounds }: OrderLine): OrderReason | undefined {
 
 function checkTerms(terms: OrderTerms): Refused<OrderReason> | undefined {
   const spare = terms.spareQueens ?? 0;
-  if (!(terms.beesPerPound > 0 && terms.beesPerPound <= mostBeesPerPound)) return refuse('no-bees-per-pound');
-  if (!Number.isInteger(spare) || spare < 0 || spare > mostPackages) return refuse('impossible-spare-queens');
+  if (!(terms.beesPerPound > 0 && terms.beesPerPound <= mostBeesPerPound)) return err('no-bees-per-pound');
+  if (!Number.isInteger(spare) || spare < 0 || spare > mostPackages) return err('impossible-spare-queens');
   const within = (value: number | undefined, most: number) => value === undefined || (value >= 0 && value <= most);
-  if (!within(terms.allowancePercent, 100)) return refuse('impossible-allowance');
-  if (!within(terms.cagePounds, heaviestPounds)) return refuse('impossible-cage');
-  if (!within(terms.canPounds, heaviestPounds)) return refuse('impossible-can');
-  return within(terms.syrupLitresEach, heaviestPounds) ? undefined : refuse('impossible-syrup');
+  if (!within(terms.allowancePercent, 100)) return err('impossible-allowance');
+  if (!within(terms.cagePounds, heaviestPounds)) return err('impossible-cage');
+  if (!within(terms.canPounds, heaviestPounds)) return err('impossible-can');
+  return within(terms.syrupLitresEach, heaviestPounds) ? undefined : err('impossible-syrup');
 }

@@ -2,7 +2,7 @@
  * How many bees a package held when it was shaken: its label weight times bees to the pound, a figure that published sources put
  * anywhere from 2,800 to 4,000, so it is handed in. Units: pounds (the unit of the label), bees a pound, bees.
  */
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 
 export type StartReason = 'no-weight' | 'no-bees-per-pound' | 'too-much';
 
@@ -10,8 +10,8 @@ export type StartReason = 'no-weight' | 'no-bees-per-pound' | 'too-much';
 const heaviestPounds = 20;
 const mostBeesPerPound = 10_000;
 
-export function beesInPackage(pounds: number, beesPerPound: number): Outcome<number, StartReason> {
-  if (!(pounds > 0)) return refuse('no-weight');
-  if (!(beesPerPound > 0)) return refuse('no-bees-per-pound');
-  return pounds > heaviestPounds || beesPerPound > mostBeesPerPound ? refuse('too-much') : accept(pounds * beesPerPound);
+export function beesInPackage(pounds: number, beesPerPound: number): Result<number, StartReason> {
+  if (!(pounds > 0)) return err('no-weight');
+  if (!(beesPerPound > 0)) return err('no-bees-per-pound');
+  return pounds > heaviestPounds || beesPerPound > mostBeesPerPound ? err('too-much') : ok(pounds * beesPerPound);
 }

@@ -4,7 +4,7 @@
  * Not a legal inspection: rules differ and can disagree on the same weights, and weights must be of live bees without cage or can.
  * Unit: grams throughout, as on the label. Errors are weight less label, negative when short.
  */
-import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../outcome.ts';
 import { tQuantile } from '../numbers/student-t.ts';
 import { packagesToWeigh, planFor, toleranceG, type LotPlan, type WeightRule } from './weight-rule.ts';
 
@@ -33,11 +33,11 @@ export type WeightReason =
 export function checkWeights(
   { labelG, lot, weightsG }: { labelG: number; lot: number; weightsG: readonly number[] },
   rule: WeightRule,
-): Outcome<WeightCheck, WeightReason> {
+): Result<WeightCheck, WeightReason> {
   const wrong = checkInput(labelG, lot, weightsG);
   if (wrong) return wrong;
   const plan = planFor(rule, lot);
-  if (!plan) return refuse('lot-not-in-rule');
+  if (!plan) return err('lot-not-in-rule');
   const sampleNeeded = packagesToWeigh(plan.weigh, lot);
   const mean = testMean(
     weightsG.map((weight) => weight - labelG),
@@ -47,7 +47,7 @@ export function checkWeights(
   );
   const short = testShort(weightsG, labelG, lot, plan, rule);
   const tests = { mean: mean.test, ...short.tests };
-  return accept({ sampleNeeded, ...mean.found, ...short.found, tests, verdict: worst(Object.values(tests)) });
+  return ok({ sampleNeeded, ...mean.found, ...short.found, tests, verdict: worst(Object.values(tests)) });
 }
 
 function testMean(errorsG: readonly number[], plan: LotPlan, rule: WeightRule, needed: number) {
@@ -97,11 +97,11 @@ const slackG = 1e-6;
 const heaviestG = 100_000;
 
 function checkInput(labelG: number, lot: number, weightsG: readonly number[]): Refused<WeightReason> | undefined {
-  if (!(labelG > 0 && labelG <= heaviestG)) return refuse('no-label');
-  if (!(lot > 0)) return refuse('no-lot');
-  if (!Number.isSafeInteger(lot)) return refuse('lot-not-whole');
-  if (weightsG.length === 0) return refuse('no-weights');
+  if (!(labelG > 0 && labelG <= heaviestG)) return err('no-label');
+  if (!(lot > 0)) return err('no-lot');
+  if (!Number.isSafeInteger(lot)) return err('lot-not-whole');
+  if (weightsG.length === 0) return err('no-weights');
   const bad = weightsG.findIndex((weight) => !(weight > 0 && weight <= heaviestG));
-  if (bad >= 0) return refuse('impossible-weight', { row: bad + 1 });
-  return weightsG.length > lot ? refuse('more-weights-than-lot') : undefined;
+  if (bad >= 0) return err('impossible-weight', { row: bad + 1 });
+  return weightsG.length > lot ? err('more-weights-than-lot') : undefined;
 }

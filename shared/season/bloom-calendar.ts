@@ -3,13 +3,13 @@
  * the one number and after the end of the main flow by the other. Unit: days of a common year.
  */
 import { addMonthDays, type MonthDay } from '../days/month-day.ts';
-import { accept, type Outcome } from '../outcome.ts';
+import { ok, type Result } from '../outcome.ts';
 import type { Basis } from './anchors.ts';
 import { bloomOf, type Bloom, type NoBloom, type Plant, type UsualDoubt } from './bloom.ts';
 import type { Climate } from './climate.ts';
 import { daysApart } from './observed-days.ts';
 
-export type BloomHere = { readonly plant: string; readonly bloom: Outcome<Bloom & { readonly basis: Basis }, NoBloom> };
+export type BloomHere = { readonly plant: string; readonly bloom: Result<Bloom & { readonly basis: Basis }, NoBloom> };
 
 export type BloomPlace = {
   readonly climate: Climate | null;
@@ -27,9 +27,9 @@ export type BloomPlace = {
 export function bloomsHere(plants: readonly Plant[], { climate, usual, like }: BloomPlace): BloomHere[] {
   return plants.map((plant) => {
     const own = bloomOf(plant, climate, usual);
-    if (own.ok) return { plant: plant.id, bloom: accept({ ...own.value, basis: basisOf(plant, own.value) }) };
+    if (own.ok) return { plant: plant.id, bloom: ok({ ...own.value, basis: basisOf(plant, own.value) }) };
     const other = like?.blooms.find((each) => each.plant === plant.id)?.bloom;
-    return { plant: plant.id, bloom: like && other?.ok ? accept(moved(other.value, shiftFor(other.value, like))) : own };
+    return { plant: plant.id, bloom: like && other?.ok ? ok(moved(other.value, shiftFor(other.value, like))) : own };
   });
 }
 

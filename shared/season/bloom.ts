@@ -4,7 +4,7 @@
  * counts gives no date. Stages differ by list too: the date is that of the stage named with the sum.
  */
 import { addMonthDays, type MonthDay } from '../days/month-day.ts';
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { inCelsius, type Climate, type Sum } from './climate.ts';
 import { daysSeen, fewestYears, type DaysSeen } from './observed-days.ts';
 import { dateReached, doubtInDays, seasonSums } from './season-sum.ts';
@@ -28,28 +28,28 @@ export type Bloom = DaysSeen & {
 
 export type NoBloom = 'no-sum' | 'no-method' | 'no-normals' | 'no-spread' | 'no-doubt' | 'not-reached';
 
-export function bloomOf(plant: Plant, climate: Climate | null, usual: UsualDoubt | null): Outcome<Bloom, NoBloom> {
+export function bloomOf(plant: Plant, climate: Climate | null, usual: UsualDoubt | null): Result<Bloom, NoBloom> {
   const lastsDays = middleOf(plant.seen.flatMap(({ lastedDays }) => lastedDays ?? []));
   const seen = daysSeen(
     plant.seen.map(({ first }) => first),
     usual?.days ?? 0,
   );
-  if (seen) return accept({ ...seen, from: 'observed', years: plant.seen.length, lastsDays });
+  if (seen) return ok({ ...seen, from: 'observed', years: plant.seen.length, lastsDays });
   const reached = daysReached(plant.sum, climate, usual);
-  return reached.ok ? accept({ ...reached.value, from: 'degree-days', years: 0, lastsDays }) : reached;
+  return reached.ok ? ok({ ...reached.value, from: 'degree-days', years: 0, lastsDays }) : reached;
 }
 
-function daysReached(sum: Plant['sum'], climate: Climate | null, usual: UsualDoubt | null): Outcome<DaysSeen, NoBloom> {
-  if (sum === null) return refuse('no-sum');
-  if (sum === 'no-method') return refuse('no-method');
-  if (!climate) return refuse('no-normals');
-  if (!climate.spread) return refuse('no-spread');
-  if (!usual) return refuse('no-doubt');
+function daysReached(sum: Plant['sum'], climate: Climate | null, usual: UsualDoubt | null): Result<DaysSeen, NoBloom> {
+  if (sum === null) return err('no-sum');
+  if (sum === 'no-method') return err('no-method');
+  if (!climate) return err('no-normals');
+  if (!climate.spread) return err('no-spread');
+  if (!usual) return err('no-doubt');
   const inC = inCelsius(sum);
   const reached = dateReached(seasonSums(climate.normalsC, inC.rule, climate.spread.degreesC, inC.from), inC.sum, doubtOf(sum, usual));
-  if (!reached.ok) return refuse(reached.reason);
+  if (!reached.ok) return err(reached.reason);
   const { expected, earliest, latest } = reached.value;
-  return accept({ middle: expected, earliest, latest });
+  return ok({ middle: expected, earliest, latest });
 }
 
 const doubtOf = ({ sum, scale }: Sum, usual: UsualDoubt): number =>

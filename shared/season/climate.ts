@@ -6,7 +6,7 @@
  */
 import type { MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { celsiusDifferenceToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../units/temperature.ts';
 import type { DegreeDayRule } from './degree-day.ts';
 import { seasonSums, spreadForYear, sumOn, type Normals } from './season-sum.ts';
@@ -75,10 +75,10 @@ export function spreadIn(scale: Scale, spread: Spread): number {
 }
 
 /** A published sum under that of the normals alone, or far over, belongs to another place or another method. */
-export function publishedSumFits(given: ClimateGiven): Outcome<true, 'too-small' | 'too-large'> {
-  if (!given.publishedSum) return accept(true);
+export function publishedSumFits(given: ClimateGiven): Result<true, 'too-small' | 'too-large'> {
+  if (!given.publishedSum) return ok(true);
   const { sum, rule } = given.publishedSum;
   const alone = seasonSums(given.normals, rule, 0, '01-01' as MonthDay).sums.at(-1) ?? 0;
-  if (alone > sum) return refuse('too-small');
-  return spreadForYear(given.normals, rule, sum).ok ? accept(true) : refuse('too-large');
+  if (alone > sum) return err('too-small');
+  return spreadForYear(given.normals, rule, sum).ok ? ok(true) : err('too-large');
 }

@@ -6,16 +6,16 @@
  * Unit: that of the curve.
  */
 import { monthDayAt, type MonthDay } from '../days/month-day.ts';
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 
 export type Crossings = { readonly up: MonthDay; readonly down: MonthDay };
 
-export function crossings(daily: readonly number[], degrees: number): Outcome<Crossings, 'always-above' | 'never-above'> {
+export function crossings(daily: readonly number[], degrees: number): Result<Crossings, 'always-above' | 'never-above'> {
   const warmest = daily.indexOf(Math.max(...daily));
-  if (!((daily[warmest] ?? NaN) >= degrees)) return refuse('never-above');
+  if (!((daily[warmest] ?? NaN) >= degrees)) return err('never-above');
   const at = (day: number) => daily[(day + 2 * daily.length) % daily.length] ?? NaN;
   const run = (step: 1 | -1) => daily.findIndex((_, past) => at(warmest + step * (past + 1)) < degrees);
   const [before, after] = [run(-1), run(1)];
-  if (before < 0 || after < 0) return refuse('always-above');
-  return accept({ up: monthDayAt(warmest - before + 1), down: monthDayAt(warmest + after + 2) });
+  if (before < 0 || after < 0) return err('always-above');
+  return ok({ up: monthDayAt(warmest - before + 1), down: monthDayAt(warmest + after + 2) });
 }

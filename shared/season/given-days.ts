@@ -2,7 +2,7 @@
  * The sum of degree-days over days that a member gives, highest and lowest of each.
  * Methods: degree-day.ts. Unit: one scale of temperature, the sum in degree-days of that scale.
  */
-import { accept, refuse, type Outcome, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../outcome.ts';
 import type { DayTemperatures, DegreeDayRule } from './degree-day.ts';
 import { meanDegreeDay } from './spread.ts';
 
@@ -15,23 +15,23 @@ export type GivenDaysReason = RuleReason | 'no-days' | 'max-under-min' | 'imposs
 const furthestDegrees = 150;
 const widestSpread = 50;
 
-export function sumGivenDays(days: readonly DayTemperatures[], rule: DegreeDayRule, spread = 0): Outcome<GivenDaysSum, GivenDaysReason> {
+export function sumGivenDays(days: readonly DayTemperatures[], rule: DegreeDayRule, spread = 0): Result<GivenDaysSum, GivenDaysReason> {
   const wrong = checkRule(rule, spread);
   if (wrong) return wrong;
-  if (days.length === 0) return refuse('no-days');
+  if (days.length === 0) return err('no-days');
   for (const [index, { max, min }] of days.entries()) {
-    if (!isWeather(max) || !isWeather(min)) return refuse('impossible-temperature', { row: index + 1 });
-    if (max < min) return refuse('max-under-min', { row: index + 1 });
+    if (!isWeather(max) || !isWeather(min)) return err('impossible-temperature', { row: index + 1 });
+    if (max < min) return err('max-under-min', { row: index + 1 });
   }
   const eachDay = days.map(meanDegreeDay(rule, spread));
-  return accept({ total: eachDay.reduce((sum, one) => sum + one, 0), eachDay });
+  return ok({ total: eachDay.reduce((sum, one) => sum + one, 0), eachDay });
 }
 
 export function checkRule({ method, base, cap }: DegreeDayRule, spread: number): Refused<RuleReason> | undefined {
-  if (!isWeather(base)) return refuse('impossible-base');
-  if (method === 'modified' && cap === undefined) return refuse('no-cap');
-  if (cap !== undefined && !(cap > base)) return refuse('cap-not-over-base');
-  return spread >= 0 && spread <= widestSpread ? undefined : refuse('impossible-spread');
+  if (!isWeather(base)) return err('impossible-base');
+  if (method === 'modified' && cap === undefined) return err('no-cap');
+  if (cap !== undefined && !(cap > base)) return err('cap-not-over-base');
+  return spread >= 0 && spread <= widestSpread ? undefined : err('impossible-spread');
 }
 
 function isWeather(degrees: number): boolean {

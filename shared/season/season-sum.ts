@@ -6,7 +6,7 @@
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { dailyFromMonthly } from './daily-curve.ts';
 import type { DegreeDayRule } from './degree-day.ts';
 import { meanDegreeDay } from './spread.ts';
@@ -41,13 +41,13 @@ export function sumOn({ from, sums }: SeasonSums, day: MonthDay): number {
 
 export type SumReached = { readonly expected: MonthDay; readonly earliest: MonthDay; readonly latest: MonthDay };
 
-export function dateReached(season: SeasonSums, sum: number, doubtDays: number): Outcome<SumReached, 'no-sum' | 'not-reached'> {
-  if (!(sum > 0)) return refuse('no-sum');
+export function dateReached(season: SeasonSums, sum: number, doubtDays: number): Result<SumReached, 'no-sum' | 'not-reached'> {
+  if (!(sum > 0)) return err('no-sum');
   const past = season.sums.findIndex((reached) => reached >= sum);
-  if (past < 0) return refuse('not-reached');
+  if (past < 0) return err('not-reached');
   const expected = addMonthDays(season.from, past);
   const doubt = Math.ceil(doubtDays);
-  return accept({ expected, earliest: addMonthDays(expected, -doubt), latest: addMonthDays(expected, doubt) });
+  return ok({ expected, earliest: addMonthDays(expected, -doubt), latest: addMonthDays(expected, doubt) });
 }
 
 /** The spread of a club's own observed dates where there are enough of them, else the doubt usual for such a sum. */
@@ -65,8 +65,8 @@ export function doubtInDays(
 const widestSpread = 30;
 
 /** The spread with which the normals give a published sum of a whole year. */
-export function spreadForYear(normals: Normals, rule: DegreeDayRule, publishedSum: number): Outcome<number, 'published-sum-does-not-fit'> {
+export function spreadForYear(normals: Normals, rule: DegreeDayRule, publishedSum: number): Result<number, 'published-sum-does-not-fit'> {
   const excess = (spread: number) => totalOf(seasonSums(normals, rule, spread, '01-01' as MonthDay)) - publishedSum;
-  if (excess(0) > 0 || excess(widestSpread) < 0) return refuse('published-sum-does-not-fit');
-  return accept(bisect(excess, 0, widestSpread));
+  if (excess(0) > 0 || excess(widestSpread) < 0) return err('published-sum-does-not-fit');
+  return ok(bisect(excess, 0, widestSpread));
 }

@@ -4,7 +4,7 @@
  * same rules read backwards give the anchors. Unit: days of a common year.
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
-import { accept, refuse, type Outcome } from '../outcome.ts';
+import { ok, err, type Result } from '../outcome.ts';
 import { anchorRules, type AnchorId, type Anchors } from './anchors.ts';
 import { spanAround, type DaysSeen } from './observed-days.ts';
 import { phases, type Phase } from './phases.ts';
@@ -28,17 +28,17 @@ export function guessesFrom(starts: { readonly [phase in Phase]: MonthDay }): { 
 }
 
 /** `text` names the part that has no date, or that begins where the part before it has not begun. */
-export function seasonFrom(anchors: Anchors): Outcome<SeasonDays, 'no-date' | 'out-of-order'> {
+export function seasonFrom(anchors: Anchors): Result<SeasonDays, 'no-date' | 'out-of-order'> {
   const starts = phases.map((phase) => {
     const anchor = anchors[phaseStarts[phase].anchor];
     return anchor && addMonthDays(anchor.expected, phaseStarts[phase].offsetDays);
   });
   const missing = starts.indexOf(undefined);
-  if (missing >= 0) return refuse('no-date', { text: phases[missing] ?? '' });
+  if (missing >= 0) return err('no-date', { text: phases[missing] ?? '' });
   const lengths = starts.map((start, index) => (dayNumber(starts[(index + 1) % phases.length]) - dayNumber(start) + 365) % 365);
   const wrong = lengths.reduce((sum, length) => sum + length, 0) === 365 ? lengths.indexOf(0) : lengths.indexOf(Math.max(...lengths));
-  if (wrong >= 0) return refuse('out-of-order', { text: phases[(wrong + 1) % phases.length] ?? '' });
-  return accept(daysOf(starts as MonthDay[], anchors));
+  if (wrong >= 0) return err('out-of-order', { text: phases[(wrong + 1) % phases.length] ?? '' });
+  return ok(daysOf(starts as MonthDay[], anchors));
 }
 
 const dayNumber = (day: MonthDay | undefined): number => (day === undefined ? NaN : dayOfCommonYear(day));

@@ -1,7 +1,7 @@
 /* Every address of the site, and what may stand behind its number sign. */
 import { attribute, headingIds, isTag, walk } from '../source/prose.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { isDraft, isPage, type Page } from './place.ts';
 
 /** The calculators, by the last part of their address. */
@@ -52,7 +52,7 @@ export type Addresses = {
   drafts: Set<string>;
 };
 
-export function addressesOf(club: Sound): Addresses {
+export function addressesOf(club: ValidEntries): Addresses {
   const known = new Map<string, Set<string> | null>(STANDING.map((address) => [address, null]));
   const drafts = new Set<string>();
   for (const [name, { path }] of Object.entries(collections)) {

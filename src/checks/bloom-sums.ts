@@ -1,19 +1,19 @@
 /* A sum of degree-days in forage/ carries all that makes it mean something, in one scale, counted from the winter of this hemisphere. */
 import { formatMonthDay, parseMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Forage } from '../schemas/forage.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, type Said } from './place.ts';
 
 /** Bases in use lie between freezing and mild; outside of this it is the other scale's number. */
 const BASES = { F: { least: 25, most: 70 }, C: { least: -4, most: 21 } };
 
-export const bloomSumFaults = (club: Sound): Fault[] =>
+export const bloomSumFaults = (club: ValidEntries): Diagnostic[] =>
   club.of.forage.flatMap((entry) => (entry.data.bloom ? sumFaults(entry, entry.data.bloom, club.club?.data.hemisphere) : []));
 
-function sumFaults(entry: SoundEntry<Forage>, bloom: NonNullable<Forage['bloom']>, hemisphere: Club['hemisphere'] | undefined): Fault[] {
-  const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Fault[] =>
+function sumFaults(entry: SoundEntry<Forage>, bloom: NonNullable<Forage['bloom']>, hemisphere: Club['hemisphere'] | undefined): Diagnostic[] {
+  const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Diagnostic[] =>
     said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : [];
   return [
     ...at('degree-days', bloom['degree-days'] > 0 ? null : { found: String(bloom['degree-days']), write: 'a sum over 0' }),

@@ -1,15 +1,15 @@
 /* A bulletin has its five parts in their order, each with words; its don'ts say so on every line; the law names its office. */
 import type { Heading, List, ListItem, Nodes } from 'mdast';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { plainText, walk } from '../source/prose.ts';
 import { BULLETIN_PARTS } from '../schemas/bulletins.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atBody, atField, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 
 const DONTS = 'What not to do';
 
-export function bulletinFaults(club: Sound): Fault[] {
+export function bulletinFaults(club: ValidEntries): Diagnostic[] {
   const pages = club.folder.entries.filter((entry) => entry.collection === 'bulletins' && isPage(entry)) as Page[];
   return [...pages.flatMap((page) => [...partFaults(page), ...dontFaults(page)]), ...club.of.bulletins.flatMap(fieldFaults)];
 }
@@ -26,11 +26,11 @@ export function partsOf(page: Page): Part[] {
   return parts;
 }
 
-function partFaults(page: Page): Fault[] {
+function partFaults(page: Page): Diagnostic[] {
   const parts = partsOf(page);
   const names = parts.map(({ name }) => name);
   const lost = BULLETIN_PARTS.filter((name) => !names.includes(name));
-  const misspelt = parts.flatMap(({ heading, name }): Fault[] => {
+  const misspelt = parts.flatMap(({ heading, name }): Diagnostic[] => {
     const meant = (BULLETIN_PARTS as readonly string[]).includes(name) ? null : nearest(name, lost);
     if (!meant) return [];
     lost.splice(lost.indexOf(meant as (typeof lost)[number]), 1);
@@ -61,7 +61,7 @@ function partFaults(page: Page): Fault[] {
   ];
 }
 
-function orderFaults(page: Page, parts: Part[]): Fault[] {
+function orderFaults(page: Page, parts: Part[]): Diagnostic[] {
   const wrong = BULLETIN_PARTS.findIndex((name, index) => parts[index]?.name !== name);
   if (wrong < 0) return [];
   return [
@@ -74,7 +74,7 @@ function orderFaults(page: Page, parts: Part[]): Fault[] {
   ];
 }
 
-const emptyFaults = (page: Page, parts: Part[]): Fault[] =>
+const emptyFaults = (page: Page, parts: Part[]): Diagnostic[] =>
   parts
     .filter(({ name, content }) => (BULLETIN_PARTS as readonly string[]).includes(name) && content.every((node) => node.type === 'heading'))
     .map(({ heading, name }) =>
@@ -86,7 +86,7 @@ const emptyFaults = (page: Page, parts: Part[]): Fault[] =>
       }),
     );
 
-function dontFaults(page: Page): Fault[] {
+function dontFaults(page: Page): Diagnostic[] {
   const content = partsOf(page)
     .filter(({ name }) => name === DONTS)
     .flatMap((part) => part.content);
@@ -97,7 +97,7 @@ function dontFaults(page: Page): Fault[] {
     .flatMap((item) => dontFault(page, item));
 }
 
-function dontFault(page: Page, item: ListItem): Fault[] {
+function dontFault(page: Page, item: ListItem): Diagnostic[] {
   const words = plainText(item).trim();
   if (/^Do not\s/.test(words)) return [];
   const line = lineAt(page, placeOf(page, item).line);
@@ -113,9 +113,9 @@ function dontFault(page: Page, item: ListItem): Fault[] {
   ];
 }
 
-function fieldFaults(entry: Sound['of']['bulletins'][number]): Fault[] {
+function fieldFaults(entry: ValidEntries['of']['bulletins'][number]): Diagnostic[] {
   const { status, law = [], 'looks-like': alike = [] } = entry.data;
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   if (status === 'law' && law.length === 0) {
     faults.push(
       atField(entry, ['status'], {

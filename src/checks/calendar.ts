@@ -1,15 +1,15 @@
 /* Every `when:` can be read, and counts from a day that this club can date. */
 import { anchorsIn, readWhen } from '../../shared/season/when.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, walk } from '../source/prose.ts';
 import type { District } from '../schemas/as-season.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, atNode, isPage, type Said } from './place.ts';
 import { districtsIn, undated } from './season.ts';
 
-export function calendarFaults(club: Sound): Fault[] {
+export function calendarFaults(club: ValidEntries): Diagnostic[] {
   const districts = districtsIn(club);
-  const field = (entry: SoundEntry, text: string, startsFrom?: string): Fault[] =>
+  const field = (entry: SoundEntry, text: string, startsFrom?: string): Diagnostic[] =>
     fieldFault(entry, text, { startsFrom, isList: entry.collection === 'checklists', districts });
   return [
     ...club.of.bulletins.flatMap((entry) => field(entry, entry.data.when)),
@@ -24,12 +24,12 @@ export function calendarFaults(club: Sound): Fault[] {
 /** What a `when` may count from where it stands. */
 type Around = { startsFrom: string | undefined; isList: boolean; districts: readonly District[] };
 
-function fieldFault(entry: SoundEntry, text: string, around: Around): Fault[] {
+function fieldFault(entry: SoundEntry, text: string, around: Around): Diagnostic[] {
   const said = wrongWhen(text, around);
   return said ? [atField(entry, ['when'], said)] : [];
 }
 
-function taskFaults(entry: SoundEntry, around: Around): Fault[] {
+function taskFaults(entry: SoundEntry, around: Around): Diagnostic[] {
   if (!isPage(entry)) return [];
   return [...walk(entry.tree)].flatMap((node) => {
     const when = isTag(node) && node.name === 'Task' ? attribute(node, 'when') : undefined;

@@ -2,18 +2,18 @@
  * Cautions follow from what the hands do. So the work must be listed where the words speak of it, and each hazard that
  * a page's work brings must have its caution to show.
  */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { plainText } from '../source/prose.ts';
 import { HAZARDS, type Caution } from '../schemas/cautions.ts';
 import { HAZARDS_OF, OWN_WORK, TREATMENT_WORK, type Hazard, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';
-import { fieldName, type Sound, type SoundEntry } from './fields.ts';
+import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Working = SoundEntry<{ yard: boolean; work?: Work[] | undefined }>;
 
-export function cautionFaults(club: Sound): Fault[] {
+export function cautionFaults(club: ValidEntries): Diagnostic[] {
   const pages: Working[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
   return [
     ...missingFaults(club, pages),
@@ -26,7 +26,7 @@ export function cautionFaults(club: Sound): Fault[] {
 type Call = { entry: SoundEntry; path: PropertyKey[]; word: string; hazard: Hazard };
 
 /** Every hazard that something shown calls for: the work of a page, and what a label row says of its product. */
-function callsOf(club: Sound, pages: Working[]): Call[] {
+function callsOf(club: ValidEntries, pages: Working[]): Call[] {
   const call = (entry: SoundEntry, path: PropertyKey[], word: string, work: Work): Call[] =>
     HAZARDS_OF[work].map((hazard) => ({ entry, path, word, hazard }));
   return [
@@ -44,7 +44,7 @@ function callsOf(club: Sound, pages: Working[]): Call[] {
 }
 
 /** Once a hazard, at the first entry that calls for it. */
-function missingFaults(club: Sound, pages: Working[]): Fault[] {
+function missingFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
   const calls = callsOf(club, pages);
   const gone = withdrawnIn(club);
   const missing = [...new Set(calls.map(({ hazard }) => hazard))].filter((hazard) => !club.ids.cautions.has(hazard) || gone.has(hazard));
@@ -63,11 +63,11 @@ function missingFaults(club: Sound, pages: Working[]): Fault[] {
   });
 }
 
-const withdrawnIn = (club: Sound): Set<string> => new Set(club.of.cautions.filter(isWithdrawn).map(({ id }) => id));
+const withdrawnIn = (club: ValidEntries): Set<string> => new Set(club.of.cautions.filter(isWithdrawn).map(({ id }) => id));
 const isShown = (entry: SoundEntry): boolean => !isDraft(entry) && !isWithdrawn(entry);
 
 /** The almanac's own pages call for cautions too, in every club; those that a page calls for are told there. */
-function ownFaults(club: Sound, pages: Working[]): Fault[] {
+function ownFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
   if (!club.club) return [];
   const told = new Set(callsOf(club, pages).map(({ hazard }) => hazard));
   const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter(
@@ -84,7 +84,7 @@ function ownFaults(club: Sound, pages: Working[]): Fault[] {
   }));
 }
 
-function yardFaults(page: Working): Fault[] {
+function yardFaults(page: Working): Diagnostic[] {
   const { yard, work = [] } = page.data;
   if (yard && work.length === 0)
     return [
@@ -119,11 +119,11 @@ const SPEAKS_OF: readonly [RegExp, Work][] = [
   [/\b(?:blow ?torch|propane|scorch)\b/i, 'fire'],
 ];
 
-function unlistedFaults(page: Working): Fault[] {
+function unlistedFaults(page: Working): Diagnostic[] {
   if (!isPage(page)) return [];
   const listed = new Set(page.data.work ?? []);
   const work = doneHere(page);
-  return SPEAKS_OF.flatMap(([pattern, needs]): Fault[] => {
+  return SPEAKS_OF.flatMap(([pattern, needs]): Diagnostic[] => {
     if (listed.has(needs)) return [];
     const node = work.find((each) => pattern.test(plainText(each)));
     if (!node) return [];
@@ -157,9 +157,9 @@ const stepsIn = (nodes: Page['tree']['children']): Page['tree']['children'] =>
     .filter((node) => node.type !== 'heading' && !/^(?:Do not|Never)\b/.test(plainText(node)));
 
 /** A caution's own form: one of the hazards, headed by one of our three words, short enough to be read. */
-function boxFaults(entry: SoundEntry<Caution>): Fault[] {
+function boxFaults(entry: SoundEntry<Caution>): Diagnostic[] {
   const { heading, calls, line, gravity } = entry.data;
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   if (!(HAZARDS as readonly string[]).includes(entry.id)) {
     const near = nearest(entry.id, HAZARDS);
     faults.push({

@@ -2,7 +2,7 @@
  * Everything that is wrong in a content folder, all at once. Each rule is a function from the folder to faults; a rule
  * that needs fields of the right shape is handed only the entries whose fields passed.
  */
-import { inReadingOrder, type Fault } from '../source/diagnostic.ts';
+import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { bloomSumFaults } from './bloom-sums.ts';
 import { bulletinFaults } from './bulletins.ts';
@@ -14,7 +14,7 @@ import { contactFaults } from './contacts.ts';
 import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
-import { fieldFaults, sound, type Sound } from './fields.ts';
+import { fieldFaults, validEntries, type ValidEntries } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
 import { headingFaults } from './headings.ts';
@@ -39,7 +39,7 @@ import { typedFaults } from './typed.ts';
 import { untaggedFaults, untaggedHints } from './untagged.ts';
 import { wordFaults } from './words.ts';
 
-const RULES: readonly ((club: Sound) => Fault[])[] = [
+const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   referenceFaults,
   sourceFaults,
   contactFaults,
@@ -73,18 +73,18 @@ const RULES: readonly ((club: Sound) => Fault[])[] = [
 ];
 
 /** Every fault of a folder that was read, in reading order. */
-export function checkFolder(folder: Folder): Fault[] {
+export function checkFolder(folder: Folder): Diagnostic[] {
   const faults = [...folder.faults, ...nameFaults(folder), ...fieldFaults(folder), ...typedFaults(folder)];
-  const club = sound(folder);
+  const club = validEntries(folder);
   for (const rule of RULES) faults.push(...rule(club));
   return inReadingOrder(faults);
 }
 
 /** What is no fault and yet better written otherwise; check prints it, and nothing waits for it. */
-export const hintsOf = (folder: Folder): Fault[] => {
-  const club = sound(folder);
+export const hintsOf = (folder: Folder): Diagnostic[] => {
+  const club = validEntries(folder);
   return inReadingOrder([...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club)]);
 };
 
 /** Reads the folder at `directory` and returns all its faults. */
-export const check = (directory: string): Fault[] => checkFolder(readFolder(directory));
+export const check = (directory: string): Diagnostic[] => checkFolder(readFolder(directory));

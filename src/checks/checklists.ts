@@ -1,11 +1,11 @@
 /* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
 import { shortOf } from '../../shared/address/short.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { calendarNames } from '../../shared/packages/calendar-names.ts';
 import { attribute, type TagNode } from '../source/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atBody, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 import { stepsOf, type Step } from './steps.ts';
@@ -18,12 +18,12 @@ const NOT_VERBS = new Set(
   'the a an you your it its there this that these those if when while once before after unless please we our they'.split(' '),
 );
 
-export function checklistFaults(club: Sound): Fault[] {
+export function checklistFaults(club: ValidEntries): Diagnostic[] {
   const pages = club.folder.entries.filter(isPage).filter(({ collection }) => collection === 'checklists');
   return [...pages.flatMap(listFaults), ...club.of.checklists.flatMap(lengthFaults), ...pages.flatMap((page) => nameFaults(page, club))];
 }
 
-function listFaults(page: Page): Fault[] {
+function listFaults(page: Page): Diagnostic[] {
   const steps = stepsOf(page);
   const none =
     steps.length === 0 && page.tree.children.length > 0
@@ -56,8 +56,8 @@ function listFaults(page: Page): Fault[] {
   ];
 }
 
-function boxFaults(page: Page, { item, first, words }: Step): Fault[] {
-  const faults: Fault[] = [];
+function boxFaults(page: Page, { item, first, words }: Step): Diagnostic[] {
+  const faults: Diagnostic[] = [];
   const line = lineAt(page, placeOf(page, item).line);
   if (item.checked)
     faults.push(
@@ -76,7 +76,7 @@ function boxFaults(page: Page, { item, first, words }: Step): Fault[] {
   return faults;
 }
 
-function verbFaults(page: Page, { first, words }: Step): Fault[] {
+function verbFaults(page: Page, { first, words }: Step): Diagnostic[] {
   const word = /^[\p{L}'’]+/u.exec(words)?.[0] ?? '';
   if (!first || !NOT_VERBS.has(word.toLowerCase())) return [];
   return [
@@ -89,9 +89,9 @@ function verbFaults(page: Page, { first, words }: Step): Fault[] {
   ];
 }
 
-function idFaults(page: Page, steps: Step[]): Fault[] {
+function idFaults(page: Page, steps: Step[]): Diagnostic[] {
   const seen = new Map<string, number>();
-  return steps.flatMap(({ item, tags, first }): Fault[] => {
+  return steps.flatMap(({ item, tags, first }): Diagnostic[] => {
     const [tag, second] = tags;
     if (!tag)
       return first
@@ -133,9 +133,9 @@ function idFaults(page: Page, steps: Step[]): Fault[] {
 }
 
 /** In an address a step stands by three letters of its id's print; two alike could not be told apart. */
-function shortFaults(page: Page, steps: Step[]): Fault[] {
+function shortFaults(page: Page, steps: Step[]): Diagnostic[] {
   const seen = new Map<string, string>();
-  return steps.flatMap(({ tags: [tag] }): Fault[] => {
+  return steps.flatMap(({ tags: [tag] }): Diagnostic[] => {
     const id = tag && attribute(tag, 'id');
     if (!tag || !id || !ID.test(id)) return [];
     const other = seen.get(shortOf(id));
@@ -152,11 +152,11 @@ function shortFaults(page: Page, steps: Step[]): Fault[] {
   });
 }
 
-function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {
+function lengthFaults(entry: SoundEntry<Checklist>): Diagnostic[] {
   if (!isPage(entry) || entry.data.exception !== undefined) return [];
-  return stepsOf(entry).flatMap(({ item, words, pause, place }): Fault[] => {
+  return stepsOf(entry).flatMap(({ item, words, pause, place }): Diagnostic[] => {
     const count = words.split(' ').filter(Boolean).length;
-    const faults: Fault[] = [];
+    const faults: Diagnostic[] = [];
     if (place === STEPS_A_PAUSE + 1)
       faults.push(
         atNode(entry, item, {
@@ -180,13 +180,13 @@ function lengthFaults(entry: SoundEntry<Checklist>): Fault[] {
 }
 
 /** What a step names must be there: a hazard with its caution, a duty with its contact, a time that reads as one. */
-function nameFaults(page: Page, club: Sound): Fault[] {
+function nameFaults(page: Page, club: ValidEntries): Diagnostic[] {
   const duties = club.club?.data.contacts.map(({ duty }) => duty);
   return stepsOf(page)
     .flatMap(({ tags }) => tags)
-    .flatMap((tag): Fault[] => {
+    .flatMap((tag): Diagnostic[] => {
       const [hazard, asks, time] = [attribute(tag, 'hazard'), attribute(tag, 'asks'), attribute(tag, 'time')];
-      const faults: Fault[] = calendarFaults(page, tag);
+      const faults: Diagnostic[] = calendarFaults(page, tag);
       if (hazard !== undefined && !club.ids.cautions.has(hazard)) {
         const near = nearest(hazard, new Set([...HAZARDS, ...club.ids.cautions]));
         faults.push(
@@ -221,10 +221,10 @@ function nameFaults(page: Page, club: Sound): Fault[] {
 }
 
 /** `calendar` names a date of the package calendar; the list then counts from installing, and the step has no other date. */
-function calendarFaults(page: Page, tag: TagNode): Fault[] {
+function calendarFaults(page: Page, tag: TagNode): Diagnostic[] {
   const name = attribute(tag, 'calendar');
   if (name === undefined) return [];
-  const fault = (found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'when', field: 'Task, calendar', found, write })];
+  const fault = (found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'when', field: 'Task, calendar', found, write })];
   if (!calendarNames.includes(name as never)) return fault(`"${name}"`, `"${nearest(name, calendarNames) ?? calendarNames.join('", "')}"`);
   if (attribute(tag, 'when') !== undefined) return fault('a calendar and a when in one step', 'one of them');
   const startsFrom = (page.fields.value as { 'starts-from'?: unknown } | undefined)?.['starts-from'];

@@ -2,18 +2,18 @@
 import { dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
 import { monthName } from '../../shared/days/month-names.ts';
 import { publishedSumFits } from '../../shared/season/climate.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { climateGiven, dayOfYear } from '../schemas/as-season.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField } from './place.ts';
 
 /** A climate and where it is written: of the club, or of a district. */
 type Written = { entry: SoundEntry<Club>; path: PropertyKey[]; climate: ClimateFields; hemisphere: Club['hemisphere'] };
 
-export function climateFaults(club: Sound): Fault[] {
+export function climateFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
   if (!entry) return [];
   const { hemisphere, districts, climate } = entry.data;
@@ -39,7 +39,7 @@ export function climateFaults(club: Sound): Fault[] {
   ];
 }
 
-function faultsOf(written: Written, club: Sound): Fault[] {
+function faultsOf(written: Written, club: ValidEntries): Diagnostic[] {
   const months = [...rangeFaults(written), ...orderFaults(written)];
   return [
     ...(months.length > 0 ? months : [...halfFaults(written), ...freezeFaults(written), ...sumFaults(written)]),
@@ -48,7 +48,7 @@ function faultsOf(written: Written, club: Sound): Fault[] {
   ];
 }
 
-const at = ({ entry, path }: Written, field: PropertyKey[], found: string, write: string): Fault =>
+const at = ({ entry, path }: Written, field: PropertyKey[], found: string, write: string): Diagnostic =>
   atField(entry, [...path, ...field], { rule: 'climate', field: named([...path, ...field]), found, write });
 
 /** `districts 2, climate, minima 3`, as a person counts. */
@@ -59,7 +59,7 @@ const named = (path: readonly PropertyKey[]): string =>
 const COLDEST = { F: -70, C: -57 };
 const HOTTEST = { F: 122, C: 50 };
 
-function rangeFaults(written: Written): Fault[] {
+function rangeFaults(written: Written): Diagnostic[] {
   const { scale, maxima, minima } = written.climate;
   const wrong = (
     [
@@ -93,7 +93,7 @@ function rangeFaults(written: Written): Fault[] {
   return [at(written, ['scale'], `F, with a warmest month of ${Math.max(...maxima)}`, '"C", or the normals in F')];
 }
 
-function orderFaults(written: Written): Fault[] {
+function orderFaults(written: Written): Diagnostic[] {
   const { maxima, minima } = written.climate;
   return minima.flatMap((min, month) =>
     min <= maxima[month]!
@@ -109,7 +109,7 @@ function orderFaults(written: Written): Fault[] {
   );
 }
 
-function latitudeFaults(written: Written): Fault[] {
+function latitudeFaults(written: Written): Diagnostic[] {
   const { latitude } = written.climate;
   if (latitude === 0 || latitude > 0 === (written.hemisphere === 'north')) return [];
   return [
@@ -125,7 +125,7 @@ function latitudeFaults(written: Written): Fault[] {
 const warmestMonth = ({ maxima }: ClimateFields): number => maxima.indexOf(Math.max(...maxima));
 
 /** Near the equator any month may be the warmest. */
-function halfFaults(written: Written): Fault[] {
+function halfFaults(written: Written): Diagnostic[] {
   const { latitude } = written.climate;
   const warmest = warmestMonth(written.climate);
   const north = warmest >= 3 && warmest <= 8;
@@ -140,7 +140,7 @@ function halfFaults(written: Written): Fault[] {
   ];
 }
 
-function freezeFaults(written: Written): Fault[] {
+function freezeFaults(written: Written): Diagnostic[] {
   const { freezes } = written.climate;
   if (!freezes) return [];
   const [last, first] = [dayOfYear(freezes.last), dayOfYear(freezes.first)];
@@ -164,7 +164,7 @@ function freezeFaults(written: Written): Fault[] {
   ];
 }
 
-function sumFaults(written: Written): Fault[] {
+function sumFaults(written: Written): Diagnostic[] {
   const published = written.climate['degree-days'];
   if (!published) return [];
   if (published.method === 'modified' && published.cap === undefined)
@@ -183,7 +183,7 @@ function sumFaults(written: Written): Fault[] {
   return [at(written, ['degree-days', 'sum'], found, write)];
 }
 
-function sourceFaults(written: Written, club: Sound): Fault[] {
+function sourceFaults(written: Written, club: ValidEntries): Diagnostic[] {
   const { climate } = written;
   const named = [
     [['source'], climate.source],

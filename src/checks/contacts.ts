@@ -1,11 +1,11 @@
 /* club.yaml: whom members may call. Nobody's number is printed without consent, and no duty is listed twice for one place. */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, type Said } from './place.ts';
 
-export function contactFaults(club: Sound): Fault[] {
+export function contactFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
   if (!entry) return [];
   return [
@@ -17,10 +17,10 @@ export function contactFaults(club: Sound): Fault[] {
   ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Said, 'rule' | 'field'>): Fault =>
+const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Said, 'rule' | 'field'>): Diagnostic =>
   atField(entry, path, { rule: 'contact', field, ...said });
 
-function consentFaults(entry: SoundEntry, contact: Contact, index: number): Fault[] {
+function consentFaults(entry: SoundEntry, contact: Contact, index: number): Diagnostic[] {
   const name = `contacts ${index + 1}`;
   const { agreed, until } = contact;
   if (contact['public-office'] === true) return [];
@@ -44,7 +44,7 @@ function consentFaults(entry: SoundEntry, contact: Contact, index: number): Faul
 }
 
 /** Whose consent is over on the edition's day: the number is nowhere in it. */
-export function consentHints({ club }: Sound, edition: string): Fault[] {
+export function consentHints({ club }: ValidEntries, edition: string): Diagnostic[] {
   return (club?.data.contacts ?? []).flatMap(({ until, duty, 'public-office': office }, index) =>
     until === undefined || office === true || edition < until
       ? []
@@ -57,7 +57,7 @@ export function consentHints({ club }: Sound, edition: string): Fault[] {
   );
 }
 
-function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): Fault[] {
+function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): Diagnostic[] {
   const first = entry.data.contacts.findIndex((other) => other.duty === contact.duty && other.district === contact.district);
   if (first === index) return [];
   return [
@@ -69,7 +69,7 @@ function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): F
 }
 
 /** Districts have a name each, the first is the main one, and a contact's district is one of them. */
-function districtFaults(entry: SoundEntry<Club>): Fault[] {
+function districtFaults(entry: SoundEntry<Club>): Diagnostic[] {
   const ids = entry.data.districts.map(({ id }) => id);
   const doubled = ids.flatMap((id, index) =>
     ids.indexOf(id) === index
@@ -100,7 +100,7 @@ function districtFaults(entry: SoundEntry<Club>): Fault[] {
 }
 
 /** The published source of an emergency number must be there to be shown. */
-function sourceFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
+function sourceFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[] {
   return (['emergency', 'poison'] as const).flatMap((line) => {
     const source = entry.data[line]?.source;
     if (source === undefined || club.ids.sources.has(source)) return [];
@@ -120,12 +120,12 @@ function sourceFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
 const STORY_PHONE = /555[ -]?01\d\d$/;
 const NOBODY = /[@./]example\.(?:org|com|net)\b/i;
 
-function placeholderFaults(entry: SoundEntry<Club>): Fault[] {
+function placeholderFaults(entry: SoundEntry<Club>): Diagnostic[] {
   if (entry.data.demonstration) return [];
   const write = 'the real one, or "demonstration: true"';
   const found = (value: string): string => `"${value}", a placeholder in a club that is no demonstration`;
   const contacts = entry.data.contacts.flatMap((contact, index) =>
-    (['phone', 'email', 'web'] as const).flatMap((name): Fault[] => {
+    (['phone', 'email', 'web'] as const).flatMap((name): Diagnostic[] => {
       const value = contact[name];
       if (value === undefined || !(name === 'phone' ? STORY_PHONE : NOBODY).test(value)) return [];
       return [at(entry, ['contacts', index, name], `contacts ${index + 1}, ${name}`, { found: found(value), write })];
@@ -138,7 +138,7 @@ function placeholderFaults(entry: SoundEntry<Club>): Fault[] {
 }
 
 /** What the law asks to be reported is reported to an office, not to a member. */
-function lawFaults(club: Sound, entry: SoundEntry<Club>): Fault[] {
+function lawFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[] {
   const offices = new Set(entry.data.contacts.filter((contact) => contact['public-office'] === true).map(({ duty }) => duty));
   const known = new Set(entry.data.contacts.map(({ duty }) => duty));
   return club.of.bulletins.flatMap((page) =>

@@ -1,10 +1,10 @@
 /* Where several sources stand side by side, the club says why it follows the one it does. */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows } from '../schemas/figures.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { atField } from './place.ts';
 
-export function contestedFaults(club: Sound): Fault[] {
+export function contestedFaults(club: ValidEntries): Diagnostic[] {
   return club.of.figures.flatMap((entry) => {
     const { rows, follows, because } = entry.data;
     const followed = followedRows(entry.data);

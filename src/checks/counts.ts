@@ -1,10 +1,10 @@
 /* Count rows speak of the club's own districts. */
-import type { Fault } from '../source/diagnostic.ts';
-import type { Sound } from './fields.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
+import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField } from './place.ts';
 
-export function countFaults(club: Sound): Fault[] {
+export function countFaults(club: ValidEntries): Diagnostic[] {
   const ids = club.club?.data.districts.map(({ id }) => id);
   if (!ids) return [];
   return club.of.counts.flatMap((entry) =>

@@ -3,16 +3,16 @@
  * there; all else belongs to the drafts, also where a draft makes a published page look wrong (an old address given twice).
  */
 import { isDraft } from '../source/draft.ts';
-import { inReadingOrder, type Fault } from '../source/diagnostic.ts';
+import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { picturesShown } from '../source/pictures.ts';
 import { checkFolder } from './check.ts';
 
 /** `faults` stop a build; `drafts` wait until their pages are to be published. */
-export type Found = { faults: Fault[]; drafts: Fault[] };
+export type Found = { faults: Diagnostic[]; drafts: Diagnostic[] };
 
 /** `unreadable`: faults of pictures, which are found where these are made ready. */
-export function foundIn(folder: Folder, unreadable: readonly Fault[] = []): Found {
+export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []): Found {
   const all = inReadingOrder([...checkFolder(folder), ...unreadable]);
   const drafts = draftFiles(folder);
   if (drafts.size === 0) return { faults: all, drafts: [] };
@@ -32,7 +32,7 @@ export function foundIn(folder: Folder, unreadable: readonly Fault[] = []): Foun
   return { faults: inReadingOrder(faults), drafts: all.filter((fault) => !faults.includes(fault)) };
 }
 
-const placeOf = ({ path, line, column, rule, field }: Fault): string => JSON.stringify([path, line, column, rule, field]);
+const placeOf = ({ path, line, column, rule, field }: Diagnostic): string => JSON.stringify([path, line, column, rule, field]);
 
 /** Every file of a draft: its own, a drawing's lines, and pictures that no other page shows. */
 function draftFiles(folder: Folder): Set<string> {
@@ -47,7 +47,7 @@ function draftFiles(folder: Folder): Set<string> {
 }
 
 /** "3 drafts have 14 blanks and 2 faults; they are not published." Empty where no draft has any. */
-export function draftsLine(drafts: readonly Fault[]): string {
+export function draftsLine(drafts: readonly Diagnostic[]): string {
   if (drafts.length === 0) return '';
   const files = new Set(drafts.map(({ path }) => path)).size;
   const blanks = drafts.filter(({ found }) => BLANK.test(found)).length;

@@ -1,8 +1,8 @@
 /* A drawing is two files: its words and its lines. The lines are few, small, black on white, and carry numbers at most. */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { readDrawing, shapesOf, type Shape } from '../source/drawing.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 
 /** More would weigh on every page that shows it. */
@@ -11,7 +11,7 @@ const MOST_BYTES = 6144;
 const PHONE = 342;
 const LEAST_LETTERING = 18;
 
-export function drawingFaults(club: Sound): Fault[] {
+export function drawingFaults(club: ValidEntries): Diagnostic[] {
   const { files } = club.folder;
   const alone = files
     .filter((path) => /^drawings\/.*\.svg$/.test(path) && !files.includes(path.replace(/svg$/, 'yaml')))
@@ -32,7 +32,7 @@ export function drawingFaults(club: Sound): Fault[] {
 
 const linesOf = (entry: SoundEntry): string => `drawings/${entry.id}.svg`;
 
-function linesFaults(entry: SoundEntry<Drawing>): Fault[] {
+function linesFaults(entry: SoundEntry<Drawing>): Diagnostic[] {
   const path = linesOf(entry);
   const bytes = Buffer.byteLength(entry.body);
   if (bytes > MOST_BYTES)
@@ -54,7 +54,7 @@ function linesFaults(entry: SoundEntry<Drawing>): Fault[] {
 }
 
 /** A drawing is shown as wide as the phone's text, and its lettering grows or shrinks with it. */
-function letteringFaults(path: string, root: Shape, width: number): Fault[] {
+function letteringFaults(path: string, root: Shape, width: number): Diagnostic[] {
   const least = Math.ceil((LEAST_LETTERING * width) / PHONE);
   const small = [...shapesOf(root)].find(({ name, attributes }) => name === 'text' && !(Number(attributes['font-size']) >= least));
   const size = small?.attributes['font-size'];
@@ -64,7 +64,7 @@ function letteringFaults(path: string, root: Shape, width: number): Fault[] {
 }
 
 /** The numbers in the lines are those of the list of parts, each once or oftener. */
-function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): Fault[] {
+function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): Diagnostic[] {
   const parts = entry.data.parts ?? [];
   const known = parts.map((_, index) => String(index + 1));
   const strange = numbers.find((each) => !known.includes(each));
@@ -94,7 +94,7 @@ function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): F
       ];
 }
 
-const fault = (path: string, field: string, found: string, write: string): Fault => ({
+const fault = (path: string, field: string, found: string, write: string): Diagnostic => ({
   path,
   line: 1,
   column: 1,

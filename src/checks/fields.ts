@@ -17,7 +17,7 @@ import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
 import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearest } from './nearest.ts';
@@ -44,7 +44,7 @@ type Of = {
 export type SoundEntry<T = unknown> = Entry & { data: T };
 
 /** The folder as rules see it: entries whose fields passed, and the names of all that are there. */
-export type Sound = {
+export type ValidEntries = {
   folder: Folder;
   club: SoundEntry<Club> | null;
   of: { [Name in Collection]: SoundEntry<Of[Name]>[] };
@@ -64,7 +64,7 @@ function judged(entry: Entry): Judged {
   return judgements.get(entry);
 }
 
-export function fieldFaults(folder: Folder): Fault[] {
+export function fieldFaults(folder: Folder): Diagnostic[] {
   const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
   return all
     .filter((entry) => entry.fields.value !== undefined)
@@ -78,16 +78,16 @@ export function fieldFaults(folder: Folder): Fault[] {
     });
 }
 
-export function sound(folder: Folder): Sound {
+export function validEntries(folder: Folder): ValidEntries {
   const names = Object.keys(collections) as Collection[];
   const each = <T>(make: (name: Collection) => T) => Object.fromEntries(names.map((name) => [name, make(name)]));
   return {
     folder,
     club: folder.club ? (passed(folder.club) as SoundEntry<Club> | null) : null,
-    of: each((name) => folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? [])) as Sound['of'],
+    of: each((name) => folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? [])) as ValidEntries['of'],
     ids: each(
       (name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? [])),
-    ) as Sound['ids'],
+    ) as ValidEntries['ids'],
   };
 }
 
@@ -102,7 +102,7 @@ const meantBy = (entry: Entry, issue: z.core.$ZodIssue): string[] =>
     ? issue.keys.map((key) => String([...issue.path, nearest(key, namesAllowed(schemaOf(entry)!, issue.path))]))
     : [];
 
-function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Fault[] {
+function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Diagnostic[] {
   const path = issue.path as PropertyKey[];
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => {

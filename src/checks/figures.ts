@@ -1,13 +1,13 @@
 /* Figures are dated rows: one number or one range each, and the rows of one source follow one another without a gap. */
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, atFieldName, type Said } from './place.ts';
 
-export function figureFaults(club: Sound): Fault[] {
+export function figureFaults(club: ValidEntries): Diagnostic[] {
   const seen = new Map(club.of.sources.map((source) => [source.id, source.data]));
   return [
     ...club.of.figures.flatMap((entry) => [
@@ -21,14 +21,14 @@ export function figureFaults(club: Sound): Fault[] {
   ];
 }
 
-const at = (entry: SoundEntry, index: number, field: string, said: Omit<Said, 'rule' | 'field'>): Fault =>
+const at = (entry: SoundEntry, index: number, field: string, said: Omit<Said, 'rule' | 'field'>): Diagnostic =>
   atField(entry, field ? ['rows', index, field] : ['rows', index], {
     rule: 'figure',
     field: `rows ${index + 1}${field ? `, ${field}` : ''}`,
     ...said,
   });
 
-function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, index: number): Fault[] {
+function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, index: number): Diagnostic[] {
   const range = least !== undefined || most !== undefined;
   if (value !== undefined && range)
     return [
@@ -56,7 +56,7 @@ function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, inde
       ];
 }
 
-function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: number): Fault[] {
+function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: number): Diagnostic[] {
   return phases.flatMap((phase, place) =>
     phases.indexOf(phase) === place
       ? []
@@ -71,7 +71,7 @@ function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: numbe
   );
 }
 
-function followsFaults(entry: SoundEntry<Figure>): Fault[] {
+function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   const ids = new Set(entry.data.rows.map(({ id }) => id));
   const named: [id: string, path: PropertyKey[]][] = [
     [entry.data.follows, ['follows']],
@@ -91,9 +91,9 @@ function followsFaults(entry: SoundEntry<Figure>): Fault[] {
 }
 
 /** Where several rows are followed, each part of the year has one of them, or stands in `no-row-in:`. The rows that hold last are meant. */
-function sharedYearFaults(entry: SoundEntry<Figure>): Fault[] {
+function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   const { 'also-follows': also, 'no-row-in': without = [] } = entry.data;
-  const said = (field: string, found: string, write: string): Fault => atField(entry, [field], { rule: 'figure', field, found, write });
+  const said = (field: string, found: string, write: string): Diagnostic => atField(entry, [field], { rule: 'figure', field, found, write });
   if (also === undefined)
     return without.length === 0
       ? []
@@ -123,8 +123,8 @@ function sharedYearFaults(entry: SoundEntry<Figure>): Fault[] {
 }
 
 /** Rows of one source stand oldest first; each ends the day before the next begins. */
-function periodFaults(entry: SoundEntry<Figure>): Fault[] {
-  return entry.data.rows.flatMap((row, index): Fault[] => {
+function periodFaults(entry: SoundEntry<Figure>): Diagnostic[] {
+  return entry.data.rows.flatMap((row, index): Diagnostic[] => {
     if (row.until !== undefined && row.until < row.from)
       return [at(entry, index, 'until', { found: `${row.until}, before from, ${row.from}`, write: 'a day from then on' })];
     const next = entry.data.rows.findIndex((other, later) => later > index && other.id === row.id && meet(row, other));
@@ -163,7 +163,7 @@ const meet = (a: FigureRow, b: FigureRow): boolean => !a.phases || !b.phases || 
 type Seen = Map<string, { seen: string; kind: string }>;
 
 /** What was not opened is called "memory" (a mere habit, "habit"), and nothing else is. */
-function memoryFaults(entry: SoundEntry, path: PropertyKey[], row: { source?: string | undefined; certainty: string }, seen: Seen): Fault[] {
+function memoryFaults(entry: SoundEntry, path: PropertyKey[], row: { source?: string | undefined; certainty: string }, seen: Seen): Diagnostic[] {
   const source = row.source === undefined ? undefined : seen.get(row.source);
   if (!source) return [];
   const field = [...path, 'certainty']

@@ -1,17 +1,17 @@
 /* Old addresses of a page are whole, are no page's address now, and lead to one page only. */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { addressesOf } from './addresses.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { atField } from './place.ts';
 
-export function formerFaults(club: Sound): Fault[] {
+export function formerFaults(club: ValidEntries): Diagnostic[] {
   const { known } = addressesOf(club);
   const taken = new Map<string, string>();
   return club.folder.entries.flatMap((entry) => {
     const former = (entry.fields.value as { formerly?: unknown } | null)?.formerly;
-    return (Array.isArray(former) ? former : []).flatMap((address: unknown, index): Fault[] => {
+    return (Array.isArray(former) ? former : []).flatMap((address: unknown, index): Diagnostic[] => {
       if (typeof address !== 'string') return [];
-      const at = (wrong: Pick<Fault, 'found' | 'write'>): Fault[] => [
+      const at = (wrong: Pick<Diagnostic, 'found' | 'write'>): Diagnostic[] => [
         atField(entry, ['formerly', index], { rule: 'address', field: `formerly ${index + 1}`, ...wrong }),
       ];
       if (!/^\/(?:[a-z0-9]+(?:[-.][a-z0-9]+)*\/)+$/.test(address))

@@ -3,9 +3,9 @@
  * for pesticide labels head nothing here.
  */
 import type { Heading, Nodes } from 'mdast';
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { plainText, walk } from '../source/prose.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { atField, atBody, atNode, isPage, sourceOf, type Page } from './place.ts';
 
 const SIGNAL = /\b(danger|warning|caution)s?\b/i;
@@ -15,7 +15,7 @@ const OURS = '"Stop", "Take care" or "Ask first", or what can happen';
 /** Collections whose pages are read for their words. */
 const NEEDS_WORDS = new Set(['checklists', 'bulletins', 'articles']);
 
-export function headingFaults(club: Sound): Fault[] {
+export function headingFaults(club: ValidEntries): Diagnostic[] {
   return [
     ...club.folder.entries.filter(isPage).flatMap((page) => [...levelFaults(page), ...wordFaults(page), ...emptyPage(page)]),
     ...titleFaults(club),
@@ -24,9 +24,9 @@ export function headingFaults(club: Sound): Fault[] {
 
 const headingsOf = (page: Page): Heading[] => [...walk(page.tree)].filter((node) => node.type === 'heading');
 
-function levelFaults(page: Page): Fault[] {
+function levelFaults(page: Page): Diagnostic[] {
   let above = 1;
-  return headingsOf(page).flatMap((heading): Fault[] => {
+  return headingsOf(page).flatMap((heading): Diagnostic[] => {
     const words = plainText(heading).trim();
     const source = sourceOf(page, heading);
     const level = heading.depth;
@@ -64,12 +64,12 @@ function levelFaults(page: Page): Fault[] {
   });
 }
 
-function wordFaults(page: Page): Fault[] {
+function wordFaults(page: Page): Diagnostic[] {
   const seen = new Set<string>();
-  const headings = headingsOf(page).flatMap((heading): Fault[] => {
+  const headings = headingsOf(page).flatMap((heading): Diagnostic[] => {
     const words = plainText(heading).trim();
     const key = words.toLowerCase();
-    const faults: Fault[] = [];
+    const faults: Diagnostic[] = [];
     if (SIGNAL.test(words)) faults.push(atNode(page, heading, signal(words, 'a heading')));
     if (key && seen.has(key))
       faults.push(
@@ -89,7 +89,7 @@ function wordFaults(page: Page): Fault[] {
   });
   const shouted = [...outsideQuotations(page.tree)]
     .filter((node) => node.type === 'text' || node.type === 'strong')
-    .flatMap((node): Fault[] => {
+    .flatMap((node): Diagnostic[] => {
       const found =
         node.type === 'strong' ? /^\s*(?:danger|warning|caution)\s*[:!]?\s*$/i.exec(plainText(node)) : SHOUTED.exec(plainText(node));
       return found ? [atNode(page, node, signal(found[0].trim(), 'the words'))] : [];
@@ -116,7 +116,7 @@ const signal = (found: string, field: string) => ({
   write: OURS,
 });
 
-function titleFaults(club: Sound): Fault[] {
+function titleFaults(club: ValidEntries): Diagnostic[] {
   const titled = [
     ...club.of.checklists,
     ...club.of.bulletins,
@@ -135,7 +135,7 @@ function titleFaults(club: Sound): Fault[] {
   return [...titled.map((entry) => atField(entry, ['title'], signal(entry.data.title, 'title'))), ...said];
 }
 
-const emptyPage = (page: Page): Fault[] =>
+const emptyPage = (page: Page): Diagnostic[] =>
   NEEDS_WORDS.has(page.collection) && page.tree.children.length === 0
     ? [
         atBody(page, {

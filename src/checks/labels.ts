@@ -3,16 +3,16 @@
  * date, or no label at all; a limit of warmth has an end; what works poorly names who found it.
  */
 import { samePlace } from '../../shared/treatments/label-row.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Treatment, TreatmentRow } from '../schemas/treatments.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, type Said } from './place.ts';
 
 const US = ['United States', 'United States of America', 'US', 'USA'];
 /** What only an opened label can say. */
 const OF_A_LABEL = ['registration', 'label-date', 'limits', 'forbids-brood', 'supers-back-days', 'days-least', 'days-most'] as const;
 
-export function labelFaults(club: Sound): Fault[] {
+export function labelFaults(club: ValidEntries): Diagnostic[] {
   return club.of.treatments.flatMap((entry) =>
     entry.data.rows.flatMap((row, index) => [
       ...registrationFaults(entry, row, index),
@@ -23,14 +23,14 @@ export function labelFaults(club: Sound): Fault[] {
   );
 }
 
-const at = (entry: SoundEntry<Treatment>, index: number, field: PropertyKey[], said: Pick<Said, 'found' | 'write'>): Fault =>
+const at = (entry: SoundEntry<Treatment>, index: number, field: PropertyKey[], said: Pick<Said, 'found' | 'write'>): Diagnostic =>
   atField(entry, ['rows', index, ...field], {
     rule: 'label',
     field: [`rows ${index + 1}`, ...field.map((key) => (typeof key === 'number' ? key + 1 : key))].join(', ').replace(/, (?=\d)/g, ' '),
     ...said,
   });
 
-function registrationFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Fault[] {
+function registrationFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   if (row.source === undefined || !US.some((place) => samePlace(place, row.place))) return [];
   const lacking = [
     ...(row.registration === undefined ? ['registration number'] : []),
@@ -47,7 +47,7 @@ function registrationFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, ind
       ];
 }
 
-function numberFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Fault[] {
+function numberFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   if (row.source !== undefined) return [];
   return [
     ...OF_A_LABEL.filter((field) => row[field] !== undefined).map((field) =>
@@ -67,7 +67,7 @@ function numberFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: nu
   ];
 }
 
-function limitFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Fault[] {
+function limitFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   return (['limits', 'works-poorly-outside'] as const).flatMap((field) =>
     (row[field] ?? []).flatMap(({ 'least-c': least, 'most-c': most }, place) =>
       least === undefined && most === undefined
@@ -84,7 +84,7 @@ function limitFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: num
   );
 }
 
-function poorFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Fault[] {
+function poorFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   if (row['efficacy-source'] !== undefined) return [];
   const field = row['works-poorly-with-brood']
     ? 'works-poorly-with-brood'

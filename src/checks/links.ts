@@ -1,20 +1,20 @@
 /* Links lead somewhere: to a page of this site, a place on it, or a whole address elsewhere. */
 import type { Link } from 'mdast';
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import { isTag, walk, attribute } from '../source/prose.ts';
 import { addressesOf, CALCULATORS, namesOn, type Addresses } from './addresses.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Said } from './place.ts';
 
 type Wrong = Pick<Said, 'found' | 'write'>;
 
-export function linkFaults(club: Sound): Fault[] {
+export function linkFaults(club: ValidEntries): Diagnostic[] {
   const addresses = addressesOf(club);
   return [
     ...club.folder.entries.filter(isPage).flatMap((page) =>
-      [...walk(page.tree)].flatMap((node): Fault[] => {
+      [...walk(page.tree)].flatMap((node): Diagnostic[] => {
         if (node.type === 'link') return fault(page, node, linkWrong(node, page, addresses));
         if (isTag(node) && node.name === 'Example') return exampleFaults(page, node);
         return [];
@@ -31,7 +31,7 @@ export function linkFaults(club: Sound): Fault[] {
     }),
   ];
 
-  function fault(page: Page, node: Link, wrong: Wrong | null): Fault[] {
+  function fault(page: Page, node: Link, wrong: Wrong | null): Diagnostic[] {
     return wrong ? [atNode(page, node, { rule: 'link', field: 'a link', ...wrong })] : [];
   }
 }
@@ -137,9 +137,9 @@ const valuesWrong = (fragment: string): Wrong | null =>
     ? null
     : { found: `"#${fragment}"`, write: 'values as name=value, joined by &, such as "#sugar-parts=2&water-parts=1"' };
 
-function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Fault[] {
+function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Diagnostic[] {
   const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   if (tool !== undefined && !(CALCULATORS as readonly string[]).includes(tool)) {
     const meant = nearest(tool, CALCULATORS);
     faults.push(

@@ -3,12 +3,12 @@
  * and links kept elsewhere on the page, a table that drops a cell, a fence that is never closed.
  */
 import type { Emphasis, Nodes, Strong, TableRow } from 'mdast';
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { plainText, walk } from '../source/prose.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { atNode, atWords, isPage, lineAt, placeOf, sourceOf, type Page } from './place.ts';
 
-export function markdownFaults(club: Sound): Fault[] {
+export function markdownFaults(club: ValidEntries): Diagnostic[] {
   return club.folder.entries
     .filter(isPage)
     .flatMap((page) =>
@@ -39,7 +39,7 @@ const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
   [/^(?:-|\*)\[[ xX]?\]/m, 'a box without a space before it', '"- [ ] " and the step'],
 ];
 
-function textFaults(page: Page, node: Nodes): Fault[] {
+function textFaults(page: Page, node: Nodes): Diagnostic[] {
   if (node.type !== 'text') return [];
   const source = sourceOf(page, node).replace(/\\[^\w\s]/g, '  ');
   const [sign, found, write] = LEFT.find(([pattern]) => pattern.test(source)) ?? [];
@@ -48,8 +48,8 @@ function textFaults(page: Page, node: Nodes): Fault[] {
   return [atWords(page, node, typed, { rule: 'markdown', field: 'the words', found: found!, write: write! })];
 }
 
-function blockFaults(page: Page, node: Nodes): Fault[] {
-  const at = (found: string, write: string, corrected?: string): Fault[] => [
+function blockFaults(page: Page, node: Nodes): Diagnostic[] {
+  const at = (found: string, write: string, corrected?: string): Diagnostic[] => [
     atNode(page, node, { rule: 'markdown', field: 'the words', found, write, corrected }),
   ];
   const line = lineAt(page, placeOf(page, node).line).trim();
@@ -106,7 +106,7 @@ function blockFaults(page: Page, node: Nodes): Fault[] {
 }
 
 /** Cells beyond those of the head are not shown. */
-function lostCells(page: Page, row: TableRow, columns: number): Fault[] {
+function lostCells(page: Page, row: TableRow, columns: number): Diagnostic[] {
   const cells = sourceOf(page, row)
     .trim()
     .replace(/`[^`]*`/g, '')
@@ -126,9 +126,9 @@ function lostCells(page: Page, row: TableRow, columns: number): Fault[] {
 }
 
 /** `5*3*2` would read "532" with a leaning 3. */
-function digitFaults(page: Page, parent: Nodes): Fault[] {
+function digitFaults(page: Page, parent: Nodes): Diagnostic[] {
   if (!('children' in parent)) return [];
-  return (parent.children as Nodes[]).flatMap((node, index, all): Fault[] => {
+  return (parent.children as Nodes[]).flatMap((node, index, all): Diagnostic[] => {
     if (node.type !== 'emphasis' && node.type !== 'strong') return [];
     const [before, after] = [all[index - 1], all[index + 1]];
     const touches =

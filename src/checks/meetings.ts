@@ -1,12 +1,12 @@
 /* A meeting's day, weekday and hours agree with one another, and its district is one of the club's. */
 import { weekday, type Day } from '../../shared/days/day.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, type Said } from './place.ts';
 
-export function meetingFaults(club: Sound): Fault[] {
+export function meetingFaults(club: ValidEntries): Diagnostic[] {
   const districts = club.club?.data.districts.map(({ id }) => id);
   return club.of.meetings.flatMap((entry) => [
     ...dayFaults(entry),
@@ -15,12 +15,12 @@ export function meetingFaults(club: Sound): Fault[] {
   ]);
 }
 
-const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Said, 'rule' | 'field'>): Fault =>
+const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Said, 'rule' | 'field'>): Diagnostic =>
   atField(entry, [field], { rule: 'meeting', field, ...said });
 
-function dayFaults(entry: SoundEntry<Meeting>): Fault[] {
+function dayFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
   const { day, weekday: typed, 'last-day': last } = entry.data;
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   const truth = weekday(day as Day);
   if (typed && typed !== truth)
     faults.push(at(entry, 'weekday', { found: `${typed}, but ${day} is a ${truth}`, write: `${truth}, or the day that is meant` }));
@@ -29,7 +29,7 @@ function dayFaults(entry: SoundEntry<Meeting>): Fault[] {
   return faults;
 }
 
-function hourFaults(entry: SoundEntry<Meeting>): Fault[] {
+function hourFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
   const { start, finish, 'last-day': last } = entry.data;
   if (start !== undefined && finish === undefined)
     return [
@@ -47,7 +47,7 @@ function hourFaults(entry: SoundEntry<Meeting>): Fault[] {
   return [];
 }
 
-function districtFaults(entry: SoundEntry<Meeting>, districts: string[]): Fault[] {
+function districtFaults(entry: SoundEntry<Meeting>, districts: string[]): Diagnostic[] {
   const { district } = entry.data;
   if (district === undefined || districts.includes(district)) return [];
   return [

@@ -1,6 +1,6 @@
 /* Names of files and folders: what a host can serve, what a collection expects, and nothing twice. */
 import { collections } from '../schemas/collections.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { nearest } from './nearest.ts';
@@ -8,12 +8,12 @@ import { nearest } from './nearest.ts';
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
 
-export function nameFaults(folder: Folder): Fault[] {
+export function nameFaults(folder: Folder): Diagnostic[] {
   if (folder.files.length === 0 && folder.faults.length > 0) return [];
   return [...clubFaults(folder), ...missingFolders(folder), ...folder.files.flatMap(fileFaults), ...twins(folder.files)];
 }
 
-const fault = (path: string, rule: string, field: string, found: string, write: string): Fault => ({
+const fault = (path: string, rule: string, field: string, found: string, write: string): Diagnostic => ({
   path,
   line: 1,
   column: 1,
@@ -23,7 +23,7 @@ const fault = (path: string, rule: string, field: string, found: string, write: 
   write,
 });
 
-function clubFaults(folder: Folder): Fault[] {
+function clubFaults(folder: Folder): Diagnostic[] {
   if (folder.files.includes('club.yaml')) return [];
   const what = folder.files.length === 0 ? 'an empty folder' : 'no club.yaml';
   return [
@@ -32,7 +32,7 @@ function clubFaults(folder: Folder): Fault[] {
 }
 
 /** A folder that is not there was lost, unless the club says that it does without. */
-function missingFolders(folder: Folder): Fault[] {
+function missingFolders(folder: Folder): Diagnostic[] {
   if (!folder.club) return [];
   const leaves = (folder.club.fields.value as { 'leaves-out'?: unknown } | undefined)?.['leaves-out'];
   const without: unknown[] = Array.isArray(leaves) ? leaves : [];
@@ -65,7 +65,7 @@ function missingFolders(folder: Folder): Fault[] {
 }
 
 /** What is wrong with the place or the name of one file. */
-export function fileFaults(path: string): Fault[] {
+export function fileFaults(path: string): Diagnostic[] {
   const parts = path.split('/');
   if (path === 'club.yaml' || path === 'README.md') return [];
   if (parts.length === 1)
@@ -117,7 +117,7 @@ export function fileFaults(path: string): Fault[] {
 }
 
 /** A picture may be called as phones and scanners call it, since it is published under another name; but every computer must be able to hold the file. */
-function pictureName(path: string, parts: readonly string[]): Fault[] {
+function pictureName(path: string, parts: readonly string[]): Diagnostic[] {
   if (parts.length > 2)
     return [
       fault(path, 'file-place', 'the file', 'a picture in a folder below the collection', `it straight in ${parts[0]}/, beside its page`),
@@ -142,7 +142,7 @@ function pictureName(path: string, parts: readonly string[]): Fault[] {
 /** Alike for two names that a host or a disk may take for one. */
 export const sameName = (path: string): string => path.toLowerCase().normalize('NFC').replace(/[ _]+/g, '-');
 
-function twins(files: string[]): Fault[] {
+function twins(files: string[]): Diagnostic[] {
   const seen = new Map<string, string>();
   return files.flatMap((path) => {
     const key = sameName(path);

@@ -1,16 +1,16 @@
 /* A notice begins before it ends, soon ends, and stands on pages and for a district that are there. */
 import { addDays, type Day } from '../../shared/days/day.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import { addressesOf } from './addresses.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField } from './place.ts';
 
 /** What holds for longer belongs on a page of its own. */
 const MOST_DAYS = 184;
 
-export function noticeFaults(club: Sound): Fault[] {
+export function noticeFaults(club: ValidEntries): Diagnostic[] {
   if (club.of.notices.length === 0) return [];
   const { known } = addressesOf(club);
   return club.of.notices.flatMap((entry) => [
@@ -20,7 +20,7 @@ export function noticeFaults(club: Sound): Fault[] {
   ]);
 }
 
-function dayFaults(entry: SoundEntry<Notice>): Fault[] {
+function dayFaults(entry: SoundEntry<Notice>): Diagnostic[] {
   const { from, until } = entry.data;
   if (until < from)
     return [
@@ -39,7 +39,7 @@ function dayFaults(entry: SoundEntry<Notice>): Fault[] {
   return [];
 }
 
-function districtFaults(entry: SoundEntry<Notice>, club: Sound): Fault[] {
+function districtFaults(entry: SoundEntry<Notice>, club: ValidEntries): Diagnostic[] {
   const { district } = entry.data;
   const ids = club.club?.data.districts.map(({ id }) => id) ?? [];
   if (district === undefined || !club.club || ids.includes(district)) return [];
@@ -53,7 +53,7 @@ function districtFaults(entry: SoundEntry<Notice>, club: Sound): Fault[] {
   ];
 }
 
-function concernFaults(entry: SoundEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Fault[] {
+function concernFaults(entry: SoundEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Diagnostic[] {
   if (address === EVERY_PAGE || known.has(address)) return [];
   const meant = nearest(address, [...known.keys(), EVERY_PAGE]);
   return [

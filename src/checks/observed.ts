@@ -2,16 +2,16 @@
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { anchorRules, type AnchorId, type AnchorRule } from '../../shared/season/anchors.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ObservedYear } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField } from './place.ts';
 
 type Hemisphere = Club['hemisphere'];
 type Written = { entry: SoundEntry; path: PropertyKey[]; before: string; rule: string };
 
-export function observedFaults(club: Sound): Fault[] {
+export function observedFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
   const hemisphere = entry?.data.hemisphere ?? 'north';
   const ofClub = entry
@@ -30,7 +30,7 @@ export function observedFaults(club: Sound): Fault[] {
   ];
 }
 
-function yearsFaults(written: Written, observed: readonly ObservedYear[], hemisphere: Hemisphere): Fault[] {
+function yearsFaults(written: Written, observed: readonly ObservedYear[], hemisphere: Hemisphere): Diagnostic[] {
   return [
     ...twinFaults(written, observed),
     ...observed.flatMap((year, index) =>
@@ -43,10 +43,10 @@ function yearsFaults(written: Written, observed: readonly ObservedYear[], hemisp
   ];
 }
 
-const at = ({ entry, path, before, rule }: Written, index: number, field: string, found: string, write: string): Fault =>
+const at = ({ entry, path, before, rule }: Written, index: number, field: string, found: string, write: string): Diagnostic =>
   atField(entry, [...path, index, field], { rule, field: `${before}observed ${index + 1}, ${field}`, found, write });
 
-function twinFaults(written: Written, observed: readonly { year: number }[]): Fault[] {
+function twinFaults(written: Written, observed: readonly { year: number }[]): Diagnostic[] {
   return observed.flatMap(({ year }, index) =>
     observed.findIndex((other) => other.year === year) === index ? [] : [at(written, index, 'year', `${year} again`, 'each year once')],
   );
@@ -72,7 +72,7 @@ function outOfOrder(day: string, { after }: AnchorRule, year: ObservedYear): { f
 function bloomNotes(
   entry: SoundEntry<{ observed?: { year: number; first: string; last?: string | undefined }[] | undefined }>,
   hemisphere: Hemisphere,
-): Fault[] {
+): Diagnostic[] {
   const { observed = [] } = entry.data;
   const written: Written = { entry, path: ['observed'], before: '', rule: 'observed' };
   return [

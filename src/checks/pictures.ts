@@ -3,16 +3,16 @@
  * stand on lines of their own. What is inside a file is seen when it is made ready; here only its first bytes are read.
  */
 import type { Image, Nodes } from 'mdast';
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { isPictureName, isUnreadName, refusalOf } from '../source/picture-file.ts';
 import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../source/pictures.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atNode, isPage, sourceOf, type Page, type Said } from './place.ts';
 
 type Wrong = Pick<Said, 'found' | 'write'>;
 
-export function pictureFaults({ folder }: Sound): Fault[] {
+export function pictureFaults({ folder }: ValidEntries): Diagnostic[] {
   const shown = picturesShown(folder).flatMap((each) =>
     [describedWrong(each), namedWrong(each, folder.files)].flatMap((wrong) => (wrong ? [fault(each.page as Page, each.image, wrong)] : [])),
   );
@@ -21,7 +21,7 @@ export function pictureFaults({ folder }: Sound): Fault[] {
 }
 
 /** A picture that nobody sees is no fault; it may be meant for a page to come. */
-export function pictureHints({ folder }: Sound): Fault[] {
+export function pictureHints({ folder }: ValidEntries): Diagnostic[] {
   const used = new Set(picturesShown(folder).map(({ path }) => path));
   return picturesOf(folder.files)
     .filter((path) => !used.has(path) && path.split('/').length === 2 && !refusalOf(folder.directory, path))
@@ -37,8 +37,8 @@ export function pictureHints({ folder }: Sound): Fault[] {
 const picturesOf = (files: readonly string[]): string[] =>
   files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
 
-const fault = (page: Page, node: Nodes, said: Wrong): Fault => atNode(page, node, { rule: 'picture', field: 'a picture', ...said });
-const atFile = (path: string, said: Wrong): Fault => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...said });
+const fault = (page: Page, node: Nodes, said: Wrong): Diagnostic => atNode(page, node, { rule: 'picture', field: 'a picture', ...said });
+const atFile = (path: string, said: Wrong): Diagnostic => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...said });
 
 /** What many programs put where a description belongs. */
 const SAYS_NOTHING = /^(?:an? |the )?(?:image|picture|photo(?:graph)?|img|pic|alt(?: text)?|screenshot|untitled)?[\s\d.,:_-]*$/i;
@@ -73,7 +73,7 @@ function namedWrong({ page, image: { url }, path }: PictureShown, files: readonl
 }
 
 /** `within`: what a picture would be cut off in, or would cut in two. */
-function placeFaults(page: Page, node: Nodes, within: string | null): Fault[] {
+function placeFaults(page: Page, node: Nodes, within: string | null): Diagnostic[] {
   if (node.type === 'image')
     return within
       ? [
@@ -126,7 +126,7 @@ const isBare = (text: string): boolean =>
     .trim() === '';
 
 /** A phone's HEIC picture renamed to `.jpg` is drawn nowhere. */
-function kindFaults(directory: string, path: string): Fault[] {
+function kindFaults(directory: string, path: string): Diagnostic[] {
   const refusal = refusalOf(directory, path);
   return refusal ? [atFile(path, refusal)] : [];
 }

@@ -1,11 +1,11 @@
 /* Where a fault stands: at a field, or at a place in the words. */
 import type { Nodes } from 'mdast';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import type { TagNode } from '../source/prose.ts';
 
 /** What is wrong, without the place. */
-export type Said = Pick<Fault, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
+export type Said = Pick<Diagnostic, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
 
 export type Page = Entry & { tree: NonNullable<Entry['tree']> };
 
@@ -16,18 +16,18 @@ export { isDraft } from '../source/draft.ts';
 /** Taken down: gone from everything that is made. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;
 
-export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault => made(entry, entry.fields.placeOf(path), said);
+export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic => made(entry, entry.fields.placeOf(path), said);
 
-export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Fault =>
+export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic =>
   made(entry, entry.fields.placeOfName(path), said);
 
-export const atBody = (entry: Entry, said: Said): Fault =>
+export const atBody = (entry: Entry, said: Said): Diagnostic =>
   made(entry, { line: Math.min(entry.bodyLine, entry.text.split('\n').length), column: 1 }, said);
 
-export const atNode = (entry: Entry, node: Nodes | TagNode, said: Said): Fault => made(entry, placeOf(entry, node), said);
+export const atNode = (entry: Entry, node: Nodes | TagNode, said: Said): Diagnostic => made(entry, placeOf(entry, node), said);
 
 /** At the first place below `node` where the source reads `words`. */
-export function atWords(entry: Entry, node: Nodes | TagNode, words: string, said: Said): Fault {
+export function atWords(entry: Entry, node: Nodes | TagNode, words: string, said: Said): Diagnostic {
   const start = node.position?.start.offset ?? 0;
   const index = entry.body.indexOf(words, start);
   if (index < 0 || index > (node.position?.end.offset ?? Infinity)) return atNode(entry, node, said);
@@ -47,6 +47,6 @@ export const sourceOf = (entry: Entry, node: Nodes | TagNode): string =>
 /** A line of the file, without its end. */
 export const lineAt = (entry: Entry, line: number): string => entry.text.split('\n')[line - 1] ?? '';
 
-function made(entry: Entry, at: { line: number; column: number }, { corrected, ...said }: Said): Fault {
+function made(entry: Entry, at: { line: number; column: number }, { corrected, ...said }: Said): Diagnostic {
   return { path: entry.path, ...at, ...said, ...(corrected === undefined ? {} : { corrected }) };
 }

@@ -1,16 +1,16 @@
 /* No yard can be found from what is published: a position on the map stands nowhere but with a hall where the club meets. */
-import type { Fault } from '../source/diagnostic.ts';
-import type { Sound } from './fields.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
+import type { ValidEntries } from './fields.ts';
 
 /** Two numbers with three digits or more behind the point, or degrees and minutes with north or south. */
 const POSITION = /-?\d{1,2}\.\d{3,}°?\s?[NS]?\s?[,;/]\s?-?\d{1,3}\.\d{3,}|\b\d{1,2}°\s?\d{1,2}[′'’][^\n]{0,12}[NS]\b/;
 const MAY_BE_FOUND = new Set(['meetings', 'sources', 'figures']);
 
-export function privacyFaults({ folder }: Sound): Fault[] {
+export function privacyFaults({ folder }: ValidEntries): Diagnostic[] {
   return folder.entries
     .filter(({ collection }) => !MAY_BE_FOUND.has(collection))
     .flatMap(({ path, text }) =>
-      text.split('\n').flatMap((line, index): Fault[] => {
+      text.split('\n').flatMap((line, index): Diagnostic[] => {
         const match = POSITION.exec(line);
         if (!match) return [];
         return [

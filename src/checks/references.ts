@@ -2,13 +2,13 @@
 import { collections, type Collection } from '../schemas/collections.ts';
 import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
-import type { Fault } from '../source/diagnostic.ts';
-import { fieldName, type Sound, type SoundEntry } from './fields.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
+import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, isDraft } from './place.ts';
 
-export function referenceFaults(club: Sound): Fault[] {
-  const faults: Fault[] = [];
+export function referenceFaults(club: ValidEntries): Diagnostic[] {
+  const faults: Diagnostic[] = [];
   const drafts = new Set(club.folder.entries.filter(isDraft).map((entry) => `${entry.collection}/${entry.id}`));
   for (const [name, { schema }] of Object.entries(collections)) {
     for (const entry of club.of[name as Collection]) {
@@ -22,7 +22,7 @@ export function referenceFaults(club: Sound): Fault[] {
   return [...faults, ...dutyFaults(club)];
 }
 
-function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Fault {
+function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Diagnostic {
   const near = nearest(id, known);
   return {
     path: entry.path,
@@ -34,7 +34,7 @@ function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id:
   };
 }
 
-const hidden = (entry: SoundEntry, path: PropertyKey[], id: string): Fault =>
+const hidden = (entry: SoundEntry, path: PropertyKey[], id: string): Diagnostic =>
   atField(entry, path, {
     rule: 'reference',
     field: fieldName(path),
@@ -63,10 +63,10 @@ function* pointers(schema: z.ZodType, value: unknown, path: PropertyKey[]): Gene
 }
 
 /** `ask:` and the law's `duty:` must name a contact of club.yaml. */
-function dutyFaults(club: Sound): Fault[] {
+function dutyFaults(club: ValidEntries): Diagnostic[] {
   if (!club.club) return [];
   const known = new Set(club.club.data.contacts.map((contact) => contact.duty));
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices'] as const) {
     for (const entry of club.of[name]) {
       const law = 'law' in entry.data ? (entry.data.law ?? []) : [];

@@ -4,8 +4,8 @@
  */
 import { daysBetween, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
-import { inReadingOrder, type Fault } from '../source/diagnostic.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 
 /** Months from a check to the next, at most: less where an authority may revise what the page says. */
@@ -13,11 +13,11 @@ const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions', 'signs'
 
 type Reviewed = { checked: string; 'next-check': string; by?: string; history?: { changed: string; what: string }[] };
 
-export function reviewFaults(club: Sound): Fault[] {
+export function reviewFaults(club: ValidEntries): Diagnostic[] {
   return reviewed(club).flatMap(({ entry, path, review }) => [...spanFaults(entry, path, review), ...historyFaults(entry, review)]);
 }
 
-function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): Fault[] {
+function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): Diagnostic[] {
   const years = SHORT.has(entry.collection) ? 1 : 2;
   const last = `${Number(review.checked.slice(0, 4)) + years}${review.checked.slice(4)}`;
   const next = review['next-check'];
@@ -41,7 +41,7 @@ function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): F
   return [];
 }
 
-function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): Fault[] {
+function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): Diagnostic[] {
   return history.flatMap(({ changed }, index) => {
     const said = { rule: 'history', field: `history ${index + 1}, changed` };
     const before = history[index - 1]?.changed;
@@ -69,7 +69,7 @@ function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): 
 export type Due = { path: string; line: number; column: number; what: string; by: string; day: Day; daysLeft: number };
 
 /** What is past its day on `on`, or comes to it within `within` days; the most pressing first. */
-export function dueOn(club: Sound, on: Day, within = 60): Due[] {
+export function dueOn(club: ValidEntries, on: Day, within = 60): Due[] {
   return [...pageDays(club), ...rowDays(club), ...consentDays(club)]
     .map((due): Due => ({ ...due, daysLeft: daysBetween(on, due.day) }))
     .filter((due) => due.daysLeft <= within)
@@ -77,9 +77,9 @@ export function dueOn(club: Sound, on: Day, within = 60): Due[] {
 }
 
 /** For a strict check: every day that has passed on `on`. */
-export function overdueFaults(club: Sound, on: Day): Fault[] {
+export function overdueFaults(club: ValidEntries, on: Day): Diagnostic[] {
   return inReadingOrder(
-    dueOn(club, on, -1).map(({ path, line, column, what, day }): Fault => ({
+    dueOn(club, on, -1).map(({ path, line, column, what, day }): Diagnostic => ({
       path,
       line,
       column,
@@ -109,13 +109,13 @@ const count = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
 
 type Dated = Omit<Due, 'daysLeft'>;
 
-function pageDays(club: Sound): Dated[] {
+function pageDays(club: ValidEntries): Dated[] {
   return reviewed(club).map(({ entry, path, review }) =>
     dated(entry, [...path, 'next-check'], 'next-check', review.by ?? 'almanac editor', review['next-check']),
   );
 }
 
-function rowDays(club: Sound): Dated[] {
+function rowDays(club: ValidEntries): Dated[] {
   const published = club.of.treatments.filter((entry) => !isDraft(entry) && !isWithdrawn(entry));
   return published.flatMap((entry) =>
     entry.data.rows.map((row, index) =>
@@ -125,7 +125,7 @@ function rowDays(club: Sound): Dated[] {
 }
 
 /** From the day on which it ends the number is shown nowhere. */
-function consentDays(club: Sound): Dated[] {
+function consentDays(club: ValidEntries): Dated[] {
   const contacts = club.club?.data.contacts ?? [];
   return contacts.flatMap(({ duty, until }, index) =>
     until === undefined ? [] : [dated(club.club!, ['contacts', index, 'until'], `contact ${duty}, until`, 'almanac editor', until)],
@@ -141,7 +141,7 @@ const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string,
 });
 
 /** Whatever carries a check and a next check; drafts have none that counts. */
-function reviewed(club: Sound): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
+function reviewed(club: ValidEntries): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
   const entries = Object.values(club.of).flat() as SoundEntry<Partial<Reviewed>>[];
   const pages = entries
     .filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && entry.data.checked !== undefined)

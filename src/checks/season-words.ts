@@ -4,20 +4,20 @@
  */
 import type { Nodes } from 'mdast';
 import { phaseName, phases } from '../../shared/season/phases.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { isTag } from '../source/prose.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { atWords, isPage, type Page } from './place.ts';
 
 /** As a time, after a word of time; winter rest, fall flow and fall preparation are names. */
 const BARE =
   /\b(?:in|by|until|till|from|since|before|after|during|through) (?:the )?(?:(?:very )?(?:early|late|mid)[ -])?(?:spring|summer|autumn|fall|winter)\b(?! (?:rest|flow|preparation)\b)/gi;
 
-export const seasonWordHints = (club: Sound): Fault[] =>
+export const seasonWordHints = (club: ValidEntries): Diagnostic[] =>
   [...club.of.checklists, ...club.of.bulletins, ...club.of.articles].flatMap((entry) => (isPage(entry) ? inWords(entry, entry.tree) : []));
 
 /** A quotation is another's words. */
-function inWords(page: Page, node: Nodes): Fault[] {
+function inWords(page: Page, node: Nodes): Diagnostic[] {
   if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
   if (node.type === 'text')
     return [...node.value.matchAll(BARE)].map(([words]) =>

@@ -4,18 +4,18 @@ import { anchorName } from '../../shared/season/when.ts';
 import { anchorRules, type AnchorDate } from '../../shared/season/anchors.ts';
 import { phaseName, phases, type Phase } from '../../shared/season/phases.ts';
 import { phaseStarts } from '../../shared/season/year.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { daysOfYear, districtsOf, type District, type FigureOf } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 import { writtenYearFaults } from './written-year.ts';
 
-const dated = new WeakMap<Sound, District[]>();
+const dated = new WeakMap<ValidEntries, District[]>();
 
 /** The districts as the pages will date them; none where club.yaml itself is not sound. */
-export function districtsIn(club: Sound): District[] {
+export function districtsIn(club: ValidEntries): District[] {
   const held = dated.get(club);
   if (held || !club.club) return held ?? [];
   const forage = club.of.forage.filter((entry) => !isDraft(entry) && !isWithdrawn(entry));
@@ -25,7 +25,7 @@ export function districtsIn(club: Sound): District[] {
 }
 
 /** Of each figure the row that holds last. */
-function newestRow(club: Sound): FigureOf {
+function newestRow(club: ValidEntries): FigureOf {
   const figures = new Map(club.of.figures.map(({ id, data }) => [id, data]));
   return (id, row) => {
     const figure = figures.get(id);
@@ -34,7 +34,7 @@ function newestRow(club: Sound): FigureOf {
   };
 }
 
-export function seasonFaults(club: Sound): Fault[] {
+export function seasonFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
   if (!entry) return [];
   const districts = districtsIn(club);
@@ -47,10 +47,10 @@ export function seasonFaults(club: Sound): Fault[] {
   ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string, write: string): Fault =>
+const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string, write: string): Diagnostic =>
   atField(entry, path, { rule: 'season', field, found, write });
 
-function guessFaults(entry: SoundEntry<Club>): Fault[] {
+function guessFaults(entry: SoundEntry<Club>): Diagnostic[] {
   const { guesses = {}, published = {} } = entry.data.season;
   const written: [path: string[], text: string | undefined][] = [
     ...Object.entries(guesses).map(([anchor, text]): [string[], string | undefined] => [['guesses', anchor], text]),
@@ -73,10 +73,10 @@ const WHY = {
 } as const;
 
 /** The plant that stands for a day of the year is there, and comes into bloom here. */
-function bloomFaults(entry: SoundEntry<Club>, club: Sound, districts: readonly District[]): Fault[] {
+function bloomFaults(entry: SoundEntry<Club>, club: ValidEntries, districts: readonly District[]): Diagnostic[] {
   return Object.entries(entry.data.season['by-bloom'] ?? {}).flatMap(([anchor, plant]) => {
     if (plant === undefined) return [];
-    const said = (found: string, write: string): Fault[] => [
+    const said = (found: string, write: string): Diagnostic[] => [
       at(entry, ['season', 'by-bloom', anchor], `season, by-bloom, ${anchor}`, `"${plant}", ${found}`, write),
     ];
     const near = nearest(plant, club.ids.forage);
@@ -86,7 +86,7 @@ function bloomFaults(entry: SoundEntry<Club>, club: Sound, districts: readonly D
   });
 }
 
-function orderFaults(entry: SoundEntry<Club>, district: District, index: number): Fault[] {
+function orderFaults(entry: SoundEntry<Club>, district: District, index: number): Diagnostic[] {
   const { days } = district;
   const part = phases.find((phase) => !days.ok && phase === days.text);
   if (days.ok || !part) return [];
@@ -105,7 +105,7 @@ function orderFaults(entry: SoundEntry<Club>, district: District, index: number)
   ];
 }
 
-function lacking(entry: SoundEntry<Club>, part: Phase): Fault {
+function lacking(entry: SoundEntry<Club>, part: Phase): Diagnostic {
   const { anchor } = phaseStarts[part];
   return at(
     entry,

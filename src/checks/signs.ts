@@ -1,11 +1,11 @@
 /* Each sign leads somewhere, stands once in a bulletin, and what must be reported can be found by its signs. */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, atFieldName, isDraft } from './place.ts';
 
-export function signFaults(club: Sound): Fault[] {
+export function signFaults(club: ValidEntries): Diagnostic[] {
   return [
     ...unusedFaults(club),
     ...sameWords(club),
@@ -14,7 +14,7 @@ export function signFaults(club: Sound): Fault[] {
   ];
 }
 
-function unusedFaults(club: Sound): Fault[] {
+function unusedFaults(club: ValidEntries): Diagnostic[] {
   const used = new Set(club.folder.entries.filter((entry) => entry.collection === 'bulletins' && !isDraft(entry)).flatMap(listedIn));
   return club.of.signs
     .filter((entry) => !isDraft(entry) && !used.has(entry.id) && entry.data.usually === undefined)
@@ -35,7 +35,7 @@ function listedIn(entry: Entry): unknown[] {
 }
 
 /** Two signs that read alike in one place cannot be told apart. */
-function sameWords(club: Sound): Fault[] {
+function sameWords(club: ValidEntries): Diagnostic[] {
   const seen = new Map<string, string>();
   return club.of.signs.flatMap((entry) => {
     const words = `${entry.data.where} ${entry.data.title.toLowerCase()}`;
@@ -54,7 +54,7 @@ function sameWords(club: Sound): Fault[] {
   });
 }
 
-function twiceFaults(entry: SoundEntry<Bulletin>): Fault[] {
+function twiceFaults(entry: SoundEntry<Bulletin>): Diagnostic[] {
   const listed = entry.data.signs ?? [];
   return listed.flatMap(({ sign, strength, shows }, index) => {
     const first = listed.findIndex((other) => other.sign === sign);
@@ -74,7 +74,7 @@ function twiceFaults(entry: SoundEntry<Bulletin>): Fault[] {
   });
 }
 
-function nothingFor(entry: SoundEntry<Bulletin>): Fault[] {
+function nothingFor(entry: SoundEntry<Bulletin>): Diagnostic[] {
   const listed = entry.data.signs ?? [];
   if (listed.length === 0 || listed.some(({ shows }) => shows !== 'never')) return [];
   return [
@@ -83,7 +83,7 @@ function nothingFor(entry: SoundEntry<Bulletin>): Fault[] {
 }
 
 /** What the law asks to report must be met by whoever starts from the signs, where the club has that list. */
-function lawFaults(club: Sound): Fault[] {
+function lawFaults(club: ValidEntries): Diagnostic[] {
   if (club.of.signs.length === 0) return [];
   return club.of.bulletins
     .filter((entry) => !isDraft(entry) && entry.data.status === 'law' && (entry.data.signs ?? []).length === 0)

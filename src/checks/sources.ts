@@ -1,9 +1,9 @@
 /* What can harm a colony or a person says where it is from: bulletins, treatments, cautions, lists for the yard. */
-import type { Fault } from '../source/diagnostic.ts';
-import type { Sound, SoundEntry } from './fields.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
+import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atFieldName } from './place.ts';
 
-export function sourceFaults(club: Sound): Fault[] {
+export function sourceFaults(club: ValidEntries): Diagnostic[] {
   const bound: SoundEntry<{ sources: string[] }>[] = [
     ...club.of.bulletins,
     ...club.of.treatments,

@@ -1,17 +1,17 @@
 /* Boxes and Task tags where no step can stand: in an article, below another step, in a quotation. */
 import type { ListItem } from 'mdast';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { isTag, plainText, walk } from '../source/prose.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 import { isBoxed, isSteps, stepsOf } from './steps.ts';
 
-export const strayStepFaults = (club: Sound): Fault[] =>
+export const strayStepFaults = (club: ValidEntries): Diagnostic[] =>
   club.folder.entries.filter(isPage).flatMap((page) => (page.collection === 'checklists' ? oddFaults(page) : strayFaults(page)));
 
 /** A box outside a checklist cannot be kept. */
-function strayFaults(page: Page): Fault[] {
-  return [...walk(page.tree)].flatMap((node): Fault[] => {
+function strayFaults(page: Page): Diagnostic[] {
+  return [...walk(page.tree)].flatMap((node): Diagnostic[] => {
     if (node.type === 'listItem' && isBoxed(node))
       return [
         atNode(page, node, {
@@ -38,12 +38,12 @@ function strayFaults(page: Page): Fault[] {
 }
 
 /** Boxes where no step can stand, lines without a box among steps, and tags that belong to no step. */
-function oddFaults(page: Page): Fault[] {
+function oddFaults(page: Page): Diagnostic[] {
   const steps = stepsOf(page);
   const right = new Set(steps.map(({ item }) => item));
   const straight = new Set(page.tree.children.filter(isSteps).flatMap((list) => list.children));
   const told = new Set<unknown>(steps.flatMap(({ tags }) => tags));
-  return [...walk(page.tree)].flatMap((node): Fault[] => {
+  return [...walk(page.tree)].flatMap((node): Diagnostic[] => {
     const wrong = node.type === 'listItem' ? wrongItem(node, right.has(node), straight.has(node)) : null;
     if (wrong ?? /^-\[/.test(plainText(node))) for (const below of walk(node)) told.add(below);
     if (wrong) return wrong.found ? [atNode(page, node, { rule: 'step', field: 'a step', ...wrong })] : [];

@@ -1,9 +1,9 @@
 /* The tags of a page are those of the vocabulary, whole and rightly spelt, and point at what is there. */
 import type { Nodes } from 'mdast';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, plainText, walk, type TagNode } from '../source/prose.ts';
 import { TAGS, type Tag } from '../source/tag-syntax.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
 import { nearest } from './nearest.ts';
@@ -26,7 +26,7 @@ export const FORMS: Record<Tag, Form> = {
   Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
 };
 
-export function tagFaults(club: Sound): Fault[] {
+export function tagFaults(club: ValidEntries): Diagnostic[] {
   return club.folder.entries
     .filter(isPage)
     .flatMap((page) =>
@@ -45,7 +45,7 @@ function* tagsOf(node: Nodes | TagNode, within: string | null): Generator<{ tag:
   if ('children' in node) for (const child of node.children) yield* tagsOf(child as Nodes, inside);
 }
 
-function formFaults(page: Page, tag: TagNode): Fault[] {
+function formFaults(page: Page, tag: TagNode): Diagnostic[] {
   const form = FORMS[tag.name as Tag];
   if (!form)
     return [
@@ -53,7 +53,7 @@ function formFaults(page: Page, tag: TagNode): Fault[] {
     ];
   const names = tag.attributes.map(({ name }) => name);
   const all = [...form.must, ...form.may];
-  const faults = names.flatMap((name, index): Fault[] => {
+  const faults = names.flatMap((name, index): Diagnostic[] => {
     if (names.indexOf(name) !== index)
       return [atNode(page, tag, { rule: 'tag', field: `${tag.name}, ${name}`, found: `"${name}" twice`, write: 'it once' })];
     if (all.includes(name)) return [];
@@ -85,7 +85,7 @@ function formFaults(page: Page, tag: TagNode): Fault[] {
 }
 
 /** A figure, contact or example is a link itself, so it cannot stand in another, nor head a part. */
-function placeFaults(page: Page, tag: TagNode, within: string | null): Fault[] {
+function placeFaults(page: Page, tag: TagNode, within: string | null): Diagnostic[] {
   if (tag.name === 'Drawing')
     return page.tree.children.some((block) => isAlone(tag, block))
       ? []
@@ -122,7 +122,7 @@ function isAlone(tag: TagNode, block: Nodes): boolean {
   );
 }
 
-function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   if (tag.name === 'Figure') return figureFaults(page, tag, club);
   if (tag.name === 'Drawing') return drawnFaults(page, tag, club);
   if (tag.name === 'Day') return dayFaults(page, tag, club);
@@ -143,10 +143,10 @@ function pointFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
 }
 
 /** A day of the year by its name, which this club can date. */
-function dayFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const of = attribute(tag, 'of');
   if (!of) return [];
-  const at = (found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'when', field: 'Day, of', found, write })];
+  const at = (found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'when', field: 'Day, of', found, write })];
   const id = anchors.find((each) => anchorName(each) === of);
   const near = nearest(of, anchors.map(anchorName));
   if (!id) return at(`"${of}"`, near ? `"${near}"` : `one of: ${anchors.map(anchorName).join(', ')}`);
@@ -155,10 +155,10 @@ function dayFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
 }
 
 /** A quoted caution is there and shown, and has the part that is asked for. */
-function quotedFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+function quotedFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const [id, part] = [attribute(tag, 'id'), attribute(tag, 'part')];
   if (!id) return [];
-  const at = (field: string, found: string, write: string): Fault[] => [atNode(page, tag, { rule: 'reference', field, found, write })];
+  const at = (field: string, found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'reference', field, found, write })];
   const known = club.ids.cautions;
   if (!known.has(id)) return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearest(id, known) ?? [...known].join('", "')}"`);
   const caution = club.of.cautions.find((each) => each.id === id);
@@ -171,10 +171,10 @@ function quotedFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
     : at('Caution, part', `"${part}", which cautions/${id}.yaml does not have`, 'that field in the caution, or no part');
 }
 
-function drawnFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+function drawnFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const name = attribute(tag, 'name');
   if (!name) return [];
-  const at = (found: string, write: string): Fault[] => [
+  const at = (found: string, write: string): Diagnostic[] => [
     atNode(page, tag, { rule: 'reference', field: 'Drawing, name', found: `"${name}", ${found}`, write }),
   ];
   const near = nearest(name, club.ids.drawings);
@@ -183,7 +183,7 @@ function drawnFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
   return held && isDraft(held) && !isDraft(page) ? at('a draft, which is not shown', 'a drawing that is not a draft') : [];
 }
 
-function figureFaults(page: Page, tag: TagNode, club: Sound): Fault[] {
+function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const [id, row] = [attribute(tag, 'id'), attribute(tag, 'row')];
   if (!id) return [];
   if (!club.ids.figures.has(id)) {

@@ -1,16 +1,16 @@
 /* Values that YAML would cut or change without a word: what stands behind " #", and a key that is spelt with odd spaces. */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
 import { fieldName } from './fields.ts';
 import { lineAt } from './place.ts';
 
-export function typedFaults(folder: Folder): Fault[] {
+export function typedFaults(folder: Folder): Diagnostic[] {
   return (folder.club ? [folder.club, ...folder.entries] : folder.entries).flatMap((entry) =>
     entry.fields.cut.map((cut) => cutFault(entry, cut)),
   );
 }
 
-function cutFault(entry: Entry, { path, comment, line, column }: Entry['fields']['cut'][number]): Fault {
+function cutFault(entry: Entry, { path, comment, line, column }: Entry['fields']['cut'][number]): Diagnostic {
   const typed = lineAt(entry, line);
   const whole = typed.slice(column - 1).trim();
   return {

@@ -2,10 +2,10 @@
  * Numbers that an authority may revise stand in figures/, with source and date, and pages point at them. In bulletins and
  * treatments such a number in the words is a fault; elsewhere it is only a hint, which check prints and build passes over.
  */
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { isTag } from '../source/prose.ts';
 import type { Nodes } from 'mdast';
-import { fieldName, type Sound, type SoundEntry } from './fields.ts';
+import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
 import { measuresIn, type Measure } from './measures.ts';
 import { atField, atWords, isPage, type Page } from './place.ts';
 
@@ -13,26 +13,26 @@ const BOUND = new Set(['bulletins', 'treatments']);
 /** Their numbers are the figures themselves, or what was published. */
 const NOT_READ = new Set(['figures', 'sources', 'counts', 'drawings']);
 
-export const untaggedFaults = (club: Sound): Fault[] =>
+export const untaggedFaults = (club: ValidEntries): Diagnostic[] =>
   entriesOf(club)
     .filter(({ collection }) => BOUND.has(collection))
     .flatMap(measured);
 
 /** What is no fault, and yet better tagged. */
-export const untaggedHints = (club: Sound): Fault[] =>
+export const untaggedHints = (club: ValidEntries): Diagnostic[] =>
   entriesOf(club)
     .filter(({ collection }) => !BOUND.has(collection) && !NOT_READ.has(collection))
     .flatMap(measured);
 
-const entriesOf = (club: Sound): SoundEntry[] => Object.values(club.of).flat() as SoundEntry[];
+const entriesOf = (club: ValidEntries): SoundEntry[] => Object.values(club.of).flat() as SoundEntry[];
 
-function measured(entry: SoundEntry): Fault[] {
+function measured(entry: SoundEntry): Diagnostic[] {
   return [...inFields(entry, entry.data, []), ...(isPage(entry) ? inWords(entry, entry.tree) : [])];
 }
 
 const HISTORY = new Set(['history', 'withdrawn']);
 
-function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Fault[] {
+function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Diagnostic[] {
   if (typeof value === 'string') return measuresIn(value).map((measure) => atField(entry, path, said(entry, measure, fieldName(path))));
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value)
@@ -41,7 +41,7 @@ function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Fault
 }
 
 /** Words of a page; what a worked example says is its own arithmetic, and a quotation is another's. */
-function inWords(page: Page, node: Nodes): Fault[] {
+function inWords(page: Page, node: Nodes): Diagnostic[] {
   if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
   if (node.type === 'image')
     return [node.alt, node.title]

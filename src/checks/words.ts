@@ -3,10 +3,10 @@
  * or an address in angle brackets was meant to do something, and would only be printed.
  */
 import type { Nodes, Text } from 'mdast';
-import { quoted, type Fault } from '../source/diagnostic.ts';
+import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { walk } from '../source/prose.ts';
 import { TAGS, type Tag } from '../source/tag-syntax.ts';
-import type { Sound } from './fields.ts';
+import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atWords, isPage, lineAt, type Page } from './place.ts';
 import { FORMS } from './tags.ts';
@@ -59,7 +59,7 @@ const TAG_LIKE =
   /<!--[\s\S]*?(?:-->|$)|<\/?([A-Za-z][A-Za-z0-9]*)((?:\s+[^<>]*|\s*\/)?)>|<\/?([A-Z][A-Za-z]+)(?=\s+[\w-]+\s*=|\s*\/?$)[^<>\n]*/g;
 const ADDRESS = /<(https?:\/\/[^\s<>]*|www\.[^\s<>]*|[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+)/g;
 
-export function wordFaults(club: Sound): Fault[] {
+export function wordFaults(club: ValidEntries): Diagnostic[] {
   return club.folder.entries.filter(isPage).flatMap((page) => {
     const opened = new Set<string>();
     return [...walk(page.tree)]
@@ -69,8 +69,8 @@ export function wordFaults(club: Sound): Fault[] {
 }
 
 /** `opened`: the tags found so far, whose closing tags need no fault of their own. */
-function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
-  return [...node.value.matchAll(TAG_LIKE)].flatMap((match): Fault[] => {
+function tagLike(page: Page, node: Text, opened: Set<string>): Diagnostic[] {
+  return [...node.value.matchAll(TAG_LIKE)].flatMap((match): Diagnostic[] => {
     const typed = match[0];
     const name = match[1] ?? match[3] ?? '';
     if (typed.startsWith('</') && opened.has(name)) return [];
@@ -90,7 +90,7 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Fault[] {
   });
 }
 
-function ours(page: Page, node: Text, typed: string, meant: Tag): Fault {
+function ours(page: Page, node: Text, typed: string, meant: Tag): Diagnostic {
   const mended = mend(typed, meant);
   const found = /[“”„‘’«»]/.test(typed) ? `${quoted(typed)} with curly quotes` : quoted(typed);
   const at = fault(page, node, typed, found, mended ?? FORMS[meant].example);
@@ -108,7 +108,7 @@ function mend(typed: string, name: Tag): string | null {
 }
 
 /** `<bees@example.org` is left when the parser has taken the address itself for a link. */
-function addressLike(page: Page, node: Text): Fault[] {
+function addressLike(page: Page, node: Text): Diagnostic[] {
   return [...node.value.matchAll(ADDRESS)].map((match) => {
     const address = match[1]!;
     return fault(
@@ -122,10 +122,10 @@ function addressLike(page: Page, node: Text): Fault[] {
 }
 
 /** An angle bracket at the end of the words, and a bare address after it. */
-function splitAddresses(page: Page): Fault[] {
+function splitAddresses(page: Page): Diagnostic[] {
   return [...walk(page.tree)].flatMap((parent) => {
     const children = 'children' in parent ? (parent.children as Nodes[]) : [];
-    return children.flatMap((node, index): Fault[] => {
+    return children.flatMap((node, index): Diagnostic[] => {
       const next = children[index + 1];
       if (node.type !== 'text' || !node.value.endsWith('<') || next?.type !== 'link') return [];
       return [fault(page, node, '<', 'an address in angle brackets', `[words](${next.url.replace(/[>|].*$/, '')})`)];
@@ -133,5 +133,5 @@ function splitAddresses(page: Page): Fault[] {
   });
 }
 
-const fault = (page: Page, node: Text, typed: string, found: string, write: string): Fault =>
+const fault = (page: Page, node: Text, typed: string, found: string, write: string): Diagnostic =>
   atWords(page, node, typed, { rule: 'words', field: 'the words', found, write });

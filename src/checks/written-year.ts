@@ -10,15 +10,15 @@ import {
   type When,
   type Window,
 } from '../../shared/season/when.ts';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { SoundEntry } from './fields.ts';
 import { atField } from './place.ts';
 
-export function writtenYearFaults(entry: SoundEntry<Club>): Fault[] {
+export function writtenYearFaults(entry: SoundEntry<Club>): Diagnostic[] {
   const written = entry.data.season.phases;
   if (!written) return [];
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   const windows = phases.map((phase): Window | null => {
     const read = readWhen(written[phase]);
     const window = read.ok ? daysOnly(read.when) : null;
@@ -45,7 +45,7 @@ export function writtenYearFaults(entry: SoundEntry<Club>): Fault[] {
   return faults;
 }
 
-const at = (entry: SoundEntry, phase: string, found: string, write: string): Fault =>
+const at = (entry: SoundEntry, phase: string, found: string, write: string): Diagnostic =>
   atField(entry, ['season', 'phases', phase], { rule: 'season', field: `season, phases, ${phase}`, found, write });
 
 function daysOnly(when: When): Window | null {

@@ -2,10 +2,10 @@
  * On the code host's own machines a line of this form is shown as a sentence beside the line of the change it speaks of,
  * so that whoever edits in a browser sees it there. The form is the host's: its signs in words are written as %25 and so on.
  */
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 
 /** One line a fault; `folder` is the content folder as seen from the repository's first folder. */
-export function linesOnTheChange(faults: readonly Fault[], folder: string, level: 'error' | 'notice' = 'error'): string[] {
+export function annotations(faults: readonly Diagnostic[], folder: string, level: 'error' | 'notice' = 'error'): string[] {
   return faults.map(({ path, line, column, rule, field, found, write }) => {
     const where = Object.entries({ file: folder === '' ? path : `${folder}/${path}`, line, col: column, title: rule }).map(
       ([name, value]) => `${name}=${property(String(value))}`,

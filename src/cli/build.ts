@@ -5,11 +5,11 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
-import { sound } from '../checks/fields.ts';
+import { validEntries } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { readRecord } from '../integration/changes.ts';
-import { faultLine } from '../source/diagnostic.ts';
+import { formatDiagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
 import type { Prepared } from '../pictures/prepare.ts';
@@ -20,15 +20,15 @@ import { isEntry } from './entry.ts';
 import { printOf, whatChanged, type Prints } from './fingerprint.ts';
 import { sourcePrints } from './freshness.ts';
 import { copyTexts, keepCopy, standIn } from './last-good.ts';
-import { inTurn } from './lock.ts';
+import { withLock } from './lock.ts';
 import { refusal, trueFolder } from './output-folder.ts';
 import { drawingFolder, picturesFolder, projectFolder } from './paths.ts';
 import { watchPages } from './progress.ts';
-import { clearUp, moveFolder, putInPlace, removeWork, workFolder } from './swap.ts';
+import { clearUp, moveFolder, swapSite, removeWork, workFolder } from './swap.ts';
 import { readyPictures } from './ready-pictures.ts';
 import { reportLines } from './report.ts';
 import { standInLines } from './stand-in-lines.ts';
-import { whyStopped } from './explain-error.ts';
+import { explainError } from './explain-error.ts';
 
 export type BuildOptions = {
   content: string;
@@ -52,9 +52,9 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
       return { ok: false };
     }
     const out = trueFolder(options.out);
-    return await inTurn(`${out}.lock`, () => buildInto(out, options, say, waits), waits);
+    return await withLock(`${out}.lock`, () => buildInto(out, options, say, waits), waits);
   } catch (error) {
-    console.error(`The build stopped: ${whyStopped(error)} The last good site stands as it was.`);
+    console.error(`The build stopped: ${explainError(error)} The last good site stands as it was.`);
     if (process.env.ALMANAC_TRACE) console.error(error);
     // What Astro still had under way now finds its folder gone; why the build stopped has been said.
     process.on('unhandledRejection', () => undefined);
@@ -91,7 +91,7 @@ async function readSound(options: BuildOptions, standing: string, say: (line: st
   const { faults, drafts } = foundIn(read.folder, read.pictures.faults);
   let waiting = drafts;
   if (faults.length > 0) {
-    for (const fault of faults) console.error(faultLine(fault));
+    for (const fault of faults) console.error(formatDiagnostic(fault));
     const many = `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`;
     if (!options['last-good']) {
       console.error(`${many} Nothing was built; the last good site stands as it was.`);
@@ -133,7 +133,7 @@ async function drawInto(
   const drawing = join(drawingFolder, String(process.pid));
   const progress = options.quiet ? null : watchPages(join(drawing, 'site'), pagesOf(out));
   try {
-    await inTurn(
+    await withLock(
       join(projectFolder, '.almanac', 'build.lock'),
       async () => {
         await drawPages(options, drawing, edition);
@@ -152,7 +152,7 @@ async function drawInto(
       former: out,
       say,
     });
-    const club = sound(folder);
+    const club = validEntries(folder);
     const report = reportLines({
       site,
       former: out,
@@ -163,12 +163,12 @@ async function drawInto(
     const changed = whatChanged(before, sourcePrints(projectFolder, options.content));
     if (changed) throw new Error(`${changed} while the site was built. Run it again.`);
     copyTexts(folder, join(work, 'kept'));
-    putInPlace(site, out, work);
+    swapSite(site, out, work);
     try {
       keepCopy(own, join(work, 'kept'));
     } catch (error) {
       // The site is in its place: that no later withdrawal can lean on this state is no reason to say it failed.
-      say(`The last good state could not be kept: ${whyStopped(error)}`);
+      say(`The last good state could not be kept: ${explainError(error)}`);
     }
     for (const line of report) say(line);
   } finally {

@@ -9,15 +9,15 @@ import type { Day } from '../../shared/days/day.ts';
 import { hintsOf } from '../checks/check.ts';
 import { consentHints } from '../checks/contacts.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
-import { sound } from '../checks/fields.ts';
+import { validEntries } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
 import { overdueFaults } from '../checks/review.ts';
 import { withIds } from '../checks/task-ids.ts';
-import { faultLine, inReadingOrder, type Fault } from '../source/diagnostic.ts';
+import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder } from '../source/folder.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
-import { linesOnTheChange } from './annotations.ts';
+import { annotations } from './annotations.ts';
 import { projectFolder } from './paths.ts';
 import { readyPictures } from './ready-pictures.ts';
 
@@ -29,26 +29,26 @@ if (values['write-ids']) writeIds(values.content);
 const folder = readFolder(values.content);
 const { faults: unreadable } = await readyPictures(folder, console.error);
 const found = foundIn(folder, unreadable);
-const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(sound(folder), values.on as Day) : [])]);
+const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on as Day) : [])]);
 console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
 if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {
   const place = relative(projectFolder, values.content).split(sep).join('/');
-  for (const line of [...linesOnTheChange(faults, place), ...linesOnTheChange(found.drafts, place, 'notice')]) console.log(line);
+  for (const line of [...annotations(faults, place), ...annotations(found.drafts, place, 'notice')]) console.log(line);
 }
 process.exitCode = faults.length > 0 ? 1 : 0;
 
 function lines(): string[] {
   return [
-    ...faults.map(faultLine),
-    ...inReadingOrder([...hintsOf(folder), ...consentHints(sound(folder), editionDay(folder))]).map((hint) => `hint: ${faultLine(hint)}`),
-    ...found.drafts.map((fault) => `draft: ${faultLine(fault)}`),
+    ...faults.map(formatDiagnostic),
+    ...inReadingOrder([...hintsOf(folder), ...consentHints(validEntries(folder), editionDay(folder))]).map((hint) => `hint: ${formatDiagnostic(hint)}`),
+    ...found.drafts.map((fault) => `draft: ${formatDiagnostic(fault)}`),
     ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
     countLine(faults, folder.files.length),
   ];
 }
 
 /** In reading order; only those of the level "fault" stop a build. */
-function withLevels(): (Fault & { level: 'fault' | 'draft' })[] {
+function withLevels(): (Diagnostic & { level: 'fault' | 'draft' })[] {
   const leveled = [
     ...faults.map((fault) => ({ ...fault, level: 'fault' as const })),
     ...found.drafts.map((fault) => ({ ...fault, level: 'draft' as const })),
@@ -56,7 +56,7 @@ function withLevels(): (Fault & { level: 'fault' | 'draft' })[] {
   return inReadingOrder(leveled) as typeof leveled;
 }
 
-function countLine(found: readonly Fault[], files: number): string {
+function countLine(found: readonly Diagnostic[], files: number): string {
   if (found.length === 0) return `No faults in ${counted(files, 'file')}.`;
   return `${counted(found.length, 'fault')} in ${counted(new Set(found.map(({ path }) => path)).size, 'file')}.`;
 }

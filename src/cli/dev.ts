@@ -5,7 +5,7 @@
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
-import { faultLine } from '../source/diagnostic.ts';
+import { formatDiagnostic } from '../source/diagnostic.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from './edition.ts';
 import { picturesFolder, projectFolder } from './paths.ts';
@@ -28,9 +28,9 @@ async function faultsNow(): Promise<string[]> {
   const folder = openFolder(content, true);
   const { faults } = await readyPictures(folder, console.log);
   const found = foundIn(folder, faults);
-  const drafts = found.drafts.map((fault) => `draft: ${faultLine(fault)}`);
+  const drafts = found.drafts.map((fault) => `draft: ${formatDiagnostic(fault)}`);
   const count = found.faults.length;
-  const lines = [...found.faults.map(faultLine), ...drafts];
+  const lines = [...found.faults.map(formatDiagnostic), ...drafts];
   const text = lines.join('\n');
   if (text !== told)
     console.log(

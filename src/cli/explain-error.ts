@@ -1,7 +1,7 @@
 /* Why a build stopped, in one sentence that says what to do, from whatever was thrown. */
 
 /** The sentence ends with a full stop; nothing of a stack is in it. */
-export function whyStopped(error: unknown): string {
+export function explainError(error: unknown): string {
   const { code, path, message, hint } = (error ?? {}) as NodeJS.ErrnoException & { hint?: string };
   // The bundler's own account has colours, and its first line says only how many errors there are.
   const lines = String(message || hint || (error ?? ''))

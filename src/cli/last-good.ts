@@ -17,7 +17,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { projectFolder } from './paths.ts';
 import { moveFolder, removeWork } from './swap.ts';
@@ -71,7 +71,7 @@ export type StoodIn = {
   /** Taken away since then, and needed. */
   broughtBack: string[];
 };
-export type StandIn = { ok: true; stoodIn: StoodIn } | { ok: false; inTheWay: Fault[]; hasLastGood: boolean };
+export type StandIn = { ok: true; stoodIn: StoodIn } | { ok: false; inTheWay: Diagnostic[]; hasLastGood: boolean };
 
 type Choice = 'now' | 'last' | 'out';
 
@@ -80,7 +80,7 @@ type Choice = 'now' | 'last' | 'out';
  * left out where it is new; then what was deleted is brought back; at last everything but notices and withdrawals is as it
  * was. Without a last good state a faulty file is left out, as long as no other file needs it.
  */
-export async function standIn(content: string, directory: string, faultsOf: (directory: string) => Promise<Fault[]>): Promise<StandIn> {
+export async function standIn(content: string, directory: string, faultsOf: (directory: string) => Promise<Diagnostic[]>): Promise<StandIn> {
   const last = lastGoodOf(content);
   const now = new Set(readFolder(content).files);
   const then = new Set(last === null ? [] : readFolder(last).files);

@@ -19,7 +19,7 @@ const ours = new Set<string>();
  * Runs `work` when no other process that names the same file does. `waits` is told once, after a second, for whom.
  * Throws with a sentence after ten minutes behind the same process; the turn is never taken from one that is alive.
  */
-export async function inTurn<Result>(
+export async function withLock<Result>(
   lock: string,
   work: () => Promise<Result>,
   waits: (holder: number) => void = () => undefined,

@@ -10,7 +10,7 @@
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
-import { faultLine } from '../source/diagnostic.ts';
+import { formatDiagnostic } from '../source/diagnostic.ts';
 import { readFolder } from '../source/folder.ts';
 import type { Collection } from '../schemas/collections.ts';
 import { argumentsOf } from './arguments.ts';
@@ -110,7 +110,7 @@ function bring(collection: Collection, file: string): void {
   const { files, faults } = bringIn(collection as Tabled, basename(file), readFileSync(file), readFolder(values.content));
   if (faults.length > 0) {
     console.log(
-      [...faults.map(faultLine), `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was written.`].join('\n'),
+      [...faults.map(formatDiagnostic), `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}. Nothing was written.`].join('\n'),
     );
     process.exitCode = 1;
     return;

@@ -4,14 +4,14 @@
  */
 import type { Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
-import { sound } from '../checks/fields.ts';
+import { validEntries } from '../checks/fields.ts';
 import { dueLines, dueOn } from '../checks/review.ts';
 import { readFolder } from '../source/folder.ts';
 import { argumentsOf } from './arguments.ts';
 
 const { values } = argumentsOf('review');
 const folder = readFolder(values.content);
-const club = sound(folder);
+const club = validEntries(folder);
 if (club.club === null && values.on === undefined) {
   console.error(
     'There is no club.yaml here that says in which time zone the club lives. Run npm run check, or give a day: --on 2026-05-01.',

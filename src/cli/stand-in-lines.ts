@@ -1,5 +1,5 @@
 /* What was published in the place of files with faults, said to the webmaster, or what stands in the way of it. */
-import { faultLine } from '../source/diagnostic.ts';
+import { formatDiagnostic } from '../source/diagnostic.ts';
 import type { StandIn } from './last-good.ts';
 
 export function standInLines(result: StandIn): string[] {
@@ -9,7 +9,7 @@ export function standInLines(result: StandIn): string[] {
       result.hasLastGood
         ? 'These stand in the way, also with every other file in its last good state:'
         : 'There is no last good state on this computer: it is kept by each build that finds no fault. Without the files above, these stand in the way:',
-      ...result.inTheWay.map((fault) => `  ${faultLine(fault)}`),
+      ...result.inTheWay.map((fault) => `  ${formatDiagnostic(fault)}`),
       'Nothing was built; the last good site stands as it was. Mend these lines, and run it again.',
     ];
   const { asBefore, leftOut, broughtBack } = result.stoodIn;

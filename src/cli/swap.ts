@@ -10,7 +10,7 @@ import { basename, dirname, join } from 'node:path';
 export const workFolder = (out: string): string => `${out}.building-${process.pid}`;
 
 /** `site` lies in `work`. Throws where a rename fails; the last good site is then where it was. */
-export function putInPlace(site: string, out: string, work: string): void {
+export function swapSite(site: string, out: string, work: string): void {
   const old = `${out}.old-${process.pid}`;
   const replaces = existsSync(out);
   if (replaces) renameSync(out, old);

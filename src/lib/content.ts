@@ -70,7 +70,7 @@ export type Moved = { from: string; to: string; title: string };
 let opened: Promise<Almanac> | null = null;
 
 /** All shelves, read once a build; in the preview they are read afresh for every page. */
-export function openAlmanac(): Promise<Almanac> {
+export function getContent(): Promise<Almanac> {
   if (import.meta.env.DEV) return readShelves();
   return (opened ??= readShelves());
 }

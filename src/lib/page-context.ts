@@ -32,14 +32,14 @@ export type Asked = {
   reached: Reached;
 };
 
-export type Sheet = {
+export type PageContext = {
   notes: Note[];
   around: RenderContext;
   cautions: Placed[];
 };
 
 /** The sheet on which a page is drawn. `work` decides its cautions. */
-export function sheet(almanac: Almanac, base: string, day: string, work?: readonly string[]): Sheet {
+export function createPageContext(almanac: Almanac, base: string, day: string, work?: readonly string[]): PageContext {
   const notes: Note[] = [];
   const noteOf = (words: string, figure?: string): number => {
     const held = notes.find((note) => note.words === words);

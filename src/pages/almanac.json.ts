@@ -1,13 +1,13 @@
 /* What the finished pages cannot say of themselves and publishing needs: the club, its meetings, its words. Publishing reads this file and takes it out of the site again. */
 import type { APIRoute } from 'astro';
-import { openAlmanac, type Almanac } from '../lib/content.ts';
+import { getContent, type Almanac } from '../lib/content.ts';
 import { sourceWords } from '../lib/figures.ts';
 import { newsOf } from '../lib/news.ts';
 import { seasonTasks } from '../lib/season-tasks.ts';
 import { windowsOf, windowsText } from '../lib/season.ts';
 
 export const GET: APIRoute = async () => {
-  const almanac = await openAlmanac();
+  const almanac = await getContent();
   const { club, meetings, words } = almanac;
   return new Response(
     JSON.stringify({

@@ -2,14 +2,14 @@
 import { statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import type { Fault } from '../source/diagnostic.ts';
+import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { refusalOf } from '../source/picture-file.ts';
 import { picturesShown } from '../source/pictures.ts';
 import type { Outcome, Published } from './kept.ts';
 
 /** `pictures`: by path inside the content folder. `made`: how many were not kept from a build before. */
-export type Prepared = { pictures: Map<string, Published>; faults: Fault[]; made: number };
+export type Prepared = { pictures: Map<string, Published>; faults: Diagnostic[]; made: number };
 
 /** What this process has looked at, by path, size and time of change: the preview asks at every page. */
 const known = new Map<string, Outcome>();

@@ -12,7 +12,7 @@ import { daysSeen, type DaysSeen } from '../../shared/season/observed-days.ts';
 import { phases } from '../../shared/season/phases.ts';
 import { readWhen, type SeasonDays } from '../../shared/season/when.ts';
 import { guessesFrom, seasonFrom } from '../../shared/season/year.ts';
-import type { Outcome } from '../../shared/outcome.ts';
+import type { Result } from '../../shared/outcome.ts';
 import { celsiusDifferenceToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../../shared/units/temperature.ts';
 import type { ClimateFields } from './climate.ts';
 import type { Club } from './club.ts';
@@ -31,7 +31,7 @@ export type District = {
   /** Members' notes are of the main district; another counts for itself, or follows the main one. */
   blooms: readonly BloomHere[];
   anchors: Anchors;
-  days: Outcome<SeasonDays, 'no-date' | 'out-of-order'>;
+  days: Result<SeasonDays, 'no-date' | 'out-of-order'>;
 };
 
 export function districtsOf({ club, forage, figureOf }: SeasonFields): District[] {

@@ -2,9 +2,9 @@
  * Bytes to text. A file saved by another program is read when nothing can be lost (a byte-order mark, Windows line
  * ends) and refused by name when something would be: a replacement mark is never published.
  */
-import type { Fault } from './diagnostic.ts';
+import type { Diagnostic } from './diagnostic.ts';
 
-type Decoded = { ok: true; text: string } | { ok: false; fault: Fault };
+type Decoded = { ok: true; text: string } | { ok: false; fault: Diagnostic };
 
 /** Text of a file with LF line ends and no byte-order mark, or the fault that says how to save it. */
 export function decode(path: string, bytes: Uint8Array): Decoded {

@@ -2,7 +2,7 @@
  * One mistake of an author, in the one form that check, build and dev all print:
  * `path:line:column rule: field: found X; write Y`, and optionally the corrected line below, indented four.
  */
-export type Fault = {
+export type Diagnostic = {
   /** Path inside the content folder, with forward slashes. */
   path: string;
   line: number;
@@ -16,7 +16,7 @@ export type Fault = {
   corrected?: string;
 };
 
-export function faultLine(fault: Fault): string {
+export function formatDiagnostic(fault: Diagnostic): string {
   const head = visible(
     `${fault.path}:${fault.line}:${fault.column} ${fault.rule}: ${fault.field}: found ${fault.found}; write ${fault.write}`,
   );
@@ -24,7 +24,7 @@ export function faultLine(fault: Fault): string {
 }
 
 /** Sorted as a person would work through them: by file, then from the top down. */
-export function inReadingOrder(faults: readonly Fault[]): Fault[] {
+export function inReadingOrder(faults: readonly Diagnostic[]): Diagnostic[] {
   return [...faults].sort(
     (a, b) => compare(a.path, b.path) || a.line - b.line || a.column - b.column || compare(a.rule, b.rule) || compare(a.field, b.field),
   );

@@ -3,7 +3,7 @@
  * its place, so that a fault can name line and column.
  */
 import { isAlias, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
-import type { Fault } from './diagnostic.ts';
+import type { Diagnostic } from './diagnostic.ts';
 
 export type Fields = {
   /** undefined where they could not be read. */
@@ -34,8 +34,8 @@ export function splitPage(text: string): { fields: string; fieldsLine: number; b
 }
 
 /** Why a page could not be split. */
-export function unsplit(path: string, text: string): Fault {
-  const said = (line: number, found: string, write: string): Fault => ({
+export function unsplit(path: string, text: string): Diagnostic {
+  const said = (line: number, found: string, write: string): Diagnostic => ({
     path,
     line,
     column: 1,
@@ -56,7 +56,7 @@ export function unsplit(path: string, text: string): Fault {
 }
 
 /** Parses fields that begin on `firstLine` of the file at `path`. */
-export function readFields(path: string, text: string, firstLine: number): { fields: Fields; faults: Fault[] } {
+export function readFields(path: string, text: string, firstLine: number): { fields: Fields; faults: Diagnostic[] } {
   const counter = new LineCounter();
   const document = parseDocument(text, { schema: 'core', version: '1.2', lineCounter: counter, prettyErrors: false, uniqueKeys: true });
   const place = (offset: number): { line: number; column: number } => {
@@ -68,14 +68,14 @@ export function readFields(path: string, text: string, firstLine: number): { fie
   const faults = open
     ? [{ path, ...place(open.offset), rule: 'fields', field: 'the line', ...open.said }]
     : errors
-        .map((error): Fault => {
+        .map((error): Diagnostic => {
           const at = place(error.pos[0]);
           return { path, ...at, rule: 'fields', field: 'the line', ...explain(error.code, lineAt(text, error.pos[0])) };
         })
         .filter(({ line }, index, all) => all.findIndex((other) => other.line === line) === index);
   if (errors.length === 0)
     faults.push(
-      ...pointerFaults(document, text).map(({ offset, said }): Fault => ({
+      ...pointerFaults(document, text).map(({ offset, said }): Diagnostic => ({
         path,
         ...place(offset),
         rule: 'fields',
@@ -94,7 +94,7 @@ export function readFields(path: string, text: string, firstLine: number): { fie
   };
 }
 
-type Said = Pick<Fault, 'found' | 'write' | 'corrected'>;
+type Said = Pick<Diagnostic, 'found' | 'write' | 'corrected'>;
 
 /** Spaces that a browser or a word processor put in, which look like plain ones and indent nothing; or a first field that stands further in than the others. */
 function oddIndent(text: string): { offset: number; said: Said } | null {
@@ -174,7 +174,7 @@ function pointerFaults(document: Document, text: string): { offset: number; said
 }
 
 /** A file whose values cannot be followed is refused, not followed. */
-function valueOf(document: Document, faults: Fault[], path: string, line: number): unknown {
+function valueOf(document: Document, faults: Diagnostic[], path: string, line: number): unknown {
   try {
     return document.toJS({ maxAliasCount: 20 }) as unknown;
   } catch {

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import type { Root } from 'mdast';
 import { decode } from './decode.ts';
 import { saysDraft } from './draft.ts';
-import type { Fault } from './diagnostic.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import { parseProse } from './prose.ts';
 import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
 import { isPassedOver } from './passed-over.ts';
@@ -36,14 +36,14 @@ export type Folder = {
   entries: Entry[];
   /** Every file and folder below, forward slashes, sorted. */
   files: string[];
-  faults: Fault[];
+  faults: Diagnostic[];
   /** Paths of drafts that could not be read at all, and so are not among the entries. */
   unreadDrafts: string[];
   /** What was parsed of each file, by its path, for the next reading. */
   parsed: Map<string, Parsed>;
 };
 
-type Parsed = { text: string; entry: Entry | null; faults: Fault[] };
+type Parsed = { text: string; entry: Entry | null; faults: Diagnostic[] };
 
 /**
  * Reads the folder. A folder that is missing, or a file that cannot be read, is a fault, not an exception. A file whose
@@ -86,7 +86,7 @@ function parsedEntry(folder: Folder, path: string, collection: string, id: strin
 }
 
 function parsedText(path: string, collection: string, id: string, text: string): Parsed {
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   return { text, entry: readText(path, collection, id, text, faults), faults };
 }
 
@@ -103,7 +103,7 @@ function withLines(folder: Folder, entry: Entry): Entry {
 export const isWhole = (entry: Entry): boolean => entry.fields.value !== undefined && (entry.tree !== null || !entry.path.endsWith('.mdx'));
 
 /** An entry from the text of its file; what cannot be read is added to `faults`, and the rest is still there to be checked. */
-export function readText(path: string, collection: string, id: string, text: string, faults: Fault[]): Entry | null {
+export function readText(path: string, collection: string, id: string, text: string, faults: Diagnostic[]): Entry | null {
   if (path.endsWith('.csv')) return { collection, id, path, text, ...readTableInto(path, text, faults), body: '', bodyLine: 1, tree: null };
   const isPage = path.endsWith('.mdx');
   const page = isPage ? splitPage(text) : { fields: text, fieldsLine: 1, body: '', bodyLine: 1 };
@@ -124,13 +124,13 @@ export function readText(path: string, collection: string, id: string, text: str
   return { collection, id, path, text, fields: read.fields, body: page.body, bodyLine: page.bodyLine, tree };
 }
 
-function readTableInto(path: string, text: string, faults: Fault[]): { fields: Fields } {
+function readTableInto(path: string, text: string, faults: Diagnostic[]): { fields: Fields } {
   const read = readTable(path, text);
   faults.push(...read.faults);
   return { fields: read.fields };
 }
 
-function proseFault(path: string, bodyLine: number, body: string, error: unknown): Fault {
+function proseFault(path: string, bodyLine: number, body: string, error: unknown): Diagnostic {
   const { line, column, crossing } = tagFaultOf(error as VFileMessage);
   const at = { path, line: bodyLine - 1 + line, column, rule: 'tag' };
   if (crossing)
@@ -185,7 +185,7 @@ function bytesOf(folder: Folder, path: string): Uint8Array | null {
 }
 
 /** `above`: the folders on the way down, by their true paths, so that a link back to one of them is not followed for ever. */
-function list(directory: string, below: string, faults: Fault[], above: readonly string[]): string[] {
+function list(directory: string, below: string, faults: Diagnostic[], above: readonly string[]): string[] {
   try {
     return readdirSync(join(directory, below), { withFileTypes: true })
       .filter((item) => !isPassedOver(item.name))
@@ -213,7 +213,7 @@ function list(directory: string, below: string, faults: Fault[], above: readonly
 const isFolder = (directory: string, path: string, item: { isDirectory(): boolean; isSymbolicLink(): boolean }): boolean =>
   item.isDirectory() || (item.isSymbolicLink() && Boolean(statSync(join(directory, path), { throwIfNoEntry: false })?.isDirectory()));
 
-const folderFault = (path: string, found: string, write: string): Fault => ({
+const folderFault = (path: string, found: string, write: string): Diagnostic => ({
   path,
   line: 1,
   column: 1,

@@ -4,7 +4,7 @@
  * are fields of the whole table. Cells of digits are numbers; everything else stays text. Every cell keeps its place.
  */
 import { CsvError, parse, type CastingFunction } from 'csv-parse/sync';
-import type { Fault } from './diagnostic.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import type { Fields } from './fields.ts';
 
 const LINE_END = 10;
@@ -12,7 +12,7 @@ const LINE_END = 10;
 /** Words in quotes keep their spaces and line ends. `row` counts as a spreadsheet does; all three from 1. */
 export type Cell = { text: string; line: number; column: number; row: number };
 
-export function readTable(path: string, text: string): { fields: Fields; faults: Fault[] } {
+export function readTable(path: string, text: string): { fields: Fields; faults: Diagnostic[] } {
   const { head, names, rows: whole, faults } = readCells(path, text);
   const columns = names.map(({ text: name }) => name.trim().toLowerCase());
   const rows = whole.map((cells) => Object.fromEntries(cells.map((cell, index) => [columns[index]!, valueOf(cell.text)])));
@@ -28,8 +28,8 @@ export function readTable(path: string, text: string): { fields: Fields; faults:
 }
 
 /** The cells as they are typed: the names of the columns, and every row that has as many cells. */
-export function readCells(path: string, text: string): { head: Head; names: Cell[]; rows: Cell[][]; faults: Fault[] } {
-  const faults: Fault[] = [];
+export function readCells(path: string, text: string): { head: Head; names: Cell[]; rows: Cell[][]; faults: Diagnostic[] } {
+  const faults: Diagnostic[] = [];
   const { head, body, firstLine } = splitHead(text);
   const [names = [], ...lines] = cellsOf(path, body, firstLine, faults);
   const rows = lines.filter((cells) => {
@@ -63,7 +63,7 @@ function splitHead(text: string): { head: Head; body: string; firstLine: number 
 }
 
 /** Lines of cells; empty lines are passed over. Where the parser stops at a quote, what stands before it is still read. */
-function cellsOf(path: string, body: string, firstLine: number, faults: Fault[]): Cell[][] {
+function cellsOf(path: string, body: string, firstLine: number, faults: Diagnostic[]): Cell[][] {
   const first = body.slice(0, body.search(/\n|$/));
   const bytes = Buffer.from(body);
   const rows: Cell[][] = [];
@@ -97,7 +97,7 @@ function cellsOf(path: string, body: string, firstLine: number, faults: Fault[])
   return rows;
 }
 
-function explain(error: unknown): Pick<Fault, 'found' | 'write'> {
+function explain(error: unknown): Pick<Diagnostic, 'found' | 'write'> {
   if (!(error instanceof CsvError)) throw error;
   if (error.code === 'CSV_QUOTE_NOT_CLOSED') return { found: 'a quote that is not closed', write: 'another " at its end' };
   return { found: 'words behind the quote that closes it', write: 'the whole cell in quotes, and each quote inside it twice' };

@@ -10,7 +10,7 @@ import { basename, dirname, join } from 'node:path';
 import { afterAll, test } from 'vitest';
 import fc from 'fast-check';
 import { check } from '../../src/checks/check.ts';
-import { faultLine } from '../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../src/source/diagnostic.ts';
 import { isPassedOver } from '../../src/source/passed-over.ts';
 import { openWorkshop } from './workshop.ts';
 import { goodClub } from '../fixtures/invalid/cases.ts';
@@ -188,12 +188,12 @@ test(`${COUNT} odd names, one at a time`, { timeout: 60_000, tags: ['slow'] }, (
       continue;
     }
     const faults = check(club);
-    for (const fault of faults) lineIsGood(faultLine(fault), place);
+    for (const fault of faults) lineIsGood(formatDiagnostic(fault), place);
     if (faults.length > 0) {
       count.refused += 1;
       assert.ok(
         faults.some((fault) => `${place}/`.normalize('NFC').startsWith(`${fault.path.normalize('NFC')}/`)),
-        `${JSON.stringify(place)}: ${faultLine(faults[0]!)}`,
+        `${JSON.stringify(place)}: ${formatDiagnostic(faults[0]!)}`,
       );
     } else if (place.split('/').some(isPassedOver)) count.hidden += 1;
     else {
@@ -240,7 +240,7 @@ test(
   () => {
     const name = Buffer.concat([Buffer.from(join(club, 'articles', 'sw')), Buffer.from([0xe9, 0xff]), Buffer.from('rm.mdx')]);
     writeFileSync(name, article);
-    const lines = check(club).map(faultLine);
+    const lines = check(club).map(formatDiagnostic);
     rmSync(name);
     assert.ok(lines.length > 0);
     for (const line of lines) lineIsGood(line, line);

@@ -12,7 +12,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { sourceFingerprint } from '../../src/cli/freshness.ts';
-import { inTurn } from '../../src/cli/lock.ts';
+import { withLock } from '../../src/cli/lock.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { serve } from '../../src/cli/serve.ts';
 
@@ -97,7 +97,7 @@ const kept = join(projectFolder, '.almanac', 'tests');
 async function built(content: string, name: string, { base = '/', site, edition }: Published): Promise<Built> {
   const kind = [name, ...base.split('/').filter(Boolean), ...(site ? [new URL(site).host] : []), ...(edition ? [edition] : [])].join('-');
   const folder = join(kept, `${kind}.${sourceFingerprint(projectFolder, content).slice(0, 16)}`);
-  await inTurn(join(kept, `${kind}.lock`), async () => {
+  await withLock(join(kept, `${kind}.lock`), async () => {
     if (existsSync(folder)) return;
     const out = `${folder}.new-${process.pid}`;
     const { code, output } = await runDesk('build', [

@@ -6,7 +6,7 @@ import { readAddressNumber, readAddressRecords, writeAddressRecords } from '../.
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
 import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
-import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/outcome.ts';
 import type { DayTemperatures } from '../../../shared/season/degree-day.ts';
 import { boxOf, type Field } from '../form/field.ts';
 import { numberWords } from '../form/kind.ts';
@@ -50,37 +50,37 @@ function writeDays(days: readonly DayTemperatures[]): string {
   );
 }
 
-function readAddressDays(text: string): Outcome<readonly DayTemperatures[], string> {
+function readAddressDays(text: string): Result<readonly DayTemperatures[], string> {
   const records = readAddressRecords(text, ['/']);
   if (!records.ok) return records;
   const days = records.value.map((record) => record.map(readAddressNumber));
-  if (days.length > mostDays || days.some((day) => day.some((each) => !each.ok))) return refuse('not-a-number');
-  return accept(days.map((day) => pair(day.map((each) => (each.ok ? each.value : 0)))));
+  if (days.length > mostDays || days.some((day) => day.some((each) => !each.ok))) return err('not-a-number');
+  return ok(days.map((day) => pair(day.map((each) => (each.ok ? each.value : 0)))));
 }
 
-function readDays(typed: string): Outcome<readonly DayTemperatures[], string> {
-  if (typed === '') return accept([]);
+function readDays(typed: string): Result<readonly DayTemperatures[], string> {
+  if (typed === '') return ok([]);
   const lines = typed.includes('/') ? slashed(typed) : readTypedRows(typed, { fewest: 2, most: 2 });
   if (!lines.ok) return lines;
-  if (lines.value.length > mostDays) return refuse('too-many', { text: String(lines.value.length) });
+  if (lines.value.length > mostDays) return err('too-many', { text: String(lines.value.length) });
   const days: DayTemperatures[] = [];
   for (const [at, cells] of lines.value.entries()) {
     const numbers: number[] = [];
     for (const cell of cells) {
       const read = readTypedNumber(cell);
-      if (!read.ok) return refuse(read.reason, { row: at + 1, text: cell });
+      if (!read.ok) return err(read.reason, { row: at + 1, text: cell });
       numbers.push(read.value);
     }
     days.push(pair(numbers));
   }
-  return accept(days);
+  return ok(days);
 }
 
-function slashed(typed: string): Outcome<readonly (readonly string[])[], string> {
+function slashed(typed: string): Result<readonly (readonly string[])[], string> {
   const records = typed.split(/[;\n\r\t]/u).map((record) => record.trim()).filter((record) => record !== ''); // prettier-ignore
   const days = records.map((record) => record.split('/').map((cell) => cell.trim()));
   const wrong = days.findIndex((cells) => cells.length !== 2);
-  return wrong < 0 ? accept(days) : refuse('wrong-fields', { row: wrong + 1, text: records[wrong]! });
+  return wrong < 0 ? ok(days) : err('wrong-fields', { row: wrong + 1, text: records[wrong]! });
 }
 
 function sayWrong(reason: string, row = 1, text = ''): string {

@@ -3,7 +3,7 @@ import { formatMonthDay } from '../../../shared/days/month-day.ts';
 import { degreeDayMethods } from '../../../shared/season/degree-day.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { number, optional } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
@@ -70,7 +70,7 @@ function showPlants({ of, plants }: Sums, result: HTMLElement): void {
   );
 }
 
-function faultOf(reason: AskedReason, row = 1, form: HTMLFormElement): Fault {
+function faultOf(reason: AskedReason, row = 1, form: HTMLFormElement): FormError {
   const [name, words] = {
     'no-method': ['method', 'Choose a method: each gives another sum.'],
     'cap-without-use': ['cap', 'Only sine and modified have a cap. Empty it, or choose one of them.'],

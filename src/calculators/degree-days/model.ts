@@ -1,6 +1,6 @@
 /* Degree-days of given days, or of a normal year where the club holds its normals: for the form and the worked example alike. */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
-import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/outcome.ts';
 import { degreeDayMethods, type DayTemperatures, type DegreeDayMethod, type DegreeDayRule } from '../../../shared/season/degree-day.ts';
 import { checkRule, sumGivenDays, type GivenDaysReason } from '../../../shared/season/given-days.ts';
 import { dateReached, doubtInDays, seasonSums, totalOf } from '../../../shared/season/season-sum.ts';
@@ -74,23 +74,23 @@ export type Sums = {
 
 export type AskedReason = GivenDaysReason | 'no-method' | 'cap-without-use' | 'no-sum';
 
-export function planDegreeDays(asked: Asked, figures: DegreeDayFigures): Outcome<Sums, AskedReason> {
+export function planDegreeDays(asked: Asked, figures: DegreeDayFigures): Result<Sums, AskedReason> {
   const { days, base, cap, sum } = asked;
-  if (asked.method === undefined && days.length > 0) return refuse('no-method');
+  if (asked.method === undefined && days.length > 0) return err('no-method');
   const method = asked.method ?? 'simple';
-  if (cap !== undefined && method !== 'sine' && method !== 'modified') return refuse('cap-without-use');
-  if (sum !== undefined && !(sum > 0)) return refuse('no-sum');
+  if (cap !== undefined && method !== 'sine' && method !== 'modified') return err('cap-without-use');
+  if (sum !== undefined && !(sum > 0)) return err('no-sum');
   const rule: DegreeDayRule = { method, base, ...(cap === undefined ? {} : { cap }) };
   const plants = figures.plants.map((plant) => ({ plant, reached: bloomOf(plant, figures) }));
   return days.length > 0 ? ofGivenDays(asked, rule, plants) : ofNormals(asked, rule, figures, plants);
 }
 
-function ofGivenDays({ days, spread = 0, sum }: Asked, rule: DegreeDayRule, plants: Sums['plants']): Outcome<Sums, AskedReason> {
+function ofGivenDays({ days, spread = 0, sum }: Asked, rule: DegreeDayRule, plants: Sums['plants']): Result<Sums, AskedReason> {
   const found = sumGivenDays(days, rule, spread);
   if (!found.ok) return found;
   const running = runningSums(found.value.eachDay);
   const reachedOn = sum === undefined ? -1 : running.findIndex((so) => so >= sum);
-  return accept({
+  return ok({
     of: 'given-days',
     rule,
     spread,
@@ -111,15 +111,15 @@ function ofNormals(
   rule: DegreeDayRule,
   figures: DegreeDayFigures,
   plants: Sums['plants'],
-): Outcome<Sums, AskedReason> {
+): Result<Sums, AskedReason> {
   const held = figures.normals && inScale(figures.normals, scale);
   const width = spread ?? held?.spread ?? 0;
   const wrong = checkRule(rule, width);
   if (wrong) return wrong;
-  if (!held) return accept({ of: 'normals', rule, spread: width, reached: 'no-figure', plants });
+  if (!held) return ok({ of: 'normals', rule, spread: width, reached: 'no-figure', plants });
   const start = from ?? figures.from;
   const total = totalOf(seasonSums({ maxByMonth: held.maxima, minByMonth: held.minima }, rule, width, start));
-  return accept({
+  return ok({
     of: 'normals',
     rule,
     spread: width,

@@ -1,7 +1,7 @@
 /* What a box may hold of a day of every year: `1 March`, or `03-01` as in the address. */
 import { formatMonthDay, monthDayOf, parseMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
-import { accept } from '../../../shared/outcome.ts';
+import { ok } from '../../../shared/outcome.ts';
 import type { Kind } from '../form/kind.ts';
 
 export const monthDay: Kind<MonthDay> = {
@@ -10,7 +10,7 @@ export const monthDay: Kind<MonthDay> = {
     if (plain.ok) return plain;
     // Of a leap year, so that 29 February is a day.
     const read = readTypedDay(`${typed} 2000`);
-    return read.ok ? accept(monthDayOf(read.value)) : read;
+    return read.ok ? ok(monthDayOf(read.value)) : read;
   },
   readAddress: parseMonthDay,
   show: formatMonthDay,

@@ -7,7 +7,7 @@
  */
 import { readAddress, writeAddress, type Address } from '../../../shared/address/address.ts';
 import { listFaults, markFaults, unmark } from './faults.ts';
-import type { Fault, Field } from './field.ts';
+import type { FormError, Field } from './field.ts';
 import type { System } from './measures.ts';
 import * as remembered from './remembered.ts';
 
@@ -15,7 +15,7 @@ export type Calculator<Values, Figures> = {
   /** By the names of the address, in its order. */
   readonly fields: { readonly [Name in keyof Values]: Field<Values[Name]> };
   /** Fills the outputs and returns the headline, or the boxes that cannot be right together. */
-  readonly work: (values: Values, place: Place<Figures>) => string | readonly Fault[];
+  readonly work: (values: Values, place: Place<Figures>) => string | readonly FormError[];
 };
 
 export type Place<Figures> = {
@@ -48,7 +48,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     figures: root.dataset.units ? { ...held, units: root.dataset.units } : held,
   });
   /** What the address said wrongly, until that field is changed. */
-  const misread = new Map<string, { fault: Fault; address: string }>();
+  const misread = new Map<string, { fault: FormError; address: string }>();
   /** After the first press, or when the address had values. */
   let live = false;
 
@@ -66,7 +66,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     list(refresh());
   }
 
-  function refresh(): readonly Fault[] {
+  function refresh(): readonly FormError[] {
     if (!live) return [];
     unmark(form);
     empty();
@@ -84,10 +84,10 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     return [];
   }
 
-  function read(): { values: Values; pairs: [string, string][]; faults: Fault[] } {
+  function read(): { values: Values; pairs: [string, string][]; faults: FormError[] } {
     const values = {} as Values;
     const pairs: [string, string][] = [];
-    const faults: Fault[] = [];
+    const faults: FormError[] = [];
     for (const name of names) {
       const wrong = misread.get(name);
       const reading = wrong ? { faults: [wrong.fault], address: wrong.address } : fields[name].read(form, name);
@@ -108,7 +108,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     }
   }
 
-  function list(faults: readonly Fault[]): void {
+  function list(faults: readonly FormError[]): void {
     listFaults(part('summary'), faults);
   }
 

@@ -1,8 +1,8 @@
 /* What is wrong, said twice in the same words: in a list above the form, and beside each box. */
-import type { Fault } from './field.ts';
+import type { FormError } from './field.ts';
 import { make } from './make.ts';
 
-export function markFaults(faults: readonly Fault[]): void {
+export function markFaults(faults: readonly FormError[]): void {
   for (const [at, { box, words }] of faults.entries()) {
     box.id ||= `box-${at + 1}-${box.getAttribute('name')}`;
     const told = marked(box);
@@ -27,7 +27,7 @@ export function unmark(within: Element): void {
   for (const place of [within, ...within.querySelectorAll('.wrong')]) place.classList.remove('wrong');
 }
 
-export function listFaults(list: HTMLElement, faults: readonly Fault[]): void {
+export function listFaults(list: HTMLElement, faults: readonly FormError[]): void {
   list.hidden = faults.length === 0;
   list.replaceChildren(
     make('h2', {}, faults.length === 1 ? 'One box to mend' : `${faults.length} boxes to mend`),

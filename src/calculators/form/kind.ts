@@ -6,14 +6,14 @@ import { readAddressNumber, writeAddressNumber } from '../../../shared/address/a
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { readTypedCount } from '../../../shared/numbers/typed-count.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
-import { accept, refuse, type Outcome, type Refused } from '../../../shared/outcome.ts';
+import { ok, err, type Result, type Refused } from '../../../shared/outcome.ts';
 import type { System } from './measures.ts';
 import { boxNumber, exactly, shownIn, type Measure } from './units.ts';
 
 /** `units` are those the form is in; kinds without a unit pass them over. */
 export type Kind<Value> = {
-  readonly read: (typed: string, units: System) => Outcome<Value, string>;
-  readonly readAddress: (text: string) => Outcome<Value, string>;
+  readonly read: (typed: string, units: System) => Result<Value, string>;
+  readonly readAddress: (text: string) => Result<Value, string>;
   readonly show: (value: Value, units: System) => string;
   /** Undefined leaves the name out of the address. */
   readonly write: (value: Value) => string | undefined;
@@ -28,7 +28,7 @@ export function count(what: string): Kind<number> {
     read: readTypedCount,
     readAddress: (text) => {
       const read = readAddressNumber(text);
-      return read.ok && !(Number.isInteger(read.value) && read.value >= 0) ? refuse('not-whole') : read;
+      return read.ok && !(Number.isInteger(read.value) && read.value >= 0) ? err('not-whole') : read;
     },
     show: plainDecimal,
     write: writeAddressNumber,
@@ -42,7 +42,7 @@ export function number(what: string, units: Readonly<Record<string, (value: numb
   return {
     read: (typed) => {
       const read = readTypedNumber(typed, allowed);
-      return read.ok ? accept(read.unit === '' ? read.value : held(units[read.unit]!(read.value))) : read;
+      return read.ok ? ok(read.unit === '' ? read.value : held(units[read.unit]!(read.value))) : read;
     },
     readAddress: readAddressNumber,
     show: boxNumber,
@@ -60,7 +60,7 @@ export function quantity(measure: Measure, what: Readonly<Record<System, string>
   return {
     read: (typed, units) => {
       const read = readTypedNumber(typed, allowed);
-      return read.ok ? accept(read.unit === '' ? measure.boxes[units].toFixed(read.value) : measure.typed[read.unit]!(read.value)) : read;
+      return read.ok ? ok(read.unit === '' ? measure.boxes[units].toFixed(read.value) : measure.typed[read.unit]!(read.value)) : read;
     },
     readAddress: readAddressNumber,
     show: (value, units) => shownIn(measure, value, units),
@@ -72,8 +72,8 @@ export function quantity(measure: Measure, what: Readonly<Record<System, string>
 
 /** Words as they are, such as a hive's name. */
 export const label: Kind<string> = {
-  read: (typed) => accept(typed.trim()),
-  readAddress: accept,
+  read: (typed) => ok(typed.trim()),
+  readAddress: ok,
   show: (text) => text,
   write: (text) => text,
   says: () => '',
@@ -84,7 +84,7 @@ export function optional<Value>(kind: Kind<Value>): Kind<Value | undefined> {
   const { exact, ...others } = kind;
   return {
     ...others,
-    read: (typed, units) => (typed.trim() === '' ? accept(undefined) : kind.read(typed, units)),
+    read: (typed, units) => (typed.trim() === '' ? ok(undefined) : kind.read(typed, units)),
     show: (value, units) => (value === undefined ? '' : kind.show(value, units)),
     write: (value) => (value === undefined ? undefined : kind.write(value)),
     ...(exact ? { exact: (value) => (value === undefined ? '' : exact(value)) } : {}),

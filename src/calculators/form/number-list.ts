@@ -4,7 +4,7 @@
  */
 import { readAddressNumbers, writeAddressNumbers } from '../../../shared/address/address-values.ts';
 import { readTypedList } from '../../../shared/numbers/typed-list.ts';
-import { refuse, type Outcome } from '../../../shared/outcome.ts';
+import { err, type Result } from '../../../shared/outcome.ts';
 import { numberWords, type Kind } from './kind.ts';
 import type { System } from './measures.ts';
 import { exactly, shownIn, type Measure } from './units.ts';
@@ -21,8 +21,8 @@ export type NumberList = {
 };
 
 export function numberList({ what, word, one, most, measure }: NumberList): Kind<readonly number[]> {
-  const held = (read: Outcome<readonly number[], string>): Outcome<readonly number[], string> =>
-    read.ok && read.value.length > most ? refuse('too-many', { text: String(read.value.length) }) : read;
+  const held = (read: Result<readonly number[], string>): Result<readonly number[], string> =>
+    read.ok && read.value.length > most ? err('too-many', { text: String(read.value.length) }) : read;
   return {
     read: (typed, units) => held(readTypedList(withoutHeading(typed), { ...measure.typed, '': measure.boxes[units].toFixed })),
     readAddress: (text) => held(readAddressNumbers(text)),

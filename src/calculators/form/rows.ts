@@ -6,7 +6,7 @@
 import { readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
 import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
 import { unmark } from './faults.ts';
-import { boxOf, type Fault, type Field } from './field.ts';
+import { boxOf, type FormError, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import * as remembered from './remembered.ts';
 import { fillBox, turnBox } from './single.ts';
@@ -64,7 +64,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     form.querySelector<HTMLButtonElement>(`[data-add-to="${name}"]`)!.disabled = all.length >= spec.most;
   }
 
-  function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly string[])[]): Fault | undefined {
+  function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly string[])[]): FormError | undefined {
     makeRows(form, name, records.length);
     const wrong = records.flatMap((record, row) =>
       record.flatMap((text, at) => fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []),
@@ -73,7 +73,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   }
 
   /** Rows from the pasted list, after those that are filled; or why there are none. */
-  function takeList(form: HTMLFormElement, name: string): Fault | undefined {
+  function takeList(form: HTMLFormElement, name: string): FormError | undefined {
     const list = boxOf(form, `${name}-list`);
     if (list.value.trim() === '') return undefined;
     const read = readTypedRows(list.value, { fewest: spec.fewest, most: names.length });
@@ -104,7 +104,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     read: (form, name) => {
       const unread = takeList(form, name);
       const all = rowsOf(form, name);
-      const faults: Fault[] = unread ? [unread] : [];
+      const faults: FormError[] = unread ? [unread] : [];
       const values: Record<string, unknown>[] = [];
       const written = all.map((_, row) => {
         const value: Record<string, unknown> = {};

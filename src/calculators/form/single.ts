@@ -1,5 +1,5 @@
 /* A field of one box, and a field of one choice among several. */
-import { boxOf, type Box, type Fault, type Field } from './field.ts';
+import { boxOf, type FormControl, type FormError, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import * as remembered from './remembered.ts';
 import { systemOf } from './units.ts';
@@ -22,7 +22,7 @@ export function single<Value>(kind: Kind<Value>): Field<Value> {
 }
 
 /** What an address may say goes in as a value; what it may not goes in as it is, for its error to stand beside. */
-export function fillBox<Value>(box: Box, kind: Kind<Value>, text: string): Fault | undefined {
+export function fillBox<Value>(box: FormControl, kind: Kind<Value>, text: string): FormError | undefined {
   const read = kind.readAddress(text);
   if (read.ok) {
     writeBox(box, kind, read.value);
@@ -35,14 +35,14 @@ export function fillBox<Value>(box: Box, kind: Kind<Value>, text: string): Fault
     : undefined;
 }
 
-function writeBox<Value>(box: Box, kind: Kind<Value>, value: Value): void {
+function writeBox<Value>(box: FormControl, kind: Kind<Value>, value: Value): void {
   const shown = kind.show(value, systemOf(box.form));
   if (kind.exact) remembered.write(box, shown, kind.exact(value));
   else box.value = shown;
 }
 
 /** Reads a box in the units that its form is in; what is returned shows the same in those it is in by then. */
-export function turnBox<Value>(box: Box, kind: Kind<Value>): () => void {
+export function turnBox<Value>(box: FormControl, kind: Kind<Value>): () => void {
   const units = systemOf(box.form);
   const read = kind.read(remembered.read(box), units);
   const first = box instanceof HTMLInputElement && box.dataset.exact ? kind.read(box.dataset.exact, units) : undefined;

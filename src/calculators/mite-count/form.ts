@@ -4,7 +4,7 @@ import { mostBeesInSample, mostMitesInSample, type SampleReason } from '../../..
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import { defineCalculator, type Place } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { count, label, number } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
@@ -45,7 +45,7 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
   },
 });
 
-function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormElement): Fault {
+function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormElement): FormError {
   if (reason === 'impossible-recovery')
     return { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' };
   const [name, says] = {

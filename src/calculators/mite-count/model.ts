@@ -2,7 +2,7 @@
  * A mite count judged by the club's own figures: for the form, the worked example and the table alike. A colony without a
  * name goes by its place in the list.
  */
-import type { Outcome } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/outcome.ts';
 import { levelFor, type Phase } from '../../../shared/mites/action-level.ts';
 import { judgeMiteCount, type MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample, SampleReason } from '../../../shared/mites/rate.ts';
@@ -42,7 +42,7 @@ export type Judged = { readonly count: MiteCount; readonly level: Level | undefi
 export function judgeCount(
   { samples, phase, recovery }: Counted,
   { levels, atOnceLevels, growth, mostBees }: MiteFigures,
-): Outcome<Judged, SampleReason | 'no-samples'> {
+): Result<Judged, SampleReason | 'no-samples'> {
   const level = levelFor(levels, phase);
   const atOnce = level && levelFor(atOnceLevels, phase);
   const count = judgeMiteCount({

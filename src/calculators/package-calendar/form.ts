@@ -6,7 +6,7 @@ import type { StartReason } from '../../../shared/packages/start-bees.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { day, optionalDay } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { quantity } from '../form/kind.ts';
 import { make } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
@@ -42,7 +42,7 @@ defineCalculator<Package, PackageFigures>('package-calendar', {
   },
 });
 
-function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { units }: PackageFigures): Fault {
+function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { units }: PackageFigures): FormError {
   const [name, words] = {
     'shaken-after-install': ['shaken', 'The bees cannot have been shaken after they went in.'],
     'shaken-too-long-ago': ['shaken', 'More than 21 days lie between the shaking and the install. Check both days.'],

@@ -13,7 +13,7 @@ import type { ColonyFigures } from '../../../shared/packages/colony-run.ts';
 import { populationCurve, type PopulationCurve } from '../../../shared/packages/curve.ts';
 import { beesInPackage, type StartReason } from '../../../shared/packages/start-bees.ts';
 import { addDays, type Day } from '../../../shared/days/day.ts';
-import { accept, type Outcome } from '../../../shared/outcome.ts';
+import { ok, type Result } from '../../../shared/outcome.ts';
 import type { System } from '../form/measures.ts';
 
 export type Package = {
@@ -56,14 +56,14 @@ export type Plan = {
 /** Past eight weeks the model knows too little to be shown. */
 const daysAhead = 56;
 
-export function planPackage(given: Package, figures: PackageFigures): Outcome<Plan, ShakenReason | StartReason> {
+export function planPackage(given: Package, figures: PackageFigures): Result<Plan, ShakenReason | StartReason> {
   const start = beesInPackage(given.pounds, given['bees-per-pound']);
   if (!start.ok) return start;
   const shaken = given.shaken ?? addDays(given.installed, -(figures.shakenBeforeDays ?? 0));
   const caged = daysInCage(shaken, given.installed);
   if (!caged.ok) return caged;
   const dates = datesOf(given, figures.habits);
-  return accept({ beesAtStart: start.value, ...dates, ...curveOf(given, shaken, start.value, dates.firstEggs, figures) });
+  return ok({ beesAtStart: start.value, ...dates, ...curveOf(given, shaken, start.value, dates.firstEggs, figures) });
 }
 
 /** The dates whose figures the club holds. */

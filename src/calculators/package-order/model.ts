@@ -1,5 +1,5 @@
 /* An order as the form has it, worked out by shared/packages: for the form, the worked example and the table alike. */
-import type { Outcome } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/outcome.ts';
 import { packageOrder, type OrderLine, type OrderReason, type PackageOrder } from '../../../shared/packages/order.ts';
 import type { System } from '../form/measures.ts';
 
@@ -18,7 +18,7 @@ export type OrderFigures = { readonly units: System; /** Lines of a pick-up shee
 
 export const longestHours = 240;
 
-export function reckon(ordered: Ordered): Outcome<PackageOrder, OrderReason | 'impossible-hours'> {
+export function reckon(ordered: Ordered): Result<PackageOrder, OrderReason | 'impossible-hours'> {
   const { lines, allowance, hours, 'cage-lb': cage, 'can-lb': can, 'syrup-l-each': syrup } = ordered;
   if (hours !== undefined && !(hours >= 0 && hours <= longestHours)) return { ok: false, reason: 'impossible-hours' };
   return packageOrder(lines, {

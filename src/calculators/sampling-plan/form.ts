@@ -2,7 +2,7 @@
 import type { SamplingReason } from '../../../shared/mites/sampling-plan.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { count, number, optional } from '../form/kind.ts';
 import { put, show } from '../form/outputs.ts';
 import { single } from '../form/single.ts';
@@ -38,7 +38,7 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
   },
 });
 
-function faultOf(reason: SamplingReason | 'too-rare', form: HTMLFormElement): Fault {
+function faultOf(reason: SamplingReason | 'too-rare', form: HTMLFormElement): FormError {
   const [name, says] = {
     'impossible-share': ['share', 'The share lies over 0 and up to 100 %.'],
     'too-rare': ['share', `A share under ${rarestPercent} % cannot be found with the bees of one colony.`],

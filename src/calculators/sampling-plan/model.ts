@@ -1,6 +1,6 @@
 /* A sampling plan by the club's own figures: for the form, the worked example and the table alike. */
 import { missedChance, samplingPlan, type SamplingReason } from '../../../shared/mites/sampling-plan.ts';
-import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/outcome.ts';
 
 export type Asked = { readonly share: number; readonly certainty: number; readonly colonies: number | undefined };
 
@@ -26,8 +26,8 @@ export type Plan = {
 /** Rarer than this no number of bees that a colony has would show it. */
 export const rarestPercent = 0.01;
 
-export function planSampling({ share, certainty, colonies }: Asked, figures: SamplingFigures): Outcome<Plan, SamplingReason | 'too-rare'> {
-  if (share > 0 && share < rarestPercent) return refuse('too-rare');
+export function planSampling({ share, certainty, colonies }: Asked, figures: SamplingFigures): Result<Plan, SamplingReason | 'too-rare'> {
+  if (share > 0 && share < rarestPercent) return err('too-rare');
   const { coloniesLeast: least, coloniesMost: most } = figures;
   const planned = samplingPlan(
     { sharePercent: share, certaintyPercent: certainty, ...(colonies === undefined ? {} : { colonies }) },
@@ -35,7 +35,7 @@ export function planSampling({ share, certainty, colonies }: Asked, figures: Sam
   );
   if (!planned.ok) return planned;
   const { beesNeeded, missedChancePercent, coloniesLeast, coloniesMost } = planned.value;
-  return accept({
+  return ok({
     beesNeeded,
     missedPercent: missedChancePercent,
     coloniesLeast: least === null ? undefined : coloniesLeast,

@@ -1,7 +1,7 @@
 /* The form of the sticky board. Words: words.ts; arithmetic: shared/mites. */
 import { mitesFallenPerDay, type BoardReason } from '../../../shared/mites/sticky-board.ts';
 import { defineCalculator } from '../form/calculator.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { count, number } from '../form/kind.ts';
 import { put, show } from '../form/outputs.ts';
 import { single } from '../form/single.ts';
@@ -22,7 +22,7 @@ defineCalculator<Board, Record<string, never>>('sticky-board', {
   },
 });
 
-function faultOf(reason: BoardReason, form: HTMLFormElement): Fault {
+function faultOf(reason: BoardReason, form: HTMLFormElement): FormError {
   const [name, says] = {
     'no-days': ['days', 'The days must be more than 0.'],
     'mites-not-whole': ['mites', 'Write whole mites.'],

@@ -1,11 +1,11 @@
 /* The form of the syrup page. Words: words.ts; the mix: recipe.ts; arithmetic: shared/feeding. */
 import type { MixReason } from '../../../shared/feeding/mix.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
-import { accept } from '../../../shared/outcome.ts';
+import { ok } from '../../../shared/outcome.ts';
 import { unitNamed, unitWords } from '../../../shared/units/unit-names.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type Fault, type Field } from '../form/field.ts';
+import { boxOf, type FormError, type Field } from '../form/field.ts';
 import { number, quantity, type Kind } from '../form/kind.ts';
 import { densityWords, strengthWords, temperatureWords, three, volumeWords, weightWords, type System } from '../form/measures.ts';
 import { put, show } from '../form/outputs.ts';
@@ -57,7 +57,7 @@ defineCalculator<Mixed, SyrupFigures>('syrup-mix', {
   },
 });
 
-function faultOf(reason: MixReason, form: HTMLFormElement, units: System): Fault {
+function faultOf(reason: MixReason, form: HTMLFormElement, units: System): FormError {
   const us = units === 'us';
   const [name, words] = {
     'no-sugar': ['sugar-parts', 'The parts of sugar must be more than 0.'],
@@ -82,7 +82,7 @@ function amountWithUnit(): Field<number> {
     ...plain,
     read: (typed) => {
       const read = readTypedNumber(typed, words);
-      return read.ok ? accept(read.value) : read;
+      return read.ok ? ok(read.value) : read;
     },
     says: (refused, typed, units) =>
       refused.reason === 'unknown-unit' && /gal|pint|pt/i.test(refused.text ?? '')

@@ -1,6 +1,6 @@
 /* A mix as the form has it, worked out by shared/feeding: for the form, the worked example and the table alike. */
 import { mixSyrup, type Amount, type MixReason, type Recipe, type Syrup } from '../../../shared/feeding/mix.ts';
-import type { Outcome } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/outcome.ts';
 import {
   imperialGallonsToLitres, imperialPintsToLitres, millilitresToLitres, usCupsToLitres, usGallonsToLitres, usQuartsToLitres,
 } from '../../../shared/units/volume.ts'; // prettier-ignore
@@ -37,7 +37,7 @@ const toAmount = {
 export type AmountUnit = keyof typeof toAmount;
 export const amountUnits = Object.keys(toAmount) as AmountUnit[];
 
-export function mix(mixed: Mixed): Outcome<Syrup, MixReason> {
+export function mix(mixed: Mixed): Result<Syrup, MixReason> {
   return mixSyrup(
     { sugarParts: mixed['sugar-parts'], waterParts: mixed['water-parts'], by: mixed.by },
     { of: mixed.know, amount: toAmount[mixed.unit](mixed.amount) },

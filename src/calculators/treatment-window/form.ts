@@ -8,7 +8,7 @@ import { todayIn } from '../../../shared/days/today.ts';
 import type { Planned } from '../../../shared/treatments/label-row.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { day, optionalDay } from '../form/day-field.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { label, optional, quantity } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { measured } from '../form/measured.ts';
@@ -75,7 +75,7 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
   },
 });
 
-function faultOf(asked: Asked, form: HTMLFormElement): Fault | undefined {
+function faultOf(asked: Asked, form: HTMLFormElement): FormError | undefined {
   const { 'lowest-high': lowest, high, mean, low } = asked;
   const impossible = (['lowest-high', 'high', 'mean', 'low'] as const).find((name) => {
     const value = asked[name];

@@ -1,5 +1,5 @@
 /* A list of weights judged by one of three laws: for the form, the worked example and the table alike. */
-import type { Outcome } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/outcome.ts';
 import { checkWeights, type WeightCheck, type WeightReason } from '../../../shared/packages/weight-check.ts';
 import type { Tolerance, WeightRule } from '../../../shared/packages/weight-rule.ts';
 import type { System } from '../form/measures.ts';
@@ -33,7 +33,7 @@ export type Judged = {
 /** For the arithmetic alone. */
 const noRule: WeightRule = { lots: [{ from: 1, to: Number.MAX_SAFE_INTEGER, weigh: 1, mean: 'plain' }], tolerances: [], certainty: 0.5 };
 
-export function judgeWeights(weighed: Weighed, { rules }: WeightFigures): Outcome<Judged, WeightReason> {
+export function judgeWeights(weighed: Weighed, { rules }: WeightFigures): Result<Judged, WeightReason> {
   const held = rules[weighed.rule];
   const labelG = weighed['label-g'];
   const check = checkWeights({ labelG, lot: weighed.lot, weightsG: weighed['weights-g'] }, held?.rule ?? noRule);

@@ -1,7 +1,7 @@
 /* The form of the winter stores. Words: words.ts; the sums: plan.ts; arithmetic: shared/feeding. */
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type Fault } from '../form/field.ts';
+import { boxOf, type FormError } from '../form/field.ts';
 import { number, optional, quantity } from '../form/kind.ts';
 import { measured } from '../form/measured.ts';
 import { volumeWords, weightWords, type System } from '../form/measures.ts';
@@ -62,7 +62,7 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
   },
 });
 
-function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive, units: System): Fault {
+function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive, units: System): FormError {
   const most = units === 'us' ? '2,200 lb' : '1,000 kg';
   // A mix that is offered can always be made, so its reasons cannot come.
   const faults: Partial<Record<HiveReason, readonly [box: string, words: string]>> = {

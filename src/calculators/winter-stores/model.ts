@@ -1,7 +1,7 @@
 /* The stores of a hive by the club's own figures: for the form, the worked example and the table alike. */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { winterStores, type FeedingFigures, type HiveStores, type StoreMix, type StoresReason } from '../../../shared/feeding/stores.ts';
-import { accept, refuse, type Outcome } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/outcome.ts';
 import type { System } from '../form/measures.ts';
 
 export type Frame = 'deep' | 'medium' | 'shallow';
@@ -39,15 +39,15 @@ export type Stores = {
 
 export type HiveReason = StoresReason | 'nothing-given' | 'both-ways' | 'no-gross' | 'no-empty';
 
-export function planStores(hive: Hive, { frameKg, feeding, sugarPerCup }: StoresFigures): Outcome<Stores, HiveReason> {
+export function planStores(hive: Hive, { frameKg, feeding, sugarPerCup }: StoresFigures): Result<Stores, HiveReason> {
   const weighed = hive['gross-kg'] !== undefined || hive['empty-kg'] !== undefined;
   const counted = frames.filter((kind) => hive[kind] !== undefined);
-  if (weighed && counted.some((kind) => hive[kind] !== 0)) return refuse('both-ways');
-  if (!weighed && counted.length === 0) return refuse('nothing-given');
+  if (weighed && counted.some((kind) => hive[kind] !== 0)) return err('both-ways');
+  if (!weighed && counted.length === 0) return err('nothing-given');
   const lacking = !weighed && counted.some((kind) => hive[kind] !== 0 && frameKg[kind] === null);
   const stores = weighed
     ? byWeights(hive)
-    : accept<HiveStores>({ frames: counted.map((kind) => ({ count: hive[kind]!, honeyKgEach: frameKg[kind] ?? 0 })) });
+    : ok<HiveStores>({ frames: counted.map((kind) => ({ count: hive[kind]!, honeyKgEach: frameKg[kind] ?? 0 })) });
   if (!stores.ok) return stores;
   const found = winterStores(
     { hive: stores.value, targetKg: hive['target-kg'], mix: hive.mix, kitchen: { temperatureC: 20, sugarGramsPerUsCup: sugarPerCup } },
@@ -55,10 +55,10 @@ export function planStores(hive: Hive, { frameKg, feeding, sugarPerCup }: Stores
   );
   if (!found.ok) return found;
   const { storesKg, shortKg, ...feed } = found.value;
-  return accept({ from: weighed ? 'weights' : 'frames', ...(lacking ? {} : { storesKg, shortKg, ...(feeding ? { feed } : {}) }) });
+  return ok({ from: weighed ? 'weights' : 'frames', ...(lacking ? {} : { storesKg, shortKg, ...(feeding ? { feed } : {}) }) });
 }
 
-function byWeights({ 'gross-kg': grossKg, 'empty-kg': emptyKg }: Hive): Outcome<HiveStores, 'no-gross' | 'no-empty'> {
-  if (grossKg === undefined) return refuse('no-gross');
-  return emptyKg === undefined ? refuse('no-empty') : accept({ grossKg, emptyKg });
+function byWeights({ 'gross-kg': grossKg, 'empty-kg': emptyKg }: Hive): Result<HiveStores, 'no-gross' | 'no-empty'> {
+  if (grossKg === undefined) return err('no-gross');
+  return emptyKg === undefined ? err('no-empty') : ok({ grossKg, emptyKg });
 }

@@ -1,6 +1,6 @@
 /* Which field each column of a table means: by the field's own name, or by a plain word for it. */
 import { nearest } from '../../checks/nearest.ts';
-import type { Fault } from '../../source/diagnostic.ts';
+import type { Diagnostic } from '../../source/diagnostic.ts';
 import type { Cell } from '../../source/table.ts';
 import { collections } from '../../schemas/collections.ts';
 import { inner, type Shaped } from './field-lines.ts';
@@ -79,12 +79,12 @@ export function columnsOf(
   path: string,
   names: readonly Cell[],
   rows: readonly Cell[][],
-): { fields: (string | null)[]; faults: Fault[] } {
+): { fields: (string | null)[]; faults: Diagnostic[] } {
   const known = [
     ...Object.entries(fieldsOf(kind)).flatMap(([name, field]) => (inner(field).element?.shape ? [] : [name])),
     ...(kind === 'meetings' ? [WORDS] : []),
   ];
-  const faults: Fault[] = [];
+  const faults: Diagnostic[] = [];
   const seen = new Map<string, string>();
   const fields = names.map((cell, index) => {
     const at = (found: string, write: string): null => (

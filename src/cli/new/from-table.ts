@@ -5,7 +5,7 @@
 import { checkFolder } from '../../checks/check.ts';
 import { fieldFaults } from '../../checks/fields.ts';
 import { decode } from '../../source/decode.ts';
-import { inReadingOrder, type Fault } from '../../source/diagnostic.ts';
+import { inReadingOrder, type Diagnostic } from '../../source/diagnostic.ts';
 import type { Entry, Folder } from '../../source/folder.ts';
 import { readCells, type Cell } from '../../source/table.ts';
 import { collections } from '../../schemas/collections.ts';
@@ -20,7 +20,7 @@ import { template } from './template.ts';
 export type Brought = File & { title: string; day: string | undefined; lacking: string[] };
 
 /** Drafts for the rows, or everything that is wrong with them; never both. */
-export function bringIn(kind: Tabled, path: string, bytes: Uint8Array, folder: Folder): { files: Brought[]; faults: Fault[] } {
+export function bringIn(kind: Tabled, path: string, bytes: Uint8Array, folder: Folder): { files: Brought[]; faults: Diagnostic[] } {
   const refused = unreadable(path, bytes);
   if (refused) return { files: [], faults: [refused] };
   const decoded = decode(path, bytes);
@@ -57,7 +57,7 @@ export function bringIn(kind: Tabled, path: string, bytes: Uint8Array, folder: F
 const SAVE = 'it again, saved from the spreadsheet as CSV with the encoding UTF-8';
 
 /** A spreadsheet's own file: a zip archive, or the older compound file. */
-function unreadable(path: string, bytes: Uint8Array): Fault | null {
+function unreadable(path: string, bytes: Uint8Array): Diagnostic | null {
   const head = [...bytes.subarray(0, 4)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   return head === '504b0304' || head === 'd0cf11e0'
     ? { path, line: 1, column: 1, rule: 'encoding', field: 'the file', found: 'a spreadsheet, not a table of commas', write: SAVE }
@@ -94,12 +94,12 @@ function fileOf(kind: Tabled, { given }: Row): Brought | null {
   };
 }
 
-const faultAt = (path: string, row: Row, field: string, said: Pick<Fault, 'rule' | 'found' | 'write'>): Fault => {
+const faultAt = (path: string, row: Row, field: string, said: Pick<Diagnostic, 'rule' | 'found' | 'write'>): Diagnostic => {
   const { line, column, row: number } = row.cells.get(field) ?? row.first;
   return { path, line, column, field: `row ${number}, ${row.name(field)}`, ...said };
 };
 
-function blankFaults(kind: Tabled, path: string, row: Row): Fault[] {
+function blankFaults(kind: Tabled, path: string, row: Row): Diagnostic[] {
   return NEEDED[kind]
     .filter((field) => !(field in row.given))
     .map((field) =>
@@ -112,8 +112,8 @@ function blankFaults(kind: Tabled, path: string, row: Row): Fault[] {
 }
 
 /** No row becomes a file that is there, or that another row becomes. */
-function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: readonly (Brought | null)[], folder: Folder): Fault[] {
-  return rows.flatMap((row, index): Fault[] => {
+function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: readonly (Brought | null)[], folder: Folder): Diagnostic[] {
+  return rows.flatMap((row, index): Diagnostic[] => {
     const file = files[index];
     if (row.given.title === undefined) return [];
     if (!file)
@@ -151,8 +151,8 @@ function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: re
 const BETWEEN = new Set(['meeting', 'review', 'work']);
 
 /** The rules of the whole folder, with the rows among its entries. */
-function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Folder): Fault[] {
-  const unread: Fault[] = [];
+function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Folder): Diagnostic[] {
+  const unread: Diagnostic[] = [];
   const named = (row: Row, index: number): Entry => asEntry(kind, `${path}\n${index}`, row, unread);
   const alone = fieldFaults({ ...folder, club: null, entries: rows.map(named) });
   // What is wrong in one cell does not hide what is wrong in its neighbours.
@@ -169,7 +169,7 @@ function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Fo
   const isHalf = (index: number): boolean =>
     Object.keys(mended[index]!.given).length < Object.keys(rows[index]!.given).length ||
     NEEDED[kind].some((field) => !(field in rows[index]!.given));
-  const ofRows = (fault: Fault): boolean => fault.path.startsWith(`${path}\n`) && fault.line > 0;
+  const ofRows = (fault: Diagnostic): boolean => fault.path.startsWith(`${path}\n`) && fault.line > 0;
   const found = [
     ...alone,
     ...unread,

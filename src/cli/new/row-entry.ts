@@ -1,5 +1,5 @@
 /* A row of a table as the entry it would become, completed with examples where it says nothing, so that every rule can look at what it says. */
-import type { Fault } from '../../source/diagnostic.ts';
+import type { Diagnostic } from '../../source/diagnostic.ts';
 import { readText, type Entry } from '../../source/folder.ts';
 import type { Cell } from '../../source/table.ts';
 import { fieldsOf, WORDS, type Tabled } from './columns.ts';
@@ -16,7 +16,7 @@ const NOWHERE = { line: 0, column: 0 };
 export const FIRST_OF_WORDS = 1_000_000;
 
 /** What is found where the table says nothing stands on line 0. A tag that cannot be read is added to `faults`. */
-export function asEntry(kind: Tabled, path: string, row: Row, faults: Fault[]): Entry {
+export function asEntry(kind: Tabled, path: string, row: Row, faults: Diagnostic[]): Entry {
   const { [WORDS]: words, ...given } = row.given;
   const stand = Object.entries(fieldsOf(kind)).flatMap(([field, schema]) =>
     schema.isOptional() || field in given ? [] : [[field, exampleOf(schema)] as const],
@@ -35,8 +35,8 @@ export function asEntry(kind: Tabled, path: string, row: Row, faults: Fault[]): 
 
 const EMPTY = '---\n\n---\n';
 
-function page(path: string, words: string, faults: Fault[]): Pick<Entry, 'body' | 'bodyLine' | 'tree'> {
-  const unread: Fault[] = [];
+function page(path: string, words: string, faults: Diagnostic[]): Pick<Entry, 'body' | 'bodyLine' | 'tree'> {
+  const unread: Diagnostic[] = [];
   const read = words === '' ? null : readText(`${path}.mdx`, 'meetings', 'row', EMPTY + words, unread);
   faults.push(...unread.map((fault) => ({ ...fault, path, line: FIRST_OF_WORDS + fault.line - read!.bodyLine })));
   return { body: words, bodyLine: FIRST_OF_WORDS, tree: read?.tree ?? null };

@@ -7,7 +7,7 @@ import type { Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { asFile, asTable, fromFile } from './files.ts';
 import { spanOf } from './own-days.ts';
-import { inOpenRun, openRun, own as ownOf, without, type Kept, type Run } from './record.ts';
+import { inOpenRun, openRun, own as ownOf, without, type ChecklistState, type Run } from './record.ts';
 import { begin, changeOpen, file, freshId, merge, open, runsOf, startAgain } from './runs.ts';
 import { setAside } from './set-aside.ts';
 import { linkTail, runFromTail } from './share.ts';
@@ -17,7 +17,7 @@ const club = document.documentElement.dataset.shelf!.split('/')[0]!;
 const told = find('told');
 const tell = (words: string): void => void (told.textContent = words);
 
-function change(make: (kept: Kept) => Kept): void {
+function change(make: (kept: ChecklistState) => ChecklistState): void {
   store.change(make);
   show();
   drawRuns();
@@ -190,7 +190,7 @@ export function offer(tail: string): void {
   );
 }
 
-function propose(theirs: Kept, from: string): void {
+function propose(theirs: ChecklistState, from: string): void {
   const { kept, difference } = merge(store.read(), theirs);
   const { ticks, notes, runs, clashes } = difference;
   tell(

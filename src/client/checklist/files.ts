@@ -1,21 +1,21 @@
 /* The record as a file: JSON that can be opened again (its shape: schemas/runs.ts), and a table for a spreadsheet. Pure. */
 import { parseDay } from '../../../shared/days/day.ts';
-import { own, readKept, VERSION, type Kept } from './record.ts';
+import { own, readState, VERSION, type ChecklistState } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
 
 /** The whole record as a file's text. */
-export const asFile = (kept: Kept, club: string, saved: string): string =>
+export const asFile = (kept: ChecklistState, club: string, saved: string): string =>
   `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, ...(kept.yard && { yard: kept.yard }), lists: kept.lists }, null, 2)}\n`;
 
-export type Opened = { ok: true; kept: Kept; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
+export type Opened = { ok: true; kept: ChecklistState; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
 
 export function fromFile(text: string, club: string): Opened {
   try {
     const value = JSON.parse(text.replace(/^\uFEFF/, '')) as { format?: string; club?: string; saved?: string };
     if (value.format !== FORMAT) return { ok: false, reason: 'not-a-record' };
     if (value.club !== club) return { ok: false, reason: 'other-club' };
-    const { kept, trouble } = readKept(text.replace(/^\uFEFF/, ''));
+    const { kept, trouble } = readState(text.replace(/^\uFEFF/, ''));
     if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
     if (!isWhole(kept)) return { ok: false, reason: 'not-a-record' };
     return {
@@ -29,7 +29,7 @@ export function fromFile(text: string, club: string): Opened {
 }
 
 /** Every part is of its kind: what was taken over would else break the list each time it is opened. Parts that it does not know may be anything. */
-function isWhole({ lists }: Kept): boolean {
+function isWhole({ lists }: ChecklistState): boolean {
   const isText = (value: unknown): boolean => typeof value === 'string';
   const isDay = (value: unknown): boolean => isText(value) && parseDay(value as string).ok;
   const isAbsentOr = (is: (value: unknown) => boolean, value: unknown): boolean => value === undefined || is(value);
@@ -53,7 +53,7 @@ function isWhole({ lists }: Kept): boolean {
 }
 
 /** One line a tick or note: list, run, step, ticked on, note, asked. RFC 4180. */
-export function asTable(kept: Kept): string {
+export function asTable(kept: ChecklistState): string {
   const rows = Object.entries(kept.lists).flatMap(([list, { runs }]) =>
     Object.entries(runs).flatMap(([id, run]) => {
       const steps = new Set([...Object.keys(run.ticks), ...Object.keys(run.notes ?? {}), ...Object.keys(run.asked ?? {})]);

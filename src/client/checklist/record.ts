@@ -23,14 +23,14 @@ export type Run = {
 };
 
 export type ListRecord = { open: string; runs: Record<string, Run> };
-export type Kept = {
+export type ChecklistState = {
   version: number;
   lists: Record<string, ListRecord>;
   /** Where the yard is, in words to read out to whoever sends help. One for the site folder. */
   yard?: string;
 };
 
-export const nothingKept = (): Kept => ({ version: VERSION, lists: {} });
+export const emptyState = (): ChecklistState => ({ version: VERSION, lists: {} });
 export const FIRST_RUN = 'the first';
 
 /** Whether a tick was made, and on these words: `done`, `changed` (the words are new since), or null. */
@@ -39,14 +39,14 @@ export function tickOf(run: Run, step: string, print: string): 'done' | 'changed
   return !tick ? null : tick.of === '' || tick.of === print ? 'done' : 'changed';
 }
 
-export const listOf = (kept: Kept, list: string): ListRecord => own(kept.lists, list) ?? { open: FIRST_RUN, runs: {} };
-export const openRun = (kept: Kept, list: string): Run => {
+export const listOf = (kept: ChecklistState, list: string): ListRecord => own(kept.lists, list) ?? { open: FIRST_RUN, runs: {} };
+export const openRun = (kept: ChecklistState, list: string): Run => {
   const held = listOf(kept, list);
   return own(held.runs, held.open) ?? { name: '', ticks: {} };
 };
 
 /** The record with the open run of a list changed. A filed run is left as it is. */
-export function inOpenRun(kept: Kept, list: string, change: (run: Run) => Run): Kept {
+export function inOpenRun(kept: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
   const held = listOf(kept, list);
   const run = openRun(kept, list);
   if (run.filed) return kept;
@@ -63,21 +63,21 @@ export function without<T>(held: Record<string, T>, key: string): Record<string,
   return rest;
 }
 
-export type Reading = { kept: Kept; trouble: null | 'damaged' | 'newer' };
+export type Reading = { kept: ChecklistState; trouble: null | 'damaged' | 'newer' };
 
 /** Reads a record from its text; what cannot be read is named, never thrown away here. */
-export function readKept(text: string | null): Reading {
-  if (!text) return { kept: nothingKept(), trouble: null };
+export function readState(text: string | null): Reading {
+  if (!text) return { kept: emptyState(), trouble: null };
   try {
-    const value = JSON.parse(text) as Kept;
-    if (typeof value?.version !== 'number' || !isRecord(value.lists)) return { kept: nothingKept(), trouble: 'damaged' };
-    if (value.version > VERSION) return { kept: nothingKept(), trouble: 'newer' };
+    const value = JSON.parse(text) as ChecklistState;
+    if (typeof value?.version !== 'number' || !isRecord(value.lists)) return { kept: emptyState(), trouble: 'damaged' };
+    if (value.version > VERSION) return { kept: emptyState(), trouble: 'newer' };
     const whole = Object.values(value.lists).every(
       (list) => isRecord(list) && isRecord(list.runs) && Object.values(list.runs).every((run) => isRecord(run) && isRecord(run.ticks)),
     );
-    return whole ? { kept: { ...value, version: VERSION }, trouble: null } : { kept: nothingKept(), trouble: 'damaged' };
+    return whole ? { kept: { ...value, version: VERSION }, trouble: null } : { kept: emptyState(), trouble: 'damaged' };
   } catch {
-    return { kept: nothingKept(), trouble: 'damaged' };
+    return { kept: emptyState(), trouble: 'damaged' };
   }
 }
 

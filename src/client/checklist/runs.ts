@@ -1,28 +1,28 @@
 /* Several runs of one list, each named by the reader: begin, open, name, file, start again. Pure. */
-import { listOf, type Kept, type ListRecord, type Run } from './record.ts';
+import { listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
 
-const withList = (kept: Kept, list: string, held: ListRecord): Kept => ({ ...kept, lists: { ...kept.lists, [list]: held } });
+const withList = (kept: ChecklistState, list: string, held: ListRecord): ChecklistState => ({ ...kept, lists: { ...kept.lists, [list]: held } });
 
 /** Begins a run and opens it. `id` must be new in the list. */
-export function begin(kept: Kept, list: string, id: string, run: Run): Kept {
+export function begin(kept: ChecklistState, list: string, id: string, run: Run): ChecklistState {
   const held = listOf(kept, list);
   if (Object.hasOwn(held.runs, id)) throw new RangeError(`begin: needs a new id, got ${id}`);
   return withList(kept, list, { open: id, runs: { ...held.runs, [id]: run } });
 }
 
-export function open(kept: Kept, list: string, id: string): Kept {
+export function open(kept: ChecklistState, list: string, id: string): ChecklistState {
   const held = listOf(kept, list);
   return Object.hasOwn(held.runs, id) ? withList(kept, list, { ...held, open: id }) : kept;
 }
 
 /** Changes the open run, filed or not: for its name and its filing. */
-export function changeOpen(kept: Kept, list: string, change: (run: Run) => Run): Kept {
+export function changeOpen(kept: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
   const held = listOf(kept, list);
   return withList(kept, list, { ...held, runs: { ...held.runs, [held.open]: change(held.runs[held.open] ?? { name: '', ticks: {} }) } });
 }
 
 /** Files the open run under its day: it stays to be read, and a new one is opened. */
-export const file = (kept: Kept, list: string, day: string, nextId: string): Kept =>
+export const file = (kept: ChecklistState, list: string, day: string, nextId: string): ChecklistState =>
   begin(
     changeOpen(kept, list, (run) => ({ ...run, filed: day })),
     list,
@@ -31,16 +31,16 @@ export const file = (kept: Kept, list: string, day: string, nextId: string): Kep
   );
 
 /** Takes all ticks, notes and answers off the open run; its name stays. Ticks of steps not in the list today go too: it is asked for. */
-export const startAgain = (kept: Kept, list: string): Kept => changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
+export const startAgain = (kept: ChecklistState, list: string): ChecklistState => changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
 
 /** A new id for a run: the next free number. */
-export function freshId(kept: Kept, list: string): string {
+export function freshId(kept: ChecklistState, list: string): string {
   const taken = Object.keys(listOf(kept, list).runs);
   for (let number = taken.length + 1; ; number += 1) if (!taken.includes(`run ${number}`)) return `run ${number}`;
 }
 
 /** Runs as the reader sees them: newest last, filed ones after the others. */
-export function runsOf(kept: Kept, list: string): { id: string; run: Run; open: boolean; name: string }[] {
+export function runsOf(kept: ChecklistState, list: string): { id: string; run: Run; open: boolean; name: string }[] {
   const held = listOf(kept, list);
   return Object.entries(held.runs)
     .map(([id, run]) => ({ id, run, open: id === held.open, name: run.name || id }))
@@ -53,7 +53,7 @@ export type Difference = { ticks: number; notes: number; runs: number; clashes: 
  * Two records made one: every tick and note of both. Where both hold a different note, answer or day for the same place,
  * ours stays and the clash is named. Runs are the same when list and id are, and either the name or a tick agrees.
  */
-export function merge(ours: Kept, theirs: Kept): { kept: Kept; difference: Difference } {
+export function merge(ours: ChecklistState, theirs: ChecklistState): { kept: ChecklistState; difference: Difference } {
   const difference: Difference = { ticks: 0, notes: 0, runs: 0, clashes: [] };
   let kept = ours;
   for (const [list, held] of Object.entries(theirs.lists)) {
@@ -64,7 +64,7 @@ export function merge(ours: Kept, theirs: Kept): { kept: Kept; difference: Diffe
   return { kept, difference };
 }
 
-function mergeRun(kept: Kept, list: string, id: string, theirs: Run, difference: Difference): Kept {
+function mergeRun(kept: ChecklistState, list: string, id: string, theirs: Run, difference: Difference): ChecklistState {
   const held = listOf(kept, list);
   const ours = Object.hasOwn(held.runs, id) ? held.runs[id]! : null;
   const same = ours && (ours.name === theirs.name || !ours.name || !theirs.name);

@@ -3,15 +3,15 @@
  * and is read back after writing. A store that is blocked, full, damaged or of a newer edition costs no tick: the page
  * goes on in memory and says so; nothing is deleted unasked.
  */
-import { nothingKept, readKept, type Kept } from './record.ts';
+import { emptyState, readState, type ChecklistState } from './record.ts';
 
 export type Trouble = 'blocked' | 'full' | 'damaged' | 'newer';
 export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 
 export type Store = {
-  read: () => Kept;
+  read: () => ChecklistState;
   /** Applies a change and keeps it; the trouble is null when it was kept. */
-  change: (change: (kept: Kept) => Kept) => void;
+  change: (change: (kept: ChecklistState) => ChecklistState) => void;
   trouble: () => Trouble | null;
   /** The damaged record was put away: the next change is kept again, with all that was ticked meanwhile. */
   mended: () => void;
@@ -19,18 +19,18 @@ export type Store = {
 
 /** `open` gives the browser's storage, or throws where it is blocked. */
 export function openStore(open: () => Shelf, key: string): Store {
-  let inMemory: Kept | null = null;
+  let inMemory: ChecklistState | null = null;
   /** What was read last: it stays on the page when the store is lost under it. */
-  let last = nothingKept();
+  let last = emptyState();
   let trouble: Trouble | null = null;
 
-  function stored(): Kept {
-    const { kept, trouble: found } = readKept(open().getItem(key));
+  function stored(): ChecklistState {
+    const { kept, trouble: found } = readState(open().getItem(key));
     if (found) throw found;
     return kept;
   }
 
-  function read(): Kept {
+  function read(): ChecklistState {
     if (inMemory) return inMemory;
     try {
       return (last = stored());
@@ -40,7 +40,7 @@ export function openStore(open: () => Shelf, key: string): Store {
     }
   }
 
-  function change(make: (kept: Kept) => Kept): void {
+  function change(make: (kept: ChecklistState) => ChecklistState): void {
     const next = make(read());
     if (trouble && trouble !== 'full') {
       inMemory = next;

@@ -1,10 +1,10 @@
 /* The files for other programs: JSON with its schema, and figures as a table of commas. */
 import type { APIRoute } from 'astro';
 import { plainParts } from '../../components/mdx/plain-parts.ts';
-import { openAlmanac, type Almanac } from '../../lib/content.ts';
+import { getContent, type Almanac } from '../../lib/content.ts';
 import { aboutOpen, figuresTable, openBulletins, openFigures, openForage, openSigns, openTreatments } from '../../lib/open-tables.ts';
 import { OPEN_FILES } from '../../lib/open-files.ts';
-import { sheet } from '../../lib/page-context.ts';
+import { createPageContext } from '../../lib/page-context.ts';
 import { edition } from '../../lib/settings.ts';
 import { openSchema, type OpenKind } from '../../schemas/open.ts';
 import { savedRunsSchema } from '../../schemas/runs.ts';
@@ -17,7 +17,7 @@ const RUNS = 'runs.schema.json';
 
 const ENTRIES: Record<OpenKind, (almanac: Almanac) => unknown[]> = {
   bulletins: (almanac) =>
-    openBulletins(almanac, ({ id, data }) => plainParts(`bulletins/${id}.mdx`, data.title, sheet(almanac, '/', edition.day).around)),
+    openBulletins(almanac, ({ id, data }) => plainParts(`bulletins/${id}.mdx`, data.title, createPageContext(almanac, '/', edition.day).around)),
   figures: openFigures,
   signs: openSigns,
   treatments: openTreatments,
@@ -25,7 +25,7 @@ const ENTRIES: Record<OpenKind, (almanac: Almanac) => unknown[]> = {
 };
 
 export const GET: APIRoute = async ({ params }) => {
-  const almanac = await openAlmanac();
+  const almanac = await getContent();
   const file = params.file!;
   if (file === 'figures.csv') return new Response(figuresTable(almanac, edition));
   if (file === RUNS) return json(savedRunsSchema());

@@ -6,13 +6,13 @@ import { join } from 'node:path';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
 import { draftsLine, foundIn, type Found } from '../../../src/checks/drafts.ts';
-import { faultLine, type Fault } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic, type Diagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { withChanges, type Change } from '../../fixtures/invalid/cases.ts';
 
 const project = fileURLToPath(new URL('../../../', import.meta.url));
 const found = (changes: Change[]): Found => withChanges(changes, (directory) => foundIn(readFolder(directory)));
-const rules = (faults: readonly Fault[]): string[] => faults.map(({ path, rule }) => `${path} ${rule}`);
+const rules = (faults: readonly Diagnostic[]): string[] => faults.map(({ path, rule }) => `${path} ${rule}`);
 
 const draft = (name: string, fields: string, words = 'Words.'): Change => ({
   file: `articles/${name}.mdx`,
@@ -43,7 +43,7 @@ test('a draft whose fields, words, letters or end of fields cannot be read stops
   withChanges(unread, (directory) => {
     writeFileSync(join(directory, 'articles', 'letters.mdx'), Buffer.from('---\ntitle: Caf\xe9\ndraft: true\n---\nWords.\n', 'latin1'));
     const { faults, drafts } = foundIn(readFolder(directory));
-    assert.deepEqual(faults.map(faultLine), []);
+    assert.deepEqual(faults.map(formatDiagnostic), []);
     assert.deepEqual([...new Set(drafts.map(({ path }) => path))].sort(), [
       'articles/end.mdx',
       'articles/letters.mdx',
@@ -72,13 +72,13 @@ test('a link, a figure and a reference from a published page to a draft are faul
 test('what a draft alone makes wrong in a published page is the draft’s', () => {
   // The good club's page on stings has this old address; the draft stands before it in the folder.
   const { faults, drafts } = found([draft('a-first', 'title: First\nformerly: [/know-how/bee-stings/]')]);
-  assert.deepEqual(faults.map(faultLine), []);
+  assert.deepEqual(faults.map(formatDiagnostic), []);
   assert.ok(rules(drafts).includes('articles/stings.mdx address'));
 });
 
 test('a folder that holds only drafts is not missing', () => {
   const { faults } = found([{ file: 'reading/quiet-year.yaml', insteadOf: 'title:', write: 'draft: true\ntitle:' }]);
-  assert.deepEqual(faults.map(faultLine), []);
+  assert.deepEqual(faults.map(formatDiagnostic), []);
 });
 
 test('check shows them apart, counts them, and ends with 0', () =>
@@ -97,7 +97,7 @@ test('check shows them apart, counts them, and ends with 0', () =>
   }));
 
 test('one draft is said as one', () => {
-  const fault: Fault = { path: 'a', line: 1, column: 1, rule: 'field', field: 'x', found: 'a blank', write: 'y' };
+  const fault: Diagnostic = { path: 'a', line: 1, column: 1, rule: 'field', field: 'x', found: 'a blank', write: 'y' };
   assert.equal(draftsLine([fault]), '1 draft has 1 blank; it is not published.');
   assert.equal(draftsLine([fault, { ...fault, found: '"x"' }]), '1 draft has 1 blank and 1 fault; it is not published.');
 });

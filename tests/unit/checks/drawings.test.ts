@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
-import { faultLine } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readDrawing, shapesOf } from '../../../src/source/drawing.ts';
 import { withChanges } from '../../fixtures/invalid/cases.ts';
 
@@ -10,7 +10,7 @@ const svg = (inside: string): string => `<svg xmlns="http://www.w3.org/2000/svg"
 
 test('a drawing over 6,144 bytes is refused with its weight', () => {
   const heavy = svg(`<path d="M0 0${'h1v1'.repeat(1600)}"/><text font-size="18">1</text>`);
-  const found = withChanges([{ file: 'drawings/egg.svg', write: heavy }], check).map(faultLine);
+  const found = withChanges([{ file: 'drawings/egg.svg', write: heavy }], check).map(formatDiagnostic);
   assert.deepEqual(found, [
     `drawings/egg.svg:1:1 drawing: the file: found ${heavy.length + 1} bytes; write at most 6144: fewer lines, and numbers with one digit after the point`,
   ]);

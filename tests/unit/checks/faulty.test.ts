@@ -2,17 +2,17 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
-import { faultLine } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { cases, goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
 const all = cases();
 
 test('the corpus is there', () => assert.ok(all.length >= 120, `${all.length} cases`));
 
-test('the good club has no fault', () => assert.deepEqual(check(goodClub).map(faultLine), []));
+test('the good club has no fault', () => assert.deepEqual(check(goodClub).map(formatDiagnostic), []));
 
 for (const { name, changes, found } of all) {
-  test(`faulty: ${name}`, () => assert.equal(withChanges(changes, check).map(faultLine).join('\n'), found));
+  test(`faulty: ${name}`, () => assert.equal(withChanges(changes, check).map(formatDiagnostic).join('\n'), found));
 }
 
 test('all mistakes of several files are told at once, by file and from the top down', () => {
@@ -35,7 +35,7 @@ test('all mistakes of several files are told at once, by file and from the top d
   const lines = withChanges(
     several.flatMap(({ changes }) => changes),
     check,
-  ).map(faultLine);
+  ).map(formatDiagnostic);
   for (const { name, found } of several)
     for (const line of found.split(/\n(?! )/)) assert.ok(lines.includes(line), `${name}: ${line}\namong\n${lines.join('\n')}`);
   const order = lines.map((line) => line.split(':')).map(([path, line]) => [path!, Number(line)] as const);

@@ -6,7 +6,7 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
 import { checkFolder } from '../../../src/checks/check.ts';
-import type { Fault } from '../../../src/source/diagnostic.ts';
+import type { Diagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, readText, type Entry } from '../../../src/source/folder.ts';
 import { isTag, walk, type TagNode } from '../../../src/source/prose.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
@@ -108,7 +108,7 @@ test('what is typed is shown, or a fault says why not', () => {
     fc.property(fc.constantFrom(...good.entries), place, fc.constantFrom(...SIGNS), (entry, share, sign) => {
       const at = Math.floor(share * entry.text.length);
       const text = entry.text.slice(0, at) + sign + entry.text.slice(at);
-      const faults: Fault[] = [];
+      const faults: Diagnostic[] = [];
       const made = readText(entry.path, entry.collection, entry.id, text, faults);
       if (
         !made ||

@@ -2,13 +2,13 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import type { Day } from '../../../shared/days/day.ts';
 import { check } from '../../../src/checks/check.ts';
-import { sound } from '../../../src/checks/fields.ts';
+import { validEntries } from '../../../src/checks/fields.ts';
 import { dueLines, dueOn, overdueFaults } from '../../../src/checks/review.ts';
-import { faultLine } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
-const club = sound(readFolder(goodClub));
+const club = validEntries(readFolder(goodClub));
 const day = (text: string): Day => text as Day;
 
 test('nothing is due early in the year', () => {
@@ -44,7 +44,7 @@ test('the season, a treatment row and a consent are due as well', () => {
 test('a day that has passed is a fault only in a strict check', () => {
   assert.deepEqual(check(goodClub), []);
   assert.deepEqual(overdueFaults(club, day('2026-12-01')), []);
-  assert.deepEqual(overdueFaults(club, day('2026-12-02')).map(faultLine), [
+  assert.deepEqual(overdueFaults(club, day('2026-12-02')).map(formatDiagnostic), [
     'meetings/2026-06-13-yard-day.mdx:16:13 overdue: next-check: found 2026-12-01, which is past on 2026-12-02; write a new day once it has been checked again',
   ]);
 });
@@ -52,7 +52,7 @@ test('a day that has passed is a fault only in a strict check', () => {
 test('a draft is not due', () => {
   const drafted = { file: 'meetings/2026-06-13-yard-day.mdx', insteadOf: 'yard: true', write: 'yard: true\ndraft: true' };
   assert.deepEqual(
-    withChanges([drafted], (directory) => dueOn(sound(readFolder(directory)), day('2026-12-02'))),
+    withChanges([drafted], (directory) => dueOn(validEntries(readFolder(directory)), day('2026-12-02'))),
     [],
   );
 });

@@ -1,14 +1,14 @@
 /* Bare seasons in the words of a page are hints, with their place; names of parts of the year are none. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { sound } from '../../../src/checks/fields.ts';
+import { validEntries } from '../../../src/checks/fields.ts';
 import { seasonWordHints } from '../../../src/checks/season-words.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { withChanges } from '../../fixtures/invalid/cases.ts';
 
 const hints = (words: string): string[] =>
   withChanges([{ file: 'bulletins/varroa.mdx', insteadOf: 'Write the count down.', write: words }], (directory) =>
-    seasonWordHints(sound(readFolder(directory))).map(({ path, line, column, found }) => `${path}:${line}:${column} ${found}`),
+    seasonWordHints(validEntries(readFolder(directory))).map(({ path, line, column, found }) => `${path}:${line}:${column} ${found}`),
   );
 
 const cases: [string, string[]][] = [

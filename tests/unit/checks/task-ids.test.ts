@@ -3,13 +3,13 @@ import { test } from 'vitest';
 import { isPage } from '../../../src/checks/place.ts';
 import { withIds } from '../../../src/checks/task-ids.ts';
 import { readText } from '../../../src/source/folder.ts';
-import type { Fault } from '../../../src/source/diagnostic.ts';
+import type { Diagnostic } from '../../../src/source/diagnostic.ts';
 
 const HEAD = '---\ntitle: A list\n---\n## One\n\n';
 
 function written(body: string, ends = '\n'): string {
   const text = HEAD + body;
-  const page = readText('checklists/a.mdx', 'checklists', 'a', text, [] as Fault[]);
+  const page = readText('checklists/a.mdx', 'checklists', 'a', text, [] as Diagnostic[]);
   assert.ok(page && isPage(page));
   const result = withIds(text.replaceAll('\n', ends), page).text;
   assert.ok(result.startsWith(HEAD.replaceAll('\n', ends)));

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
 import { setTimeout as wait } from 'node:timers/promises';
-import { inTurn } from '../../../src/cli/lock.ts';
+import { withLock } from '../../../src/cli/lock.ts';
 import { projectFolder } from '../../../src/cli/paths.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'in-turn-'));
@@ -39,8 +39,8 @@ test('a turn that was left by a process that is gone is taken, and given back wh
   const gone = spawn(process.execPath, ['--eval', '']);
   await new Promise((resolve) => gone.on('close', resolve));
   writeFileSync(lock, String(gone.pid));
-  assert.equal(await inTurn(lock, async () => readFileSync(lock, 'utf8')), String(process.pid));
-  await assert.rejects(inTurn(lock, async () => { throw new Error('no'); }), /^Error: no$/); // prettier-ignore
+  assert.equal(await withLock(lock, async () => readFileSync(lock, 'utf8')), String(process.pid));
+  await assert.rejects(withLock(lock, async () => { throw new Error('no'); }), /^Error: no$/); // prettier-ignore
   assert.equal(existsSync(lock), false);
 });
 
@@ -61,7 +61,7 @@ test('what no living process can have written is taken: our own number, other wo
   ] as const) {
     const lock = join(folder, `${name}.lock`);
     writeFileSync(lock, left);
-    assert.equal(await inTurn(lock, async () => readFileSync(lock, 'utf8')), String(process.pid), name);
+    assert.equal(await withLock(lock, async () => readFileSync(lock, 'utf8')), String(process.pid), name);
     assert.equal(existsSync(lock), false, name);
   }
 });
@@ -72,7 +72,7 @@ test('who waits is told for whom; a turn is not taken from a process that is ali
   writeFileSync(lock, String(other.pid));
   const told: number[] = [];
   let done = false;
-  const mine = inTurn(lock, async () => void (done = true), (holder) => told.push(holder)); // prettier-ignore
+  const mine = withLock(lock, async () => void (done = true), (holder) => told.push(holder)); // prettier-ignore
   await wait(1600);
   assert.deepEqual([told, done], [[other.pid], false]);
   other.kill('SIGKILL');

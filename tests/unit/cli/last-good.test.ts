@@ -7,7 +7,7 @@ import { afterAll, test } from 'vitest';
 import { foundIn } from '../../../src/checks/drafts.ts';
 import { fingerprint } from '../../../src/cli/fingerprint.ts';
 import { copyTexts, keepCopy, lastGoodOf, standIn, type StandIn } from '../../../src/cli/last-good.ts';
-import { faultLine } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { change } from '../../build/workshop.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
@@ -33,7 +33,7 @@ async function stood(content: string): Promise<{ result: StandIn; directory: str
   const before = fingerprint({ content });
   const result = await standIn(content, directory, faultsOf);
   assert.equal(fingerprint({ content }), before, 'the club’s own files are as they were');
-  if (result.ok) assert.deepEqual((await faultsOf(directory)).map(faultLine), []);
+  if (result.ok) assert.deepEqual((await faultsOf(directory)).map(formatDiagnostic), []);
   return { result, directory };
 }
 

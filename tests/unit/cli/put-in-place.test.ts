@@ -5,7 +5,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
-import { clearUp, putInPlace } from '../../../src/cli/swap.ts';
+import { clearUp, swapSite } from '../../../src/cli/swap.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'in-place-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -73,7 +73,7 @@ test('killed at every moment while a site is replaced', () => {
 test('a site that cannot be moved leaves the old one where it was', () => {
   const out = join(folder, 'stays', 'dist');
   site(out, 'old');
-  assert.throws(() => putInPlace(join(folder, 'nowhere'), out, join(folder, 'stays')), /ENOENT/);
+  assert.throws(() => swapSite(join(folder, 'nowhere'), out, join(folder, 'stays')), /ENOENT/);
   assert.equal(wordsOf(out), 'old');
   assert.deepEqual(readdirSync(join(folder, 'stays')), ['dist']);
 });

@@ -1,7 +1,7 @@
 // What a system calls things becomes one sentence that says what to do. Codes: POSIX.1-2017, <errno.h>.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { whyStopped } from '../../../src/cli/explain-error.ts';
+import { explainError } from '../../../src/cli/explain-error.ts';
 
 const thrown = (code: string, more: object = {}): Error =>
   Object.assign(new Error(`${code}: some words, open '/a/b'`), { code, path: '/a/b', ...more });
@@ -42,5 +42,5 @@ const rows: [case_: string, given: unknown, expect: string][] = [
 ];
 
 test('every way to stop has its sentence', () => {
-  for (const [name, given, expect] of rows) assert.equal(whyStopped(given), expect, name);
+  for (const [name, given, expect] of rows) assert.equal(explainError(given), expect, name);
 });

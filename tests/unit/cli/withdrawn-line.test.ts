@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { withdrawnLine, withdrawnLineIn, withWithdrawnLine } from '../../../src/cli/withdrawn-line.ts';
 import { readText } from '../../../src/source/folder.ts';
-import type { Fault } from '../../../src/source/diagnostic.ts';
+import type { Diagnostic } from '../../../src/source/diagnostic.ts';
 
 const DAY = '2026-05-14';
 const reasons = [
@@ -34,7 +34,7 @@ for (const [path, text] of files)
       assert.equal(made.toString().replace(`${line}${end}`, ''), text, 'nothing else changed');
       assert.equal(withdrawnLineIn(path, bytes), null);
       assert.equal(withdrawnLineIn(path, made), line.trimEnd());
-      const faults: Fault[] = [];
+      const faults: Diagnostic[] = [];
       const [collection, file] = path.split('/') as [string, string];
       const plain = made
         .toString()

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { test } from 'vitest';
 import { parse } from 'yaml';
 import { readArguments } from '../../../src/cli/arguments.ts';
-import { linesOnTheChange } from '../../../src/cli/annotations.ts';
+import { annotations } from '../../../src/cli/annotations.ts';
 import { projectFolder } from '../../../src/cli/paths.ts';
 
 type Step = { run?: string; env?: Record<string, string>; uses?: string };
@@ -37,7 +37,7 @@ test('nothing is published that did not pass, and no proposal is', () => {
 
 test('a mistake is a sentence beside its line', () => {
   assert.deepEqual(
-    linesOnTheChange(
+    annotations(
       [
         {
           path: 'meetings/june.mdx',
@@ -54,7 +54,7 @@ test('a mistake is a sentence beside its line', () => {
     ['::error file=content/meetings/june.mdx,line=7,col=8,title=field::day: found "2/3/26"; write a day such as 2026-04-18, 100 %25 sure'],
   );
   assert.match(
-    linesOnTheChange([{ path: 'a,b:c.mdx', line: 1, column: 1, rule: 'names', field: 'x', found: 'two\nlines', write: 'one' }], '')[0]!,
+    annotations([{ path: 'a,b:c.mdx', line: 1, column: 1, rule: 'names', field: 'x', found: 'two\nlines', write: 'one' }], '')[0]!,
     /file=a%2Cb%3Ac\.mdx,.*found two%0Alines/,
   );
 });

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
 import { asFile, fromFile } from '../../../src/client/checklist/files.ts';
-import { inOpenRun, nothingKept, openRun, readKept, tickOf, VERSION, withTick, type Kept } from '../../../src/client/checklist/record.ts';
+import { inOpenRun, emptyState, openRun, readState, tickOf, VERSION, withTick, type ChecklistState } from '../../../src/client/checklist/record.ts';
 import { begin, file, freshId, merge, open, startAgain } from '../../../src/client/checklist/runs.ts';
 import { setAside } from '../../../src/client/checklist/set-aside.ts';
 import { savedRuns } from '../../../src/schemas/runs.ts';
@@ -143,7 +143,7 @@ test('a tick knows the words it was made on', () => {
   assert.equal(tickOf(run, 'can', 'abc'), null);
 });
 
-const someKept: fc.Arbitrary<Kept> = fc
+const someKept: fc.Arbitrary<ChecklistState> = fc
   .array(
     fc.record({
       run: fc.constantFrom('the first', 'run 2', 'run 3'),
@@ -154,7 +154,7 @@ const someKept: fc.Arbitrary<Kept> = fc
     { maxLength: 8 },
   )
   .map((all) =>
-    all.reduce<Kept>((kept, { run, name, step, note }) => {
+    all.reduce<ChecklistState>((kept, { run, name, step, note }) => {
       const held = kept.lists[LIST] ?? { open: run, runs: {} };
       const before = held.runs[run] ?? { name, ticks: {} };
       return {
@@ -173,9 +173,9 @@ const someKept: fc.Arbitrary<Kept> = fc
           },
         },
       };
-    }, nothingKept()),
+    }, emptyState()),
   );
-const ticksIn = (kept: Kept): string[] =>
+const ticksIn = (kept: ChecklistState): string[] =>
   Object.values(kept.lists[LIST]?.runs ?? {})
     .flatMap((run) => Object.keys(run.ticks))
     .sort();
@@ -197,7 +197,7 @@ test('two records made one hold every tick of both, and making them one again ch
 });
 
 test('runs: begun, opened, filed, started again, each touches only itself', () => {
-  const ticked = inOpenRun(nothingKept(), LIST, (run) => withTick(run, 'dead', { on: '2026-04-18', of: '' }));
+  const ticked = inOpenRun(emptyState(), LIST, (run) => withTick(run, 'dead', { on: '2026-04-18', of: '' }));
   const second = begin(ticked, LIST, freshId(ticked, LIST), { name: 'blue hive', ticks: {} });
   assert.deepEqual(openRun(second, LIST), { name: 'blue hive', ticks: {} });
   assert.deepEqual(Object.keys(openRun(open(second, LIST, 'the first'), LIST).ticks), ['dead']);
@@ -211,19 +211,19 @@ test('runs: begun, opened, filed, started again, each touches only itself', () =
 
 test('text that is no record is named so, never an exception', () => {
   fc.assert(
-    fc.property(fc.oneof(fc.string(), fc.json()), (text) => ['damaged', 'newer', null].includes(readKept(text).trouble)),
+    fc.property(fc.oneof(fc.string(), fc.json()), (text) => ['damaged', 'newer', null].includes(readState(text).trouble)),
     { numRuns: 2_000 },
   );
-  assert.equal(readKept('[]').trouble, 'damaged');
-  assert.equal(readKept('{"version":2,"lists":{"a":{"runs":{"b":{"ticks":[]}}}}}').trouble, 'damaged');
+  assert.equal(readState('[]').trouble, 'damaged');
+  assert.equal(readState('{"version":2,"lists":{"a":{"runs":{"b":{"ticks":[]}}}}}').trouble, 'damaged');
 });
 
 test("the yard's address: carried in the file, taken over where there is none, never overwritten unsaid", () => {
-  const ours: Kept = { ...nothingKept(), yard: 'Mill Lane' };
+  const ours: ChecklistState = { ...emptyState(), yard: 'Mill Lane' };
   const opened = fromFile(asFile(ours, 'tamarack-county', '2026-04-18'), 'tamarack-county');
   assert.ok(opened.ok);
-  assert.equal(merge(nothingKept(), opened.kept).kept.yard, 'Mill Lane');
-  const { kept, difference } = merge({ ...nothingKept(), yard: 'Hill Road' }, opened.kept);
+  assert.equal(merge(emptyState(), opened.kept).kept.yard, 'Mill Lane');
+  const { kept, difference } = merge({ ...emptyState(), yard: 'Hill Road' }, opened.kept);
   assert.equal(kept.yard, 'Hill Road');
   assert.deepEqual(difference.clashes, ['the yard’s address']);
   assert.equal(begin(ours, LIST, 'run 2', { name: '', ticks: {} }).yard, 'Mill Lane');

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, test } from 'vitest';
 import { serve, type Served } from '../../../src/cli/serve.ts';
-import { whyStopped } from '../../../src/cli/explain-error.ts';
+import { explainError } from '../../../src/cli/explain-error.ts';
 import type { Engine } from '../../../src/client/search/engine.ts';
 import { lookUp } from '../../../src/client/search/look-up.ts';
 import type { BuiltPage } from '../../../src/integration/built-pages.ts';
@@ -213,7 +213,7 @@ test("a machine for which there is no program of Pagefind's is told so in a sent
   process.env.npm_config_arch = 'mips';
   try {
     await assert.rejects(writeSearch(folder, pages, words, {}), (error: Error) => {
-      assert.match(whyStopped(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
+      assert.match(explainError(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
       return true;
     });
   } finally {

@@ -7,7 +7,7 @@ import { afterAll, test } from 'vitest';
 import sharp from 'sharp';
 import { checkFolder, hintsOf } from '../../../src/checks/check.ts';
 import { preparePictures } from '../../../src/pictures/prepare.ts';
-import { faultLine, inReadingOrder } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic, inReadingOrder } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
 import { flat, heicHead, noise } from './made.ts';
@@ -33,8 +33,8 @@ async function seenWith(name: string, bytes: Buffer, written = name, also: (path
   const read = readFolder(club);
   const { pictures, faults } = await preparePictures(read, kept);
   const seen = {
-    faults: inReadingOrder([...checkFolder(read), ...faults]).map(faultLine),
-    hints: hintsOf(read).map(faultLine),
+    faults: inReadingOrder([...checkFolder(read), ...faults]).map(formatDiagnostic),
+    hints: hintsOf(read).map(formatDiagnostic),
     pictures: [...pictures.keys()],
   };
   rmSync(path);

@@ -3,17 +3,17 @@ import assert from 'node:assert/strict';
 import { onTestFinished, test } from 'vitest';
 import { fileURLToPath } from 'node:url';
 import { check } from '../../../src/checks/check.ts';
-import { sound } from '../../../src/checks/fields.ts';
+import { validEntries } from '../../../src/checks/fields.ts';
 import { districtsIn } from '../../../src/checks/season.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
 import { spreadIn } from '../../../shared/season/climate.ts';
-import { faultLine } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import type { District } from '../../../src/schemas/as-season.ts';
 import type { Club } from '../../../src/schemas/club.ts';
 
 const folder = (name: string): string => fileURLToPath(new URL(`../../fixtures/clubs/${name}`, import.meta.url));
-const districts = (name: string): District[] => districtsIn(sound(readFolder(folder(name))));
+const districts = (name: string): District[] => districtsIn(validEntries(readFolder(folder(name))));
 const day = (text: string): number => dayOfCommonYear(text as MonthDay);
 const bloom = (district: District, plant: string) => {
   const found = district.blooms.find((each) => each.plant === plant)?.bloom;
@@ -21,7 +21,7 @@ const bloom = (district: District, plant: string) => {
 };
 
 for (const name of ['cold', 'sub-folder', 'southern'])
-  test(`${name} has no fault`, () => assert.deepEqual(check(folder(name)).map(faultLine), []));
+  test(`${name} has no fault`, () => assert.deepEqual(check(folder(name)).map(formatDiagnostic), []));
 
 test('cold, the normals of Minneapolis 1981-2010: published freezes, fitted spread, crossings by hand', () => {
   const [city, lakeside] = districts('cold') as [District, District];
@@ -59,7 +59,7 @@ test('south, the normals of Melbourne 1981-1990: a sum counted from 1 July again
 });
 
 test('the demonstration: every way of having a day is there, and no day rests on nothing', () => {
-  const [valley, hill] = districtsIn(sound(readFolder(fileURLToPath(new URL('../../../content', import.meta.url))))) as [District, District];
+  const [valley, hill] = districtsIn(validEntries(readFolder(fileURLToPath(new URL('../../../content', import.meta.url))))) as [District, District];
   const kinds = new Set(Object.values(valley.anchors).map((date) => date?.basis.kind));
   for (const kind of ['observed', 'temperature', 'guess'] as const) assert.ok(kinds.has(kind), kind);
   assert.ok(Object.values(hill.anchors).every((date) => date?.basis.kind === 'shifted'));
@@ -87,14 +87,14 @@ test('any clock zone gives the same days', () => {
 
 /** The cold club with a second district changed. */
 function withLakeside(changes: Partial<Club['districts'][number]>): District[] {
-  const club = sound(readFolder(folder('cold')));
+  const club = validEntries(readFolder(folder('cold')));
   const entry = club.club!;
   const [city, lakeside] = entry.data.districts as [Club['districts'][number], Club['districts'][number]];
   return districtsIn({ ...club, club: { ...entry, data: { ...entry.data, districts: [city, { ...lakeside, ...changes }] } } });
 }
 
 test('a district with normals and members of its own goes by them, and follows the main one for the rest', () => {
-  const { climate } = sound(readFolder(folder('cold'))).club!.data;
+  const { climate } = validEntries(readFolder(folder('cold'))).club!.data;
   const warmer = {
     ...climate!,
     minima: climate!.minima.map((degrees) => degrees + 3),

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { phases } from '../../../shared/season/phases.ts';
 import { check } from '../../../src/checks/check.ts';
 import { fieldFaults } from '../../../src/checks/fields.ts';
-import { faultLine, type Fault } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic, type Diagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, readText, type Entry } from '../../../src/source/folder.ts';
 import { CERTAINTIES, WORK } from '../../../src/schemas/fields.ts';
 import { HAZARDS } from '../../../src/schemas/cautions.ts';
@@ -20,7 +20,7 @@ const good = readFolder(goodClub);
 const demo = readFolder(content);
 
 /** What the schema says of one entry with another text. */
-function alone(entry: Entry, text: string): Fault[] {
+function alone(entry: Entry, text: string): Diagnostic[] {
   const changed = readText(entry.path, entry.collection, entry.id, text, []);
   assert.ok(changed);
   return fieldFaults({ ...demo, club: null, entries: [changed] });
@@ -28,7 +28,7 @@ function alone(entry: Entry, text: string): Fault[] {
 
 test('the demo club has no fault', () => {
   assert.ok(existsSync(content));
-  assert.deepEqual(check(content).map(faultLine), []);
+  assert.deepEqual(check(content).map(formatDiagnostic), []);
 });
 
 // A table has columns, not fields; tests/unit/checks looks at those.
@@ -43,7 +43,7 @@ for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv
     )!;
     const change = { file: entry.path, insteadOf: `${field}: `, write: `${field.slice(1)}: ` };
     const faults = ofGood ? withChanges([change], check) : alone(entry, entry.text.replace(new RegExp(`^${field}: `, 'm'), change.write));
-    const said = faults.map(faultLine).find((line) => line.includes('unknown-field'));
+    const said = faults.map(formatDiagnostic).find((line) => line.includes('unknown-field'));
     assert.match(
       said ?? 'nothing',
       new RegExp(

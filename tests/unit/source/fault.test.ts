@@ -1,10 +1,10 @@
 // A line of check is one line whatever a file is called, and nothing in it is obeyed by a terminal or turns the line around.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { faultLine, quoted } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic, quoted } from '../../../src/source/diagnostic.ts';
 
 const named = (path: string, found = quoted(path)): string =>
-  faultLine({ path, line: 1, column: 2, rule: 'file-name', field: 'the name', found, write: 'another' });
+  formatDiagnostic({ path, line: 1, column: 2, rule: 'file-name', field: 'the name', found, write: 'another' });
 
 test('signs that are obeyed or not seen stand by their numbers', () => {
   assert.equal(

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { faultLine } from '../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readTable } from '../../../src/source/table.ts';
 
 const read = (text: string) => {
@@ -10,7 +10,7 @@ const read = (text: string) => {
   return {
     value: fields.value as { columns: string[]; rows: Record<string, unknown>[] } & Record<string, unknown>,
     at: fields.placeOf,
-    faults: faults.map(faultLine),
+    faults: faults.map(formatDiagnostic),
   };
 };
 

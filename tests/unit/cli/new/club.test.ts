@@ -8,7 +8,7 @@ import { afterAll, test } from 'vitest';
 import { check } from '../../../../src/checks/check.ts';
 import { clubFiles } from '../../../../src/cli/new/club.ts';
 import { projectFolder } from '../../../../src/cli/paths.ts';
-import { faultLine } from '../../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../../src/source/folder.ts';
 import { writeFilledClub } from './filled-club.ts';
 
@@ -43,11 +43,11 @@ test('a club is begun, and check names its blanks and nothing else', () => {
             found,
           ),
       )
-      .map(faultLine),
+      .map(formatDiagnostic),
     [],
   );
   assert.match(
-    faults.map(faultLine).join('\n'),
+    faults.map(formatDiagnostic).join('\n'),
     /^figures\/bees-per-pound\.yaml:\d+:\d+ field: checked: found a blank; write the day on which you compared this with its sources, such as 2026-04-18$/m,
   );
 });
@@ -103,7 +103,7 @@ test('the first page of a kind that the club left out is written, and the line t
 
 test('once the blanks are filled, the club has no fault', () => {
   writeFilledClub(join(folder, 'filled'), demo.directory);
-  assert.deepEqual(check(join(folder, 'filled')).map(faultLine), []);
+  assert.deepEqual(check(join(folder, 'filled')).map(formatDiagnostic), []);
 });
 
 test('a withdrawn or half-written figure is left behind', () => {

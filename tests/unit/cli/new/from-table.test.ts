@@ -11,7 +11,7 @@ import { timeMeant } from '../../../../src/cli/new/cells.ts';
 import type { Tabled } from '../../../../src/cli/new/columns.ts';
 import { bringIn } from '../../../../src/cli/new/from-table.ts';
 import { projectFolder } from '../../../../src/cli/paths.ts';
-import { faultLine } from '../../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../../src/source/diagnostic.ts';
 import { readFolder, readText } from '../../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../../fixtures/invalid/cases.ts';
 import { filled } from './fill.ts';
@@ -19,7 +19,7 @@ import { filled } from './fill.ts';
 const club = readFolder(goodClub);
 const bring = (kind: Tabled, table: string | Uint8Array) =>
   bringIn(kind, 't.csv', typeof table === 'string' ? Buffer.from(table) : table, club);
-const faultsOf = (kind: Tabled, table: string | Uint8Array): string[] => bring(kind, table).faults.map(faultLine);
+const faultsOf = (kind: Tabled, table: string | Uint8Array): string[] => bring(kind, table).faults.map(formatDiagnostic);
 
 /** The fields of a file as they are read from it again. */
 function fieldsOf({ path, text }: { path: string; text: string }): Record<string, unknown> {
@@ -43,7 +43,7 @@ for (const [name, table] of [
 ] as const) {
   test(`a table with ${name} is read`, () => {
     const { files, faults } = bring('meetings', table);
-    assert.deepEqual([faults.map(faultLine), files.map(({ path }) => path)], [[], ['meetings/2026-09-12-honey-evening.mdx']]);
+    assert.deepEqual([faults.map(formatDiagnostic), files.map(({ path }) => path)], [[], ['meetings/2026-09-12-honey-evening.mdx']]);
     assert.deepEqual(fieldsOf(files[0]!), {
       title: 'Honey evening',
       day: '2026-09-12',
@@ -94,7 +94,7 @@ test('lists, yes and no, numbers, choices and words below come as what they are'
 test('once the blanks are filled, what was brought in has no fault', () => {
   const [meeting] = bring('meetings', YARD).files;
   const text = filled(meeting!.text, { kind: 'meeting' });
-  withChanges([{ file: meeting!.path, write: text }], (directory) => assert.deepEqual(check(directory).map(faultLine), []));
+  withChanges([{ file: meeting!.path, write: text }], (directory) => assert.deepEqual(check(directory).map(formatDiagnostic), []));
 });
 
 test('every refused cell is told at once, by row and column, with what to write instead', () => {
@@ -240,7 +240,7 @@ test('whatever the words of a table, they are in the file as typed, or a cell is
     fc.property(words, words, (title, place) => {
       const { files, faults } = bring('meetings', `title,day,place\n${quoted(title)},2027-01-01,${quoted(place)}\n`);
       const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
-      if (faults.length > 0) return assert.match(faultLine(faults[0]!), /^t\.csv:2:1 [a-z-]+: row 2, title: found /);
+      if (faults.length > 0) return assert.match(formatDiagnostic(faults[0]!), /^t\.csv:2:1 [a-z-]+: row 2, title: found /);
       const read = fieldsOf(files[0]!);
       assert.deepEqual([read.title, read.place ?? ''], [plain(title), plain(place)]);
     }),

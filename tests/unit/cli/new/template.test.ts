@@ -7,7 +7,7 @@ import { draftOf, type File } from '../../../../src/cli/new/draft.ts';
 import type { Shaped } from '../../../../src/cli/new/field-lines.ts';
 import { inner } from '../../../../src/cli/new/field-lines.ts';
 import { template } from '../../../../src/cli/new/template.ts';
-import { faultLine } from '../../../../src/source/diagnostic.ts';
+import { formatDiagnostic } from '../../../../src/source/diagnostic.ts';
 import { splitPage } from '../../../../src/source/fields.ts';
 import { collectionNames, collections, type Collection } from '../../../../src/schemas/collections.ts';
 import { withChanges, type Change } from '../../../fixtures/invalid/cases.ts';
@@ -134,7 +134,7 @@ for (const collection of collectionNames) {
       assert.ok(faults.length > 0);
       for (const fault of faults)
         assert.match(
-          faultLine(fault),
+          formatDiagnostic(fault),
           new RegExp(
             `^(?:${file.path}|${lines?.path ?? 'nothing'}):\\d+:\\d+ .*: found (?:a blank|no lines|an empty list|a box without words|a heading without words|a checklist without a step|fields and no words after them|a heading with nothing under it|a row without a number|"[a-z-]+", a sign that|.*and no bulletin)`,
           ),
@@ -148,7 +148,7 @@ for (const collection of collectionNames) {
     );
     const drawn = lines ? [{ ...lines, text: lines.text.replace('>\n', '>\n<path d="M10 20h40" stroke="black"/>\n') }] : [];
     withChanges(changesFor([{ ...file, text: whole }, ...drawn]), (directory) =>
-      assert.deepEqual(check(directory).map(faultLine), [], whole),
+      assert.deepEqual(check(directory).map(formatDiagnostic), [], whole),
     );
   });
 }
