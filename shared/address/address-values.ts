@@ -3,7 +3,7 @@
  * decimal point only, no thousands mark, no unit, no space. `marks` are what parts the fields of a record, in order: [':', '/'].
  * A label comes first in its record; where it holds a mark itself it is percent-encoded once more when written.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { plainDecimal } from '../numbers/show-number.ts';
 import { decode } from './address.ts';
 

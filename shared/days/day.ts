@@ -4,7 +4,7 @@
  * Gregorian calendar throughout. A day that is read must lie in 1900 to 2199; a sum may step past that.
  * Source of the leap-year rule: ISO 8601-1:2019, the Gregorian calendar (every 4th year, not the 100th, but the 400th).
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 
 declare const dayMark: unique symbol;
 export type Day = string & { readonly [dayMark]: true };

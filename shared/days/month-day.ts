@@ -2,7 +2,7 @@
  * A day of any year as `MM-DD` (`05-03`), for seasons, normals and dates that come back every year.
  * Normals have 365 days: 29 February is read as 28 February wherever a day is counted or a year is common.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
 import { numbersOf } from './year-span.ts';
 

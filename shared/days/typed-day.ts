@@ -3,7 +3,7 @@
  * an ordinal (`18th`) and a weekday are tolerated, and a weekday that does not belong to the date is refused.
  * A date in numbers alone (`4/5/26`, `4.5.2026`) is refused, because it is two different days in two countries.
  */
-import { err, type Result } from '../outcome.ts';
+import { err, type Result } from '../result.ts';
 import { dayFrom, parseDay, weekday, weekdays, type Day, type DayReason } from './day.ts';
 import { monthNames } from './month-names.ts';
 

@@ -4,7 +4,7 @@
  * For white granulated sugar and plain water at one temperature. Does not hold where not all sugar dissolves.
  * Units: kg, L, Brix (per cent of sugar by weight), C, g of sugar in a US cup. Density: density.ts.
  */
-import { ok, err, type Result, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../result.ts';
 import { gramsToKilograms } from '../units/weight.ts';
 import { usCupsToLitres } from '../units/volume.ts';
 import { coldestC, syrupKgPerLitre, thickestBrix, warmestC, waterKgPerLitre } from './density.ts';

@@ -4,7 +4,7 @@
  * three quarters. Weighed stores are gross less the empty hive, so bees, pollen and wax count too: about, not exact.
  * Figures (weight of a full frame, target, sugar in stores, efficiencies) are handed in. Units: kg, L.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { mixSyrup, type Kitchen, type MixReason, type Recipe } from './mix.ts';
 
 export type HiveStores =

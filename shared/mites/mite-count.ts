@@ -3,7 +3,7 @@
  * so that an average hides no colony. Everything is judged unrounded. Without a level there are rates and no verdict.
  * Units: mites per 100 bees, bees, weeks. Rules: rate.ts, verdict.ts, apiary-rate.ts, bees-to-settle.ts, weeks-to-level.ts.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { apiaryRate, type ApiaryRate } from './apiary-rate.ts';
 import { beesToSettle } from './bees-to-settle.ts';
 import { miteRate, type MiteRate, type MiteSample, type SampleReason } from './rate.ts';

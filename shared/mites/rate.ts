@@ -4,7 +4,7 @@
  * were well mixed; they do not hold for colonies thrown together, nor say what a poor wash missed.
  * Limits: Garwood 1936 (see numbers/poisson). Units: mites, bees, mites per 100 bees; recovery in per cent of mites washed off.
  */
-import { ok, err, type Result, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../result.ts';
 import { poissonLimits } from '../numbers/poisson.ts';
 
 export type MiteSample = { readonly label: string; readonly mites: number; readonly bees: number };

@@ -4,7 +4,7 @@
  * well-mixed colony; mites on brood are not seen. Source: COLOSS BEEBOOK vol. II, statistics chapter (Pirk et al. 2013,
  * J. Apic. Res. 52(4)), section 2.2. Colonies: two published habits handed in, the fewer and the more. Unit: per cent, bees, colonies.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 
 export type SamplingPlan = {
   readonly beesNeeded: number;

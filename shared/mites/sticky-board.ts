@@ -2,7 +2,7 @@
  * Mites that fall on a board, per day. Nothing more can be said: published factors from a daily fall to the mites of a colony differ
  * tenfold, and a fall is never compared with a level per 100 bees. Units: mites, days.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 
 export type BoardReason = 'no-days' | 'mites-not-whole' | 'mites-negative' | 'too-many';
 

@@ -5,7 +5,7 @@
  * a number alone.
  * The first bad item is named: `row` counts the items that are not blank, from 1, and `text` is the item as typed.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';
 
 export type TypedListReason = TypedNumberReason | 'comma-list';

@@ -4,7 +4,7 @@
  * `1,500` and `1.500` are refused, since one country reads fifteen hundred and another one and a half; `0,125` can only be a decimal.
  * Groups of three parted by the narrow or non-breaking spaces of printed numbers (`1 500`) are read, by an ordinary space not.
  */
-import { err, type Refused } from '../outcome.ts';
+import { err, type Refused } from '../result.ts';
 
 export type TypedNumberReason =
   'empty' | 'not-a-number' | 'ambiguous-mark' | 'thousands-mark' | 'two-numbers' | 'too-many-digits' | 'unknown-unit';

@@ -3,7 +3,7 @@
  * the readers of single values. Blank lines are passed over, and so is a first line that holds no figure (a heading).
  * `row` counts the lines that are kept, from 1. A row with too few or too many fields is refused and named.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 
 export type TypedRowsReason = 'empty' | 'wrong-fields' | 'comma-list';
 

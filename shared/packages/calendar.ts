@@ -5,7 +5,7 @@
  * Day 0 is the day of install. Does not hold for a queen that fails, robbed or starving bees, or a cold spell that stops laying.
  * Low point and back to start come from curve.ts. Unit: days.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { addDays, daysBetween, type Day } from '../days/day.ts';
 import { development } from '../brood/development.ts';
 

@@ -4,7 +4,7 @@
  * net with cage and can, as the supplier gives them; without them there is none. Everything stays in pounds, the unit of the label.
  * Units: pounds, bees a pound, litres of syrup to the package, per cent.
  */
-import { ok, err, type Result, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../result.ts';
 
 export type OrderLine = { readonly count: number; readonly pounds: number };
 

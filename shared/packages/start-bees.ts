@@ -2,7 +2,7 @@
  * How many bees a package held when it was shaken: its label weight times bees to the pound, a figure that published sources put
  * anywhere from 2,800 to 4,000, so it is handed in. Units: pounds (the unit of the label), bees a pound, bees.
  */
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 
 export type StartReason = 'no-weight' | 'no-bees-per-pound' | 'too-much';
 

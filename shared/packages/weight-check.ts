@@ -4,7 +4,7 @@
  * Not a legal inspection: rules differ and can disagree on the same weights, and weights must be of live bees without cage or can.
  * Unit: grams throughout, as on the label. Errors are weight less label, negative when short.
  */
-import { ok, err, type Result, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../result.ts';
 import { tQuantile } from '../numbers/student-t.ts';
 import { packagesToWeigh, planFor, toleranceG, type LotPlan, type WeightRule } from './weight-rule.ts';
 

@@ -3,7 +3,7 @@
  * the one number and after the end of the main flow by the other. Unit: days of a common year.
  */
 import { addMonthDays, type MonthDay } from '../days/month-day.ts';
-import { ok, type Result } from '../outcome.ts';
+import { ok, type Result } from '../result.ts';
 import type { Basis } from './anchors.ts';
 import { bloomOf, type Bloom, type NoBloom, type Plant, type UsualDoubt } from './bloom.ts';
 import type { Climate } from './climate.ts';

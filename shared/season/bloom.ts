@@ -4,7 +4,7 @@
  * counts gives no date. Stages differ by list too: the date is that of the stage named with the sum.
  */
 import { addMonthDays, type MonthDay } from '../days/month-day.ts';
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { inCelsius, type Climate, type Sum } from './climate.ts';
 import { daysSeen, fewestYears, type DaysSeen } from './observed-days.ts';
 import { dateReached, doubtInDays, seasonSums } from './season-sum.ts';

@@ -6,7 +6,7 @@
  */
 import type { MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { celsiusDifferenceToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../units/temperature.ts';
 import type { DegreeDayRule } from './degree-day.ts';
 import { seasonSums, spreadForYear, sumOn, type Normals } from './season-sum.ts';

@@ -6,7 +6,7 @@
  * Unit: that of the curve.
  */
 import { monthDayAt, type MonthDay } from '../days/month-day.ts';
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 
 export type Crossings = { readonly up: MonthDay; readonly down: MonthDay };
 

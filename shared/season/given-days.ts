@@ -2,7 +2,7 @@
  * The sum of degree-days over days that a member gives, highest and lowest of each.
  * Methods: degree-day.ts. Unit: one scale of temperature, the sum in degree-days of that scale.
  */
-import { ok, err, type Result, type Refused } from '../outcome.ts';
+import { ok, err, type Result, type Refused } from '../result.ts';
 import type { DayTemperatures, DegreeDayRule } from './degree-day.ts';
 import { meanDegreeDay } from './spread.ts';
 

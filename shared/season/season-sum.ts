@@ -6,7 +6,7 @@
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { dailyFromMonthly } from './daily-curve.ts';
 import type { DegreeDayRule } from './degree-day.ts';
 import { meanDegreeDay } from './spread.ts';

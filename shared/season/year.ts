@@ -4,7 +4,7 @@
  * same rules read backwards give the anchors. Unit: days of a common year.
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
-import { ok, err, type Result } from '../outcome.ts';
+import { ok, err, type Result } from '../result.ts';
 import { anchorRules, type AnchorId, type Anchors } from './anchors.ts';
 import { spanAround, type DaysSeen } from './observed-days.ts';
 import { phases, type Phase } from './phases.ts';

@@ -12,7 +12,11 @@ const BASES = { F: { least: 25, most: 70 }, C: { least: -4, most: 21 } };
 export const bloomSumFaults = (club: ValidEntries): Diagnostic[] =>
   club.of.forage.flatMap((entry) => (entry.data.bloom ? sumFaults(entry, entry.data.bloom, club.club?.data.hemisphere) : []));
 
-function sumFaults(entry: SoundEntry<Forage>, bloom: NonNullable<Forage['bloom']>, hemisphere: Club['hemisphere'] | undefined): Diagnostic[] {
+function sumFaults(
+  entry: SoundEntry<Forage>,
+  bloom: NonNullable<Forage['bloom']>,
+  hemisphere: Club['hemisphere'] | undefined,
+): Diagnostic[] {
   const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Diagnostic[] =>
     said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : [];
   return [

@@ -224,7 +224,9 @@ function nameFaults(page: Page, club: ValidEntries): Diagnostic[] {
 function calendarFaults(page: Page, tag: TagNode): Diagnostic[] {
   const name = attribute(tag, 'calendar');
   if (name === undefined) return [];
-  const fault = (found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'when', field: 'Task, calendar', found, write })];
+  const fault = (found: string, write: string): Diagnostic[] => [
+    atNode(page, tag, { rule: 'when', field: 'Task, calendar', found, write }),
+  ];
   if (!calendarNames.includes(name as never)) return fault(`"${name}"`, `"${nearest(name, calendarNames) ?? calendarNames.join('", "')}"`);
   if (attribute(tag, 'when') !== undefined) return fault('a calendar and a when in one step', 'one of them');
   const startsFrom = (page.fields.value as { 'starts-from'?: unknown } | undefined)?.['starts-from'];

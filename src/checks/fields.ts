@@ -84,7 +84,9 @@ export function validEntries(folder: Folder): ValidEntries {
   return {
     folder,
     club: folder.club ? (passed(folder.club) as SoundEntry<Club> | null) : null,
-    of: each((name) => folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? [])) as ValidEntries['of'],
+    of: each((name) =>
+      folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? []),
+    ) as ValidEntries['of'],
     ids: each(
       (name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? [])),
     ) as ValidEntries['ids'],

@@ -93,7 +93,8 @@ function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
 /** Where several rows are followed, each part of the year has one of them, or stands in `no-row-in:`. The rows that hold last are meant. */
 function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   const { 'also-follows': also, 'no-row-in': without = [] } = entry.data;
-  const said = (field: string, found: string, write: string): Diagnostic => atField(entry, [field], { rule: 'figure', field, found, write });
+  const said = (field: string, found: string, write: string): Diagnostic =>
+    atField(entry, [field], { rule: 'figure', field, found, write });
   if (also === undefined)
     return without.length === 0
       ? []
@@ -163,7 +164,12 @@ const meet = (a: FigureRow, b: FigureRow): boolean => !a.phases || !b.phases || 
 type Seen = Map<string, { seen: string; kind: string }>;
 
 /** What was not opened is called "memory" (a mere habit, "habit"), and nothing else is. */
-function memoryFaults(entry: SoundEntry, path: PropertyKey[], row: { source?: string | undefined; certainty: string }, seen: Seen): Diagnostic[] {
+function memoryFaults(
+  entry: SoundEntry,
+  path: PropertyKey[],
+  row: { source?: string | undefined; certainty: string },
+  seen: Seen,
+): Diagnostic[] {
   const source = row.source === undefined ? undefined : seen.get(row.source);
   if (!source) return [];
   const field = [...path, 'certainty']

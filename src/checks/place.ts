@@ -16,7 +16,8 @@ export { isDraft } from '../source/draft.ts';
 /** Taken down: gone from everything that is made. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;
 
-export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic => made(entry, entry.fields.placeOf(path), said);
+export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic =>
+  made(entry, entry.fields.placeOf(path), said);
 
 export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic =>
   made(entry, entry.fields.placeOfName(path), said);

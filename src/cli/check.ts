@@ -40,7 +40,9 @@ process.exitCode = faults.length > 0 ? 1 : 0;
 function lines(): string[] {
   return [
     ...faults.map(formatDiagnostic),
-    ...inReadingOrder([...hintsOf(folder), ...consentHints(validEntries(folder), editionDay(folder))]).map((hint) => `hint: ${formatDiagnostic(hint)}`),
+    ...inReadingOrder([...hintsOf(folder), ...consentHints(validEntries(folder), editionDay(folder))]).map(
+      (hint) => `hint: ${formatDiagnostic(hint)}`,
+    ),
     ...found.drafts.map((fault) => `draft: ${formatDiagnostic(fault)}`),
     ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
     countLine(faults, folder.files.length),

@@ -80,7 +80,11 @@ type Choice = 'now' | 'last' | 'out';
  * left out where it is new; then what was deleted is brought back; at last everything but notices and withdrawals is as it
  * was. Without a last good state a faulty file is left out, as long as no other file needs it.
  */
-export async function standIn(content: string, directory: string, faultsOf: (directory: string) => Promise<Diagnostic[]>): Promise<StandIn> {
+export async function standIn(
+  content: string,
+  directory: string,
+  faultsOf: (directory: string) => Promise<Diagnostic[]>,
+): Promise<StandIn> {
   const last = lastGoodOf(content);
   const now = new Set(readFolder(content).files);
   const then = new Set(last === null ? [] : readFolder(last).files);

@@ -23,7 +23,12 @@ const READERS = [
   { name: 'types', settings: 'tsconfig.json', words: ['typescript/bin/tsc', '--noEmit', '-p', '.'], slow: false },
   { name: 'linter', settings: 'eslint.config.js', words: ['eslint/bin/eslint.js', '.'], slow: false },
   { name: 'types of pages', settings: 'astro.config.mjs', words: ['astro/bin/astro.mjs', 'check'], slow: true },
-  { name: 'formatting', settings: '.prettierrc.json', words: ['prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'], slow: true },
+  {
+    name: 'formatting',
+    settings: '.prettierrc.json',
+    words: ['prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'],
+    slow: true,
+  },
   { name: 'nothing unused', settings: 'knip.json', words: ['knip/bin/knip.js'], slow: true },
 ].filter(({ settings, slow }) => !pattern && (values.slow || !slow) && existsSync(join(projectFolder, settings)));
 
@@ -31,7 +36,8 @@ const runPackage = (file: string, parts: string[], stdio: 'inherit' | 'ignore' =
   runChild(process.execPath, [join(projectFolder, 'node_modules', file), ...parts], { cwd: projectFolder, stdio });
 
 // Astro writes the types of its virtual modules. A fresh checkout has none.
-if (READERS.length > 0 && !existsSync(join(projectFolder, '.astro', 'types.d.ts'))) await runPackage('astro/bin/astro.mjs', ['sync'], 'ignore');
+if (READERS.length > 0 && !existsSync(join(projectFolder, '.astro', 'types.d.ts')))
+  await runPackage('astro/bin/astro.mjs', ['sync'], 'ignore');
 
 const codeReads = await Promise.all(
   READERS.map(async ({ name, words: [file, ...rest] }) => {
@@ -62,7 +68,14 @@ async function runVitest(): Promise<Report> {
   const file = join(reports, 'vitest.json');
   const own = pattern ? [pattern, '--passWithNoTests'] : [];
   const tags = values.slow ? [] : ['--tagsFilter', '!slow'];
-  const { code } = await runPackage('vitest/vitest.mjs', ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`, ...tags, ...own]);
+  const { code } = await runPackage('vitest/vitest.mjs', [
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${file}`,
+    ...tags,
+    ...own,
+  ]);
   return vitestReport(readReport(file), code);
 }
 

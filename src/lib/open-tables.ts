@@ -50,7 +50,11 @@ export const openFigures = (almanac: Almanac): OpenEntry<'figures'>[] =>
     id,
     address: `/${figurePlace(almanac, id)}`,
     ...bare(figure),
-    rows: figure.rows.map(({ source, ...row }) => ({ ...row, followed: followedRows(figure).includes(row.id), source: sourceOf(almanac, source) })),
+    rows: figure.rows.map(({ source, ...row }) => ({
+      ...row,
+      followed: followedRows(figure).includes(row.id),
+      source: sourceOf(almanac, source),
+    })),
   }));
 
 function sourceOf({ sources }: Almanac, id: string): OpenEntry<'figures'>['rows'][number]['source'] {

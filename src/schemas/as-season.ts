@@ -12,7 +12,7 @@ import { daysSeen, type DaysSeen } from '../../shared/season/observed-days.ts';
 import { phases } from '../../shared/season/phases.ts';
 import { readWhen, type SeasonDays } from '../../shared/season/when.ts';
 import { guessesFrom, seasonFrom } from '../../shared/season/year.ts';
-import type { Result } from '../../shared/outcome.ts';
+import type { Result } from '../../shared/result.ts';
 import { celsiusDifferenceToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../../shared/units/temperature.ts';
 import type { ClimateFields } from './climate.ts';
 import type { Club } from './club.ts';

@@ -65,7 +65,8 @@ test('shared/ reaches for nothing outside', () => {
 
 test("the clock is asked by the reader's page, its worker and by the commands that list what is due, withdraw today and measure, and nowhere else", () => {
   const may = (path: string): boolean =>
-    /^src\/(calculators|client|service-worker)\//.test(path) || ['src/cli/review.ts', 'src/cli/withdraw.ts', 'tests/bench/bench.ts'].includes(path);
+    /^src\/(calculators|client|service-worker)\//.test(path) ||
+    ['src/cli/review.ts', 'src/cli/withdraw.ts', 'tests/bench/bench.ts'].includes(path);
   assert.deepEqual(
     files()
       .filter((path) => isCode(path) && !may(path))

@@ -41,24 +41,28 @@ test('one club into two folders', { timeout: 300_000, tags: ['slow'] }, async ()
   );
 });
 
-test('three times into one folder: the editions follow each other, and the last one stays whole', { timeout: 300_000, tags: ['slow'] }, async () => {
-  const expected = await prints;
-  const out = join(folder, 'shared', 'out');
-  for (let round = 0; round < 3; round += 1) {
-    const ended: number[] = [];
-    const ran = await Promise.all(
-      [0, 1, 0].map(async (club) => {
-        const done = await build(clubs[club]!, out);
-        ended.push(club);
-        return done;
-      }),
-    );
-    for (const { code, output } of ran) assert.equal(code, 0, output);
-    assert.ok(
-      ran.some(({ output }) => /^Another build \(process \d+\) is at work; this one waits for it\.$/m.test(output)),
-      'who waits is told',
-    );
-    assert.equal(fingerprint({ out }), expected[ended.at(-1)!], `round ${round}`);
-    assert.deepEqual(readdirSync(dirname(out)), ['out']);
-  }
-});
+test(
+  'three times into one folder: the editions follow each other, and the last one stays whole',
+  { timeout: 300_000, tags: ['slow'] },
+  async () => {
+    const expected = await prints;
+    const out = join(folder, 'shared', 'out');
+    for (let round = 0; round < 3; round += 1) {
+      const ended: number[] = [];
+      const ran = await Promise.all(
+        [0, 1, 0].map(async (club) => {
+          const done = await build(clubs[club]!, out);
+          ended.push(club);
+          return done;
+        }),
+      );
+      for (const { code, output } of ran) assert.equal(code, 0, output);
+      assert.ok(
+        ran.some(({ output }) => /^Another build \(process \d+\) is at work; this one waits for it\.$/m.test(output)),
+        'who waits is told',
+      );
+      assert.equal(fingerprint({ out }), expected[ended.at(-1)!], `round ${round}`);
+      assert.deepEqual(readdirSync(dirname(out)), ['out']);
+    }
+  },
+);

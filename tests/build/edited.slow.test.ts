@@ -84,20 +84,24 @@ function stopped({ code, output }: Ran, what: RegExp): void {
   assert.doesNotMatch(output, /^\s+at /m);
 }
 
-test('edited between check and drawing, and between drawing and the end: it stops and names the file', { timeout: 300_000, tags: ['slow'] }, async () => {
-  const club = copy('southern');
-  const out = join(folder, 'named', 'out');
-  assert.equal((await build(club, out)).code, 0);
-  const before = fingerprint({ out });
-  for (const when of [/^Checked: /m, /^Pages drawn: /m]) {
-    for (const { what, edit } of EDITS) {
-      fresh(club);
-      stopped(await edited(club, out, when, () => edit(club)), what);
-      assert.equal(fingerprint({ out }), before);
-      assert.deepEqual(readdirSync(dirname(out)), ['out']);
+test(
+  'edited between check and drawing, and between drawing and the end: it stops and names the file',
+  { timeout: 300_000, tags: ['slow'] },
+  async () => {
+    const club = copy('southern');
+    const out = join(folder, 'named', 'out');
+    assert.equal((await build(club, out)).code, 0);
+    const before = fingerprint({ out });
+    for (const when of [/^Checked: /m, /^Pages drawn: /m]) {
+      for (const { what, edit } of EDITS) {
+        fresh(club);
+        stopped(await edited(club, out, when, () => edit(club)), what);
+        assert.equal(fingerprint({ out }), before);
+        assert.deepEqual(readdirSync(dirname(out)), ['out']);
+      }
     }
-  }
-});
+  },
+);
 
 test('a picture is changed or taken away while the site is built', { timeout: 120_000, tags: ['slow'] }, async () => {
   const club = copy('southern');

@@ -75,9 +75,15 @@ const STANDS = 'may not be read or written by you\\. Change its permissions, or 
 const stops = (path: string): RegExp =>
   new RegExp(`^The build stopped: .*${path}\\S* ${STANDS} The last good site stands as it was\\.$`, 'm');
 
-test('an output folder that is only read', { skip: Boolean(skip), tags: ['slow'] }, () => refused(out, 0o555, new RegExp(`^--out .*out ${STANDS}$`, 'm')));
-test('an output folder that is closed', { skip: Boolean(skip), tags: ['slow'] }, () => refused(out, 0o000, new RegExp(`^--out .*out ${STANDS}$`, 'm')));
-test('the folder above it is only read', { skip: Boolean(skip), tags: ['slow'] }, () => refused(join(folder, 'sites'), 0o555, stops('sites/')));
+test('an output folder that is only read', { skip: Boolean(skip), tags: ['slow'] }, () =>
+  refused(out, 0o555, new RegExp(`^--out .*out ${STANDS}$`, 'm')),
+);
+test('an output folder that is closed', { skip: Boolean(skip), tags: ['slow'] }, () =>
+  refused(out, 0o000, new RegExp(`^--out .*out ${STANDS}$`, 'm')),
+);
+test('the folder above it is only read', { skip: Boolean(skip), tags: ['slow'] }, () =>
+  refused(join(folder, 'sites'), 0o555, stops('sites/')),
+);
 test('a folder that cannot be made', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(join(folder, 'sites'), 0o555, stops('sites/'), join(folder, 'sites', 'new', 'out')),
 );
@@ -99,21 +105,25 @@ test('a folder of the club that may not be read', { skip: Boolean(skip), tags: [
   ),
 );
 
-test('a page of the old site that may not be deleted: the new one is in place, and the rest goes later', { skip: Boolean(skip), tags: ['slow'] }, async () => {
-  const inner = join(out, 'words');
-  chmodSync(inner, 0o555);
-  const ran = await build();
-  assert.equal(ran.code, 0, ran.output);
-  assert.doesNotMatch(ran.output, /^\s+at |Error:/m);
-  const left = readdirSync(join(folder, 'sites')).filter((name) => name !== 'out');
-  assert.ok(
-    left.every((name) => /^out\.building-\d+$/.test(name)),
-    left.join(', '),
-  );
-  for (const name of left) chmodSync(join(folder, 'sites', name, 'former', 'words'), 0o755);
-  assert.equal((await build()).code, 0);
-  assert.deepEqual(readdirSync(join(folder, 'sites')), ['out']);
-});
+test(
+  'a page of the old site that may not be deleted: the new one is in place, and the rest goes later',
+  { skip: Boolean(skip), tags: ['slow'] },
+  async () => {
+    const inner = join(out, 'words');
+    chmodSync(inner, 0o555);
+    const ran = await build();
+    assert.equal(ran.code, 0, ran.output);
+    assert.doesNotMatch(ran.output, /^\s+at |Error:/m);
+    const left = readdirSync(join(folder, 'sites')).filter((name) => name !== 'out');
+    assert.ok(
+      left.every((name) => /^out\.building-\d+$/.test(name)),
+      left.join(', '),
+    );
+    for (const name of left) chmodSync(join(folder, 'sites', name, 'former', 'words'), 0o755);
+    assert.equal((await build()).code, 0);
+    assert.deepEqual(readdirSync(join(folder, 'sites')), ['out']);
+  },
+);
 
 test('with all permissions back it builds', { skip: Boolean(skip), tags: ['slow'] }, async () => {
   const ran = await build();

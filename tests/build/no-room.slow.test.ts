@@ -40,36 +40,40 @@ function stopped({ code, output }: { code: number | null; output: string }, wher
   assert.equal(output.split('\n').filter((line) => /full|ENOSPC|space/i.test(line)).length, 1, `${where}: ${output}`);
 }
 
-test('the output’s disk is full from the first byte, or after any part of the site', { skip: Boolean(skip), timeout: 600_000, tags: ['slow'] }, async (t) => {
-  const club = copy('southern');
-  const out = join(disk, 'site', 'out');
-  const first = await build(club, out);
-  assert.equal(first.code, 0, first.output);
-  const before = fingerprint({ out });
-  change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.');
-  const steps = new Set<string>();
-  let bytes = 0;
-  for (;;) {
-    leave(bytes);
-    const ran = await build(club, out);
-    if (ran.code === 0) break;
-    stopped(ran, `${bytes} bytes free`);
-    steps.add(
-      ran.output
-        .split('\n')
-        .filter((line) => /^(Checked|Pages drawn|Search|Calendar|Book|Edition recorded)/.test(line))
-        .at(-1)
-        ?.split(':')[0] ?? 'nothing',
-    );
-    assert.equal(fingerprint({ out }), before, `${bytes} bytes free`);
-    assert.deepEqual(readdirSync(dirname(out)), ['out'], `${bytes} bytes free`);
-    bytes += bytes < 1_000_000 ? 110_000 : 330_000;
-  }
-  void t.annotate(`room enough at ${bytes} bytes; it stopped after: ${[...steps].join(', ')}`);
-  assert.ok(steps.size >= 3, [...steps].join(', '));
-  assert.notEqual(fingerprint({ out }), before);
-  assert.deepEqual(readdirSync(dirname(out)), ['out']);
-});
+test(
+  'the output’s disk is full from the first byte, or after any part of the site',
+  { skip: Boolean(skip), timeout: 600_000, tags: ['slow'] },
+  async (t) => {
+    const club = copy('southern');
+    const out = join(disk, 'site', 'out');
+    const first = await build(club, out);
+    assert.equal(first.code, 0, first.output);
+    const before = fingerprint({ out });
+    change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.');
+    const steps = new Set<string>();
+    let bytes = 0;
+    for (;;) {
+      leave(bytes);
+      const ran = await build(club, out);
+      if (ran.code === 0) break;
+      stopped(ran, `${bytes} bytes free`);
+      steps.add(
+        ran.output
+          .split('\n')
+          .filter((line) => /^(Checked|Pages drawn|Search|Calendar|Book|Edition recorded)/.test(line))
+          .at(-1)
+          ?.split(':')[0] ?? 'nothing',
+      );
+      assert.equal(fingerprint({ out }), before, `${bytes} bytes free`);
+      assert.deepEqual(readdirSync(dirname(out)), ['out'], `${bytes} bytes free`);
+      bytes += bytes < 1_000_000 ? 110_000 : 330_000;
+    }
+    void t.annotate(`room enough at ${bytes} bytes; it stopped after: ${[...steps].join(', ')}`);
+    assert.ok(steps.size >= 3, [...steps].join(', '));
+    assert.notEqual(fingerprint({ out }), before);
+    assert.deepEqual(readdirSync(dirname(out)), ['out']);
+  },
+);
 
 test('the project’s own disk is full', { skip: Boolean(skip), timeout: 300_000, tags: ['slow'] }, async () => {
   rmSync(join(disk, 'site'), { recursive: true, force: true });
@@ -96,17 +100,21 @@ test('the project’s own disk is full', { skip: Boolean(skip), timeout: 300_000
   assert.equal(ran.code, 0, ran.output);
 });
 
-test('a disk of its own can be no output folder, a folder on it can', { skip: Boolean(skip), timeout: 120_000, tags: ['slow'] }, async () => {
-  for (const name of readdirSync(disk)) rmSync(join(disk, name), { recursive: true, force: true });
-  const ran = await build(copy('southern'), disk);
-  assert.equal(ran.code, 1, ran.output);
-  assert.match(
-    ran.output,
-    /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site stands as it was\.$/m,
-  );
-  assert.deepEqual(readdirSync(disk), []);
-  assert.deepEqual(
-    readdirSync(dirname(disk)).filter((name) => name.startsWith(`${basename(disk)}.`)),
-    [],
-  );
-});
+test(
+  'a disk of its own can be no output folder, a folder on it can',
+  { skip: Boolean(skip), timeout: 120_000, tags: ['slow'] },
+  async () => {
+    for (const name of readdirSync(disk)) rmSync(join(disk, name), { recursive: true, force: true });
+    const ran = await build(copy('southern'), disk);
+    assert.equal(ran.code, 1, ran.output);
+    assert.match(
+      ran.output,
+      /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site stands as it was\.$/m,
+    );
+    assert.deepEqual(readdirSync(disk), []);
+    assert.deepEqual(
+      readdirSync(dirname(disk)).filter((name) => name.startsWith(`${basename(disk)}.`)),
+      [],
+    );
+  },
+);

@@ -19,7 +19,9 @@ async function checked(club: string, t: TestContext): Promise<Ran> {
   );
   const began = performance.now();
   const ran = await runDesk('check', ['--content', club], { NODE_OPTIONS: `--require "${watch.replaceAll('\\', '/')}"` });
-  void t.annotate(`${((performance.now() - began) / 1000).toFixed(1)} s, ${(Number(readFileSync(record, 'utf8')) / 1024).toFixed(0)} MB at most`);
+  void t.annotate(
+    `${((performance.now() - began) / 1000).toFixed(1)} s, ${(Number(readFileSync(record, 'utf8')) / 1024).toFixed(0)} MB at most`,
+  );
   assert.doesNotMatch(ran.output, /^\s+at |heap|Error:/m);
   return ran;
 }

@@ -31,35 +31,35 @@ const changed = new Set<string>();
 const FIELD = /^(\s*(?:- )?(?:[a-z][a-z-]*: ))?((?:- )?[A-Za-z“][^"'\n{}[\]&*#|>%@`!:]* [^"'\n{}[\]&*#|>%@`!:]*)$/;
 
 test.beforeAll(async () => {
-    for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content'), copy, { recursive: true });
-    const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
-    const marks = fc
-      .sample(harmful, 4000)
-      .map((mark) => mark.replace(/[\r\n\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF\uFFFE\uFFFF]/gu, ''));
-    // In a paragraph these are Markdown, and right to become elements.
-    const unmarked = marks.filter((mark) => !/[`_*~[\]]/.test(mark));
-    // Alike words stay alike, so that notes that were one stay one.
-    const pick = (from: readonly string[], words: string): string =>
-      from[[...words].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) % 1_000_003, 7) % from.length]!;
-    for (const file of files) {
-      const lines = readFileSync(join(attacked, file), 'utf8').split('\n');
-      const head = file.endsWith('.yaml') ? lines.length : lines.indexOf('---', 1);
-      const [harmed, other] = [[...lines], [...lines]];
-      for (const [at, line] of lines.entries()) {
-        const [, before = '', words] = FIELD.exec(line) ?? [];
-        if (!words || (at < head && before === '')) continue;
-        const mark = pick(at < head ? marks : unmarked, words);
-        // In a field it stands in quotes, as JSON, which YAML reads alike.
-        const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
-        [harmed[at], other[at]] = [written(mark), written('plainword')];
-        changed.add(`${file}:${at}`);
-      }
-      writeFileSync(join(attacked, file), harmed.join('\n'));
-      writeFileSync(join(twin, file), other.join('\n'));
+  for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content'), copy, { recursive: true });
+  const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
+  const marks = fc
+    .sample(harmful, 4000)
+    .map((mark) => mark.replace(/[\r\n\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF\uFFFE\uFFFF]/gu, ''));
+  // In a paragraph these are Markdown, and right to become elements.
+  const unmarked = marks.filter((mark) => !/[`_*~[\]]/.test(mark));
+  // Alike words stay alike, so that notes that were one stay one.
+  const pick = (from: readonly string[], words: string): string =>
+    from[[...words].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) % 1_000_003, 7) % from.length]!;
+  for (const file of files) {
+    const lines = readFileSync(join(attacked, file), 'utf8').split('\n');
+    const head = file.endsWith('.yaml') ? lines.length : lines.indexOf('---', 1);
+    const [harmed, other] = [[...lines], [...lines]];
+    for (const [at, line] of lines.entries()) {
+      const [, before = '', words] = FIELD.exec(line) ?? [];
+      if (!words || (at < head && before === '')) continue;
+      const mark = pick(at < head ? marks : unmarked, words);
+      // In a field it stands in quotes, as JSON, which YAML reads alike.
+      const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
+      [harmed[at], other[at]] = [written(mark), written('plainword')];
+      changed.add(`${file}:${at}`);
     }
-    for (let round = 0; takeBack(files); round += 1) assert.ok(round < 20, 'check never comes to rest');
-    made = await builtFolder(attacked, 'attacked', { site: 'https://club.example' });
-    plain = await builtFolder(twin, 'twin', { site: 'https://club.example' });
+    writeFileSync(join(attacked, file), harmed.join('\n'));
+    writeFileSync(join(twin, file), other.join('\n'));
+  }
+  for (let round = 0; takeBack(files); round += 1) assert.ok(round < 20, 'check never comes to rest');
+  made = await builtFolder(attacked, 'attacked', { site: 'https://club.example' });
+  plain = await builtFolder(twin, 'twin', { site: 'https://club.example' });
 });
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -18,10 +18,12 @@ const over = (name: string, size: number, limit: number): string[] =>
 
 test('a page is 14,000 B of HTML at most, and 95 of 100 pages 12,000', ({}) => {
   const sizes = site.pages.map((page) => ({ page, size: zipped(site.read(fileOf(site, page))) })).sort((a, b) => b.size - a.size);
-  note(sizes
+  note(
+    sizes
       .slice(0, 5)
       .map(({ page, size }) => `${page} ${size}`)
-      .join(', '));
+      .join(', '),
+  );
   nothing(sizes.flatMap(({ page, size }) => over(page, size, most.html)));
   const large = sizes.filter(({ size }) => size > most.mostHtml);
   assert.ok(

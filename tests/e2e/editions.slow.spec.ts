@@ -73,27 +73,31 @@ function changed(built: Built, name: string, change: (folder: string) => void): 
   return folder;
 }
 
-test('with signal the next view is the new text and the new search; ticks stay; without, the new edition is whole', { tag: '@slow' }, async () => {
-  const { page, told } = await read(LIST);
-  assert.equal(await temperature(page), '15');
-  await told(/^Saved on/);
-  await page.locator('input[data-tick]').first().check();
-  await host.put('/', second.folder);
-  await page.goto(at(LIST));
-  assert.equal(await temperature(page), '17', 'the very next view');
-  assert.ok(await page.locator('input[data-tick]').first().isChecked());
-  await settled(page);
-  await page.goto(at('search/?q=thermometer'));
-  await page.locator('[data-search-list] a').first().waitFor();
-  assert.match(await page.locator('[data-search-list]').innerText(), /First look/);
-  // The new edition is fetched beside; alone in its tab, the page changes over unasked and unseen.
-  await changedOver(page);
-  host.stop();
-  await page.goto(at(LIST));
-  assert.equal(await temperature(page), '17');
-  assert.ok(await page.locator('input[data-tick]').first().isChecked());
-  assert.match(await told(/No signal/), /saved edition of 1 September 2026/);
-});
+test(
+  'with signal the next view is the new text and the new search; ticks stay; without, the new edition is whole',
+  { tag: '@slow' },
+  async () => {
+    const { page, told } = await read(LIST);
+    assert.equal(await temperature(page), '15');
+    await told(/^Saved on/);
+    await page.locator('input[data-tick]').first().check();
+    await host.put('/', second.folder);
+    await page.goto(at(LIST));
+    assert.equal(await temperature(page), '17', 'the very next view');
+    assert.ok(await page.locator('input[data-tick]').first().isChecked());
+    await settled(page);
+    await page.goto(at('search/?q=thermometer'));
+    await page.locator('[data-search-list] a').first().waitFor();
+    assert.match(await page.locator('[data-search-list]').innerText(), /First look/);
+    // The new edition is fetched beside; alone in its tab, the page changes over unasked and unseen.
+    await changedOver(page);
+    host.stop();
+    await page.goto(at(LIST));
+    assert.equal(await temperature(page), '17');
+    assert.ok(await page.locator('input[data-tick]').first().isChecked());
+    assert.match(await told(/No signal/), /saved edition of 1 September 2026/);
+  },
+);
 
 test('without signal the old edition stays whole and says of which day it is', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
@@ -109,33 +113,37 @@ test('without signal the old edition stays whole and says of which day it is', {
   assert.equal(await temperature(page), '15');
 });
 
-test('where another page of the old edition is open, a line tells, nothing is loaded again unasked, and what the old page needs is still there', { tag: '@slow' }, async () => {
-  const { page, context, told } = await read(LIST);
-  await told(/^Saved on/);
-  await page.locator('input[data-tick]').first().check();
-  await page.locator('#own-day, #yard').first().fill('half typed');
-  const other = await context.newPage();
-  await host.put('/', second.folder);
-  await other.goto(at('about/'));
-  await other.waitForFunction(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
-  await settled(other);
-  await other.reload();
-  const line = other.locator('[data-offline]');
-  await line.filter({ hasText: /^A new edition, of 1 September 2026, is saved on this device\./ }).waitFor();
-  assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
-  await settled(other);
-  const before = await other.evaluate(() => performance.timeOrigin);
-  await line.getByRole('button', { name: 'Show it' }).click();
-  await other.waitForFunction((then) => performance.timeOrigin > then, before);
-  // The first page is as it was left, and loads its parts from what was put by, signal or not.
-  assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
-  assert.equal(await temperature(page), '15');
-  host.stop();
-  await page.locator('[data-deed=notes]').click();
-  await page.locator('.note-field').first().waitFor();
-  await other.goto(at(LIST));
-  assert.equal(await temperature(other), '17');
-});
+test(
+  'where another page of the old edition is open, a line tells, nothing is loaded again unasked, and what the old page needs is still there',
+  { tag: '@slow' },
+  async () => {
+    const { page, context, told } = await read(LIST);
+    await told(/^Saved on/);
+    await page.locator('input[data-tick]').first().check();
+    await page.locator('#own-day, #yard').first().fill('half typed');
+    const other = await context.newPage();
+    await host.put('/', second.folder);
+    await other.goto(at('about/'));
+    await other.waitForFunction(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
+    await settled(other);
+    await other.reload();
+    const line = other.locator('[data-offline]');
+    await line.filter({ hasText: /^A new edition, of 1 September 2026, is saved on this device\./ }).waitFor();
+    assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
+    await settled(other);
+    const before = await other.evaluate(() => performance.timeOrigin);
+    await line.getByRole('button', { name: 'Show it' }).click();
+    await other.waitForFunction((then) => performance.timeOrigin > then, before);
+    // The first page is as it was left, and loads its parts from what was put by, signal or not.
+    assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
+    assert.equal(await temperature(page), '15');
+    host.stop();
+    await page.locator('[data-deed=notes]').click();
+    await page.locator('.note-field').first().waitFor();
+    await other.goto(at(LIST));
+    assert.equal(await temperature(other), '17');
+  },
+);
 
 test('only what changed is fetched for a new edition', { tag: '@slow' }, async () => {
   const { page, told } = await read('about/');

@@ -13,7 +13,11 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 
 for (const window of [phone, desk]) {
-  test(`at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`, { tag: '@slow' }, async () => {
-    nothing(await visit({ browser, site, context: { viewport: window } }, tabThrough));
-  });
+  test(
+    `at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`,
+    { tag: '@slow' },
+    async () => {
+      nothing(await visit({ browser, site, context: { viewport: window } }, tabThrough));
+    },
+  );
 }

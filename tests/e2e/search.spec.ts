@@ -204,16 +204,12 @@ test('what is typed and what is found is text, never a tag', async () => {
   await club.close();
 });
 
-test(
-  'numbers in the index read as on their pages, to the last sign: every twelfth page, the rest in the long tests',
-  {},
-  async () => {
+test('numbers in the index read as on their pages, to the last sign: every twelfth page, the rest in the long tests', {}, async () => {
   test.setTimeout(120_000);
-    const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 12 === 0);
-    nothing(found);
-    assert.ok(numbers > 50, `${numbers} numbers`);
-  },
-);
+  const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 12 === 0);
+  nothing(found);
+  assert.ok(numbers > 50, `${numbers} numbers`);
+});
 
 test('a result shows ratios, ranges and degrees as its page does', async () => {
   for (const [typed, shows] of [

@@ -3,4 +3,6 @@ import { test } from './fixtures.ts';
 import { calculators } from './calculator-examples.ts';
 import { answers, lists, testStates, worked } from './states.ts';
 
-test.describe('every form', { tag: '@slow' }, () => testStates([...lists, ...answers, ...calculators.flatMap(({ slug }) => worked(slug))], ['day', 'night', 'sun']));
+test.describe('every form', { tag: '@slow' }, () =>
+  testStates([...lists, ...answers, ...calculators.flatMap(({ slug }) => worked(slug))], ['day', 'night', 'sun']),
+);

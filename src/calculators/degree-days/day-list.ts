@@ -6,7 +6,7 @@ import { readAddressNumber, readAddressRecords, writeAddressRecords } from '../.
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
 import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
-import { ok, err, type Result } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/result.ts';
 import type { DayTemperatures } from '../../../shared/season/degree-day.ts';
 import { boxOf, type Field } from '../form/field.ts';
 import { numberWords } from '../form/kind.ts';

@@ -1,6 +1,6 @@
 /* Degree-days of given days, or of a normal year where the club holds its normals: for the form and the worked example alike. */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
-import { ok, err, type Result } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/result.ts';
 import { degreeDayMethods, type DayTemperatures, type DegreeDayMethod, type DegreeDayRule } from '../../../shared/season/degree-day.ts';
 import { checkRule, sumGivenDays, type GivenDaysReason } from '../../../shared/season/given-days.ts';
 import { dateReached, doubtInDays, seasonSums, totalOf } from '../../../shared/season/season-sum.ts';

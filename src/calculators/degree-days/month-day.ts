@@ -1,7 +1,7 @@
 /* What a box may hold of a day of every year: `1 March`, or `03-01` as in the address. */
 import { formatMonthDay, monthDayOf, parseMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
-import { ok } from '../../../shared/outcome.ts';
+import { ok } from '../../../shared/result.ts';
 import type { Kind } from '../form/kind.ts';
 
 export const monthDay: Kind<MonthDay> = {

@@ -6,7 +6,7 @@ import { parseDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
-import type { Refused } from '../../../shared/outcome.ts';
+import type { Refused } from '../../../shared/result.ts';
 import { boxOf, type Field } from './field.ts';
 import { optional, type Kind } from './kind.ts';
 import { single } from './single.ts';

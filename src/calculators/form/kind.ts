@@ -6,7 +6,7 @@ import { readAddressNumber, writeAddressNumber } from '../../../shared/address/a
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { readTypedCount } from '../../../shared/numbers/typed-count.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
-import { ok, err, type Result, type Refused } from '../../../shared/outcome.ts';
+import { ok, err, type Result, type Refused } from '../../../shared/result.ts';
 import type { System } from './measures.ts';
 import { boxNumber, exactly, shownIn, type Measure } from './units.ts';
 

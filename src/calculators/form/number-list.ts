@@ -4,7 +4,7 @@
  */
 import { readAddressNumbers, writeAddressNumbers } from '../../../shared/address/address-values.ts';
 import { readTypedList } from '../../../shared/numbers/typed-list.ts';
-import { err, type Result } from '../../../shared/outcome.ts';
+import { err, type Result } from '../../../shared/result.ts';
 import { numberWords, type Kind } from './kind.ts';
 import type { System } from './measures.ts';
 import { exactly, shownIn, type Measure } from './units.ts';

@@ -2,7 +2,7 @@
  * A mite count judged by the club's own figures: for the form, the worked example and the table alike. A colony without a
  * name goes by its place in the list.
  */
-import type { Result } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/result.ts';
 import { levelFor, type Phase } from '../../../shared/mites/action-level.ts';
 import { judgeMiteCount, type MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample, SampleReason } from '../../../shared/mites/rate.ts';

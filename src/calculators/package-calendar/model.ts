@@ -13,7 +13,7 @@ import type { ColonyFigures } from '../../../shared/packages/colony-run.ts';
 import { populationCurve, type PopulationCurve } from '../../../shared/packages/curve.ts';
 import { beesInPackage, type StartReason } from '../../../shared/packages/start-bees.ts';
 import { addDays, type Day } from '../../../shared/days/day.ts';
-import { ok, type Result } from '../../../shared/outcome.ts';
+import { ok, type Result } from '../../../shared/result.ts';
 import type { System } from '../form/measures.ts';
 
 export type Package = {

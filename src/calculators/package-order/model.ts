@@ -1,5 +1,5 @@
 /* An order as the form has it, worked out by shared/packages: for the form, the worked example and the table alike. */
-import type { Result } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/result.ts';
 import { packageOrder, type OrderLine, type OrderReason, type PackageOrder } from '../../../shared/packages/order.ts';
 import type { System } from '../form/measures.ts';
 

@@ -1,6 +1,6 @@
 /* A sampling plan by the club's own figures: for the form, the worked example and the table alike. */
 import { missedChance, samplingPlan, type SamplingReason } from '../../../shared/mites/sampling-plan.ts';
-import { ok, err, type Result } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/result.ts';
 
 export type Asked = { readonly share: number; readonly certainty: number; readonly colonies: number | undefined };
 

@@ -1,7 +1,7 @@
 /* The form of the syrup page. Words: words.ts; the mix: recipe.ts; arithmetic: shared/feeding. */
 import type { MixReason } from '../../../shared/feeding/mix.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
-import { ok } from '../../../shared/outcome.ts';
+import { ok } from '../../../shared/result.ts';
 import { unitNamed, unitWords } from '../../../shared/units/unit-names.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';

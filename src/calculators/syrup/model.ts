@@ -1,6 +1,6 @@
 /* A mix as the form has it, worked out by shared/feeding: for the form, the worked example and the table alike. */
 import { mixSyrup, type Amount, type MixReason, type Recipe, type Syrup } from '../../../shared/feeding/mix.ts';
-import type { Result } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/result.ts';
 import {
   imperialGallonsToLitres, imperialPintsToLitres, millilitresToLitres, usCupsToLitres, usGallonsToLitres, usQuartsToLitres,
 } from '../../../shared/units/volume.ts'; // prettier-ignore

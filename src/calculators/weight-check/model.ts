@@ -1,5 +1,5 @@
 /* A list of weights judged by one of three laws: for the form, the worked example and the table alike. */
-import type { Result } from '../../../shared/outcome.ts';
+import type { Result } from '../../../shared/result.ts';
 import { checkWeights, type WeightCheck, type WeightReason } from '../../../shared/packages/weight-check.ts';
 import type { Tolerance, WeightRule } from '../../../shared/packages/weight-rule.ts';
 import type { System } from '../form/measures.ts';

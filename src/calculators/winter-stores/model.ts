@@ -1,7 +1,7 @@
 /* The stores of a hive by the club's own figures: for the form, the worked example and the table alike. */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { winterStores, type FeedingFigures, type HiveStores, type StoreMix, type StoresReason } from '../../../shared/feeding/stores.ts';
-import { ok, err, type Result } from '../../../shared/outcome.ts';
+import { ok, err, type Result } from '../../../shared/result.ts';
 import type { System } from '../form/measures.ts';
 
 export type Frame = 'deep' | 'medium' | 'shallow';

@@ -1,7 +1,10 @@
 /* Several runs of one list, each named by the reader: begin, open, name, file, start again. Pure. */
 import { listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
 
-const withList = (kept: ChecklistState, list: string, held: ListRecord): ChecklistState => ({ ...kept, lists: { ...kept.lists, [list]: held } });
+const withList = (kept: ChecklistState, list: string, held: ListRecord): ChecklistState => ({
+  ...kept,
+  lists: { ...kept.lists, [list]: held },
+});
 
 /** Begins a run and opens it. `id` must be new in the list. */
 export function begin(kept: ChecklistState, list: string, id: string, run: Run): ChecklistState {
@@ -31,7 +34,8 @@ export const file = (kept: ChecklistState, list: string, day: string, nextId: st
   );
 
 /** Takes all ticks, notes and answers off the open run; its name stays. Ticks of steps not in the list today go too: it is asked for. */
-export const startAgain = (kept: ChecklistState, list: string): ChecklistState => changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
+export const startAgain = (kept: ChecklistState, list: string): ChecklistState =>
+  changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
 
 /** A new id for a run: the next free number. */
 export function freshId(kept: ChecklistState, list: string): string {

@@ -17,7 +17,9 @@ const RUNS = 'runs.schema.json';
 
 const ENTRIES: Record<OpenKind, (almanac: Almanac) => unknown[]> = {
   bulletins: (almanac) =>
-    openBulletins(almanac, ({ id, data }) => plainParts(`bulletins/${id}.mdx`, data.title, createPageContext(almanac, '/', edition.day).around)),
+    openBulletins(almanac, ({ id, data }) =>
+      plainParts(`bulletins/${id}.mdx`, data.title, createPageContext(almanac, '/', edition.day).around),
+    ),
   figures: openFigures,
   signs: openSigns,
   treatments: openTreatments,

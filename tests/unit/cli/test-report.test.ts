@@ -22,10 +22,14 @@ function run(program: string, files: Record<string, string>, parts: string[]): {
   const own = mkdtempSync(join(folder, 'run-'));
   for (const [name, text] of Object.entries(files)) writeFileSync(join(own, name), text);
   const file = join(own, 'report.json');
-  const { status } = spawnSync(process.execPath, [join(projectFolder, 'node_modules', program), ...parts.map((part) => part.replace('FILE', file))], {
-    cwd: own,
-    env: { ...process.env, PLAYWRIGHT_JSON_OUTPUT_FILE: file },
-  });
+  const { status } = spawnSync(
+    process.execPath,
+    [join(projectFolder, 'node_modules', program), ...parts.map((part) => part.replace('FILE', file))],
+    {
+      cwd: own,
+      env: { ...process.env, PLAYWRIGHT_JSON_OUTPUT_FILE: file },
+    },
+  );
   return { json: existsSync(file) ? readFileSync(file, 'utf8') : null, code: status ?? 1 };
 }
 
@@ -38,7 +42,9 @@ const vitest = (files: Record<string, string>) =>
 const playwright = (files: Record<string, string>) =>
   run(
     '@playwright/test/cli.js',
-    Object.fromEntries(Object.entries(files).map(([name, text]) => [`${name}.spec.ts`, `import { test } from '@playwright/test';\n${text}`])),
+    Object.fromEntries(
+      Object.entries(files).map(([name, text]) => [`${name}.spec.ts`, `import { test } from '@playwright/test';\n${text}`]),
+    ),
     ['test', '--reporter=json'],
   );
 

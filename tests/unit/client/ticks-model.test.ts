@@ -4,7 +4,16 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
 import { asFile, fromFile } from '../../../src/client/checklist/files.ts';
-import { inOpenRun, emptyState, openRun, readState, tickOf, VERSION, withTick, type ChecklistState } from '../../../src/client/checklist/record.ts';
+import {
+  inOpenRun,
+  emptyState,
+  openRun,
+  readState,
+  tickOf,
+  VERSION,
+  withTick,
+  type ChecklistState,
+} from '../../../src/client/checklist/record.ts';
 import { begin, file, freshId, merge, open, startAgain } from '../../../src/client/checklist/runs.ts';
 import { setAside } from '../../../src/client/checklist/set-aside.ts';
 import { savedRuns } from '../../../src/schemas/runs.ts';

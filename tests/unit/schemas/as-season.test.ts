@@ -59,7 +59,10 @@ test('south, the normals of Melbourne 1981-1990: a sum counted from 1 July again
 });
 
 test('the demonstration: every way of having a day is there, and no day rests on nothing', () => {
-  const [valley, hill] = districtsIn(validEntries(readFolder(fileURLToPath(new URL('../../../content', import.meta.url))))) as [District, District];
+  const [valley, hill] = districtsIn(validEntries(readFolder(fileURLToPath(new URL('../../../content', import.meta.url))))) as [
+    District,
+    District,
+  ];
   const kinds = new Set(Object.values(valley.anchors).map((date) => date?.basis.kind));
   for (const kind of ['observed', 'temperature', 'guess'] as const) assert.ok(kinds.has(kind), kind);
   assert.ok(Object.values(hill.anchors).every((date) => date?.basis.kind === 'shifted'));

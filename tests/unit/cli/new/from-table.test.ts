@@ -253,7 +253,7 @@ test('the command shows what it would write, writes it when told, and with a fau
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   cpSync(goodClub, join(folder, 'club'), { recursive: true });
   const run = (...typed: string[]) => {
-  const { NODE_ENV: _, ...environment } = process.env;
+    const { NODE_ENV: _, ...environment } = process.env;
     const { status, stdout, stderr } = spawnSync(
       process.execPath,
       [join(projectFolder, 'src/cli/new.ts'), 'meeting', '--content', 'club', '--from', 't.csv', ...typed],

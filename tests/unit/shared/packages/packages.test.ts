@@ -56,7 +56,9 @@ test('brood at day 19 rises with the bees, as published; how far the middle of t
   const middles = tables.broodCells.map(({ given, expect }) => {
     const { broodLeast, broodMost } = dayOf(curve(given.bees), 19);
     const middle = (broodLeast + broodMost) / 2;
-    void context.annotate(`${given.bees} bees: published ${expect.cells} cells, band ${broodLeast.toFixed(0)} to ${broodMost.toFixed(0)}, middle ${((middle / expect.cells - 1) * 100).toFixed(0)} % off`);
+    void context.annotate(
+      `${given.bees} bees: published ${expect.cells} cells, band ${broodLeast.toFixed(0)} to ${broodMost.toFixed(0)}, middle ${((middle / expect.cells - 1) * 100).toFixed(0)} % off`,
+    );
     return middle;
   });
   for (let at = 1; at < middles.length; at += 1) assert.ok((middles[at] ?? 0) > (middles[at - 1] ?? 0));

@@ -1,7 +1,7 @@
 /**
  * What a function answers when a member's own input may be wrong: the value, or one word that says why there is none.
  * The page holds the sentence for the word. `row` counts from 1 and `text` is what was typed, where a list has one bad row.
- * A mistake of ours (a figure that cannot be, a negative tolerance) is not an outcome: it throws.
+ * A mistake of ours (a figure that cannot be, a negative tolerance) is not a result: it throws.
  */
 export type Accepted<Value> = { readonly ok: true; readonly value: Value };
 
