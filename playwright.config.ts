@@ -15,8 +15,6 @@ export default defineConfig({
   use: {
     browserName: 'chromium',
     viewport: { width: 390, height: 844 },
-    // A test meets the files of the host; what tests the offline copy allows service workers in its own file.
-    serviceWorkers: 'block',
     trace: 'retain-on-failure',
     launchOptions,
   },

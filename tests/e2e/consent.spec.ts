@@ -13,7 +13,7 @@ import type { Club } from '../../src/schemas/club.ts';
 import type { Site } from '../setup/built-site.ts';
 import { openHost, openReader } from './kept.ts';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ offlineCopy: true });
 
 let site: Site;
 let browser: Browser;

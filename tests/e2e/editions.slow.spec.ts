@@ -8,7 +8,7 @@ import type { Browser, Page } from '@playwright/test';
 import { builtFixture, builtFolder, fixtureFolder, type Built } from '../setup/built-site.ts';
 import { openHost, openReader, settled, type Host, type Reader } from './kept.ts';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ offlineCopy: true });
 
 const LIST = 'lists/first-look/';
 const work = mkdtempSync(join(tmpdir(), 'editions-'));

@@ -1,8 +1,30 @@
-/* The fixtures of the browser tests: the demo club built and served once a worker, and a note that the report shows. */
+/* The fixtures of the browser tests: the demo club built and served once a worker, browsers without service workers, and notes for the report. */
 import { test as base } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
 
-export const test = base.extend<object, { demo: Site }>({
+interface WorkerFixtures {
+  /** `test.use({ offlineCopy: true })`: pages may keep their offline copy. Without it a test meets the files of the host only. */
+  offlineCopy: boolean;
+  demo: Site;
+}
+
+export const test = base.extend<object, WorkerFixtures>({
+  offlineCopy: [false, { option: true, scope: 'worker' }],
+  browser: [
+    async ({ browser, offlineCopy }, use) => {
+      const open = browser.newContext.bind(browser);
+      if (!offlineCopy)
+        browser.newContext = async (options) => {
+          const context = await open(options);
+          // A browser that knows no service workers is quieter than one that refuses them: a refusal is written to the console.
+          await context.addInitScript("Object.defineProperty(Navigator.prototype, 'serviceWorker', { get: () => undefined })");
+          return context;
+        };
+      await use(browser);
+      browser.newContext = open;
+    },
+    { scope: 'worker' },
+  ],
   demo: [
     async ({}, use) => {
       const site = await demoSite();

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import { openHost, openReader, wrongWithoutSignal } from './kept.ts';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ offlineCopy: true });
 
 test('every page opens with the bytes that were published', { tag: '@slow' }, async ({ browser, demo: site }) => {
   const host = await openHost();

@@ -10,7 +10,7 @@ import { openHost, openReader, wrongWithoutSignal, type Host, type Reader } from
 import { paleText, sideways, smallTargets, smallText } from './rules.ts';
 import { nothing, oneOfEachKind } from './visit.ts';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ offlineCopy: true });
 
 let site: Site;
 let browser: Browser;
