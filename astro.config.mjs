@@ -62,7 +62,7 @@ export default defineConfig({
             groups: [
               {
                 name: 'leaf',
-                test: /preload-helper|islands\/leaf\/(?!faults)|islands\/parts\/window-here|shared\/days\/(today|year-span|month-names)\.ts/,
+                test: /preload-helper|client\/layout\/(?!faults)|calculators\/form\/window-here|shared\/days\/(today|year-span|month-names)\.ts/,
               },
             ],
           },

@@ -85,7 +85,7 @@ function leastFirst(site: string, base: string, files: readonly string[]): strin
 
 async function script(name: string): Promise<{ code: string; modules: string[] }> {
   const bundle = await rolldown({
-    input: fileURLToPath(new URL(`../worker/${name}`, import.meta.url)),
+    input: fileURLToPath(new URL(`../service-worker/${name}`, import.meta.url)),
     platform: 'browser',
     transform: { define: { 'process.env.NODE_ENV': '"production"' } },
     logLevel: 'warn',
