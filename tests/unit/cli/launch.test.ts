@@ -35,7 +35,7 @@ test('every package of the newer Node is in its lock file', () => {
     ['win32', 'x64'],
     ['win32', 'arm64'],
   ];
-  const lock = JSON.parse(readFileSync(join(projectFolder, 'src', 'cli', 'newer-node', 'package-lock.json'), 'utf8')).packages;
+  const lock = JSON.parse(readFileSync(join(projectFolder, 'scripts', 'newer-node', 'package-lock.json'), 'utf8')).packages;
   const versions = kinds.map(([platform, arch]) => lock[`node_modules/${packageFor(platform, arch)}`]?.version);
   assert.deepEqual(
     versions,

@@ -40,10 +40,10 @@ function killedAt(place: string, moment: number): boolean {
       own(...given); die();
     }; }
     syncBuiltinESMExports();
-    const { putInPlace, removeWork, workFolder } = await import(${module});
+    const { swapSite, removeWork, workFolder } = await import(${module});
     const out = ${JSON.stringify(join(place, 'dist'))}, work = workFolder(out);
     fs.mkdirSync(work); fs.cpSync(${JSON.stringify(join(place, 'new'))}, join(work, 'site'), { recursive: true });
-    putInPlace(join(work, 'site'), out, work); removeWork(work);`;
+    swapSite(join(work, 'site'), out, work); removeWork(work);`;
   return spawnSync(process.execPath, ['--input-type=module', '--eval', code]).signal === 'SIGKILL';
 }
 

@@ -20,8 +20,8 @@ function worker(lock: string, record: string, slow = false): Promise<number | nu
       if (path === ${JSON.stringify(lock)} && fs.existsSync(path) && fs.readFileSync(path, 'utf8') !== String(process.pid)) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 300);
       own(path, given);
     }; syncBuiltinESMExports();`;
-  const code = `${slow ? hesitate : ''} const { inTurn } = await import(${module}); import { appendFileSync } from 'node:fs'; import { setTimeout as wait } from 'node:timers/promises';
-    await inTurn(${JSON.stringify(lock)}, async () => { appendFileSync(${JSON.stringify(record)}, 'in '); await wait(60); appendFileSync(${JSON.stringify(record)}, 'out '); });`;
+  const code = `${slow ? hesitate : ''} const { withLock } = await import(${module}); import { appendFileSync } from 'node:fs'; import { setTimeout as wait } from 'node:timers/promises';
+    await withLock(${JSON.stringify(lock)}, async () => { appendFileSync(${JSON.stringify(record)}, 'in '); await wait(60); appendFileSync(${JSON.stringify(record)}, 'out '); });`;
   return new Promise((resolve) =>
     spawn(process.execPath, ['--input-type=module', '--eval', code], { stdio: 'inherit' }).on('close', resolve),
   );
