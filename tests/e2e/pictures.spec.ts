@@ -11,6 +11,7 @@ import { contentsOf } from '../build/workshop.ts';
 import { CORNERS, apart, noise, quarters, quartersOf, stored } from '../unit/pictures/made.ts';
 import { builtFolder, fixtureFolder, type Built } from '../setup/built-site.ts';
 import { axe } from './look.ts';
+import { recordsIn } from './search-engine.ts';
 import { desk, open, phone } from './visit.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'pictured-'));
@@ -86,9 +87,7 @@ test('the one that was held sideways is upright in both sizes', async () => {
 });
 
 test('the search finds what a picture shows, and what is said below it', () => {
-  const index = [...contentsOf(join(site.folder, 'search'))].flatMap(([name, text]) =>
-    name.endsWith('.json') ? [Buffer.from(text, 'latin1').toString('utf8')] : [],
-  );
+  const index = recordsIn(site.folder).map(({ text }) => text);
   for (const words of [ALT, 'Red stands above blue.'])
     assert.ok(
       index.some((text) => text.includes(words)),

@@ -2,4 +2,6 @@
 import { test } from './fixtures.ts';
 import { testSafe } from './safe.ts';
 
+test.use({ offlineCopy: true });
+
 test.describe('every page', { tag: '@slow' }, () => testSafe((site) => site.pages));

@@ -7,6 +7,8 @@ import { fromApacheFile, fromHeadersFile } from './host-headers.ts';
 import { testSafe } from './safe.ts';
 import { nothing, oneOfEachKind } from './visit.ts';
 
+test.use({ offlineCopy: true });
+
 testSafe(oneOfEachKind);
 
 for (const base of ['/', '/club/']) {
