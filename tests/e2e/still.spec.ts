@@ -6,7 +6,7 @@ import type { Browser, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { phone } from './visit.ts';
 
-const MOST = 0.01;
+const MOST = 0.02; // one line of one paragraph may wrap otherwise until the fonts are there; 0.1 is what the Web Vitals call good
 
 let browser: Browser;
 let site: Site;

@@ -63,7 +63,7 @@ test('it is the step that is ticked, not its place', async () => {
   await page.route(`**${list}`, async (route) => {
     const reply = await route.fetch();
     const html = await reply.text();
-    const steps = [...html.matchAll(/<li class="step".*?<\/li>(?=<li class="step"|<\/ul>)/gs)].map((match) => match[0]);
+    const steps = [...html.matchAll(/<li class="step".*?<\/li>(?=\s*<li class="step"|\s*<\/ul>)/gs)].map((match) => match[0]);
     assert.ok(steps.length > 3, 'steps were found in the page');
     const first = `<li class="step" id="step-brand-new"><label><input type="checkbox" data-tick="brand-new" autocomplete="off"><span class="step-words">New</span></label></li>`;
     let turned = html.replace(steps[0]!, first + steps[0]!);
