@@ -37,8 +37,9 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   const names = Object.keys(spec.columns);
   const rowsOf = (form: HTMLFormElement, name: string) => [...form.querySelectorAll<HTMLElement>(`[data-row-of="${name}"]`)];
 
-  /** As many rows as asked for; new ones are copies of the first with its first values. */
-  function makeRows(form: HTMLFormElement, name: string, wanted: number): void {
+  /** As many rows as asked for, and one at least: new ones are copies of the first with its first values. */
+  function makeRows(form: HTMLFormElement, name: string, asked: number): void {
+    const wanted = Math.max(1, asked);
     const present = rowsOf(form, name);
     for (const row of present.slice(wanted)) row.remove();
     for (let at = present.length; at < wanted; at += 1) {
@@ -147,6 +148,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
         const button = (event.target as Element).closest('button');
         const row = button?.closest<HTMLElement>(`[data-row-of="${name}"]`);
         if (row) {
+          if (rowsOf(form, name).length === 1) return;
           const next = (row.nextElementSibling ?? row.previousElementSibling) as HTMLElement | null;
           row.remove();
           number(form, name);
