@@ -4,7 +4,7 @@ import { extname, join, posix, sep } from 'node:path';
 import ts from 'typescript';
 import { projectFolder } from '../../src/cli/paths.ts';
 
-const notOurs = new Set(['node_modules', '.git', 'dist', '.astro', '.almanac', 'output', '.DS_Store']);
+const notOurs = new Set(['node_modules', '.git', 'dist', '.astro', '.almanac', 'output', 'test-results', '.DS_Store']);
 const text = new Set(['.ts', '.mjs', '.astro', '.css', '.json', '.md', '.mdx', '.yaml', '.csv', '.svg', '.txt', '']);
 
 /** Paths from the project with forward slashes, sorted. */

@@ -45,7 +45,7 @@ const playwright = (files: Record<string, string>) =>
     Object.fromEntries(
       Object.entries(files).map(([name, text]) => [`${name}.spec.ts`, `import { test } from '@playwright/test';\n${text}`]),
     ),
-    ['test', '--reporter=json'],
+    ['test', '--reporter=json', '--output=FILE.results'],
   );
 
 for (const [name, start, report] of [
