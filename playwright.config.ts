@@ -12,10 +12,13 @@ export default defineConfig({
   workers: 2,
   fullyParallel: false,
   timeout: 300_000,
+  // A failed test runs once more, with a trace. One that then passes is flaky, and fails the run all the same.
+  retries: 1,
+  failOnFlakyTests: true,
   use: {
     browserName: 'chromium',
     viewport: { width: 390, height: 844 },
-    trace: 'retain-on-failure',
+    trace: 'on-first-retry',
     launchOptions,
   },
 });

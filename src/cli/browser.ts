@@ -1,5 +1,5 @@
-// Finds a browser for the tests, or brings one: the first of a list that really starts. What is already
-// on the machine comes first; a system's own package next, where we may install it; a download last.
+// Finds a browser for the tests, or brings one: the first of a list that really starts. A shell without windows comes first, since
+// it is about twice as quick; then what is on the machine; a download last.
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -30,16 +30,12 @@ export async function findBrowser(machine: Machine = thisMachine()): Promise<Lau
     machine.tell(`ALMANAC_BROWSER names ${named}, which does not start.`);
     return null;
   }
-  const present = async () =>
-    firstThatStarts([{ args }, { channel: 'chrome', args }, { channel: 'msedge', args }, ...onPath(machine, args)], machine);
-  const found = await present();
+  const shell = () => firstThatStarts([{ args }, ...onPath(machine, args, ['chromium-headless-shell'])], machine);
+  const found = (await shell()) ?? ((await bringFromSystem(machine)) ? await shell() : null);
   if (found) return found;
-  for (const bring of [bringFromSystem, bringFromPlaywright]) {
-    if (!(await bring(machine))) continue;
-    const brought = await present();
-    if (brought) return brought;
-  }
-  return null;
+  const wholes = ['chromium', 'chromium-browser', 'google-chrome'];
+  const whole = [{ channel: 'chrome', args }, { channel: 'msedge', args }, ...onPath(machine, args, wholes)];
+  return (await firstThatStarts(whole, machine)) ?? ((await bringFromPlaywright(machine)) ? await shell() : null);
 }
 
 async function firstThatStarts(all: LaunchOptions[], machine: Machine): Promise<LaunchOptions | null> {
@@ -53,16 +49,18 @@ function argumentsFor({ isRoot }: Machine): string[] {
   return isRoot ? ['--no-sandbox', ...quiet] : quiet;
 }
 
-function onPath({ environment }: Machine, args: string[]): LaunchOptions[] {
+function onPath({ environment }: Machine, args: string[], names: string[]): LaunchOptions[] {
   const folders = (environment.PATH ?? environment.Path ?? '').split(delimiter).filter(Boolean);
-  const files = ['chromium', 'chromium-browser', 'google-chrome'].flatMap((name) => folders.map((folder) => join(folder, name)));
+  const files = names.flatMap((name) => folders.map((folder) => join(folder, name)));
   return files.filter((file) => existsSync(file)).map((executablePath) => ({ executablePath, args }));
 }
 
 async function bringFromSystem({ platform, isRoot, runs, tell }: Machine): Promise<boolean> {
   if (platform !== 'linux' || !isRoot || !(await runs('apt-get', ['--version']))) return false;
-  tell("Installing the system's chromium for the tests (about 80 MB, once) ...");
-  return (await runs('apt-get', ['update', '-qq'])) && (await runs('apt-get', ['install', '-y', '-qq', 'chromium']));
+  tell("Installing the system's chromium-headless-shell for the tests (about 60 MB, once) ...");
+  // Without a network it gives up soon, and a browser that is there already is taken.
+  const soon = ['-qq', '-o', 'Acquire::Retries=0', '-o', 'Acquire::http::Timeout=20'];
+  return (await runs('apt-get', [...soon, 'update'])) && (await runs('apt-get', [...soon, '-y', 'install', 'chromium-headless-shell']));
 }
 
 async function bringFromPlaywright({ runs, tell }: Machine): Promise<boolean> {

@@ -7,7 +7,8 @@ import { findBrowser, type Machine } from '../../../src/cli/browser.ts';
 
 const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync', '--disable-quic', '--no-first-run'];
 const bin = mkdtempSync(join(tmpdir(), 'browser-'));
-for (const name of ['chromium', 'google-chrome']) writeFileSync(join(bin, name), '');
+for (const name of ['chromium', 'chromium-headless-shell', 'google-chrome']) writeFileSync(join(bin, name), '');
+const inBin = (name: string): string => join(bin, name);
 
 // A machine on which only `works` starts; it notes what was tried and what was run.
 function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<Machine> = {}) {
@@ -33,7 +34,19 @@ function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<
 test('what is on the machine is tried in order', async () => {
   const { made, tried, ran } = machine((name) => name.endsWith('google-chrome'));
   assert.deepEqual(await findBrowser(made), { executablePath: join(bin, 'google-chrome'), args: quiet });
-  assert.deepEqual(tried, ['own', 'chrome', 'msedge', join(bin, 'chromium'), join(bin, 'google-chrome')]);
+  assert.deepEqual(tried, [
+    'own',
+    ...['chromium-headless-shell'].map(inBin),
+    'chrome',
+    'msedge',
+    ...['chromium', 'google-chrome'].map(inBin),
+  ]);
+  assert.deepEqual(ran, []);
+});
+
+test('a shell without windows is taken before a whole browser', async () => {
+  const { made, ran } = machine((name) => /chromium/.test(name));
+  assert.deepEqual(await findBrowser(made), { executablePath: inBin('chromium-headless-shell'), args: quiet });
   assert.deepEqual(ran, []);
 });
 
@@ -50,10 +63,20 @@ test('ALMANAC_BROWSER alone counts where it is set', async () => {
   assert.deepEqual(bad.told, ['ALMANAC_BROWSER names /opt/browser, which does not start.']);
 });
 
-test("root gets the system's package", async () => {
-  const { made, ran } = machine((name, done) => name.endsWith('chromium') && done.includes('apt-get chromium'), { isRoot: true });
-  assert.deepEqual(await findBrowser(made), { executablePath: join(bin, 'chromium'), args: ['--no-sandbox', ...quiet] });
-  assert.deepEqual(ran, ['apt-get --version', 'apt-get -qq', 'apt-get chromium']);
+test("root gets the system's package, although a whole browser is there", async () => {
+  const { made, ran } = machine(
+    (name, done) => name === 'chrome' || (/shell$/.test(name) && done.includes('apt-get chromium-headless-shell')),
+    {
+      isRoot: true,
+    },
+  );
+  assert.deepEqual(await findBrowser(made), { executablePath: inBin('chromium-headless-shell'), args: ['--no-sandbox', ...quiet] });
+  assert.deepEqual(ran, ['apt-get --version', 'apt-get update', 'apt-get chromium-headless-shell']);
+});
+
+test('where the package does not come, a whole browser that is there is taken', async () => {
+  const { made } = machine((name) => name === inBin('chromium'), { isRoot: true, runs: async (program) => program !== 'apt-get' });
+  assert.deepEqual(await findBrowser(made), { executablePath: inBin('chromium'), args: ['--no-sandbox', ...quiet] });
 });
 
 test('the download comes last, and without any there is none', async () => {
