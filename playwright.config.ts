@@ -1,5 +1,6 @@
 import { defineConfig } from '@playwright/test';
 import { launchVariable } from './src/cli/browser.ts';
+import { desk, phone } from './tests/e2e/visit.ts';
 
 /* `npm test` finds a browser and leaves the way to start it in the environment. Without it, Playwright takes its own. */
 const launchOptions = JSON.parse(process.env[launchVariable] ?? '{}') as Record<string, unknown>;
@@ -17,8 +18,12 @@ export default defineConfig({
   failOnFlakyTests: true,
   use: {
     browserName: 'chromium',
-    viewport: { width: 390, height: 844 },
     trace: 'on-first-retry',
     launchOptions,
   },
+  // A phone reads every page. At a desk those are used again that a member fills in or ticks.
+  projects: [
+    { name: 'phone', use: { viewport: phone } },
+    { name: 'desktop', use: { viewport: desk }, testMatch: /\/(ticks|signs|calculators-(mite-count|syrup))\.spec\.ts$/ },
+  ],
 });

@@ -2,7 +2,6 @@
 import assert from 'node:assert/strict';
 import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
-import { phone } from './visit.ts';
 
 export interface Sheet {
   page: Page;
@@ -32,7 +31,7 @@ export async function openCalculator(
   values = '',
   context: BrowserContextOptions = {},
 ): Promise<Sheet> {
-  const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
+  const own = await browser.newContext({ reducedMotion: 'reduce', ...context });
   const page = await own.newPage();
   const broken: string[] = [];
   page.on('pageerror', (error) => broken.push(String(error)));

@@ -5,7 +5,7 @@ import type { Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { calculators } from './calculator-examples.ts';
 import { openCalculator } from './calculator-page.ts';
-import { narrow, phone } from './visit.ts';
+import { narrow } from './visit.ts';
 
 let browser: Browser;
 let site: Site;
@@ -16,7 +16,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 
 for (const { slug, values, wide, example, table } of calculators) {
   test(`${slug}: without script the worked example and the table stand there, and nothing can be pressed in vain`, async () => {
-    const context = await browser.newContext({ viewport: phone, javaScriptEnabled: false });
+    const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(`${site.address}work-it-out/${slug}/`);
     assert.match(await page.locator('[data-part="example"]').innerText(), table);

@@ -4,7 +4,6 @@ import type { AddressInfo } from 'node:net';
 import { serve, type Served } from '../../src/cli/serve.ts';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
-import { phone } from './visit.ts';
 
 export interface Host {
   /** The origin, without a last slash. */
@@ -76,7 +75,7 @@ export async function openReader(
   options: BrowserContextOptions & { script?: string } = {},
 ): Promise<Reader> {
   const { script, ...given } = options;
-  const context = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...given });
+  const context = await browser.newContext({ reducedMotion: 'reduce', ...given });
   const page = await context.newPage();
   if (script) await context.addInitScript(script);
   await page.goto(address);

@@ -3,7 +3,6 @@ import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
-import { phone } from './visit.ts';
 
 let browser: Browser;
 test.beforeAll(async ({ browser: launched }) => {
@@ -12,7 +11,7 @@ test.beforeAll(async ({ browser: launched }) => {
 
 /** Opens a page on a day, with the reader's own clock in `zone`. */
 async function on(instant: string, site: Site, path = '', zone = 'America/New_York'): Promise<{ page: Page; context: BrowserContext }> {
-  const context = await browser.newContext({ viewport: phone, timezoneId: zone });
+  const context = await browser.newContext({ timezoneId: zone });
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date(instant));
   await page.goto(site.address + path);
@@ -138,7 +137,7 @@ test.describe('the demo club', () => {
   });
 
   test('without script the whole year stands in order and nothing is called now', async () => {
-    const context = await browser.newContext({ viewport: phone, javaScriptEnabled: false });
+    const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(site.address);
     const got = await said(page);

@@ -6,7 +6,7 @@ import { test } from './fixtures.ts';
 import ICAL from 'ical.js';
 import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
-import { desk, nothing, oneOfEachKind, phone, visit } from './visit.ts';
+import { desk, nothing, oneOfEachKind, visit } from './visit.ts';
 
 let browser: Browser;
 let site: Site;
@@ -23,7 +23,7 @@ async function at(
   options: BrowserContextOptions & { of?: Site } = {},
 ): Promise<void> {
   const { of = site, ...rest } = options;
-  const context = await browser.newContext({ viewport: phone, timezoneId: 'Asia/Tokyo', ...rest });
+  const context = await browser.newContext({ timezoneId: 'Asia/Tokyo', ...rest });
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date(`${day}T16:00:00Z`));
   await page.goto(of.address + path);

@@ -122,7 +122,7 @@ export function testStates(states: readonly State[], lights: readonly string[]):
   test.describe('axe, contrast, sizes, focus, narrow windows and wide letters', () => {
     for (const { name, at, reach } of states) {
       test(name, async () => {
-        const { page, context } = await open(browser, site.address + at, { viewport: phone });
+        const { page, context } = await open(browser, site.address + at, {});
         page.on('dialog', (dialog) => void dialog.accept());
         await reach(page);
         nothing(await faultsOf(page, lights));

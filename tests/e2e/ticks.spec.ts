@@ -4,7 +4,6 @@ import { readFileSync } from 'node:fs';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
-import { phone } from './visit.ts';
 
 let site: Site;
 let browser: Browser;
@@ -18,7 +17,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 
 async function reader(path: string, prepare: (page: Page) => Promise<void> = async () => {}): Promise<Page> {
-  context = await browser.newContext({ viewport: phone });
+  context = await browser.newContext();
   const page = await context.newPage();
   page.on('dialog', (dialog) => void dialog.accept());
   await prepare(page);
@@ -220,7 +219,7 @@ test('a store that holds something else is left as it is until the reader has it
 });
 
 test('without script the boxes tick, and nothing offers what it cannot do', async () => {
-  const own = await browser.newContext({ viewport: phone, javaScriptEnabled: false });
+  const own = await browser.newContext({ javaScriptEnabled: false });
   const page = await own.newPage();
   await page.goto(site.at(list));
   await page.locator('.step label').first().click();

@@ -29,7 +29,7 @@ export async function visit(
   const left = [...pages];
   const found = new Map<string, readonly string[]>();
   const tab = async (): Promise<void> => {
-    const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
+    const own = await browser.newContext({ reducedMotion: 'reduce', ...context });
     const page = await own.newPage();
     await prepare?.(page);
     for (let address = left.shift(); address !== undefined; address = left.shift()) {
@@ -108,7 +108,7 @@ export async function open(
   address: string,
   context: BrowserContextOptions = {},
 ): Promise<{ page: Page; context: BrowserContext }> {
-  const own = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...context });
+  const own = await browser.newContext({ reducedMotion: 'reduce', ...context });
   const page = await own.newPage();
   await page.goto(address);
   return { page, context: own };
