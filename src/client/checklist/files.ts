@@ -1,4 +1,4 @@
-/* The record as a file: JSON that can be opened again (its shape: schemas/runs.ts), and a table for a spreadsheet. Pure. */
+/* The record as a file: JSON that can be opened again, and a table for a spreadsheet. Pure. */
 import { parseDay } from '../../../shared/days/day.ts';
 import { own, readState, VERSION, type ChecklistState } from './record.ts';
 

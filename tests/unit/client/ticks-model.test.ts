@@ -16,7 +16,6 @@ import {
 } from '../../../src/client/checklist/record.ts';
 import { begin, file, freshId, merge, open, startAgain } from '../../../src/client/checklist/runs.ts';
 import { setAside } from '../../../src/client/checklist/set-aside.ts';
-import { savedRuns } from '../../../src/schemas/runs.ts';
 import { openStore, type Store } from '../../../src/client/checklist/store.ts';
 
 const KEY = 'almanac tamarack-county/ lists';
@@ -71,7 +70,6 @@ test('what the reader ticked is what is ticked, whatever happens between', () =>
           const text = asFile(store.read(), 'tamarack-county', '2026-04-18');
           const opened = fromFile(text, 'tamarack-county');
           assert.ok(opened.ok, 'what was saved can be opened');
-          assert.ok(savedRuns.safeParse(JSON.parse(text)).success, 'what was saved is as its published schema says');
           store.change((kept) => merge(kept, opened.kept).kept);
         }
         // An older edition wrote the same with a lower version.
