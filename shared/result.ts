@@ -1,7 +1,7 @@
 /**
- * What a function answers when a member's own input may be wrong: the value, or one word that says why there is none.
- * The page holds the sentence for the word. `row` counts from 1 and `text` is what was typed, where a list has one bad row.
- * A mistake of ours (a figure that cannot be, a negative tolerance) is not a result: it throws.
+ * Result of a function whose input a member may have mistyped: the value, or a reason in one word. The page holds the sentence for the
+ * reason. Where one row of a list is bad, `row` counts from 1 and `text` is what was typed. A mistake of ours (an impossible figure, a
+ * negative tolerance) is not a result: it throws.
  */
 export type Accepted<Value> = { readonly ok: true; readonly value: Value };
 

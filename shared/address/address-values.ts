@@ -1,7 +1,7 @@
 /**
- * Single numbers, lists (`452,455.5,449`) and records (`A:9/300;B:4/310`) as an address spells them, which is stricter than a box:
- * decimal point only, no thousands mark, no unit, no space. `marks` are what parts the fields of a record, in order: [':', '/'].
- * A label comes first in its record; where it holds a mark itself it is percent-encoded once more when written.
+ * Single numbers, lists (`452,455.5,449`) and records (`A:9/300;B:4/310`) in a web address. The spelling is stricter than in a form
+ * field: a decimal point only, no thousands mark, no unit, no space. `marks` separate the fields of a record, in order: [':', '/']. A
+ * label comes first in its record. Marks inside a label are percent-encoded once more.
  */
 import { ok, err, type Result } from '../result.ts';
 import { plainDecimal } from '../numbers/show-number.ts';
@@ -26,7 +26,7 @@ export function readAddressNumbers(text: string): Result<readonly number[], Addr
   return ok(numbers);
 }
 
-/** Each record as its fields, one more than there are marks; cut from the right, so that a label may hold a mark. */
+/** Splits each record into fields, one more than there are marks. The split goes from right to left, so that a label may contain a mark. */
 export function readAddressRecords(
   text: string,
   marks: readonly string[],

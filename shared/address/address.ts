@@ -1,13 +1,13 @@
 /**
- * The values of a form in a web address after `#`: `name=value&name=value`, each side percent-encoded; `+` is a plus.
- * A value is kept as it was written, right or wrong, so that a form can show it with its error. The four marks that part lists and
- * records (`, ; : /`) are left readable. A broken percent sign is kept as typed.
+ * The values of a form in a web address after `#`: `name=value&name=value`. Both sides are percent-encoded, and `+` is a plus. A value
+ * stays as it was written, right or wrong, so that the form can show it with its error. The marks of lists and records (`, ; : /`) stay
+ * readable. A broken percent sign stays as typed.
  */
 export type Address = {
   readonly values: ReadonlyMap<string, string>;
-  /** Names the form does not have, in the order met. */
+  /** Names that the form does not have, in the order of the address. */
   readonly unknown: readonly string[];
-  /** Names met more than once; the first counts. */
+  /** Names that occur more than once. The first value counts. */
   readonly repeated: readonly string[];
 };
 
@@ -28,7 +28,7 @@ export function readAddress(hash: string, known: readonly string[]): Address {
   return { values, unknown, repeated };
 }
 
-/** Without the `#`; in the order given. */
+/** Returns the pairs in the given order, without the `#`. */
 export function writeAddress(pairs: Iterable<readonly [name: string, value: string]>): string {
   return [...pairs].map(([name, value]) => `${encode(name)}=${encode(value)}`).join('&');
 }

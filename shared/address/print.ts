@@ -1,4 +1,4 @@
-/** A short print of words: the same words give the same print, whatever the spaces between them (FNV-1a, 32 bits, as base 36). */
+/** A short hash of words (FNV-1a, 32 bits, in base 36). Spaces between the words make no difference. */
 export function printOf(words: string): string {
   let hash = 0x811c9dc5;
   for (const letter of words.replace(/\s+/g, ' ').trim()) hash = Math.imul(hash ^ letter.codePointAt(0)!, 0x01000193);

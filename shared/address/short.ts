@@ -1,4 +1,4 @@
-/** Three letters for a name in an address. Two names may share one, so whoever lists names together must refuse that. */
+/** Three letters that stand for a name in an address. Two names may share them, so code that lists names together must refuse that. */
 import { printOf } from './print.ts';
 
 export function shortOf(name: string): string {

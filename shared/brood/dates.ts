@@ -1,13 +1,13 @@
 /**
- * From what was seen in the brood on one day: when that egg was laid, when its cell is sealed, when the bee emerges; for a queen
- * also when she mates and lays; for laying that stopped (a caged queen), when no worker and no drone brood is left.
- * Every date is a pair; windows are narrowed by what was seen (an open larva is not yet sealed). Half days round outward.
- * Does not hold for chilled brood. Figures and sources: development.ts. Unit: days.
+ * Brood dates from one observation: when the egg was laid, when its cell is sealed, and when the bee emerges. A queen also gets the days
+ * on which she mates and lays. A caged queen gives the days on which no worker brood and no drone brood is left. Every date is an
+ * earliest and a latest day. The observation narrows them: an open larva is not yet sealed. Half days round outward. Does not hold for
+ * chilled brood. Figures and sources: development.ts. Unit: days.
  */
 import { addDays, type Day } from '../days/day.ts';
 import { development, queenAfterEmerging, type Caste, type Span } from './development.ts';
 
-/** `caged`: the day laying stopped, so the last egg. */
+/** `caged`: laying stopped on this day, so it is the day of the last egg. */
 export type Seen = 'egg' | 'open' | 'sealed' | 'emerging' | 'caged';
 
 export type BroodPair = { readonly earliest: Day; readonly latest: Day };
@@ -22,7 +22,7 @@ export type BroodDates = {
   readonly broodlessDrone?: Day;
 };
 
-/** Days from the day of the look, which is 0. */
+/** Days from the day of the observation, which is day 0. */
 type Window = { from: number; to: number };
 
 export function broodDates(caste: Caste, seen: Seen, day: Day): BroodDates {
@@ -43,7 +43,7 @@ export function broodDates(caste: Caste, seen: Seen, day: Day): BroodDates {
   };
 }
 
-/** The youngest and the oldest that such brood can be. */
+/** The youngest and the oldest age that such brood can have. */
 function laidWindow(seen: Seen, { hatchesDays, sealedDays, emergesDays }: (typeof development)[Caste]): Window {
   const ages: Record<Seen, Span> = {
     caged: { least: 0, most: 0 },
@@ -55,7 +55,7 @@ function laidWindow(seen: Seen, { hatchesDays, sealedDays, emergesDays }: (typeo
   return { from: -Math.ceil(ages[seen].most), to: -Math.floor(ages[seen].least) };
 }
 
-/** An open cell is sealed today or later; a sealed one was sealed today or before. */
+/** An open cell is sealed today or later. A sealed cell was sealed today or earlier. */
 function sealWindow(seen: Seen, hatchesDays: number, sealedFor: number): Window {
   if (seen === 'sealed' || seen === 'emerging') return { from: -Math.ceil(sealedFor), to: 0 };
   return { from: seen === 'open' ? 0 : hatchesDays, to: Infinity };

@@ -1,7 +1,8 @@
 /**
- * How long a bee takes from egg to adult, in days elapsed since the egg was laid. Nobody's decree, but brood kept cool is slower.
- * Worker 3 + 6 + 12 = 21. Sources: the common table of the textbooks, where printed figures vary by a day (hence the spans); queen's mating 6 to 10 days after emerging: NSW Department of Primary Industries, Primefact 828 (2008); first eggs 2 to 3
- * days after mating, so 24 to 29 days from the egg (derived from a queen's usual 16 days). Unit: days.
+ * Development times of a bee from egg to adult, in days since the egg was laid. No authority sets them, but cool brood is slower. Worker:
+ * 3 + 6 + 12 = 21. Sources: the common table of the textbooks, whose printed figures differ by a day (hence the spans). A queen mates 6
+ * to 10 days after she emerges: NSW Department of Primary Industries, Primefact 828 (2008). Her first eggs follow 2 to 3 days after
+ * mating, 24 to 29 days from the egg (derived from a queen's usual 16 days). Unit: days.
  */
 export type Caste = 'worker' | 'queen' | 'drone';
 
@@ -17,9 +18,9 @@ export const development: Readonly<Record<Caste, Development>> = {
 
 export const queenAfterEmerging = {
   matesDays: { least: 6, most: 10 },
-  /** From mating. */
+  /** Days from mating. */
   laysDays: { least: 2, most: 3 },
-  /** From her own egg, for a queen that took the usual 16 days. */
+  /** Days from her own egg, for a queen with the usual 16 days of development. */
   matesFromEggDays: { least: 22, most: 26 },
   laysFromEggDays: { least: 24, most: 29 },
 } as const;

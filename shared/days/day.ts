@@ -1,8 +1,7 @@
 /**
- * A day of the calendar as ISO text (`2026-04-18`) in a type of its own, and sums of days.
- * A day is not an instant: it has no hour and no time zone, so no clock change can move it.
- * Gregorian calendar throughout. A day that is read must lie in 1900 to 2199; a sum may step past that.
- * Source of the leap-year rule: ISO 8601-1:2019, the Gregorian calendar (every 4th year, not the 100th, but the 400th).
+ * A calendar day as ISO text (`2026-04-18`) in a branded type, with sums of days. A day is not an instant: it has no hour and no time
+ * zone, so no clock change can move it. Gregorian calendar throughout. A parsed day must lie in 1900 to 2199, but a sum may go beyond
+ * that. Source of the leap-year rule: ISO 8601-1:2019, the Gregorian calendar (every 4th year, not the 100th, but the 400th).
  */
 import { ok, err, type Result } from '../result.ts';
 
@@ -19,14 +18,14 @@ export type DayReason = 'not-a-date' | 'impossible-date' | 'year-out-of-range';
 
 const daysBeforeMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
-/** Strict ISO text and nothing else: `2026-04-18`. */
+/** Accepts strict ISO text only: `2026-04-18`. */
 export function parseDay(text: string): Result<Day, DayReason> {
   const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (!found) return err('not-a-date');
   return dayFrom(Number(found[1]), Number(found[2]), Number(found[3]));
 }
 
-/** A day from its three numbers, months counted from 1. */
+/** A day from its three numbers. Months count from 1. */
 export function dayFrom(year: number, month: number, date: number): Result<Day, DayReason> {
   if (year < firstYear || year > lastYear) return err('year-out-of-range');
   if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) {
@@ -44,7 +43,7 @@ export function addDays(day: Day, days: number): Day {
   return fromCount(toCount(day) + days);
 }
 
-/** Days from the first to the second; negative when the second is earlier. */
+/** Days from the first day to the second, negative when the second is earlier. */
 export function daysBetween(from: Day, to: Day): number {
   return toCount(to) - toCount(from);
 }
@@ -74,7 +73,7 @@ function daysBefore(year: number, month: number): number {
   return plain + (month > 2 && isLeapYear(year) ? 1 : 0);
 }
 
-/** Day 1 is 1 January of year 1, a Monday by the rule carried back. */
+/** Day 1 is 1 January of year 1, a Monday in the Gregorian calendar extended backward. */
 function toCount(day: Day): number {
   return daysBeforeYear(partsOf(day).year) + dayOfYear(day);
 }

@@ -1,6 +1,6 @@
 /**
- * A day of any year as `MM-DD` (`05-03`), for seasons, normals and dates that come back every year.
- * Normals have 365 days: 29 February is read as 28 February wherever a day is counted or a year is common.
+ * A day of any year as `MM-DD` (`05-03`), for seasons, normals and dates that return every year. A normal year has 365 days. 29 February
+ * counts as 28 February in day numbers and in common years.
  */
 import { ok, err, type Result } from '../result.ts';
 import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
@@ -21,7 +21,7 @@ export function parseMonthDay(text: string): Result<MonthDay, 'not-a-month-day' 
   return read.ok ? ok(text as MonthDay) : err('impossible-date');
 }
 
-/** The day it falls on in a year given. */
+/** The day on which it falls in a given year. */
 export function dayInYear(monthDay: MonthDay, year: number): Day {
   const { month, date } = numbersOf(monthDay);
   const read = dayFrom(year, month, Math.min(date, daysInMonth(year, month)));
@@ -34,7 +34,7 @@ export function dayOfCommonYear(monthDay: MonthDay): number {
   return dayOfYear(dayInYear(monthDay, commonYear));
 }
 
-/** The other way round; any whole number, wrapped into the year (366 is 1 January again). */
+/** The inverse of `dayOfCommonYear`. Takes any whole number and wraps it into the year: 366 is 1 January again. */
 export function monthDayAt(dayNumber: number): MonthDay {
   if (!Number.isInteger(dayNumber)) throw new RangeError(`monthDayAt: needs a whole day, got ${dayNumber}`);
   let left = ((((dayNumber - 1) % 365) + 365) % 365) + 1;

@@ -1,4 +1,4 @@
-/** The months in letters. English only; a file of its own, since every page of the almanac needs these words and few need more. */
+/** The English names of the months. They have a file of their own because every page needs them and few pages need more. */
 export const monthNames = [
   'January',
   'February',

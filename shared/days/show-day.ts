@@ -1,6 +1,6 @@
 /**
- * A day or a run of days in words: "18 April 2026", "Saturday 18 April 2026", "3 to 17 May 2026".
- * Day before month, the month in letters, so that no reader can take the one for the other. English only.
+ * Formats a day or a range of days in words: "18 April 2026", "Saturday 18 April 2026", "3 to 17 May 2026". The day comes before the
+ * month and the month is in letters, so that no reader can confuse the two. English only.
  */
 import { daysBetween, partsOf, weekday, type Day } from './day.ts';
 import { monthName } from './month-names.ts';
@@ -14,7 +14,7 @@ export function formatDayWithWeekday(day: Day): string {
   return `${weekday(day)} ${formatDay(day)}`;
 }
 
-/** Says each of month and year once where both ends share it. */
+/** Writes the month and the year once where both ends share them. */
 export function formatDayRange(first: Day, last: Day): string {
   if (daysBetween(first, last) < 0) {
     throw new RangeError(`formatDayRange: needs the earlier day first, got ${first} and ${last}`);

@@ -1,6 +1,6 @@
 /**
- * Which day it is in a club's own time zone at an instant handed in. The caller reads the clock; nothing here does.
- * This is the one place of the arithmetic where a Date is met. A time zone that does not exist throws.
+ * The current day in a club's time zone, at an instant that the caller passes in. Only the caller reads the clock. No other file of
+ * shared/ uses a Date. An unknown time zone throws.
  */
 import type { Day } from './day.ts';
 

@@ -1,7 +1,7 @@
 /**
- * Reads a date from a box as a member types it: `2026-04-18`, `18 April 2026`, `April 18 2026`; months may be short, a comma,
- * an ordinal (`18th`) and a weekday are tolerated, and a weekday that does not belong to the date is refused.
- * A date in numbers alone (`4/5/26`, `4.5.2026`) is refused, because it is two different days in two countries.
+ * Parses a date as a member types it: `2026-04-18`, `18 April 2026`, `April 18 2026`. Months may be abbreviated. A comma, an ordinal
+ * (`18th`) and a weekday are allowed, but a weekday that does not match the date is refused. A date in numbers alone (`4/5/26`,
+ * `4.5.2026`) is refused, because it means different days in different countries.
  */
 import { err, type Result } from '../result.ts';
 import { dayFrom, parseDay, weekday, weekdays, type Day, type DayReason } from './day.ts';
@@ -44,7 +44,7 @@ function monthNumber(word: string): number {
   return monthNames.findIndex((name) => isShortOf(word, name)) + 1;
 }
 
-/** `sep`, `sept` and `september`; never fewer than three letters. */
+/** Accepts `sep`, `sept` and `september`, but never fewer than three letters. */
 function isShortOf(word: string, name: string): boolean {
   const full = name.toLowerCase();
   return word.length >= 3 && (word === full || (word.length <= 5 && full.startsWith(word)));

@@ -1,6 +1,6 @@
 /**
- * A day of any year against a span that comes back every year, and in words. Without the sums of month-day.ts, so that the script
- * of every page stays small. Month and day as `MM-DD`; 29 February is a day like others.
+ * A day of any year compared with a span that returns every year, and both in words. The file leaves out the sums of month-day.ts, so
+ * that the script of every page stays small. Month and day as `MM-DD`. 29 February is an ordinary day here.
  */
 import type { Day } from './day.ts';
 import type { MonthDay } from './month-day.ts';
@@ -10,7 +10,7 @@ export function monthDayOf(day: Day): MonthDay {
   return day.slice(5) as MonthDay;
 }
 
-/** Both ends belong to the span; a span may run over New Year (`11-01` to `02-15`). */
+/** Includes both ends. A span may cross New Year (`11-01` to `02-15`). */
 export function isWithinSpan(monthDay: MonthDay, first: MonthDay, last: MonthDay): boolean {
   if (first <= last) return first <= monthDay && monthDay <= last;
   return monthDay >= first || monthDay <= last;
@@ -21,14 +21,14 @@ export function formatMonthDay(monthDay: MonthDay): string {
   return `${date} ${monthName(month)}`;
 }
 
-/** "3 to 17 May", "20 May to 4 June"; a span may run over New Year. */
+/** "3 to 17 May", "20 May to 4 June". A span may cross New Year. */
 export function formatMonthDays(first: MonthDay, last: MonthDay): string {
   if (first === last) return formatMonthDay(first);
   const begins = first.slice(0, 2) === last.slice(0, 2) && first < last ? String(numbersOf(first).date) : formatMonthDay(first);
   return `${begins} to ${formatMonthDay(last)}`;
 }
 
-/** "First half of May" to the 15th, "Second half of May" from the 16th. */
+/** "First half of May" up to the 15th, "Second half of May" from the 16th. */
 export function halfMonthName(monthDay: MonthDay): string {
   const { month, date } = numbersOf(monthDay);
   return `${date <= 15 ? 'First' : 'Second'} half of ${monthName(month)}`;

@@ -1,9 +1,9 @@
 /**
- * How heavy water and sugar syrup are. Brix is per cent of sugar by weight.
- * Polynomial of the form published by the International Commission for Uniform Methods of Sugar Analysis (specification SPS-4,
- * densimetry; its coefficients as two independent public programs carry them, the attribution from memory). Within 0.3 kg/m3 of the
- * sucrose table of the CRC Handbook of Chemistry and Physics at 20 C up to 70 Brix, 0.5 at 80.
- * Does not hold outside 0 to 60 C and 0 to 85 Brix, nor for honey, invert or brown sugar. Units: Brix, C, kg per litre (= g per mL).
+ * Density of water and of sugar syrup. Brix is per cent of sugar by weight. The polynomial has the form that the International Commission
+ * for Uniform Methods of Sugar Analysis published (specification SPS-4, densimetry). Its coefficients come from two independent public
+ * programs, and the attribution is from memory. It lies within 0.3 kg/m3 of the sucrose table of the CRC Handbook of Chemistry and
+ * Physics at 20 C up to 70 Brix, and within 0.5 at 80. Does not hold outside 0 to 60 C and 0 to 85 Brix, nor for honey, invert sugar or
+ * brown sugar. Units: Brix, C, kg per litre (= g per mL).
  */
 const powersOfSugar = [
   [385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.289],
@@ -25,7 +25,7 @@ export function syrupKgPerLitre(brix: number, temperatureC: number): number {
   return waterKgPerLitre(temperatureC) + valueAt(added, warmth) / 1000;
 }
 
-/** Pure water, in the form of Kell 1975 (J. Chem. Eng. Data 20:97-105; from memory), with the coefficients the same programs carry. */
+/** Pure water, in the form of Kell 1975 (J. Chem. Eng. Data 20:97-105; from memory), with coefficients from the same programs. */
 export function waterKgPerLitre(temperatureC: number): number {
   if (!(temperatureC >= coldestC && temperatureC <= warmestC)) {
     throw new RangeError(`waterKgPerLitre: needs 0 to 60 C, got ${temperatureC}`);

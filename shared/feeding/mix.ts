@@ -1,8 +1,8 @@
 /**
- * Sugar, water and syrup of a mix, from any one of the three. Masses add; volumes do not, so the volume of syrup comes from its
- * density. Parts by weight, by volume (sugar by the cup, which is good to about 5 %), or kilograms of sugar to litres of water.
- * For white granulated sugar and plain water at one temperature. Does not hold where not all sugar dissolves.
- * Units: kg, L, Brix (per cent of sugar by weight), C, g of sugar in a US cup. Density: density.ts.
+ * Sugar, water and syrup of a mix, from any one of the three. Masses add but volumes do not, so the volume of syrup comes from its
+ * density. A recipe has parts by weight, parts by volume, or kilograms of sugar to litres of water. Sugar by the cup is accurate to about
+ * 5 %. For white granulated sugar and plain water at one temperature. Does not hold where some sugar stays undissolved. Units: kg, L,
+ * Brix (per cent of sugar by weight), C, g of sugar in a US cup. Density: density.ts.
  */
 import { ok, err, type Result, type Refused } from '../result.ts';
 import { gramsToKilograms } from '../units/weight.ts';
@@ -10,7 +10,7 @@ import { usCupsToLitres } from '../units/volume.ts';
 import { coldestC, syrupKgPerLitre, thickestBrix, warmestC, waterKgPerLitre } from './density.ts';
 import { grainsBelow, type Graining } from './solubility.ts';
 
-/** Sugar first: 2 and 1 for a strong syrup. */
+/** Sugar comes first: 2 and 1 are a strong syrup. */
 export type Recipe = {
   readonly sugarParts: number;
   readonly waterParts: number;
@@ -36,7 +36,7 @@ export type Syrup = {
 
 export type MixReason = 'no-sugar' | 'no-water' | 'no-amount' | 'too-much' | 'temperature-out-of-range' | 'impossible-cup' | 'too-thick';
 
-/** Solid sugar without any air, 1.588 kg/L, would be 376 g to the cup. */
+/** Solid sugar without any air has 1.588 kg/L, which is 376 g a cup. */
 const heaviestCupGrams = 376;
 const mostOfAnything = 1e6;
 
@@ -62,7 +62,7 @@ export function mixSyrup(recipe: Recipe, known: Known, kitchen: Kitchen): Result
   });
 }
 
-/** Per cent of sugar by weight. The recipe must be one that `mixSyrup` takes. */
+/** Per cent of sugar by weight. The recipe must be valid for `mixSyrup`. */
 export function brixOf({ sugarParts, waterParts, by }: Recipe, kitchen: Kitchen): number {
   const sugar = sugarParts * (by === 'volume' ? looseSugarKgPerLitre(kitchen) : 1);
   const water = waterParts * (by === 'weight' ? 1 : waterKgPerLitre(kitchen.temperatureC));

@@ -1,16 +1,16 @@
 /**
- * The temperature below which a syrup may begin to grain, because so much sugar no longer stays dissolved. Two published lines
- * disagree by some degrees, so both are used and the answer is a pair. Older: Herzfeld, as printed by Mohos 2010 (Confectionery and
- * Chocolate Engineering), straight between its points at 0, 20 and 40 C. Modern: Vavrinecz 1962, as an equation (from memory).
- * Thinner than 64.4 Brix does not grain above freezing; thicker than 74 cannot all dissolve at any heat used here.
- * Does not hold for honey or invert syrup. Graining can also wait for a seed. Units: Brix, C.
+ * The temperature below which syrup may crystallise because its sugar no longer stays dissolved. Two published lines disagree by some
+ * degrees, so both are used and the answer is a pair. Older line: Herzfeld, as printed by Mohos 2010 (Confectionery and Chocolate
+ * Engineering), straight between its points at 0, 20 and 40 C. Modern line: Vavrinecz 1962, as an equation (from memory). Syrup below
+ * 64.4 Brix does not crystallise above freezing. Above 74 Brix, some sugar stays undissolved at any heat used here. Does not hold for
+ * honey or invert syrup. Crystals can also wait for a seed. Units: Brix, C.
  */
 import { bisect } from '../numbers/bisect.ts';
 
 export type Graining =
   | { readonly state: 'never' | 'cannot-all-dissolve' }
   | { readonly state: 'below'; readonly leastC: number; readonly mostC: number }
-  /** Beyond the older line's last point; only the modern one answers. */
+  /** Beyond the last point of the older line. Only the modern line answers. */
   | { readonly state: 'below-modern-only'; readonly mostC: number };
 
 const thinnestBrix = 64.4;

@@ -1,8 +1,8 @@
 /**
- * Winter stores of a hive, what it lacks of the target, and the syrup that would make it up, as a least and a most.
- * Bees turn sugar into stores of about 82 % sugar; at best every gram arrives (efficiency 1), by the rule of practice some
- * three quarters. Weighed stores are gross less the empty hive, so bees, pollen and wax count too: about, not exact.
- * Figures (weight of a full frame, target, sugar in stores, efficiencies) are handed in. Units: kg, L.
+ * Winter stores of a hive, the shortfall from a target, and the syrup that fills it, as a least and a most. Bees turn sugar into stores
+ * of about 82 % sugar. At best every gram arrives (efficiency 1); the rule of practice is about three quarters. Weighed stores are gross
+ * weight minus the empty hive. They include bees, pollen and wax, so they are approximate. The caller passes the figures: weight of a
+ * full frame, target, sugar in stores, efficiencies. Units: kg, L.
  */
 import { ok, err, type Result } from '../result.ts';
 import { mixSyrup, type Kitchen, type MixReason, type Recipe } from './mix.ts';
@@ -12,9 +12,9 @@ export type HiveStores =
   | { readonly frames: readonly { readonly count: number; readonly honeyKgEach: number }[] };
 
 export type FeedingFigures = {
-  /** 0.82 of ripe stores is sugar. */
+  /** Share of sugar in ripe stores: 0.82. */
   readonly sugarShareOfStores: number;
-  /** Of the sugar fed, the share that ends in the comb: 0.76 and 1. */
+  /** Share of the fed sugar that ends in the comb: 0.76 and 1. */
   readonly efficiencyLeast: number;
   readonly efficiencyMost: number;
 };
@@ -30,7 +30,7 @@ export type WinterStores = {
 
 export type StoresReason = MixReason | 'no-target' | 'impossible-weight' | 'empty-heavier-than-gross' | 'impossible-frames';
 
-/** The mixes offered, sugar first. */
+/** The available mixes, sugar first. */
 export const storeMixes = {
   '1:1-weight': { sugarParts: 1, waterParts: 1, by: 'weight' },
   '3:2-weight': { sugarParts: 3, waterParts: 2, by: 'weight' },
@@ -73,7 +73,7 @@ function storesIn(hive: HiveStores): Result<number, StoresReason> {
   return grossKg < emptyKg ? err('empty-heavier-than-gross') : ok(grossKg - emptyKg);
 }
 
-/** Half frames are frames: counts need not be whole. */
+/** Half frames are possible, so a count need not be whole. */
 function storesInFrames(frames: readonly { count: number; honeyKgEach: number }[]): Result<number, StoresReason> {
   if (frames.some(({ count }) => !(count >= 0 && count <= 100))) return err('impossible-frames');
   return ok(frames.reduce((sum, { count, honeyKgEach }) => sum + count * honeyKgEach, 0));

@@ -1,6 +1,7 @@
 /**
- * Which of a club's action levels a count is judged by. A level covers the parts of the year its row names; where several cover the
- * part asked for, or none is asked for yet, the strictest counts. A part of the year that no row covers has no level, and no verdict.
+ * The action level of a club that applies to a mite count. Each level covers the parts of the year that its row names. The strictest
+ * level counts where several cover the part of the year, or where no part is chosen yet. A part of the year without a row has no level
+ * and no verdict.
  */
 import type { Phase } from '../season/phases.ts';
 

@@ -1,12 +1,12 @@
 /**
- * One rate for several colonies together, with a range that allows for mites clumping in some colonies more than in others.
- * The rate is all mites over all bees; the range is that of a ratio, on a log scale, so that it never falls below 0:
- * R exp(+/- t SE / R), SE = sqrt(n/(n-1) sum (m - R b)^2) / sum b, t with n-1 degrees of freedom.
- * Under `fewestForRange` colonies there is no range. No mites at all: from 0 to the exact upper limit of the bees together, which is
- * the least careful of ranges. Where all colonies have the very same rate the range shrinks to nothing: go by each colony's own.
- * Sources: W. G. Cochran, Sampling Techniques, 3rd ed. 1977, ch. 6 (ratio and its standard error; chapter from memory); log limits checked by simulation
- * and against the yards of Aurell, Bruckner, Steury & Williams 2025, J. Econ. Entomol., doi 10.1093/jee/toaf126.
- * Unit: mites per 100 bees. The samples must have passed `miteRate`.
+ * One mite rate for several colonies together. Its range allows for mites that clump in some colonies. The rate is all mites over all
+ * bees. The range is that of a ratio, on a log scale, so that it never falls below 0: R exp(+/- t SE / R), SE = sqrt(n/(n-1) sum (m - R
+ * b)^2) / sum b, t with n-1 degrees of freedom. There is no range below `fewestForRange` colonies. Without any mites the range goes from
+ * 0 to the exact upper limit of all bees together, which is the least careful range. Where all colonies have the same rate the range
+ * shrinks to nothing, so look at the range of each colony.
+ * Sources: W. G. Cochran, Sampling Techniques, 3rd ed. 1977, ch. 6 (ratio and its standard error; chapter from memory). The log limits
+ * were checked by simulation and against the yards of Aurell, Bruckner, Steury & Williams 2025, J. Econ. Entomol., doi
+ * 10.1093/jee/toaf126. Unit: mites per 100 bees. Validate the samples with `miteRate` first.
  */
 import { poissonLimits } from '../numbers/poisson.ts';
 import { tQuantile } from '../numbers/student-t.ts';
@@ -22,7 +22,7 @@ export type ApiaryRate = {
   readonly per100Corrected?: number;
 };
 
-/** Below four colonies the spread between them cannot be told from chance. */
+/** Below four colonies the spread between them cannot be distinguished from chance. */
 const fewestForRange = 4;
 
 export function apiaryRate(samples: readonly Counts[], recoveryPercent = 100): ApiaryRate {

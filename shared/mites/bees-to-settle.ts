@@ -1,8 +1,8 @@
 /**
- * How many bees a sample would need for a count at the same rate to lie surely under the level: the smallest whole number, from the
- * bees counted up, at which the exact upper limit of the mites then expected (rounded up) is under the level.
- * Where more than `mostBees` would be needed there is no answer, since no colony should give so many.
- * Only for a sample whose rate is under the level. Exact limits: Garwood 1936. The rule itself is ours. Unit: bees.
+ * The sample size that would settle an unsure mite count: the number of bees that puts the same rate surely below the level. The answer
+ * is the smallest whole number, starting from the bees counted. At that number the exact upper limit of the expected mites (rounded up)
+ * is below the level. There is no answer where more than `mostBees` would be needed, because no colony should give so many. Only for a
+ * sample whose rate is below the level. Exact limits: Garwood 1936. The rule itself is ours. Unit: bees.
  */
 import { poissonLimits } from '../numbers/poisson.ts';
 import type { MiteSample } from './rate.ts';
@@ -23,7 +23,7 @@ export function beesToSettle(
   return undefined;
 }
 
-/** The first whole number of bees at which `limit` mites are under the level. */
+/** The smallest whole number of bees at which `limit` mites are below the level. */
 function beesUnderLevel(limit: number, levelPer100: number): number {
   return Math.floor((limit * 100) / levelPer100) + 1;
 }

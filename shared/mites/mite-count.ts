@@ -1,7 +1,7 @@
 /**
- * A whole mite count: each colony's rate, limits and verdict, the apiary's, and the one verdict over all, which is the worst of them,
- * so that an average hides no colony. Everything is judged unrounded. Without a level there are rates and no verdict.
- * Units: mites per 100 bees, bees, weeks. Rules: rate.ts, verdict.ts, apiary-rate.ts, bees-to-settle.ts, weeks-to-level.ts.
+ * A complete mite count: rate, limits and verdict of each colony and of the apiary, and one overall verdict. The overall verdict is the
+ * worst of them, so that an average hides no colony. Unrounded values are compared with the level. Without a level there are rates and no
+ * verdict. Units: mites per 100 bees, bees, weeks. Rules: rate.ts, verdict.ts, apiary-rate.ts, bees-to-settle.ts, weeks-to-level.ts.
  */
 import { ok, err, type Result } from '../result.ts';
 import { apiaryRate, type ApiaryRate } from './apiary-rate.ts';
@@ -12,41 +12,41 @@ import { weeksToLevel, type Growth, type WeeksToLevel } from './weeks-to-level.t
 
 export type MiteCountInput = {
   readonly samples: readonly MiteSample[];
-  /** Absent: the club holds no level for this part of the year. */
+  /** Absent where the club has no level for this part of the year. */
   readonly levelPer100?: number;
-  /** At this rate there is no time to lose. Absent: the club holds none for this part of the year. */
+  /** At this rate the colony needs action at once. Absent where the club has no such level for this part of the year. */
   readonly atOncePer100?: number;
   readonly recoveryPercent?: number;
   readonly hasBrood: boolean;
   readonly growth: Growth;
-  /** More bees than this are never asked of one colony. */
+  /** The largest sample that may be taken from one colony. */
   readonly mostBees: number;
 };
 
 type Judgement = {
   readonly verdict?: Verdict;
-  /** The verdict rests on the correction for missed mites alone. */
+  /** True where only the correction for missed mites leads to the verdict. */
   readonly onlyCorrected: boolean;
 };
 
 export type ColonyResult = MiteSample &
   MiteRate &
   Judgement & {
-    /** The count is at or over the level at which to act at once. */
+    /** True where the count is at or over the level for action at once. */
     readonly atOnce: boolean;
-    /** Only where this colony is unsure by its own count; 'too-many' where it would take more than a colony should give. */
+    /** Only where this colony's own count is unsure. 'too-many' where it would take more bees than a colony should give. */
     readonly beesToSettle?: number | 'too-many';
   };
 
 export type MiteCount = {
   readonly colonies: readonly ColonyResult[];
-  /** From two colonies. */
+  /** Present from two colonies upward. */
   readonly apiary?: ApiaryRate & Judgement;
   readonly verdict?: Verdict;
   readonly coloniesToAct: readonly string[];
-  /** Of those, the ones for which there is no time to lose. */
+  /** The colonies among them that need action at once. */
   readonly coloniesAtOnce: readonly string[];
-  /** Only where the verdict is unsure: the colony that needs most. */
+  /** Only where the verdict is unsure: the colony that needs the largest sample. */
   readonly toSettle?: { readonly label: string; readonly bees: number | 'too-many' };
   readonly weeks: WeeksToLevel;
 };

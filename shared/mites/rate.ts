@@ -1,8 +1,8 @@
 /**
- * Mites per 100 bees of one sample, with the exact limits of what the count can stand for.
- * The rate is a ratio of two counts, not a share: more mites than bees is possible. The limits hold for the bees of one colony that
- * were well mixed; they do not hold for colonies thrown together, nor say what a poor wash missed.
- * Limits: Garwood 1936 (see numbers/poisson). Units: mites, bees, mites per 100 bees; recovery in per cent of mites washed off.
+ * Mites per 100 bees of one sample, with the exact confidence limits of the count. The rate is a ratio of two counts, not a share: more
+ * mites than bees is possible. The limits hold for well-mixed bees of one colony. They do not hold for pooled colonies, and they do not
+ * show what a poor wash missed. Limits: Garwood 1936 (see numbers/poisson). Units: mites, bees, mites per 100 bees; recovery in per cent
+ * of mites washed off.
  */
 import { ok, err, type Result, type Refused } from '../result.ts';
 import { poissonLimits } from '../numbers/poisson.ts';
@@ -13,13 +13,13 @@ export type MiteRate = {
   readonly per100: number;
   readonly lowPer100: number;
   readonly highPer100: number;
-  /** Only where fewer than all mites are said to be found. */
+  /** Only where the recovery is below 100 %. */
   readonly per100Corrected?: number;
 };
 
 export type SampleReason = 'no-bees' | 'bees-not-whole' | 'mites-not-whole' | 'mites-negative' | 'too-many' | 'impossible-recovery';
 
-/** Larger numbers are a slip of the finger, not a sample. */
+/** Larger numbers are typing errors, not samples. */
 export const mostMitesInSample = 100_000;
 export const mostBeesInSample = 1_000_000;
 

@@ -1,15 +1,15 @@
 /**
- * How many bees must be looked at to meet at least one infested one, and how many colonies to sample.
- * Bees: ln(1 - D) / ln(1 - P), rounded up, for a share P infested and a certainty D. Holds for bees picked at random from one
- * well-mixed colony; mites on brood are not seen. Source: COLOSS BEEBOOK vol. II, statistics chapter (Pirk et al. 2013,
- * J. Apic. Res. 52(4)), section 2.2. Colonies: two published habits handed in, the fewer and the more. Unit: per cent, bees, colonies.
+ * Sampling plan: how many bees must be examined to find at least one infested bee, and how many colonies to sample. Bees: ln(1 - D) /
+ * ln(1 - P), rounded up, for an infested share P and a certainty D. Holds for bees picked at random from one well-mixed colony. Mites on
+ * brood are not counted. Source: COLOSS BEEBOOK vol. II, statistics chapter (Pirk et al. 2013, J. Apic. Res. 52(4)), section 2.2. The
+ * caller passes two published habits for the number of colonies, the lower and the higher. Units: per cent, bees, colonies.
  */
 import { ok, err, type Result } from '../result.ts';
 
 export type SamplingPlan = {
   readonly beesNeeded: number;
   readonly missedChancePercent: number;
-  /** Absent where the number of colonies was not given. */
+  /** Absent where the number of colonies is unknown. */
   readonly coloniesLeast?: number;
   readonly coloniesMost?: number;
 };
@@ -32,12 +32,12 @@ export function samplingPlan(
   return ok({ beesNeeded, missedChancePercent, coloniesLeast, coloniesMost: Math.min(colonies, habit.coloniesMost) });
 }
 
-/** The chance in per cent that `bees` hold no infested one. */
+/** The chance in per cent that none of `bees` is infested. */
 export function missedChance(sharePercent: number, bees: number): number {
   return 100 * Math.exp(bees * Math.log1p(-sharePercent / 100));
 }
 
-/** A quotient that is whole but for the machine's last digits stays whole. */
+/** Ignores rounding errors in the last digits, so that a whole quotient stays whole. */
 function beesToMeetOne(sharePercent: number, certaintyPercent: number): number {
   const exact = Math.log1p(-certaintyPercent / 100) / Math.log1p(-sharePercent / 100);
   return Math.max(1, Math.ceil(exact * (1 - 1e-12)));

@@ -1,6 +1,6 @@
 /**
- * Mites that fall on a board, per day. Nothing more can be said: published factors from a daily fall to the mites of a colony differ
- * tenfold, and a fall is never compared with a level per 100 bees. Units: mites, days.
+ * Mites that fall on a sticky board per day. The count supports no other statement: published factors from daily fall to the mites in a
+ * colony differ tenfold. A fall is never compared with a level per 100 bees. Units: mites, days.
  */
 import { ok, err, type Result } from '../result.ts';
 

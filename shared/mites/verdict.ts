@@ -1,13 +1,13 @@
 /**
- * The one rule by which a rate is judged against an action level. `act` when the rate as counted, unrounded, is at or over the level;
- * else `unsure` when its upper limit is, or when only the rate corrected for missed mites is; else `below`.
- * A correction never makes a verdict milder, and never by itself makes it `act`. Unit: mites per 100 bees.
+ * The verdict on a mite rate against an action level. `act`: the counted rate, unrounded, is at or over the level. `unsure`: its upper
+ * limit is, or only the rate corrected for missed mites is. `below`: all others. A correction never makes a verdict milder, and never
+ * makes it `act` by itself. Unit: mites per 100 bees.
  */
 export type Verdict = 'below' | 'unsure' | 'act';
 
 export type Judged = {
   readonly per100: number;
-  /** Absent where there is no range to go by. */
+  /** Absent where there is no range. */
   readonly highPer100?: number;
   readonly per100Corrected?: number;
 };
@@ -19,7 +19,7 @@ export function verdictOf(rate: Judged, levelPer100: number): Verdict {
   return isOnlyCorrected(rate, levelPer100) ? 'unsure' : 'below';
 }
 
-/** The counted rate and its range are under the level, the corrected rate is not. */
+/** The counted rate and its range are below the level, but the corrected rate is not. */
 export function isOnlyCorrected(rate: Judged, levelPer100: number): boolean {
   const counted = Math.max(rate.per100, rate.highPer100 ?? 0);
   return counted < levelPer100 && (rate.per100Corrected ?? 0) >= levelPer100;

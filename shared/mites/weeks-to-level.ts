@@ -1,9 +1,9 @@
 /**
- * In how many whole weeks mites could reach the level, as a soonest and a latest, never one date.
- * Soonest: from the upper limit at the fastest growth, rounded down, never under 0: 0 says "within a week at the soonest".
- * Latest: from the rate counted at the slowest, rounded up, so that the days lie between the two.
- * Growth is only while brood is reared; without brood there is no date. In autumn mites also arrive from outside, which is not in
- * this sum. Unit: mites per 100 bees; growth as a share a day (0.015 = 1.5 % a day), two published ends handed in.
+ * Weeks until mites could reach the level, as an earliest and a latest whole number, never one date. Earliest: from the upper limit at
+ * the fastest growth, rounded down, at least 0, which means "within a week at the soonest". Latest: from the counted rate at the slowest
+ * growth, rounded up. Mites grow only while the colony rears brood, so without brood there is no date. In autumn mites also arrive from
+ * outside, which this sum leaves out. Units: mites per 100 bees; growth as a share per day (0.015 = 1.5 % a day). The caller passes two
+ * published growth rates.
  */
 export type Growth = { readonly slowestPerDay: number; readonly fastestPerDay: number };
 
@@ -12,7 +12,7 @@ export type WeeksToLevel =
   | { readonly state: 'no-mites'; readonly soonestWeeks: number }
   | { readonly state: 'weeks'; readonly soonestWeeks: number; readonly latestWeeks: number };
 
-/** `per100` and `highPer100` are the highest of any colony. */
+/** `per100` and `highPer100` are the highest values of all colonies. */
 export function weeksToLevel(
   rate: { readonly per100: number; readonly highPer100: number },
   levelPer100: number | undefined,

@@ -1,6 +1,6 @@
 /**
- * Where a rising function passes 0 between two ends, by halving until the machine's numbers lie side by side.
- * Throws where it does not pass 0 between them.
+ * Bisection: finds where a rising function passes 0 between two ends, to the last digit of a floating-point number. Throws where the
+ * function does not pass 0 between them.
  */
 export function bisect(rising: (x: number) => number, low: number, high: number): number {
   if (!(rising(low) <= 0 && rising(high) >= 0)) {

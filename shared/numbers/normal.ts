@@ -1,6 +1,6 @@
 /**
- * The normal curve: its height, and the share below a value.
- * The share is the rising series of the error integral (Abramowitz & Stegun 26.2.11), good to 1e-15 out to 8; beyond it 0 or 1.
+ * Normal distribution: its density, and the share below a value. The share uses the series of Abramowitz & Stegun 26.2.11, accurate to
+ * 1e-15 out to 8. Beyond 8 it is 0 or 1.
  */
 export function normalDensity(z: number): number {
   return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);

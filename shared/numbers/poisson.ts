@@ -1,12 +1,11 @@
 /**
- * Chances of a count that falls where it will (Poisson), and the exact limits of what it stands for.
- * Limits: the mean for which so many or fewer, and so many or more, each have half the chance left over (two-sided).
- * Does not hold for counts that clump, such as several colonies together.
- * Source: F. Garwood 1936, Fiducial limits for the Poisson distribution, Biometrika 28:437-442. Unit: a count.
+ * Poisson distribution: chances of a count, and the exact confidence limits of its mean. Each limit is the mean at which so many or
+ * fewer, or so many or more, have half of the remaining chance (two-sided). Does not hold for counts that clump, such as several colonies
+ * together. Source: F. Garwood 1936, Fiducial limits for the Poisson distribution, Biometrika 28:437-442. Unit: a count.
  */
 import { bisect } from './bisect.ts';
 
-/** The chance of `count` or fewer where `mean` are expected. Summed away from the peak, so that small terms fall off the end. */
+/** The chance of `count` or fewer where `mean` are expected. The sum runs away from the peak, so that only tiny terms are lost. */
 export function chanceOfAtMost(count: number, mean: number): number {
   if (count < 0) return 0;
   if (mean === 0) return 1;
@@ -37,7 +36,7 @@ function chanceOf(count: number, mean: number): number {
   return Math.exp(count * Math.log(mean) - mean - logFactorial(count));
 }
 
-/** `certainty` as a share, 0.95 for 95 %. For a count of 0 the low limit is 0. */
+/** `certainty` is a share: 0.95 for 95 %. The low limit of a count of 0 is 0. */
 export function poissonLimits(count: number, certainty: number): { low: number; high: number } {
   if (!Number.isInteger(count) || count < 0) throw new RangeError(`poissonLimits: needs a whole count, got ${count}`);
   if (!(certainty > 0 && certainty < 1)) throw new RangeError(`poissonLimits: needs a certainty between 0 and 1, got ${certainty}`);
@@ -48,7 +47,7 @@ export function poissonLimits(count: number, certainty: number): { low: number; 
   return { low, high };
 }
 
-/** Stirling's series from 20 on, where its first left-out term is below 1e-11; the plain sum before. */
+/** Uses Stirling's series from 20 on, where its first omitted term is below 1e-11, and the plain sum below that. */
 function logFactorial(count: number): number {
   if (count < 20) {
     let sum = 0;

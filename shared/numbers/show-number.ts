@@ -1,7 +1,7 @@
 /**
- * A number in print: rounded once, here, and nowhere before. A comma parts the thousands and a point the decimals; never an
- * exponent, never `-0`. `toDataValue` is for machines: plain decimal, up to 10 significant digits, no thousands mark.
- * Rounding is that of the number as the machine holds it, halves away from 0.
+ * Formats a number for print. Numbers are rounded here and nowhere earlier. A comma separates thousands and a point separates decimals;
+ * there is no exponent and no `-0`. `toDataValue` is for machines: plain decimal, up to 10 significant digits, no thousands mark. It
+ * rounds the floating-point number, halves away from 0.
  */
 export type Rounding = { readonly places: number } | { readonly digits: number };
 
@@ -16,8 +16,8 @@ export function showRange(low: number, high: number, rounding: Rounding): string
 }
 
 /**
- * A number beside the limit it is judged by: with more decimals where rounding would carry it to the limit or past it, so that
- * 2.996 under a limit of 3 is never printed as 3.00.
+ * A number next to its limit. It gets more decimals where rounding would carry it to the limit or past it, so that 2.996 below a limit of
+ * 3 is never printed as 3.00.
  */
 export function formatAgainst(value: number, limit: number, places: number): string {
   for (let more = places; more < places + 9; more += 1) {
@@ -31,7 +31,7 @@ export function toDataValue(value: number): string {
   return plainDecimal(Number(finite(value).toPrecision(10)));
 }
 
-/** The shortest text that reads back as the same number, without an exponent. */
+/** The shortest text that parses to the same number, without an exponent. */
 export function plainDecimal(value: number): string {
   const [, sign = '', first = '', rest = '', power] = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/.exec(String(finite(value))) ?? [];
   if (power === undefined) return value === 0 ? '0' : String(value);

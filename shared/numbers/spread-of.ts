@@ -1,7 +1,7 @@
 /**
- * Five numbers that tell how far others lie apart: the lowest, the highest, the middle one, and the two that cut off a quarter at
- * either end. Between two neighbours the cut is taken in a straight line: definition 7 of R. J. Hyndman & Y. Fan, Sample quantiles in
- * statistical packages, The American Statistician 50 (1996) 361-365. One number alone is all five. None at all throws.
+ * Five-number summary: lowest, lower quartile, median, upper quartile, highest. Values between two neighbours are interpolated:
+ * definition 7 of R. J. Hyndman & Y. Fan, Sample quantiles in statistical packages, The American Statistician 50 (1996) 361-365. A single
+ * number is all five. An empty list throws.
  */
 export type Five = {
   readonly lowest: number;

@@ -1,6 +1,6 @@
 /**
- * The distribution of Student's t for whole degrees of freedom: the share below a value, and the value below which a share lies.
- * Finite sums, exact but for rounding. Source: Abramowitz & Stegun, Handbook of Mathematical Functions (1964), 26.7.3 and 26.7.4.
+ * Student's t distribution for whole degrees of freedom: the share below a value, and the value for a share. Finite sums, exact except
+ * for rounding. Source: Abramowitz & Stegun, Handbook of Mathematical Functions (1964), 26.7.3 and 26.7.4.
  */
 import { bisect } from './bisect.ts';
 
@@ -9,7 +9,7 @@ export function shareBelowT(t: number, freedom: number): number {
   return t < 0 ? (1 - within) / 2 : (1 + within) / 2;
 }
 
-/** `share` above a half and below 1, as 0.975. */
+/** `share` is at least a half and below 1, such as 0.975. */
 export function tQuantile(share: number, freedom: number): number {
   if (!(share >= 0.5 && share < 1)) throw new RangeError(`tQuantile: needs a share from 0.5 up to 1, got ${share}`);
   if (!Number.isInteger(freedom) || freedom < 1) {

@@ -1,4 +1,6 @@
-/** Reads a count (bees, mites, colonies) from a box: a whole number, not below 0, without a unit. `300.0` is whole; `3,5` is not. */
+/**
+ * Parses a count (bees, mites, colonies) from a form field: a whole number, not below 0, without a unit. `300.0` is whole, `3,5` is not.
+ */
 import { ok, err, type Result } from '../result.ts';
 import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';
 

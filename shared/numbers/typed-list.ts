@@ -1,9 +1,8 @@
 /**
- * Reads a list of numbers from one box: items parted by a new line, a tab or `;`, so that a column or a row pasted from a
- * spreadsheet works. Blank items are passed over. A comma between items on one line is refused, since `4,5` is a number here.
- * A unit may stand behind an item if it is one of those handed in, each with the sum to the one unit of the numbers; '' is the sum of
- * a number alone.
- * The first bad item is named: `row` counts the items that are not blank, from 1, and `text` is the item as typed.
+ * Parses a list of numbers from one form field. New lines, tabs and `;` separate the items, so that a column or row pasted from a
+ * spreadsheet works. Blank items are skipped. A comma between items on one line is refused, because `4,5` is one number here. An item may
+ * have a unit from `units`, which maps each unit to its conversion; '' is the conversion of a bare number. An error names the first bad
+ * item: `row` counts the non-blank items from 1, and `text` is the item as typed.
  */
 import { ok, err, type Result } from '../result.ts';
 import { readTypedNumber, type TypedNumberReason } from './typed-number.ts';

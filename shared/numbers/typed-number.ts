@@ -1,8 +1,8 @@
 /**
- * Reads one number from a box as people type it: `1,5` and `1.5`, `1 1/2` and `1½`, a minus of either kind, stray spaces of any
- * kind, and a unit behind it that the field allows. It never guesses: whatever could be read as two numbers is refused.
- * `1,500` and `1.500` are refused, since one country reads fifteen hundred and another one and a half; `0,125` can only be a decimal.
- * Groups of three parted by the narrow or non-breaking spaces of printed numbers (`1 500`) are read, by an ordinary space not.
+ * Parses one number as people type it: `1,5` and `1.5`, `1 1/2` and `1½`, either minus sign, stray spaces, and a unit that the field
+ * allows. It never guesses: text that could be two different numbers is refused. `1,500` and `1.500` are refused, because they mean
+ * fifteen hundred in one country and one and a half in another. `0,125` can only be a decimal. Groups of three digits may be separated by
+ * the narrow or non-breaking spaces of printed numbers (`1 500`), but not by an ordinary space.
  */
 import { err, type Refused } from '../result.ts';
 
@@ -11,13 +11,13 @@ export type TypedNumberReason =
 
 export type TypedNumber = { readonly ok: true; readonly value: number; readonly unit: string } | Refused<TypedNumberReason>;
 
-/** More than this cannot be held exactly. */
+/** A floating-point number cannot hold more digits exactly. */
 const mostDigits = 15;
 
-/** Stands for a printed group space while a text is read; one that was typed is not a number. */
+/** Replaces a printed group space while the text is parsed. A typed one makes the text invalid. */
 const groupMark = '_';
 
-/** `allowedUnits` in lower case, without full stops. `unit` is the one found, or '' where none was typed. */
+/** `allowedUnits` are in lower case, without full stops. `unit` is the unit found, or '' where none was typed. */
 export function readTypedNumber(text: string, allowedUnits: readonly string[] = []): TypedNumber {
   const typed = tidy(text);
   if (typed === '') return err('empty');

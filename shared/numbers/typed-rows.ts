@@ -1,7 +1,7 @@
 /**
- * Reads rows pasted from a spreadsheet, or typed: a row a line, its fields parted by a tab or by `;`. Fields come back as text for
- * the readers of single values. Blank lines are passed over, and so is a first line that holds no figure (a heading).
- * `row` counts the lines that are kept, from 1. A row with too few or too many fields is refused and named.
+ * Parses typed rows, or rows pasted from a spreadsheet: one row per line, with a tab or `;` between fields. Fields stay text for the
+ * parsers of single values. Blank lines are skipped, and so is a first line without digits (a heading). `row` counts the remaining lines
+ * from 1. A row with too few or too many fields is refused and named.
  */
 import { ok, err, type Result } from '../result.ts';
 
@@ -26,7 +26,7 @@ export function readTypedRows(
   return ok(rows);
 }
 
-/** Empty columns behind the last filled one are a spreadsheet's, not the member's. */
+/** Empty columns after the last filled one come from the spreadsheet, not from the member. */
 function cellsOf(line: string): string[] {
   const cells = line.split(line.includes('\t') ? '\t' : ';').map((cell) => cell.trim());
   while (cells.length > 1 && cells.at(-1) === '') cells.pop();

@@ -1,6 +1,6 @@
 /**
- * The dates of a package by name, and each as days from the install for a way of starting. The calendar itself is worked out in
- * calendar.ts; here it is only told in days. Unit: days from the day of install.
+ * The named dates of a package calendar, as days from the install for each way of starting. calendar.ts computes the calendar itself.
+ * Unit: days from the day of install.
  */
 import { daysBetween, parseDay, type Day } from '../days/day.ts';
 import { packageCalendar, type CombStart, type DayRange, type PackageCalendar, type PackageHabits, type QueenStart } from './calendar.ts';
@@ -13,7 +13,7 @@ const keys = {
 export type CalendarName = keyof typeof keys;
 export const calendarNames = Object.keys(keys) as CalendarName[];
 
-/** Every way of starting, the usual one first. */
+/** Every way of starting, with the usual one first. */
 export const waysOfStarting: readonly { queen: QueenStart; comb: CombStart }[] = [
   { queen: 'candy', comb: 'drawn' },
   { queen: 'candy', comb: 'foundation' },
@@ -21,12 +21,12 @@ export const waysOfStarting: readonly { queen: QueenStart; comb: CombStart }[] =
   { queen: 'released', comb: 'foundation' },
 ];
 
-/** Days from install until the named date; null where this way of starting has no such date. */
+/** Days from install to the named date, or null where this way of starting has no such date. */
 export function calendarDays(name: CalendarName, way: { queen: QueenStart; comb: CombStart }, habits: PackageHabits): DayRange | null {
   const pair = packageCalendar({ installed: someDay, ...way }, habits)[keys[name]];
   return pair ? { least: daysBetween(someDay, pair.earliest), most: daysBetween(someDay, pair.latest) } : null;
 }
 
-/** Any day does: only what lies between counts. */
+/** An arbitrary day, because only the difference between days counts. */
 const read = parseDay('2001-01-01');
 const someDay: Day = read.ok ? read.value : ('2001-01-01' as Day);

@@ -1,9 +1,9 @@
 /**
- * What to expect of a package of bees, and when, from the day it was installed. Every date is a pair, because the queen's release, her
- * first egg and the building of comb each take a range of days. The figures of habit (days to release, to the first egg, to look)
- * are handed in with their sources; a worker's 8 to 9 days to the capping and 21 to the emerging are in brood/development.
- * Day 0 is the day of install. Does not hold for a queen that fails, robbed or starving bees, or a cold spell that stops laying.
- * Low point and back to start come from curve.ts. Unit: days.
+ * Calendar of a package of bees: what to expect, and when, from the day of install. Every date is an earliest and a latest day, because
+ * release, first egg and comb building each take a range of days. The caller passes the figures of habit (days to release, to the first
+ * egg, to each inspection) with their sources. A worker's 8 to 9 days to capping and 21 to emergence are in brood/development. Day 0 is
+ * the day of install. Does not hold for a failing queen, robbed or starving bees, or a cold spell that stops laying. The low point and
+ * the return to the start come from curve.ts. Unit: days.
  */
 import { ok, err, type Result } from '../result.ts';
 import { addDays, daysBetween, type Day } from '../days/day.ts';
@@ -16,19 +16,19 @@ export type QueenStart = 'candy' | 'released';
 export type CombStart = 'drawn' | 'foundation';
 
 export type PackageHabits = {
-  /** From install until bees have eaten the candy. */
+  /** From install until the bees have eaten the candy. */
   readonly candyReleaseDays: DayRange;
-  /** From install until the look whether a caged queen is out. */
+  /** From install until the check that a caged queen is out. */
   readonly queenLookDays: DayRange;
   /** From release to the first egg on drawn comb. */
   readonly firstEggDays: DayRange;
-  /** What foundation adds to that. */
+  /** Extra days on foundation. */
   readonly foundationDays: DayRange;
-  /** From release to the look for eggs. */
+  /** From release to the check for eggs. */
   readonly eggLookDays: DayRange;
-  /** From release: no eggs by now, look again and ask. */
+  /** From release to the day on which missing eggs mean: look again and ask. */
   readonly lookAgainDays: number;
-  /** From release: no eggs by now, requeen or combine. */
+  /** From release to the day on which missing eggs mean: requeen or combine. */
   readonly requeenDays: number;
   /** From install to the first mite count. */
   readonly firstMiteCountDays: DayRange;
@@ -42,7 +42,7 @@ export type PackageStart = {
 
 export type PackageCalendar = {
   readonly release: DayPair;
-  /** Absent where the queen was let out at install. */
+  /** Absent where the queen was released at install. */
   readonly queenLook?: DayPair;
   readonly firstEggs: DayPair;
   readonly eggLook: DayPair;
@@ -72,10 +72,10 @@ export function packageCalendar({ installed, queen, comb }: PackageStart, habits
 
 export type ShakenReason = 'shaken-after-install' | 'shaken-too-long-ago';
 
-/** Bees that were longer than this in their cage are not a package any more. */
+/** Bees that were in their cage for longer are no longer a package. */
 const longestCageDays = 21;
 
-/** Days between shaking and install, or why the two days cannot both be right. */
+/** Days between shaking and install, or the reason why the two days cannot both be right. */
 export function daysInCage(shaken: Day, installed: Day): Result<number, ShakenReason> {
   const days = daysBetween(shaken, installed);
   if (days < 0) return err('shaken-after-install');

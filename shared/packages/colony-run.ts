@@ -1,25 +1,25 @@
 /**
- * One run of a package, day by day from its install: bees put in when it was shaken die at one daily rate, that of published survival
- * without brood; from 21 days after the first egg young bees join them and die at that rate too. The queen lays
- * most x N / (half + N) eggs a day among N bees, as long as a cell is free; every egg becomes a bee. The poor edge takes least survival,
- * latest first egg, least laying and least comb; the good edge the opposite of each. All these figures are handed in.
- * Knows no weather, hunger, robbing, sickness or failing queen. Units: bees, days, cells, eggs a day.
- * Sources of the figures it is meant for: Harbo 1986 and Harbo in Khoury et al. 2013 (survival over 22 days, brood at day 19).
+ * Simulates the bees of one package day by day from its install. The shaken bees die at one daily rate, taken from published survival
+ * without brood. Young bees join them 21 days after the first egg and die at the same rate. The queen lays most x N / (half + N) eggs a
+ * day among N bees while cells are free, and every egg becomes a bee. The poor edge uses the least survival, the latest first egg, the
+ * least laying and the least comb. The good edge uses the opposite of each. The caller passes all these figures. The model knows no
+ * weather, hunger, robbing, sickness or failing queen. Units: bees, days, cells, eggs a day. Sources of the intended figures: Harbo 1986,
+ * and Harbo in Khoury et al. 2013 (survival over 22 days, brood at day 19).
  */
 import { development } from '../brood/development.ts';
 import { daysBetween, type Day } from '../days/day.ts';
 import type { CombStart, DayPair, DayRange } from './calendar.ts';
 
 export type ColonyFigures = {
-  /** Of bees shaken, the share alive after so many days without young ones. */
+  /** The share of shaken bees that is alive after so many days without young bees. */
   readonly survival: { readonly days: number; readonly leastShare: number; readonly mostShare: number };
-  /** What the queen would lay among bees without number. */
+  /** Eggs that the queen would lay among an unlimited number of bees. */
   readonly eggsPerDay: DayRange;
-  /** The bees among which she lays half of that. */
+  /** The number of bees at which she lays half of that. */
   readonly halfLayingAtBees: number;
-  /** Cells free for brood where comb was given. */
+  /** Cells free for brood on drawn comb. */
   readonly drawnCells: number;
-  /** Cells built in a day where foundation was given. */
+  /** Cells built per day on foundation. */
   readonly cellsBuiltPerDay: DayRange;
 };
 
@@ -34,7 +34,7 @@ export type PackageBees = {
 export type Edge = 'least' | 'most';
 export type ColonyState = { readonly bees: number; readonly brood: number };
 
-/** One state a day, the day of install first. */
+/** One state per day, starting with the day of install. */
 export function runColony(start: PackageBees, figures: ColonyFigures, edge: Edge, daysAhead: number): readonly ColonyState[] {
   checkFigures(figures);
   const survival = dailySurvival(figures, edge);

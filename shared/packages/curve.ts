@@ -1,8 +1,8 @@
 /**
- * How many bees a package holds, day by day, as a band between a poor run and a good one (colony-run.ts), with its low point and its
- * return to the number it began with as windows. The band of a model, not a forecast: past seven or eight weeks it
- * knows too little of room, forage and summer losses to be shown.
- * Return to start has no published range: it is the model's alone. Units: bees, days, cells of brood.
+ * Population curve of a package: bees per day as a band between a poor run and a good run (colony-run.ts). It also gives windows for the
+ * low point and for the return to the starting number. The band comes from a model and is not a forecast. After seven or eight weeks it
+ * knows too little of room, forage and summer losses to be shown. The return to the start has no published range. Units: bees, days,
+ * cells of brood.
  */
 import { addDays, type Day } from '../days/day.ts';
 import type { DayPair } from './calendar.ts';
@@ -19,9 +19,9 @@ export type CurveDay = {
 
 export type PopulationCurve = {
   readonly days: readonly CurveDay[];
-  /** `beesMost` is read on the earliest day, `beesLeast` on the latest. */
+  /** `beesMost` belongs to the earliest day, `beesLeast` to the latest. */
   readonly lowPoint: DayPair & { readonly beesLeast: number; readonly beesMost: number };
-  /** Absent where that edge does not come back within the days asked. */
+  /** Absent where that edge does not return within the days asked for. */
   readonly backToStart: { readonly earliest?: Day; readonly latest?: Day };
 };
 
@@ -44,7 +44,7 @@ function bandDay(day: Day, sinceInstall: number, poor: ColonyState, good: Colony
   return { day, sinceInstall, beesLeast: poor.bees, beesMost: good.bees, broodLeast: poor.brood, broodMost: good.brood };
 }
 
-/** The day before the bees first rise. */
+/** The day before the number of bees first rises. */
 function lowPointOf(states: readonly ColonyState[]): { at: number; bees: number } {
   const at = states.findIndex(({ bees }, day) => bees < (states[day + 1]?.bees ?? 0));
   const bees = states[at]?.bees;

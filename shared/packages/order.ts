@@ -1,8 +1,8 @@
 /**
- * What an order of packages comes to: net weight, bees put in, bees, queens, syrup and the weight to carry.
- * Net is the weight on the label; a measure over it is put in for deaths on the way, where the supplier says how much. Gross is
- * net with cage and can, as the supplier gives them; without them there is none. Everything stays in pounds, the unit of the label.
- * Units: pounds, bees a pound, litres of syrup to the package, per cent.
+ * Totals of an order of packages: net weight, shaken weight, bees, queens, syrup and gross weight. Net is the weight on the label. The
+ * shaken weight adds an allowance for deaths on the way, where the supplier states it. Gross is net with cage and can, as the supplier
+ * states them, and is absent without them. All weights stay in pounds, the unit of the label. Units: pounds, bees per pound, litres of
+ * syrup per package, per cent.
  */
 import { ok, err, type Result, type Refused } from '../result.ts';
 
@@ -22,11 +22,11 @@ export type OrderTotals = {
   readonly netPounds: number;
   readonly bees: number;
   readonly queens: number;
-  /** Where the allowance is known. */
+  /** Only where the allowance is known. */
   readonly shakePounds?: number;
-  /** Where both cage and can are known. */
+  /** Only where both cage and can are known. */
   readonly grossPounds?: number;
-  /** Where the can's syrup is known. */
+  /** Only where the syrup per can is known. */
   readonly syrupLitres?: number;
 };
 

@@ -1,12 +1,12 @@
 /**
- * How many bees a package held when it was shaken: its label weight times bees to the pound, a figure that published sources put
- * anywhere from 2,800 to 4,000, so it is handed in. Units: pounds (the unit of the label), bees a pound, bees.
+ * The number of bees in a package when it was shaken: label weight times bees per pound. Published sources put bees per pound anywhere
+ * from 2,800 to 4,000, so the caller passes it. Units: pounds (the unit of the label), bees per pound, bees.
  */
 import { ok, err, type Result } from '../result.ts';
 
 export type StartReason = 'no-weight' | 'no-bees-per-pound' | 'too-much';
 
-/** No cage holds so much; larger is a slip of the finger. */
+/** No cage holds more. A larger number is a typing error. */
 const heaviestPounds = 20;
 const mostBeesPerPound = 10_000;
 

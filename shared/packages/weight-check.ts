@@ -1,8 +1,8 @@
 /**
- * A club's own spot check of the net weights it was sold, by a published rule handed in. The mean of the sample may be short of the
- * label only by what chance allows, t s / sqrt(n); few packages may be short by more than the tolerance, fewer by twice it.
- * Not a legal inspection: rules differ and can disagree on the same weights, and weights must be of live bees without cage or can.
- * Unit: grams throughout, as on the label. Errors are weight less label, negative when short.
+ * A club's spot check of the net weights that it bought, by a published rule that the caller passes. The mean of the sample may be short
+ * of the label only by the allowance for chance, t s / sqrt(n). Few packages may be short by more than the tolerance, and fewer by twice
+ * the tolerance. This is not a legal inspection. Rules differ and can disagree about the same weights, and weights must be of live bees
+ * without cage or can. Unit: grams throughout, as on the label. Errors are weight minus label, negative when short.
  */
 import { ok, err, type Result, type Refused } from '../result.ts';
 import { tQuantile } from '../numbers/student-t.ts';
@@ -12,12 +12,12 @@ export type WeightTest = 'passes' | 'fails' | 'too-few';
 
 export type WeightCheck = {
   readonly sampleNeeded: number;
-  /** For the count of short packages, where the rule has one. */
+  /** Sample size for the count of short packages, where the rule has one. */
   readonly shortSampleNeeded?: number;
   readonly meanErrorG: number;
-  /** Standard deviation; absent for a single weight. */
+  /** Standard deviation. Absent for a single weight. */
   readonly spreadG?: number;
-  /** How far the mean may be under the label. */
+  /** How far the mean may be below the label. */
   readonly limitG?: number;
   /** Absent where the rule has no tolerance for this label. */
   readonly toleranceG?: number;
@@ -85,13 +85,13 @@ function testCount(weighed: number, needed: number, short: number, allowed: numb
   return short > allowed ? 'fails' : 'passes';
 }
 
-/** Too few weights settle nothing, whatever they show. */
+/** Too few weights settle nothing, whatever the other tests show. */
 function worst(tests: readonly WeightTest[]): WeightTest {
   if (tests.includes('too-few')) return 'too-few';
   return tests.includes('fails') ? 'fails' : 'passes';
 }
 
-/** Sums of decimals are exact but for the machine's last digits; a millionth of a gram is nobody's shortage. */
+/** Allows for rounding errors in sums of decimals. A millionth of a gram is no shortage. */
 const slackG = 1e-6;
 
 const heaviestG = 100_000;

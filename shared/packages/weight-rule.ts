@@ -1,24 +1,24 @@
 /**
- * What a law on net contents says, as data handed in with its source and date: how many to weigh out of how many, how much a single
- * package may be short, and how the mean is tested. Nothing of any law is written here. Unit: grams, packages.
+ * A rule of law on net contents, as data with its source and date. It states how many packages to weigh, how much one may be short, and
+ * how the mean is tested. No law is written in this file. Units: grams, packages.
  */
 export type Tolerance = {
   readonly fromG: number;
   readonly belowG: number;
-  /** One of the two. */
+  /** Either `percent` or `grams`. */
   readonly percent?: number;
   readonly grams?: number;
 };
 
-/** For lots from `from` to `to` packages, both included. */
+/** For lots of `from` to `to` packages, both included. */
 export type LotPlan = {
   readonly from: number;
   readonly to: number;
-  /** All of them, a number, or a share of the lot rounded up with a least. */
+  /** All packages, a number, or a share of the lot rounded up with a minimum. */
   readonly weigh: 'all' | number | { readonly share: number; readonly least: number };
-  /** The mean against the label as it stands, or with room for the chance of the sample. */
+  /** Compares the mean with the label directly, or with an allowance for the chance of the sample. */
   readonly mean: 'plain' | 'with-chance';
-  /** The test that counts short packages, where there is one: how many to weigh and how many may be short. */
+  /** The count of short packages, where the rule has one: how many to weigh and how many may be short. */
   readonly shortTest?: { readonly weigh: 'all' | number; readonly mostShort: number | { readonly shareOfLot: number } };
 };
 
@@ -28,7 +28,7 @@ export type WeightRule = {
   readonly tolerancesRoundUpToG?: number;
   /** One-sided, for Student's t: 0.975 or 0.995. */
   readonly certainty: number;
-  /** Packages short by more than twice the tolerance that may be among those weighed; absent where the rule has no such test. */
+  /** How many weighed packages may be short by more than twice the tolerance. Absent where the rule has no such test. */
   readonly mostShortTwice?: number;
 };
 
@@ -42,7 +42,7 @@ export function packagesToWeigh(weigh: LotPlan['weigh'], lot: number): number {
   return Math.min(lot, Math.max(weigh.least, Math.ceil(weigh.share * lot)));
 }
 
-/** How much one package may be short, in grams; nothing where the rule has no row for this label. */
+/** How many grams one package may be short. Undefined where the rule has no row for this label. */
 export function toleranceG(rule: WeightRule, labelG: number): number | undefined {
   const row = rule.tolerances.find(({ fromG, belowG }) => fromG <= labelG && labelG < belowG);
   if (!row) return undefined;

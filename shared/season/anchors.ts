@@ -1,8 +1,13 @@
 /**
- * The days of a hive's year from which others are counted, defined once. Each is had from the first of these that there is:
- * members' dates of three years or more (the middle one; the span seen, at least the usual doubt either way below five years);
- * a date that the club takes from a publication; a published freeze date; the bloom of the plant that the club takes for its sign; a temperature that the normals pass; what another
- * district has, moved by days; the club's own guess. How it was had and how far it may be off go with it always.
+ * Anchor days of a hive's year, from which other days are counted. Each anchor comes from the first available of:
+ * 1. members' dates of three years or more (the median; the observed span, or below five years at least the usual doubt either way);
+ * 2. a date that the club takes from a publication;
+ * 3. a published freeze date;
+ * 4. the bloom of the plant that the club uses as its sign;
+ * 5. a temperature that the normals pass;
+ * 6. the date of another district, moved by days;
+ * 7. the club's own guess.
+ * Its basis and its possible error always go with it.
  */
 import { addMonthDays, monthDayOf, type MonthDay } from '../days/month-day.ts';
 import type { Day } from '../days/day.ts';
@@ -12,15 +17,15 @@ import { crossings } from './crossings.ts';
 import { dailyFromMonthly } from './daily-curve.ts';
 import { daysSeen, spanAround, type DaysSeen } from './observed-days.ts';
 
-/** A temperature and the side of the year: the figure that holds it is handed in under this name. */
+/** A temperature and the side of the year. `figure` names the figure that holds the temperature. */
 type Passing = { readonly of: 'minimum' | 'maximum'; readonly way: 'up' | 'down'; readonly figure: 'freezeC' | 'clusterC' | 'syrupC' };
 
 export type AnchorRule = {
   readonly id: string;
   readonly words: string;
-  /** Which shift of a district moves it: a cold place is later in spring and earlier in fall. */
+  /** The shift of a district that moves it. A cold place is later in spring and earlier in fall. */
   readonly half: 'spring' | 'fall';
-  /** In one year it cannot come before this one. */
+  /** The anchor that it cannot precede within one year. */
   readonly after?: string;
   readonly freeze?: 'last' | 'first';
   readonly passing?: Passing;
@@ -66,16 +71,16 @@ export type Basis =
   | { readonly kind: 'shifted'; readonly days: number; readonly of: Basis }
   | { readonly kind: 'guess' };
 
-/** `earliest` and `latest` are the day itself where nobody said how far it may be off. */
+/** `earliest` and `latest` equal the day itself where no possible error is known. */
 export type AnchorDate = { readonly expected: MonthDay; readonly earliest: MonthDay; readonly latest: MonthDay; readonly basis: Basis };
 
 export type SeasonFigures = {
   readonly freezeC: number | null;
   readonly clusterC: number | null;
   readonly syrupC: number | null;
-  /** A crossing of the freeze temperature, and dates of sums. */
+  /** For a crossing of the freeze temperature and for dates from sums. */
   readonly doubt: UsualDoubt | null;
-  /** Any other crossing. */
+  /** For any other crossing. */
   readonly crossingDays: number | null;
 };
 
@@ -83,11 +88,11 @@ export type PlaceGiven = {
   readonly climate: Climate | null;
   readonly observed: readonly { readonly [id in AnchorId]?: Day | undefined }[];
   readonly signs: { readonly [id in AnchorId]?: Plant | undefined };
-  /** Days that the club takes from a publication, as they are printed there. */
+  /** Days that the club takes from a publication, as printed there. */
   readonly printed?: { readonly [id in AnchorId]?: DaysSeen | undefined };
   readonly guesses: { readonly [id in AnchorId]?: DaysSeen | undefined };
   readonly figures: SeasonFigures;
-  /** The district whose dates are taken, moved, where this one has none of its own. */
+  /** The district whose dates are moved to this one where it has none of its own. */
   readonly like?: { readonly anchors: Anchors; readonly laterByDays: number; readonly fallLaterByDays: number } | undefined;
 };
 

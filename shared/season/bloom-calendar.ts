@@ -1,6 +1,6 @@
 /**
- * Every plant's bloom in one district: its own dates where it has any, else those of the main district moved by days, in spring by
- * the one number and after the end of the main flow by the other. Unit: days of a common year.
+ * Bloom calendar of one district: every plant's own dates, or those of the main district moved by days. One shift applies in spring, the
+ * other after the end of the main flow. Unit: days of a common year.
  */
 import { addMonthDays, type MonthDay } from '../days/month-day.ts';
 import { ok, type Result } from '../result.ts';

@@ -1,7 +1,7 @@
 /**
- * The days on which a plant comes into bloom at a place: from members' notes of enough years, else where its sum of degree-days is
- * reached in a normal year. A sum is only ever counted by its own method, base and first day; a list that does not say how it
- * counts gives no date. Stages differ by list too: the date is that of the stage named with the sum.
+ * Bloom dates of a plant at a place. They come from enough years of members' notes, or from the day on which a normal year reaches the
+ * plant's sum of degree-days. A sum counts only with its own method, base and first day; a list that states no method gives no date.
+ * Lists also differ in the stage of bloom: the date is that of the stage named with the sum.
  */
 import { addMonthDays, type MonthDay } from '../days/month-day.ts';
 import { ok, err, type Result } from '../result.ts';
@@ -9,20 +9,20 @@ import { inCelsius, type Climate, type Sum } from './climate.ts';
 import { daysSeen, fewestYears, type DaysSeen } from './observed-days.ts';
 import { dateReached, doubtInDays, seasonSums } from './season-sum.ts';
 
-/** Days by which a date from normals may be off; small sums are reached while warm days are still rare. */
+/** Days by which a date from normals may be off. Small sums are reached while warm days are still rare. */
 export type UsualDoubt = { readonly days: number; readonly daysForSmallSums: number };
 
 export type Plant = {
   readonly id: string;
   readonly sum: Sum | 'no-method' | null;
-  /** Of each year, the first day in bloom that members wrote down, and the last where they did. */
+  /** For each year, the first day in bloom in members' notes, and the last where they wrote it down. */
   readonly seen: readonly { readonly first: MonthDay; readonly lastedDays: number | null }[];
 };
 
 export type Bloom = DaysSeen & {
   readonly from: 'observed' | 'degree-days';
   readonly years: number;
-  /** The middle of what members saw; null where nobody wrote it down. */
+  /** The median of members' notes, or null where nobody wrote it down. */
   readonly lastsDays: number | null;
 };
 
@@ -61,7 +61,7 @@ function middleOf(lengths: readonly number[]): number | null {
   return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
 }
 
-/** The days from first to last flower, where known; else the days within which the first are looked for. */
+/** From the first to the last flower where both are known. Otherwise the days within which the first flower is expected. */
 export function inBloom(bloom: Bloom): { from: MonthDay; to: MonthDay } {
   return bloom.lastsDays === null
     ? { from: bloom.earliest, to: bloom.latest }

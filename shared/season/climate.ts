@@ -1,8 +1,8 @@
 /**
- * The climate of a place as the season needs it: twelve normals of the daily minimum and maximum, how much a day's mean differs
- * from year to year, and freeze dates where they are published. The spread is taken from the first that there is: fitted to one
- * published sum of degree-days of the place; a value of the region; fitted to what members saw. Without any of these a sum counts
- * too few degree-days and dates come up to 35 days late, so none is worked out. Unit: C and degree-days of C.
+ * Climate of a place: twelve monthly normals of the daily minimum and maximum, the spread of daily means between years, and published
+ * freeze dates. The spread comes from the first available of: a fit to one published sum of degree-days of the place; a value of the
+ * region; a fit to members' observations. Without a spread a sum counts too few degree-days and dates come up to 35 days late, so no date
+ * is computed. Units: C and degree-days of C.
  */
 import type { MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
@@ -13,7 +13,7 @@ import { seasonSums, spreadForYear, sumOn, type Normals } from './season-sum.ts'
 
 export type Scale = 'F' | 'C';
 
-/** A sum with all that makes the number mean something. */
+/** A sum of degree-days with its method, base and first day. */
 export type Sum = { readonly sum: number; readonly scale: Scale; readonly rule: DegreeDayRule; readonly from: MonthDay };
 
 export type Spread = { readonly degreesC: number; readonly from: 'published-sum' | 'region' | 'observed' };
@@ -21,7 +21,7 @@ export type Spread = { readonly degreesC: number; readonly from: 'published-sum'
 export type Climate = {
   readonly normalsC: Normals;
   readonly spread: Spread | null;
-  /** The days of the last and first freeze with an even chance, as published for the place. */
+  /** The published days of the last and first freeze with an even chance. */
   readonly freezes: { readonly last: MonthDay; readonly first: MonthDay } | null;
 };
 
@@ -30,7 +30,7 @@ export type ClimateGiven = {
   readonly normals: Normals;
   readonly publishedSum?: { readonly sum: number; readonly rule: DegreeDayRule } | undefined;
   readonly regionSpread?: number | undefined;
-  /** Sums and the days on which members saw them reached. */
+  /** Sums, and the days on which members saw them reached. */
   readonly seen?: readonly { readonly sum: Sum; readonly day: MonthDay }[] | undefined;
   readonly freezes?: { readonly last: MonthDay; readonly first: MonthDay } | undefined;
 };
@@ -53,13 +53,16 @@ function spreadOf({ scale, normals, publishedSum, regionSpread, seen = [] }: Cli
 
 const widestSpreadC = 17;
 
-/** The spread with which the sum is reached on the day, null where none does. */
+/** The spread at which the sum is reached on the day, or null where no spread does it. */
 export function spreadForDay(normals: Normals, { sum, rule, from }: Omit<Sum, 'scale'>, day: MonthDay): number | null {
   const excess = (spread: number) => sumOn(seasonSums(normals, rule, spread, from), day) - sum;
   return excess(0) > 0 || excess(widestSpreadC) < 0 ? null : bisect(excess, 0, widestSpreadC);
 }
 
-/** The same sum counted in degrees C: the same days count, each by fewer degrees. Right for any method, as long as base and cap are the same temperatures. */
+/**
+ * Converts a sum to degrees C: the same days count, each with fewer degrees. Correct for any method, as long as base and cap are the same
+ * temperatures.
+ */
 export function inCelsius({ sum, scale, rule, from }: Sum): Omit<Sum, 'scale'> {
   if (scale === 'C') return { sum, rule, from };
   const { method, base, cap } = rule;
@@ -74,7 +77,7 @@ export function spreadIn(scale: Scale, spread: Spread): number {
   return scale === 'F' ? celsiusDifferenceToFahrenheit(spread.degreesC) : spread.degreesC;
 }
 
-/** A published sum under that of the normals alone, or far over, belongs to another place or another method. */
+/** A published sum below that of the normals alone, or far above it, belongs to another place or another method. */
 export function publishedSumFits(given: ClimateGiven): Result<true, 'too-small' | 'too-large'> {
   if (!given.publishedSum) return ok(true);
   const { sum, rule } = given.publishedSum;

@@ -1,9 +1,8 @@
 /**
- * The days on which a curve of daily normals passes a temperature, up in spring and down in fall, in either hemisphere.
- * `up` is the first day of the run of days at or above it that holds the warmest day, `down` the first day after that run.
- * Normals, not weather: a single year passes weeks earlier or later, and passes more than once. A minimum that passes freezing is
- * no frost date: freezes go on for about a month after it.
- * Unit: that of the curve.
+ * The days on which a curve of daily normals passes a temperature, up in spring and down in fall, in either hemisphere. `up` is the first
+ * day of the run at or above the temperature that contains the warmest day. `down` is the first day after that run. The curve shows
+ * normals, not weather: a single year passes weeks earlier or later, and more than once. A minimum that passes freezing is no frost date,
+ * because freezes continue for about a month. Unit: that of the curve.
  */
 import { monthDayAt, type MonthDay } from '../days/month-day.ts';
 import { ok, err, type Result } from '../result.ts';

@@ -1,7 +1,7 @@
 /**
- * A value for each of 365 days from twelve monthly means, as a sum of waves that keeps the means (within a few thousandths).
- * Source: E. S. Epstein 1991, J. Climate 4:365-368. Months count as equally long; 29 February has no day of its own.
- * Overshoots a little at a sharp bend. Unit: that of the means.
+ * Daily curve of 365 values from twelve monthly means, as a sum of waves that keeps the means (within a few thousandths). Source: E. S.
+ * Epstein 1991, J. Climate 4:365-368. All months count as equally long. 29 February has no day of its own. Overshoots a little at a sharp
+ * bend. Unit: that of the means.
  */
 const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const fullTurn = 2 * Math.PI;
@@ -12,7 +12,7 @@ export function dailyFromMonthly(means: readonly number[]): readonly number[] {
   return monthLengths.flatMap((length, month) => Array.from({ length }, (_, date) => valueAt(waves, month + 0.5 + (date + 0.5) / length)));
 }
 
-/** The part of `times` waves a year; the stretch undoes what averaging over a month takes off a wave. */
+/** The component with `times` waves a year. The factor restores what averaging over a month takes off a wave. */
 type Wave = { times: number; cosine: number; sine: number };
 
 function waveOf(means: readonly number[], times: number): Wave {

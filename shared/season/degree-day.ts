@@ -1,10 +1,13 @@
 /**
- * Degree-days of one day from its highest and lowest temperature, by five methods that give different sums: name the method with
- * every sum. simple: mean less base. floored: each of the two raised to the base first. sine: a day shaped like a sine wave, the
- * part between base and cap. modified: each of the two brought between base and cap. maximum: highest less base. Never below 0.
- * Sources: McMaster & Wilhelm 1997, Agric. For. Meteorol. 87:291-300 (simple is their method 1, floored their method 2); single sine with
- * horizontal cut-off: Zalom et al. 1983, University of California leaflet 21373.
- * Unit: any one scale of temperature for all numbers; the sum is in degree-days of that scale.
+ * Degree-days of one day from its highest and lowest temperature. Five methods give different sums, so name the method with every sum.
+ * simple: mean minus base.
+ * floored: both temperatures raised to the base first.
+ * sine: a sine-shaped day, the part between base and cap.
+ * modified: both temperatures brought between base and cap.
+ * maximum: highest minus base.
+ * Never below 0. Sources: McMaster & Wilhelm 1997, Agric. For. Meteorol. 87:291-300 (simple is their method 1, floored their method 2);
+ * single sine with horizontal cut-off: Zalom et al. 1983, University of California leaflet 21373. Unit: any one temperature scale for all
+ * numbers; the sum is in degree-days of that scale.
  */
 export const degreeDayMethods = ['simple', 'floored', 'sine', 'modified', 'maximum'] as const;
 export type DegreeDayMethod = (typeof degreeDayMethods)[number];
@@ -12,7 +15,7 @@ export type DegreeDayMethod = (typeof degreeDayMethods)[number];
 export type DegreeDayRule = {
   readonly method: DegreeDayMethod;
   readonly base: number;
-  /** Needed by modified, allowed for sine, unknown to the others. */
+  /** Required by modified, optional for sine, unused by the others. */
   readonly cap?: number;
 };
 
@@ -38,7 +41,7 @@ function between(least: number, value: number, most: number): number {
   return Math.min(most, Math.max(least, value));
 }
 
-/** Mean height of the sine day over a line. */
+/** Mean height of the sine-shaped day above a line. */
 function areaAbove(line: number, max: number, min: number): number {
   const [middle, half] = [(max + min) / 2, (max - min) / 2];
   if (line >= max) return 0;

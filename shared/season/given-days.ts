@@ -1,6 +1,6 @@
 /**
- * The sum of degree-days over days that a member gives, highest and lowest of each.
- * Methods: degree-day.ts. Unit: one scale of temperature, the sum in degree-days of that scale.
+ * Sum of degree-days over days that a member enters with their highest and lowest temperature. Methods: degree-day.ts. Unit: one
+ * temperature scale; the sum is in degree-days of that scale.
  */
 import { ok, err, type Result, type Refused } from '../result.ts';
 import type { DayTemperatures, DegreeDayRule } from './degree-day.ts';
@@ -11,7 +11,7 @@ export type GivenDaysSum = { readonly total: number; readonly eachDay: readonly 
 export type RuleReason = 'impossible-base' | 'no-cap' | 'cap-not-over-base' | 'impossible-spread';
 export type GivenDaysReason = RuleReason | 'no-days' | 'max-under-min' | 'impossible-temperature';
 
-/** Beyond this no weather goes, in either scale. */
+/** No weather goes beyond this in either scale. */
 const furthestDegrees = 150;
 const widestSpread = 50;
 

@@ -1,8 +1,8 @@
 /**
- * Degree-days added up over a normal year from twelve monthly normals, and the day on which a sum is reached.
- * The expected sum, not the mean of the years' dates: for small sums the two lie some days apart. A date comes as a window, less and
- * plus a doubt in days that is handed in or worked out from the club's own observed years.
- * Parts: daily-curve.ts, spread.ts. Units: one scale of temperature; days; `MM-DD`.
+ * Degree-days of a normal year from twelve monthly normals, and the day on which a sum is reached. It computes the expected sum, not the
+ * mean of the years' dates; for small sums the two lie some days apart. A date comes as a window of a doubt in days either way. The doubt
+ * is passed in, or comes from the club's own observed years. Parts: daily-curve.ts, spread.ts. Units: one temperature scale; days;
+ * `MM-DD`.
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
@@ -13,7 +13,7 @@ import { meanDegreeDay } from './spread.ts';
 
 export type Normals = { readonly maxByMonth: readonly number[]; readonly minByMonth: readonly number[] };
 
-/** 365 sums, each day's own degree-days included, the first of them of the day `from`. */
+/** 365 sums. Each includes the degree-days of its own day. The first is the day `from`. */
 export type SeasonSums = { readonly from: MonthDay; readonly sums: readonly number[] };
 
 export function seasonSums(normals: Normals, rule: DegreeDayRule, spread: number, from: MonthDay): SeasonSums {
@@ -50,7 +50,7 @@ export function dateReached(season: SeasonSums, sum: number, doubtDays: number):
   return ok({ expected, earliest: addMonthDays(expected, -doubt), latest: addMonthDays(expected, doubt) });
 }
 
-/** The spread of a club's own observed dates where there are enough of them, else the doubt usual for such a sum. */
+/** The spread of the club's own observed dates where there are enough, or the doubt that is usual for such a sum. */
 export function doubtInDays(
   sum: number,
   observedDaysOfYear: readonly number[],
@@ -64,7 +64,7 @@ export function doubtInDays(
 
 const widestSpread = 30;
 
-/** The spread with which the normals give a published sum of a whole year. */
+/** The spread at which the normals give a published sum of a whole year. */
 export function spreadForYear(normals: Normals, rule: DegreeDayRule, publishedSum: number): Result<number, 'published-sum-does-not-fit'> {
   const excess = (spread: number) => totalOf(seasonSums(normals, rule, spread, '01-01' as MonthDay)) - publishedSum;
   if (excess(0) > 0 || excess(widestSpread) < 0) return err('published-sum-does-not-fit');

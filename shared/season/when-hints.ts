@@ -1,6 +1,6 @@
 /**
- * For a `when` that cannot be read: what was found, and what to write. Forms that mean one thing only ("Oct 1 - Nov 15",
- * "two weeks before the main flow") are given back in the one form; a bare season or a date in numbers is not guessed.
+ * Suggestions for a `when` that cannot be parsed: what was found, and what to write. Text with only one meaning ("Oct 1 - Nov 15", "two
+ * weeks before the main flow") is returned in the accepted form. A bare season or a date in numbers is not guessed.
  */
 import { monthName, monthNames } from '../days/month-names.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases } from './phases.ts';
@@ -34,7 +34,7 @@ export function betterForm(text: string, read: (text: string) => unknown): Hint 
 const phaseList = (): string => phases.map(phaseName).join(', ');
 const anchorList = (): string => anchors.map(anchorName).join(', ');
 
-/** 31 November and 29 February, with the day that may be meant. */
+/** 31 November and 29 February, with the day that the author may mean. */
 function impossibleDay(text: string): { why: string; write: string } | null {
   for (const match of withMonthsFirst(text).matchAll(/\b(\d{1,2}) ([A-Z][a-z]+)\b/g)) {
     const [day, month] = [Number(match[1]), monthNames.indexOf(match[2] as (typeof monthNames)[number]) + 1];
@@ -45,7 +45,7 @@ function impossibleDay(text: string): { why: string; write: string } | null {
   return null;
 }
 
-/** `Oct 1`, `October 1st`, `1st of oct.` as `1 October`. */
+/** Rewrites `Oct 1`, `October 1st`, `1st of oct.` as `1 October`. */
 function withMonthsFirst(text: string): string {
   return monthNames.reduce((held, name) => {
     const word = `(?:${name}|${name.slice(0, 3)}${name === 'September' ? 't?' : ''})\\b\\.?`;
@@ -100,7 +100,7 @@ function* candidates(text: string): Generator<string> {
 /** `1 to 15 October`. */
 const sharedMonth = (text: string): string => text.replace(/^(\d{1,2}) to (\d{1,2} ([A-Z][a-z]+))$/, '$1 $3 to $2');
 
-/** A part of the year with one letter wrong, missing, doubled or swapped. */
+/** A phase with one letter wrong, missing, doubled or swapped. */
 function* spelledAnew(form: string): Generator<string> {
   const typed = /(?:^in |before |after |^)([a-z][a-z -]{4,})$/.exec(form)?.[1];
   if (!typed) return;

@@ -1,9 +1,9 @@
-/** One end of a span: a day of every year (`1 October`) or a day counted from an anchor (`2 weeks before main flow`). */
+/** One end of a `when` span: a day of every year (`1 October`) or a day counted from an anchor (`2 weeks before main flow`). */
 import { monthNames } from '../days/month-names.ts';
 import { anchorName, anchors } from './phases.ts';
 import type { Point } from './when.ts';
 
-/** Half a year: further from an anchor, another anchor is nearer. */
+/** Half a year. Beyond that, another anchor is nearer. */
 const farthestDays = 182;
 
 export function readPoint(text: string): Point | null {
@@ -24,5 +24,5 @@ function dayOfYear(day: number, name: string): Point | null {
   return month > 0 && day <= lastDay(month) ? { kind: 'day', month, day } : null;
 }
 
-/** Of a year with 365 days. */
+/** In a year with 365 days. */
 export const lastDay = (month: number): number => [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;

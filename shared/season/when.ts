@@ -1,7 +1,7 @@
 /**
- * When something applies in a hive's year, as people say it: "in swarming", "1 October to 15 November", "2 weeks before
- * main flow to main flow", "day 3 to day 5 after installing", "any time". One form each; any other is refused with the
- * form to write. Years are not said: a span may run over New Year, and 29 February is no day of every year.
+ * Parses a `when`: a time in a hive's year in words. Forms: "in swarming", "1 October to 15 November", "2 weeks before main flow to main
+ * flow", "day 3 to day 5 after installing", "any time". Each meaning has one form; any other is refused with the form to write. There are
+ * no years: a span may cross New Year, and 29 February is not a day of every year.
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
@@ -10,7 +10,7 @@ import { readPoint } from './when-point.ts';
 
 export { anchorName, anchors, ownEvents, phaseName, phases, type Phase };
 
-/** An anchor is the id of a phase (its first day) or of a day of the year such as the first freeze; 2 weeks before is -14. */
+/** An anchor is the id of a phase (its first day) or of a day of the year such as the first freeze. 2 weeks before is -14. */
 export type Point = { kind: 'day'; month: number; day: number } | { kind: 'anchor'; anchor: string; offsetDays: number };
 
 export type When =
@@ -21,10 +21,10 @@ export type When =
 
 export type ReadWhen = { ok: true; when: When } | { ok: false; found: string; write: string };
 
-/** `MM-DD`; both days belong to it, and it may run over New Year. */
+/** `MM-DD`, both days included. The span may cross New Year. */
 export type Window = { from: string; to: string };
 
-/** One district's year. */
+/** The year of one district. */
 export type SeasonDays = { phases: Record<Phase, Window>; anchors: Record<string, string> };
 
 export function readWhen(text: string): ReadWhen {
@@ -32,7 +32,7 @@ export function readWhen(text: string): ReadWhen {
   return when ? { ok: true, when } : { ok: false, ...betterForm(text, readExactly) };
 }
 
-/** The one form, or nothing. */
+/** The accepted form of the text, or undefined. */
 function readExactly(text: string): When | null {
   if (text === 'any time') return { kind: 'any' };
   const phase = phases.find((each) => text === `in ${phaseName(each)}`);
@@ -51,11 +51,11 @@ function ownDays(from: number, to: number, event: string): When | null {
   return known && from <= to ? { kind: 'own-days', from, to, event } : null;
 }
 
-/** Days alone may run over New Year; two days counted from one anchor may not run round the whole of it. */
+/** A span of plain days may cross New Year. Two days counted from one anchor may not go round the whole year. */
 const runsBackwards = (from: Point, to: Point): boolean =>
   from.kind === 'anchor' && to.kind === 'anchor' && from.anchor === to.anchor && from.offsetDays > to.offsetDays;
 
-/** The days of one district's year; null for any time and for the reader's own days. */
+/** The days in one district's year, or null for any time and for the reader's own days. */
 export function resolveWhen(when: When, season: SeasonDays): Window | null {
   if (when.kind === 'phase') return { ...season.phases[when.phase] };
   if (when.kind !== 'span') return null;
@@ -78,7 +78,7 @@ export function daysInWindow({ from, to }: Window): number {
   return ((dayOfCommonYear(to as MonthDay) - dayOfCommonYear(from as MonthDay) + 365) % 365) + 1;
 }
 
-/** The anchors that a `when` is counted from, the start of a phase by its id. */
+/** The anchors that a `when` is counted from. The start of a phase has the id of the phase. */
 export function anchorsIn(when: When): string[] {
   if (when.kind !== 'span') return [];
   return [...new Set([when.from, when.to].flatMap((point) => (point.kind === 'anchor' ? [point.anchor] : [])))];

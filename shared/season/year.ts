@@ -1,7 +1,7 @@
 /**
- * The parts of a hive's year from its anchors, by stated rules: each begins some days from an anchor and ends the day before the
- * next begins, so that they go round the year once. A club that has no anchors writes the parts as days, its own dated guess; the
- * same rules read backwards give the anchors. Unit: days of a common year.
+ * Phases of a hive's year from its anchors. Each phase begins some days from an anchor and ends the day before the next, so that they
+ * cover the year once. A club without anchors writes the phases as days, which are its own dated guess. The same rules, reversed, then
+ * give the anchors. Unit: days of a common year.
  */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
 import { ok, err, type Result } from '../result.ts';
@@ -10,7 +10,7 @@ import { spanAround, type DaysSeen } from './observed-days.ts';
 import { phases, type Phase } from './phases.ts';
 import type { SeasonDays, Window } from './when.ts';
 
-/** Cells are begun about ten days before a first swarm leaves them; dearth begins the day after the flow. */
+/** Queen cells are begun about ten days before a first swarm leaves. Dearth begins the day after the flow. */
 export const phaseStarts: { readonly [phase in Phase]: { readonly anchor: AnchorId; readonly offsetDays: number } } = {
   'winter-rest': { anchor: 'cluster', offsetDays: 0 },
   'build-up': { anchor: 'first-pollen', offsetDays: 0 },
@@ -20,14 +20,14 @@ export const phaseStarts: { readonly [phase in Phase]: { readonly anchor: Anchor
   'fall-preparation': { anchor: 'fall-flow', offsetDays: 0 },
 };
 
-/** What the written parts of a year say of the anchors; the days within which they lie are not said. */
+/** The anchors that follow from the written phases of a year. Their possible error is unknown. */
 export function guessesFrom(starts: { readonly [phase in Phase]: MonthDay }): { [id in AnchorId]?: DaysSeen } {
   return Object.fromEntries(
     phases.map((phase) => [phaseStarts[phase].anchor, spanAround(addMonthDays(starts[phase], -phaseStarts[phase].offsetDays), 0)]),
   );
 }
 
-/** `text` names the part that has no date, or that begins where the part before it has not begun. */
+/** `text` names the phase that has no date, or that begins where the phase before it has not begun. */
 export function seasonFrom(anchors: Anchors): Result<SeasonDays, 'no-date' | 'out-of-order'> {
   const starts = phases.map((phase) => {
     const anchor = anchors[phaseStarts[phase].anchor];

@@ -1,10 +1,9 @@
 /**
- * The points by which signs speak for a trouble or against it. They are a convention of this almanac, made to be worked by hand; they
- * are no chances, and were not fitted to cases. Whoever changes one changes the table on the page of signs with it: it is drawn from here.
- *
- * A sign that is there adds strength times how often it shows in that trouble; one that never shows there takes away as much as one
- * that always does would add. A sign that was looked for and is not there takes away by how often it shows, however strong it is.
- * A sign that is there and that the trouble does not list takes away 1; so do 2 where the part of the year is not the trouble's own.
+ * The points by which signs count for or against a trouble. They are a convention of this almanac that works by hand; they are no
+ * probabilities and were not fitted to cases. The table on the signs page is drawn from here, so a change here changes it.
+ * A present sign adds strength times frequency in that trouble. If it never occurs there, it subtracts what a sign that always occurs
+ * would add. A sign that was looked for and is absent subtracts by its frequency, whatever its strength. A present sign that the trouble
+ * does not list subtracts 1. A part of the year that is not the trouble's own subtracts 2.
  */
 export type Strength = 'strong' | 'fair' | 'weak';
 export type Shows = 'always' | 'often' | 'sometimes' | 'seldom' | 'never';
@@ -15,6 +14,6 @@ export const missingPoints: Readonly<Record<Shows, number>> = { always: -6, ofte
 export const unlistedPoints = -1;
 export const outOfSeasonPoints = -2;
 
-/** What a sign that is there adds, or takes away where it never shows. */
+/** What a present sign adds, or subtracts where it never occurs. */
 export const therePoints = ({ strength, shows }: { readonly strength: Strength; readonly shows: Shows }): number =>
   strengthPoints[strength] * showsTimes[shows];

@@ -1,8 +1,8 @@
 /**
- * Which troubles the signs that a reader picked may point at, and what to look for next. Points are added up as points.ts states them.
- * A trouble is named where at least one sign fits it. Those that must be reported come first, however few points they have; then the
- * others with more points for them than against, the most points first. What is left over is named as fitting little.
- * It orders what to check and whom to ring. It never tells what a colony has: signs are few, shared by many troubles, and easily missed.
+ * Ranks the troubles that a reader's signs may point at, and suggests what to look for next. Points add up as points.ts states. A trouble
+ * is listed where at least one sign fits it. Reportable troubles come first, however few points they have. The others follow in order of
+ * points if more counts for them than against. The rest are listed as fitting little. The ranking orders what to check and whom to call.
+ * It never says what a colony has: signs are few, shared by many troubles, and easily missed.
  */
 import { missingPoints, outOfSeasonPoints, therePoints, unlistedPoints, type Shows, type Strength } from './points.ts';
 
@@ -10,18 +10,18 @@ export type ShownSign = { readonly sign: string; readonly strength: Strength; re
 
 export type Trouble = {
   readonly id: string;
-  /** The law asks that it be reported. */
+  /** The law requires a report. */
   readonly mustReport: boolean;
-  /** It passes by itself, or asks for no haste. */
+  /** It passes by itself, or is not urgent. */
   readonly harmless: boolean;
   readonly shown: readonly ShownSign[];
-  /** The parts of the year in which it is met; absent: in all. */
+  /** The phases in which it occurs. Absent: all of them. */
   readonly phases?: readonly string[];
 };
 
 export type Picked = {
   readonly there: readonly string[];
-  /** Looked for, and not there. */
+  /** Looked for and absent. */
   readonly notThere: readonly string[];
   readonly phase?: string;
 };
@@ -33,18 +33,18 @@ export type Candidate = {
   readonly points: number;
   readonly fits: readonly ShownSign[];
   readonly against: readonly Against[];
-  /** Signs that are there and that this trouble does not account for. */
+  /** Present signs that this trouble does not explain. */
   readonly open: readonly string[];
   readonly outOfSeason: boolean;
-  /** What would move it most, once looked for; at most three. */
+  /** The signs that would move it most, once looked for. At most three. */
   readonly lookFor: readonly string[];
 };
 
 export type Ranking = {
   readonly candidates: readonly Candidate[];
-  /** Troubles that a sign fits and more speaks against. */
+  /** Troubles that a sign fits but more signs contradict. */
   readonly fitLittle: readonly string[];
-  /** `no-match` and `only-harmless` call for the sentence that the list can miss things. */
+  /** `no-match` and `only-harmless` require the sentence that the list can miss things. */
   readonly outcome: 'nothing-picked' | 'no-match' | 'only-harmless' | 'candidates';
 };
 
@@ -101,7 +101,7 @@ function judge({ there, notThere, phase }: Picked, { id, shown, phases }: Troubl
   };
 }
 
-/** The signs that would add or take away most, in the order of the list where they are alike. */
+/** The signs that would add or subtract most, in list order where they are equal. */
 const nextOf = (shown: readonly ShownSign[]): string[] =>
   [...shown]
     .sort((a, b) => moves(b) - moves(a))

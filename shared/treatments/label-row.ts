@@ -1,12 +1,13 @@
 /**
- * What one row of a label rules out for a treatment that is planned. It never says that a treatment is right.
- * Four states. Ask: something is not known. Ruled out: the label forbids it. Works poorly: no label forbids it, and trials say that
- * it does little. Nothing found: none of these. In the order of gravity: a product not known to be registered, a place the row is
- * not for, a row past its check-by, from memory, of a label not opened or no longer sold; then what the label forbids; then what is
- * left to the label, or was not told; then what works poorly.
- * Temperatures are in C. Each limit says which temperature it means, and is compared with that one: the highest of each day, the
- * mean of day and night, or any hour. They are compared to a tenth of a degree, since labels print whole degrees of another scale.
- * Amounts, repeats and earlier treatments are not known here.
+ * What one label row rules out for a planned treatment. It never says that a treatment is right.
+ * Four states. Ask: something is unknown. Ruled out: the label forbids it. Works poorly: no label forbids it, and trials say that it does
+ * little. Nothing found: none of these.
+ * Reasons come in order of gravity. First what is unknown: registration, a row for another place, a row past its check-by date or from
+ * memory, a label that was not opened or is no longer sold. Then what the label forbids, then what it leaves open or what was not
+ * entered, then what works poorly.
+ * Temperatures are in C. Each limit names the temperature it means and is compared with that one: each day's highest, the mean of day and
+ * night, or any hour. The comparison is to a tenth of a degree, because labels print whole degrees of another scale. Amounts, repeats and
+ * earlier treatments are not considered here.
  */
 import { addDays, type Day } from '../days/day.ts';
 
@@ -16,7 +17,7 @@ export type WarmthLimit = {
   readonly of: WarmthKind;
   readonly leastC?: number;
   readonly mostC?: number;
-  /** The days that the label speaks of; the limit is held against all days all the same. */
+  /** The days that the label names. The limit is compared with all days anyway. */
   readonly when?: string;
 };
 
@@ -30,15 +31,15 @@ export type LabelRow = {
   /** What the label forbids. */
   readonly limits: readonly WarmthLimit[];
   readonly forbidsBrood: boolean;
-  /** May boxes for harvest be on? */
+  /** Whether honey supers for harvest may be on the hive. */
   readonly supers: 'on' | 'off' | 'label';
-  /** Days after the end before they may go back. */
+  /** Days after the end of treatment until supers may go back. */
   readonly supersBackDays?: number;
-  /** What works poorly, and is not forbidden. */
+  /** What works poorly but is not forbidden. */
   readonly poorWithBrood: boolean;
   readonly poorOutside: readonly WarmthLimit[];
   readonly daysMost?: number;
-  /** The last day on which the row may be read. */
+  /** The last day on which the row may be used. */
   readonly checkBy: Day;
 };
 
@@ -47,16 +48,16 @@ export type Planned = {
   /** The highest temperature of the coolest day, and of the warmest. */
   readonly lowestHighC: number;
   readonly highestHighC: number;
-  /** Of day and night over all days, where it was told. */
+  /** Mean of day and night over all days, where it was entered. */
   readonly meanC?: number;
-  /** The coldest hour, where it was told. */
+  /** The coldest hour, where it was entered. */
   readonly coldestC?: number;
   readonly supersOn: boolean;
   readonly brood: boolean;
-  /** Empty where it was not said. */
+  /** Empty where it was not entered. */
   readonly place: string;
   readonly registered: 'yes' | 'no' | 'not-checked';
-  /** The next harvest, where one is to come. */
+  /** The next harvest, where one is planned. */
   readonly harvest?: Day;
 };
 
@@ -76,7 +77,7 @@ type LeftRule =
 type PoorRule = 'poor-with-brood' | 'poor-cold' | 'poor-warm';
 export type TreatmentRule = AskRule | OutRule | LeftRule | PoorRule;
 
-/** The rule that decides stands first; the others hold too. */
+/** The deciding rule comes first. The other rules apply too. */
 export type Judged = { readonly state: TreatmentState; readonly rules: readonly TreatmentRule[] };
 
 export function judgeRow(row: LabelRow, planned: Planned, today: Day): Judged {
@@ -89,23 +90,23 @@ export function judgeRow(row: LabelRow, planned: Planned, today: Day): Judged {
   return { state, rules: [...ask, ...out, ...left, ...poor] };
 }
 
-/** Where nothing but the registration is known: no row is held for the place. */
+/** Where only the registration is known: the club has no row for the place. */
 export function judgeWithoutRow({ registered }: Pick<Planned, 'registered'>): Judged {
   return { state: 'ask', rules: [...registration(registered), 'other-place'] };
 }
 
-/** Of a place in other letters and spaces it is the same. */
+/** Compares places without regard to case and spaces. */
 export function samePlace(one: string, other: string): boolean {
   const plain = (place: string): string => place.normalize('NFKC').trim().replace(/\s+/gu, ' ').toLowerCase();
   return plain(one) === plain(other);
 }
 
-/** The first day on which boxes for harvest may be back; undefined where the row does not say how long the treatment takes. */
+/** The first day on which supers for harvest may be back. Undefined where the row does not state how long the treatment takes. */
 export function supersBackOn({ daysMost, supersBackDays = 0 }: Pick<LabelRow, 'daysMost' | 'supersBackDays'>, start: Day): Day | undefined {
   return daysMost === undefined ? undefined : addDays(start, daysMost + supersBackDays);
 }
 
-/** How one limit meets the days that are planned; `unknown` where the temperature it speaks of was not told and could lie outside. */
+/** Compares one limit with the planned days. `unknown` where its temperature was not entered and could lie outside. */
 export function againstLimit({ of, leastC, mostC }: WarmthLimit, planned: Planned): { cold: boolean; warm: boolean; unknown: boolean } {
   const { lowestHighC, highestHighC, meanC, coldestC } = planned;
   const under = (value: number | undefined): boolean => leastC !== undefined && value !== undefined && tenths(value) < tenths(leastC);
@@ -114,7 +115,7 @@ export function againstLimit({ of, leastC, mostC }: WarmthLimit, planned: Planne
     case 'daily-high':
       return { cold: under(lowestHighC), warm: over(highestHighC), unknown: false };
     case 'mean': {
-      // The mean lies under the highest of all hours, so a few weeks can be judged without it.
+      // The mean lies below the highest of all hours, so a few weeks can be judged without it.
       const cold = under(meanC ?? highestHighC);
       return { cold, warm: over(meanC), unknown: meanC === undefined && !cold && (leastC !== undefined || over(highestHighC)) };
     }
@@ -181,7 +182,7 @@ function worksPoorly(row: LabelRow, planned: Planned): PoorRule[] {
 
 const holding = <Rule>(found: readonly (readonly [boolean, Rule])[]): Rule[] => found.flatMap(([holds, rule]) => (holds ? [rule] : []));
 
-/** A harvest before the treatment is none of its business. */
+/** A harvest before the treatment does not matter. */
 function isToCome({ harvest, start }: Planned): boolean {
   return harvest !== undefined && harvest >= start;
 }

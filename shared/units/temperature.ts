@@ -1,5 +1,5 @@
 /**
- * Temperatures between Celsius and Fahrenheit, and, apart from them, differences: 10 C warmer is 18 F warmer, while 10 C is 50 F.
+ * Celsius and Fahrenheit: conversion of temperatures, and separately of differences. 10 C warmer is 18 F warmer, while 10 C is 50 F.
  * Exact: NIST Special Publication 811 (2008), appendix B.8.
  */
 export function fahrenheitToCelsius(fahrenheit: number): number {

@@ -1,11 +1,11 @@
 /**
- * The units a form offers, spelt as in an address, and the words people type for each. A bare "gallon" or "pint" is nobody's word
- * here, since the American and the British differ by a fifth; a bare "oz" is a weight.
+ * Units that a form offers, spelt as in an address, and the words that people type for each. A bare "gallon" or "pint" is not accepted,
+ * because the American and British ones differ by a fifth. A bare "oz" is a weight.
  */
 export const unitNames = ['kg', 'g', 'lb', 'oz', 'L', 'mL', 'us-gal', 'us-qt', 'us-cup', 'imp-gal', 'imp-pt', 'C', 'F'] as const;
 export type UnitName = (typeof unitNames)[number];
 
-/** In lower case, without full stops: what `readTypedNumber` takes as the units a field allows. */
+/** In lower case, without full stops, as `readTypedNumber` takes its allowed units. */
 export const unitWords: Readonly<Record<UnitName, readonly string[]>> = {
   kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes'],
   g: ['g', 'gram', 'grams', 'gramme', 'grammes'],
@@ -22,7 +22,7 @@ export const unitWords: Readonly<Record<UnitName, readonly string[]>> = {
   F: ['f', '°f', '℉', 'fahrenheit'],
 };
 
-/** The unit a typed word means, or nothing where it means none. */
+/** The unit that a typed word means, or undefined. */
 export function unitNamed(word: string): UnitName | undefined {
   const plain = word.toLowerCase().replaceAll('.', '').trim();
   return unitNames.find((name) => name.toLowerCase() === plain || unitWords[name].includes(plain));

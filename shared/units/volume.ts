@@ -1,7 +1,7 @@
 /**
- * Volumes to litres and back, one function a pair. Exact: the US gallon is 231 cubic inches, 3.785411784 L, of 4 quarts or 16 cups
- * (NIST Handbook 44, appendix C); the imperial gallon is 4.54609 L, of 8 pints (UK Units of Measurement Regulations 1995, schedule).
- * The cup is the customary US one, 236.6 mL, not the metric 250 mL.
+ * Volumes to litres and back, one function per pair. Exact: the US gallon is 231 cubic inches, 3.785411784 L, of 4 quarts or 16 cups
+ * (NIST Handbook 44, appendix C). The imperial gallon is 4.54609 L, of 8 pints (UK Units of Measurement Regulations 1995, schedule). The
+ * cup is the customary US one, 236.6 mL, not the metric 250 mL.
  */
 const litresInUsGallon = 3.785411784;
 const litresInImperialGallon = 4.54609;

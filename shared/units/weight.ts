@@ -1,6 +1,6 @@
 /**
- * Weights to kilograms and back, one function a pair. Exact by agreement: the pound is 0.45359237 kg (international yard and pound
- * agreement, 1959; NIST Special Publication 811, 2008, appendix B.8), an ounce a sixteenth of it.
+ * Weights to kilograms and back, one function per pair. Exact by agreement: the pound is 0.45359237 kg (international yard and pound
+ * agreement, 1959; NIST Special Publication 811, 2008, appendix B.8). An ounce is a sixteenth of it.
  */
 const kilogramsInPound = 0.45359237;
 const ouncesInPound = 16;

@@ -1,6 +1,7 @@
 /*
- * A word as the search engine knows it, where its own reading would lose something: it takes endings off by itself, but knows no units
- * and no irregular forms, and it drops the sign inside a ratio or a fraction (2:1 would be 21). One rule for pages and questions.
+ * Canonical form of words for the search engine, where its own parsing would lose something. The engine strips endings by itself. It
+ * knows no units and no irregular forms, and it drops the sign inside a ratio or fraction (2:1 would be 21). Pages and queries use the
+ * same rule.
  */
 import { everyday } from './stem.ts';
 import { unitOf, wordsIn } from './terms.ts';
@@ -10,7 +11,7 @@ export function canonical(word: string): string {
   return unitOf(word) ?? everyday(word);
 }
 
-/** The words of a text, in canonical form, that the engine cannot read off the text itself; each with how often it occurs. */
+/** The canonical words of a text that the engine cannot derive from the text, each with its number of occurrences. */
 export function otherForms(text: string): Map<string, number> {
   const counts = new Map<string, number>();
   for (const written of text.split(/\s+/)) {
@@ -20,7 +21,7 @@ export function otherForms(text: string): Map<string, number> {
   return counts;
 }
 
-/** What Pagefind indexes of a piece of text without spaces: all of it without its signs, and parts of two letters or more between plain signs. */
+/** What Pagefind indexes of text without spaces: the whole without its signs, and parts of two letters or more between plain signs. */
 function readByEngine(written: string): Set<string> {
   const small = written.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
   return new Set([signless(small), ...small.split(/[!-/:-@[-`{-~]/).filter((part) => part.length > 1)]);

@@ -1,6 +1,6 @@
 /*
- * Splits a sentence at its phone numbers, so that each can be drawn as a link. Seen are numbers of three groups or more that
- * hyphens join, such as 1-800-222-1222; days such as 2026-04-18 are none.
+ * Splits a sentence at its phone numbers, so that each can become a link. A phone number has three or more groups joined by hyphens, such
+ * as 1-800-222-1222. Days such as 2026-04-18 are not matched.
  */
 export type PhonePart = { words: string; /** What a phone dials. */ dials?: string };
 

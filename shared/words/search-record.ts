@@ -1,31 +1,31 @@
-/* What is in the files of search besides Pagefind's own: the build writes it, the browser reads it. */
+/* Format of the search files besides Pagefind's own. The build writes them and the browser parses them. */
 
-/** The key by which Pagefind gives all records in the order in which the build numbered them. */
+/** The sort key with which Pagefind returns all records in the order of the build. */
 export const ORDER = 'n';
 
-/** `words.json`: what a question is read with. */
+/** `words.json`: what the browser needs to parse a query. */
 export type SearchWords = {
   kinds: string[];
-  /** By the number of a record: its kind by number and, after a semicolon, its days in each district. */
+  /** By record number: the kind as a number, then, after a semicolon, its days in each district. */
   pages: string[];
-  /** By the id of a word of the word list: its names. The first is left out where the id is the name. */
+  /** By glossary id: the names of the word. The first is omitted where the id is the name. */
   names: Record<string, string>;
-  /** By word of the word list: the number of the page that says more, and of the word's own record; -1 where there is none. */
+  /** By glossary word: the number of the page that says more, and of the word's own record. -1 where there is none. */
   leads: number[];
   own: number[];
-  /** Every word of the pages, and every word that people only type for them, as one text each. */
+  /** Every word on the pages, and every word that people only type for them, each as one text. */
   words: string;
   typed: string;
 };
 
-/** What stands between the parts of a record. It is no word for Pagefind and stays in the content. */
+/** Separates the parts of a record. Pagefind does not index it, and it stays in the content. */
 const BETWEEN = ' ¶ ';
 
-/** A record in parts: the title, the text, the day of a meeting; whatever follows only helps to find it. */
+/** A record in parts: the title, the text, the day of a meeting. The rest only helps to find it. */
 export const joinParts = (parts: readonly string[]): string => parts.join(BETWEEN);
 export const splitParts = (content: string): { title: string; text: string; when: string } => {
   const [title = '', text = '', when = ''] = content.split(/\s*¶\s*/);
   return { title, text, when };
 };
-/** Text without the sign that stands between parts. */
+/** Text without the separator. */
 export const onePart = (text: string): string => text.replaceAll('¶', ' ');

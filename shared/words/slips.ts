@@ -1,7 +1,7 @@
 /*
- * How far a typed word is from a right one, in slips: a letter left out, put in, changed, or two that changed places.
- * Doubled letters, vowels, and letters that sound alike count less, since people spell by ear. Thousands of words are held
- * against each unknown one, so what a change of letters costs is worked out once.
+ * Edit distance between a typed word and a right one: a letter left out, inserted, changed, or two swapped. Doubled letters, vowels and
+ * similar sounds cost less, because people spell by ear. The cost of each change of letters is computed once, because each unknown word
+ * is compared with thousands.
  */
 
 const DOUBLED = 0.5;
@@ -9,7 +9,7 @@ const VOWEL_TOO_MANY = 0.8;
 const SWAPPED = 0.8;
 const VOWEL_FOR_VOWEL = 0.6;
 const ALIKE_IN_SOUND = 0.7;
-/** People seldom get the first letter wrong. */
+/** People seldom mistype the first letter. */
 const FIRST_LETTER = 0.4;
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
@@ -28,7 +28,7 @@ const COSTS = [...LETTERS].flatMap((a) => [...LETTERS].map((b) => costOf(a, b)))
 const EXTRA = [...LETTERS].map((letter) => (VOWELS.includes(letter) ? VOWEL_TOO_MANY : 1));
 const codes = (word: string): number[] => Array.from(word, (letter) => letter.charCodeAt(0) - 97);
 
-/** Counts to at most `most`; beyond it the number only says "too far". */
+/** Counts up to `most`. A larger result only means "too far". */
 export function slips(typed: string, right: string, most = Number.POSITIVE_INFINITY): number {
   if (Math.abs(typed.length - right.length) * DOUBLED > most) return most + 1;
   const [a, b] = [codes(typed), codes(right)];
@@ -50,6 +50,6 @@ export function slips(typed: string, right: string, most = Number.POSITIVE_INFIN
   return row[b.length]! + (a[0] === b[0] ? 0 : FIRST_LETTER);
 }
 
-/** What it costs to leave this letter out, or to put it in. */
+/** The cost of leaving out or inserting this letter. */
 const oneTooMany = (word: readonly number[], at: number): number => (word[at] === word[at - 1] ? DOUBLED : (EXTRA[word[at]!] ?? 1));
 const change = (a: number, b: number): number => (a === b ? 0 : (COSTS[a * LETTERS.length + b] ?? 1));

@@ -1,9 +1,9 @@
 /*
- * A word without its ending, so that "feeding", "feeds" and "fed" of a question meet "feed" on a page. Light on purpose:
- * it only has to be the same on both sides, and what it joins has to mean the same.
+ * Stemming: removes a word's ending, so that "feeding", "feeds" and "fed" in a query match "feed" on a page. It is light on purpose. It
+ * only has to treat both sides alike, and the words it joins must mean the same.
  */
 
-/** Past forms that no ending tells. */
+/** Past forms without a regular ending. */
 const IRREGULAR = new Map(
   Object.entries({
     fed: 'feed',
@@ -64,7 +64,7 @@ const SHORT = new Map(
 
 export const stem = (word: string): string => stemEnding(everyday(word));
 
-/** The everyday form of a short or irregular one, spelled as in the United States. */
+/** The everyday form of a short or irregular word, in US spelling. */
 export function everyday(written: string): string {
   const word = american(written);
   return SHORT.get(word) ?? IRREGULAR.get(word) ?? word;
@@ -86,7 +86,7 @@ function stemEnding(word: string): string {
 
 const undoubled = (word: string): string => (/([bdfgmnprt])\1$/.test(word) ? word.slice(0, -1) : word);
 
-/** Spelled as in the United States. */
+/** Converts to US spelling. */
 const american = (word: string): string =>
   word
     .replace(/^((?:dis)?col|neighb|fav|behavi|od|vap|harb|lab|hum|flav|vig)our/, '$1or')

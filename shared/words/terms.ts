@@ -1,26 +1,26 @@
 /*
- * Text as the terms under which it is kept and looked for. One rule for the pages and for what a reader types: without
- * it the two would not meet. Units, ratios and fractions become one term each, however they are written.
+ * Splits text into search terms. Pages and queries use the same rule, so that the two match. Units, ratios and fractions become one term
+ * each, however they are written.
  */
 import { stem } from './stem.ts';
 
-/** A word of the text (without spaces), and the terms in it; a word of signs alone has none. */
+/** A word of the text (without spaces) and its terms. A word of signs alone has none. */
 export type Read = { word: string; terms: string[] };
 
 /** The terms of a text, in order. */
 export const termsIn = (text: string): string[] => wordsIn(text).map(termOf);
 
-/** Every word of the text with its terms, so that a page can show which of its words was sought. */
+/** Every word of the text with its terms, so that a page can mark the words that match. */
 export const readWords = (text: string): Read[] =>
   text
     .split(SPACES)
     .filter(Boolean)
     .map((word) => ({ word, terms: termsIn(word) }));
 
-/** A space that must not break, as between a number and its unit, parts no words of a result. */
+/** A non-breaking space, as between a number and its unit, does not split a result into words. */
 const SPACES = /[^\S\u00a0\u202f]+/;
 
-/** Words before they are cut down to terms: small letters, no accents, numbers apart from their units. */
+/** Normalises words before they become terms: lower case, no accents, numbers apart from their units. */
 export function wordsIn(text: string): string[] {
   return (
     plain(text)
@@ -29,10 +29,10 @@ export function wordsIn(text: string): string[] {
   );
 }
 
-/** The term of one word. Small words are terms, too; whoever keeps or asks leaves them out. */
+/** The term of one word. Stop words are terms, too; callers leave them out. */
 export const termOf = (word: string): string => unitOf(word) ?? (/\d/.test(word) ? word : stem(word));
 
-/** The one form under which a unit is kept, however it is written; undefined of what is no unit. */
+/** The canonical form of a unit, or undefined if the text is no unit. */
 export const unitOf = (word: string): string | undefined => UNITS.get(word);
 
 const plain = (text: string): string =>
@@ -44,7 +44,7 @@ const plain = (text: string): string =>
 
 const FRACTIONS: Record<string, string> = { '¼': '1/4', '½': '1/2', '¾': '3/4', '⅓': '1/3', '⅔': '2/3' };
 
-/** As people write units, and the one form under which they are kept. */
+/** The spellings of units and their canonical forms. */
 const UNITS = new Map(
   Object.entries({
     pound: 'lb lbs pound pounds',

@@ -1,6 +1,6 @@
-/* Many words as one short text, as they travel to the browser. */
+/* Compresses many words into one short text for the browser. */
 
-/** Words in order as one text: each as the number of letters it shares with the one before (at most 9), and the rest. */
+/** Sorted words as one text: for each, the number of letters it shares with the word before (at most 9), and the rest. */
 export function writeWords(words: readonly string[]): string {
   let before = '';
   return words
