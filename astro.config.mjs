@@ -14,20 +14,6 @@ const plainImports = {
   load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
 };
 
-// Which modules of packages are in the pages' scripts: src/integration/licenses.ts reads the list, and takes it away.
-const shippedModules = {
-  name: 'shipped-modules',
-  generateBundle(_, bundle) {
-    if (this.environment.name !== 'client') return;
-    const modules = Object.values(bundle).flatMap((chunk) => Object.keys(chunk.modules ?? {}));
-    this.emitFile({
-      type: 'asset',
-      fileName: 'shipped.json',
-      source: JSON.stringify(modules.filter((id) => id.includes('node_modules')).sort()),
-    });
-  },
-};
-
 export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
@@ -50,7 +36,7 @@ export default defineConfig({
         },
       },
     },
-    plugins: [plainImports, shippedModules, mdxModules()],
+    plugins: [plainImports, mdxModules()],
     build: {
       // A script of one line that only fetches the leaf's is written into the page; nothing else is.
       assetsInlineLimit: (path, content) => content.length < 200,

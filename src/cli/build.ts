@@ -147,7 +147,6 @@ async function drawInto(
       base: options.base,
       address: options.site,
       edition,
-      packages: join(projectFolder, 'node_modules'),
       pictures: picturesFolder,
       former: out,
       say,

@@ -21,8 +21,8 @@ const PICTURES = /^pictures\//;
 /** A file of this size would be half of what the whole copy may weigh. */
 const LARGE = 1_000_000;
 
-/** Writes `worker.js` and, for a day on which the copy must go, `worker-off.js`; gives a sentence, what was too large, and the modules in the scripts. */
-export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<{ lines: string[]; modules: string[] }> {
+/** Writes `worker.js` and, for a day on which the copy must go, `worker-off.js`; gives a sentence, and what was too large. */
+export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
   const all = filesIn(site);
   const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file));
   let bytes = 0;
@@ -44,16 +44,15 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     files,
     pictures: all.filter((file) => PICTURES.test(file)),
   };
-  const [worker, off] = [await script('worker.ts'), await script('worker-off.ts')];
-  writeFileSync(join(site, 'worker.js'), `const offlineCopy=${JSON.stringify(copy)};\n${worker.code}`);
-  writeFileSync(join(site, 'worker-off.js'), off.code);
+  writeFileSync(join(site, 'worker.js'), `const offlineCopy=${JSON.stringify(copy)};\n${await script('worker.ts')}`);
+  writeFileSync(join(site, 'worker-off.js'), await script('worker-off.ts'));
   const large = read
     .filter((file) => statSync(join(site, file)).size > LARGE)
     .map(
       (file) =>
         `${file} is ${(statSync(join(site, file)).size / 1e6).toFixed(1)} MB: every reader's copy for use without signal grows by it.`,
     );
-  return { lines: [`Offline copy: ${files.length} files, ${size}.`, ...large], modules: [...worker.modules, ...off.modules] };
+  return [`Offline copy: ${files.length} files, ${size}.`, ...large];
 }
 
 const filesIn = (site: string): string[] =>
@@ -83,7 +82,7 @@ function leastFirst(site: string, base: string, files: readonly string[]): strin
   return [...least, ...files.filter((file) => !least.includes(file))];
 }
 
-async function script(name: string): Promise<{ code: string; modules: string[] }> {
+async function script(name: string): Promise<string> {
   const bundle = await rolldown({
     input: fileURLToPath(new URL(`../service-worker/${name}`, import.meta.url)),
     platform: 'browser',
@@ -92,5 +91,5 @@ async function script(name: string): Promise<{ code: string; modules: string[] }
   });
   const { output } = await bundle.generate({ format: 'iife', minify: true });
   await bundle.close();
-  return { code: output[0].code, modules: Object.keys(output[0].modules) };
+  return output[0].code;
 }

@@ -8,7 +8,6 @@ import { clubCalendar } from './club-calendar.ts';
 import { editionRecord, type Edition } from './edition-record.ts';
 import { changesFeed } from './feed.ts';
 import { takeHandedOver } from './handed-over.ts';
-import { licensesFile, takeModules } from './licenses.ts';
 import { manifest } from './manifest.ts';
 import { movedUnsaid } from './moved-events.ts';
 import { writeOfflineCopy } from './offline-copy.ts';
@@ -26,8 +25,6 @@ export type Publishing = {
   base: string;
   address: string | undefined;
   edition: Edition;
-  /** The folder of installed packages. */
-  packages: string;
   /** The folder of pictures made ready. */
   pictures: string;
   /** The folder of the last good site, where there may be one. */
@@ -35,10 +32,9 @@ export type Publishing = {
   say: (line: string) => void;
 };
 
-export async function publish({ site, base, address, edition, packages, pictures, former, say }: Publishing): Promise<void> {
+export async function publish({ site, base, address, edition, pictures, former, say }: Publishing): Promise<void> {
   const write = (name: string, text: string | Uint8Array): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
-  const modules = takeModules(site);
   const { club, meetings, season, words, windows, news, moved, publications } = takeHandedOver(site);
   const pages = builtPages(site).map((page) => ({ ...page, html: withPolicy(page) }));
   for (const { file, html } of pages) write(file, html);
@@ -96,8 +92,6 @@ export async function publish({ site, base, address, edition, packages, pictures
   write('manifest.webmanifest', manifest(club, base, places));
   write('edition.json', editionRecord(edition, published));
   say(`Edition recorded: ${published.length} pages.`);
-  // The list of what is kept holds everything before it; the terms of what others made are not among it.
-  const copy = await writeOfflineCopy({ site, base, zone: club.zone, edition });
-  for (const line of copy.lines) say(line);
-  write('licenses.txt', licensesFile([...modules, ...copy.modules], packages));
+  // The list of what is kept holds everything before it.
+  for (const line of await writeOfflineCopy({ site, base, zone: club.zone, edition })) say(line);
 }

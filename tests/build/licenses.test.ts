@@ -1,10 +1,9 @@
-// licenses.txt names every package whose code readers are given, with its terms; and which packages run something when installed.
+// public/licenses.txt names every package whose code readers are given, with its terms; and which packages run something when installed.
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
 import { projectFolder } from '../../src/cli/paths.ts';
-import { licensesFile } from '../../src/integration/licenses.ts';
 import { files, importsOf, read as readSource } from '../architecture/tree.ts';
 import { builtDemo } from '../setup/built-site.ts';
 
@@ -19,75 +18,51 @@ const listed = (text: string): { name: string; version: string; license: string 
     license: license!,
   }));
 
-test("every package that the pages' scripts or the worker stand on is named", async () => {
-  const { read, folder } = await builtDemo();
-  const names = new Set(listed(read('licenses.txt')).map(({ name }) => name));
-  const own = files().filter((path) => /^(src\/(calculators|client|service-worker)|shared)\/.*\.ts$/.test(path));
-  const used = new Set(
-    own
-      .flatMap((path) => importsOf(path))
-      .filter(({ from, typeOnly }) => !typeOnly && /^[a-z@]/.test(from) && !from.startsWith('node:'))
-      .map(({ from }) =>
-        from
-          .split('/')
-          .slice(0, from.startsWith('@') ? 2 : 1)
-          .join('/'),
-      ),
-  );
-  assert.ok(used.size >= 3, [...used].join(', '));
-  assert.deepEqual(
-    [...used].filter((name) => !names.has(name)),
-    [],
-  );
-  // Parts of workbox write their name into what they are bundled into.
-  const named = [...read('worker.js').matchAll(/workbox:([a-z-]+):\d/g)].map(([, name]) => `workbox-${name}`);
-  assert.ok(named.length >= 3);
-  assert.deepEqual(
-    named.filter((name) => !names.has(name)),
-    [],
-  );
-  for (const copied of ['timezones-ical-library', 'pagefind']) assert.ok(names.has(copied), copied);
-  assert.ok(!readdirSync(folder).includes('shipped.json'));
-});
+/** Packages that readers are given: imported by what runs in the browser, with what those import, and the two that are copied as they come. */
+function shipped(): Set<string> {
+  const nameOf = (from: string): string =>
+    from
+      .split('/')
+      .slice(0, from.startsWith('@') ? 2 : 1)
+      .join('/');
+  const found = new Set<string>();
+  const add = (name: string): void => {
+    if (found.has(name)) return;
+    found.add(name);
+    const { dependencies = {} } = JSON.parse(readFileSync(join(packages, name, 'package.json'), 'utf8')) as {
+      dependencies?: Record<string, string>;
+    };
+    for (const each of Object.keys(dependencies)) add(each);
+  };
+  for (const path of files().filter((each) => /^(src\/(calculators|client|service-worker)|shared)\/.*\.ts$/.test(each)))
+    for (const { from, typeOnly } of importsOf(path)) if (!typeOnly && /^[a-z@]/.test(from) && !from.startsWith('node:')) add(nameOf(from));
+  return found.add('timezones-ical-library').add('pagefind');
+}
 
-test('each stands there with the version that is installed and its terms word for word; no path of this machine does', async () => {
-  const text = (await builtDemo()).read('licenses.txt');
+test('each package that readers are given is named, with the version that is installed and its terms word for word', async () => {
+  const built = await builtDemo();
+  const text = built.read('licenses.txt');
   const all = listed(text);
-  assert.ok(all.length >= 5, `${all.length} packages`);
+  const names = all.map(({ name }) => name);
+  assert.deepEqual(names, [...shipped()].sort());
+  assert.ok(names.length >= 5, `${names.length} packages`);
+  // Parts of workbox write their name into what they are bundled into.
+  const parts = [...built.read('worker.js').matchAll(/workbox:([a-z-]+):\d/g)].map(([, name]) => `workbox-${name}`);
+  assert.ok(parts.length >= 3);
+  assert.deepEqual(
+    parts.filter((name) => !names.includes(name)),
+    [],
+  );
   for (const { name, version, license } of all) {
     const held = lock.packages[`node_modules/${name}`]!;
     assert.deepEqual([version, license], [held.version, held.license], name);
     // The search engine has a folder of terms.
     const terms = join(packages, name, 'LICENSE', name === 'pagefind' ? 'LICENSE' : '');
-    assert.ok(text.includes(readFileSync(terms, 'utf8').replace(/\r\n/g, '\n').trim()), name);
+    assert.ok(text.includes(readFileSync(terms, 'utf8').replace(/\r\n/g, '\n').trim()), `public/licenses.txt lacks the terms of ${name}`);
   }
   assert.ok(
     text.includes(readSource('src/styles/fonts/OFL.txt').trim()) &&
       /^Atkinson Hyperlegible Next, .* SIL Open Font License 1\.1$/m.test(text),
-  );
-  assert.doesNotMatch(text, /node_modules|shipped\.json/);
-});
-
-test('a package of a scope, and one inside another, are found by their paths; one without terms stops the build', () => {
-  const text = licensesFile(
-    [
-      join(packages, 'workbox-core', '_private', 'logger.js'),
-      join(packages, 'workbox-core', 'index.js'),
-      join(projectFolder, 'src', 'own.ts'),
-    ],
-    packages,
-  );
-  assert.deepEqual(
-    listed(text).map(({ name }) => name),
-    ['pagefind', 'timezones-ical-library', 'workbox-core'],
-  );
-  assert.throws(
-    () =>
-      licensesFile(
-        [join(packages, '@types', 'hast', 'nowhere', 'x.js')].map((path) => path.replace('hast', 'none')),
-        packages,
-      ),
-    /ENOENT/,
   );
 });
 
