@@ -1,10 +1,10 @@
-/* Every address of the site, and what may stand behind its number sign. */
+/* Addresses of the site, and the fragments that exist on each page. */
 import { attribute, headingIds, isTag, walk } from '../source/prose.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { ValidEntries } from './fields.ts';
 import { isDraft, isPage, type Page } from './place.ts';
 
-/** The calculators, by the last part of their address. */
+/** Calculator slugs, the last part of their addresses. */
 export const CALCULATORS = [
   'mite-count',
   'sampling-plan',
@@ -19,7 +19,7 @@ export const CALCULATORS = [
   'degree-days',
 ] as const;
 
-/** Pages that are there whatever a club writes. */
+/** Pages that exist in every club. */
 const STANDING = [
   '/',
   '/year/',
@@ -46,9 +46,9 @@ const STANDING = [
 ];
 
 export type Addresses = {
-  /** Each address, and the names behind `#` that lead somewhere on it; null where any may stand. */
+  /** Each address with its fragments. Null where any fragment is allowed. */
   known: Map<string, Set<string> | null>;
-  /** Addresses of drafts, which appear nowhere. */
+  /** Addresses of drafts, which are not published. */
   drafts: Set<string>;
 };
 
@@ -69,7 +69,7 @@ export function addressesOf(club: ValidEntries): Addresses {
   return { known, drafts };
 }
 
-/** Headings and steps of a page: what a link may point at. */
+/** Headings and steps of a page, which are the possible targets of a link. */
 export function namesOn(page: Page): Set<string> {
   const steps = [...walk(page.tree)].flatMap((node) =>
     isTag(node) && node.name === 'Task' ? [`step-${attribute(node, 'id') ?? ''}`] : [],

@@ -1,4 +1,4 @@
-/* A sum of degree-days in forage/ carries all that makes it mean something, in one scale, counted from the winter of this hemisphere. */
+/* Checks a sum of degree-days in forage/: it states method, base and first day, in one scale, from the winter of this hemisphere. */
 import { formatMonthDay, parseMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
@@ -6,7 +6,7 @@ import type { Forage } from '../schemas/forage.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, type Said } from './place.ts';
 
-/** Bases in use lie between freezing and mild; outside of this it is the other scale's number. */
+/** Bases in use lie between freezing and mild. A number outside belongs to the other scale. */
 const BASES = { F: { least: 25, most: 70 }, C: { least: -4, most: 21 } };
 
 export const bloomSumFaults = (club: ValidEntries): Diagnostic[] =>
@@ -27,7 +27,7 @@ function sumFaults(
   ];
 }
 
-/** A sum of the other scale is counted in its own: it is never turned into this club's by hand. */
+/** A sum in the other scale stays in that scale. Nobody converts it by hand. */
 function baseSaid({ base, scale }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
   const { least, most } = BASES[scale];
   return base >= least && base <= most

@@ -1,4 +1,4 @@
-/* A bulletin has its five parts in their order, each with words; its don'ts say so on every line; the law names its office. */
+/* Checks a bulletin: five parts in order, each with words; a "Do not" on every line of its don'ts; an office for the law. */
 import type { Heading, List, ListItem, Nodes } from 'mdast';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { plainText, walk } from '../source/prose.ts';
@@ -16,7 +16,7 @@ export function bulletinFaults(club: ValidEntries): Diagnostic[] {
 
 type Part = { heading: Heading; name: string; content: Nodes[] };
 
-/** What stands under each `##` heading. */
+/** The content below each `##` heading. */
 export function partsOf(page: Page): Part[] {
   const parts: Part[] = [];
   for (const node of page.tree.children) {

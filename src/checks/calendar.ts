@@ -1,4 +1,4 @@
-/* Every `when:` can be read, and counts from a day that this club can date. */
+/* Checks that every `when:` can be parsed and counts from a day that this club can date. */
 import { anchorsIn, readWhen } from '../../shared/season/when.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, walk } from '../source/prose.ts';
@@ -21,7 +21,7 @@ export function calendarFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-/** What a `when` may count from where it stands. */
+/** The events that a `when` may count from, by its place in the content. */
 type Around = { startsFrom: string | undefined; isList: boolean; districts: readonly District[] };
 
 function fieldFault(entry: SoundEntry, text: string, around: Around): Diagnostic[] {

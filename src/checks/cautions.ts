@@ -1,6 +1,6 @@
 /*
- * Cautions follow from what the hands do. So the work must be listed where the words speak of it, and each hazard that
- * a page's work brings must have its caution to show.
+ * Checks cautions, which follow from the work that a page describes. The page must list the work that its words mention. Each hazard of
+ * that work needs a caution that can be shown.
  */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { plainText } from '../source/prose.ts';
@@ -25,7 +25,7 @@ export function cautionFaults(club: ValidEntries): Diagnostic[] {
 
 type Call = { entry: SoundEntry; path: PropertyKey[]; word: string; hazard: Hazard };
 
-/** Every hazard that something shown calls for: the work of a page, and what a label row says of its product. */
+/** Every hazard that published content brings: from the work of a page, and from a label row. */
 function callsOf(club: ValidEntries, pages: Working[]): Call[] {
   const call = (entry: SoundEntry, path: PropertyKey[], word: string, work: Work): Call[] =>
     HAZARDS_OF[work].map((hazard) => ({ entry, path, word, hazard }));
@@ -43,7 +43,7 @@ function callsOf(club: ValidEntries, pages: Working[]): Call[] {
   ];
 }
 
-/** Once a hazard, at the first entry that calls for it. */
+/** Reports each hazard once, at the first entry that brings it. */
 function missingFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
   const calls = callsOf(club, pages);
   const gone = withdrawnIn(club);
@@ -66,7 +66,7 @@ function missingFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
 const withdrawnIn = (club: ValidEntries): Set<string> => new Set(club.of.cautions.filter(isWithdrawn).map(({ id }) => id));
 const isShown = (entry: SoundEntry): boolean => !isDraft(entry) && !isWithdrawn(entry);
 
-/** The almanac's own pages call for cautions too, in every club; those that a page calls for are told there. */
+/** The almanac's own pages need cautions in every club. Those that a content page needs are reported at that page. */
 function ownFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
   if (!club.club) return [];
   const told = new Set(callsOf(club, pages).map(({ hazard }) => hazard));
@@ -107,7 +107,7 @@ function yardFaults(page: Working): Diagnostic[] {
   return [];
 }
 
-/** Words that only stand where that work is done. Kept short: each can be explained to an author. */
+/** Words that occur only where that work is done. The list is short, so that each word can be explained to an author. */
 const SPEAKS_OF: readonly [RegExp, Work][] = [
   [/\bsmokers?\b|\bpuffs? of smoke\b|\bsmoke the\b/i, 'smoke'],
   [/\b(?:oxalic|formic) acid\b/i, 'acid'],
@@ -139,7 +139,7 @@ function unlistedFaults(page: Working): Diagnostic[] {
   });
 }
 
-/** What a reader of the page does with her hands: the steps of a yard list, and a bulletin's test and first measures. */
+/** The work that a reader of the page does: the steps of a yard list, and a bulletin's test and first measures. */
 function doneHere(page: Page & Working): Page['tree']['children'] {
   if (page.collection === 'checklists') return page.data.yard ? stepsIn(page.tree.children) : [];
   if (page.collection !== 'bulletins') return [];
@@ -150,13 +150,13 @@ function doneHere(page: Page & Working): Page['tree']['children'] {
   );
 }
 
-/** Lines of lists one by one, so that a "Do not" speaks only for its own. */
+/** Takes the lines of lists one by one, so that a "Do not" counts only for its own line. */
 const stepsIn = (nodes: Page['tree']['children']): Page['tree']['children'] =>
   nodes
     .flatMap((node) => (node.type === 'list' ? (node.children as unknown as Page['tree']['children']) : [node]))
     .filter((node) => node.type !== 'heading' && !/^(?:Do not|Never)\b/.test(plainText(node)));
 
-/** A caution's own form: one of the hazards, headed by one of our three words, short enough to be read. */
+/** Checks a caution's own fields: one known hazard, one of our three headings, and few enough words. */
 function boxFaults(entry: SoundEntry<Caution>): Diagnostic[] {
   const { heading, calls, line, gravity } = entry.data;
   const faults: Diagnostic[] = [];

@@ -1,6 +1,6 @@
 /*
- * Everything that is wrong in a content folder, all at once. Each rule is a function from the folder to faults; a rule
- * that needs fields of the right shape is handed only the entries whose fields passed.
+ * Runs every check on a content folder and returns all diagnostics at once. Each rule is a function from the folder to diagnostics. Rules
+ * that need valid fields get only the entries whose fields passed their schema.
  */
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
@@ -72,7 +72,7 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   drawingFaults,
 ];
 
-/** Every fault of a folder that was read, in reading order. */
+/** Every diagnostic of a folder that was read, in reading order. */
 export function checkFolder(folder: Folder): Diagnostic[] {
   const faults = [...folder.faults, ...nameFaults(folder), ...fieldFaults(folder), ...typedFaults(folder)];
   const club = validEntries(folder);
@@ -80,11 +80,11 @@ export function checkFolder(folder: Folder): Diagnostic[] {
   return inReadingOrder(faults);
 }
 
-/** What is no fault and yet better written otherwise; check prints it, and nothing waits for it. */
+/** Hints: content that is valid but better written otherwise. `check` prints them and no build fails because of them. */
 export const hintsOf = (folder: Folder): Diagnostic[] => {
   const club = validEntries(folder);
   return inReadingOrder([...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club)]);
 };
 
-/** Reads the folder at `directory` and returns all its faults. */
+/** Reads the folder at `directory` and returns all its diagnostics. */
 export const check = (directory: string): Diagnostic[] => checkFolder(readFolder(directory));

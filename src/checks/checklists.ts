@@ -1,4 +1,4 @@
-/* Checklists: every step has a box and a name of its own, begins with a verb, and a pause is short enough to hold in mind. */
+/* Checks checklists: every step has a box and a unique name, begins with a verb, and each pause is short enough to remember. */
 import { shortOf } from '../../shared/address/short.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { calendarNames } from '../../shared/packages/calendar-names.ts';
@@ -132,7 +132,7 @@ function idFaults(page: Page, steps: Step[]): Diagnostic[] {
   });
 }
 
-/** In an address a step stands by three letters of its id's print; two alike could not be told apart. */
+/** In an address, three letters of its id's hash stand for a step. Two steps with the same letters could not be told apart. */
 function shortFaults(page: Page, steps: Step[]): Diagnostic[] {
   const seen = new Map<string, string>();
   return steps.flatMap(({ tags: [tag] }): Diagnostic[] => {
@@ -179,7 +179,7 @@ function lengthFaults(entry: SoundEntry<Checklist>): Diagnostic[] {
   });
 }
 
-/** What a step names must be there: a hazard with its caution, a duty with its contact, a time that reads as one. */
+/** Everything that a step names must exist: a hazard with its caution, a duty with its contact, a valid time. */
 function nameFaults(page: Page, club: ValidEntries): Diagnostic[] {
   const duties = club.club?.data.contacts.map(({ duty }) => duty);
   return stepsOf(page)
@@ -220,7 +220,7 @@ function nameFaults(page: Page, club: ValidEntries): Diagnostic[] {
     });
 }
 
-/** `calendar` names a date of the package calendar; the list then counts from installing, and the step has no other date. */
+/** `calendar` names a date of the package calendar. The list then counts from installing, and the step has no other date. */
 function calendarFaults(page: Page, tag: TagNode): Diagnostic[] {
   const name = attribute(tag, 'calendar');
   if (name === undefined) return [];

@@ -1,4 +1,7 @@
-/* Climate as it can be: normals in their order and scale, the half of the world they belong to, freezes round the summer, a published sum that these normals can reach, sources that are there. */
+/*
+ * Checks climate values: normals in order and scale, hemisphere, freezes around summer, a published sum that these normals can reach,
+ * existing sources.
+ */
 import { dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
 import { monthName } from '../../shared/days/month-names.ts';
 import { publishedSumFits } from '../../shared/season/climate.ts';
@@ -10,7 +13,7 @@ import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField } from './place.ts';
 
-/** A climate and where it is written: of the club, or of a district. */
+/** A climate of the club or of a district, with its position. */
 type Written = { entry: SoundEntry<Club>; path: PropertyKey[]; climate: ClimateFields; hemisphere: Club['hemisphere'] };
 
 export function climateFaults(club: ValidEntries): Diagnostic[] {
@@ -51,11 +54,11 @@ function faultsOf(written: Written, club: ValidEntries): Diagnostic[] {
 const at = ({ entry, path }: Written, field: PropertyKey[], found: string, write: string): Diagnostic =>
   atField(entry, [...path, ...field], { rule: 'climate', field: named([...path, ...field]), found, write });
 
-/** `districts 2, climate, minima 3`, as a person counts. */
+/** `districts 2, climate, minima 3`, counted from 1. */
 const named = (path: readonly PropertyKey[]): string =>
   path.map((key, index) => (typeof key === 'number' ? ` ${key + 1}` : `${index === 0 ? '' : ', '}${String(key)}`)).join('');
 
-/** The coldest and hottest monthly normals on land, with room to spare. */
+/** The coldest and hottest monthly normals on land, with a margin. */
 const COLDEST = { F: -70, C: -57 };
 const HOTTEST = { F: 122, C: 50 };
 

@@ -1,4 +1,4 @@
-/* club.yaml: whom members may call. Nobody's number is printed without consent, and no duty is listed twice for one place. */
+/* Checks the contacts of club.yaml: no number of a person without consent, and no duty twice for one place. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
@@ -43,7 +43,7 @@ function consentFaults(entry: SoundEntry, contact: Contact, index: number): Diag
   return [];
 }
 
-/** Whose consent is over on the edition's day: the number is nowhere in it. */
+/** A consent that is over on the edition's day. The number is nowhere in the edition. */
 export function consentHints({ club }: ValidEntries, edition: string): Diagnostic[] {
   return (club?.data.contacts ?? []).flatMap(({ until, duty, 'public-office': office }, index) =>
     until === undefined || office === true || edition < until
@@ -68,7 +68,7 @@ function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): D
   ];
 }
 
-/** Districts have a name each, the first is the main one, and a contact's district is one of them. */
+/** Each district has its own name, the first is the main one, and a contact's district is one of them. */
 function districtFaults(entry: SoundEntry<Club>): Diagnostic[] {
   const ids = entry.data.districts.map(({ id }) => id);
   const doubled = ids.flatMap((id, index) =>
@@ -99,7 +99,7 @@ function districtFaults(entry: SoundEntry<Club>): Diagnostic[] {
   return [...doubled, ...moved, ...strange];
 }
 
-/** The published source of an emergency number must be there to be shown. */
+/** The published source of an emergency number must exist, because the page shows it. */
 function sourceFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[] {
   return (['emergency', 'poison'] as const).flatMap((line) => {
     const source = entry.data[line]?.source;
@@ -116,7 +116,7 @@ function sourceFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[]
   });
 }
 
-/** Numbers kept free for stories, and addresses of nobody: they may stand only in a demonstration. */
+/** Numbers reserved for fiction, and example addresses. They may occur only in a demonstration. */
 const STORY_PHONE = /555[ -]?01\d\d$/;
 const NOBODY = /[@./]example\.(?:org|com|net)\b/i;
 
@@ -137,7 +137,7 @@ function placeholderFaults(entry: SoundEntry<Club>): Diagnostic[] {
   ];
 }
 
-/** What the law asks to be reported is reported to an office, not to a member. */
+/** Reports that the law requires go to an office, not to a member. */
 function lawFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[] {
   const offices = new Set(entry.data.contacts.filter((contact) => contact['public-office'] === true).map(({ duty }) => duty));
   const known = new Set(entry.data.contacts.map(({ duty }) => duty));

@@ -1,4 +1,4 @@
-/* Where several sources stand side by side, the club says why it follows the one it does. */
+/* Checks that a club gives its reason for following one of several sources. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows } from '../schemas/figures.ts';
 import type { ValidEntries } from './fields.ts';

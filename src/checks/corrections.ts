@@ -1,16 +1,16 @@
-/* How a value that a schema refused may be mended: the near word, quotes on or off, true for yes. */
+/* Suggests corrections for a value that a schema refused: a similar word, quotes added or removed, `yes` for `true`. */
 import type { z } from 'astro/zod';
 import type { Entry } from '../source/folder.ts';
 import { nearest } from './nearest.ts';
 import { lineAt } from './place.ts';
 
-/** The word of a list of choices that was most likely meant. */
+/** The word of a list of choices that the author most likely meant. */
 export function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
   const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearest(value, issue.values.map(String)) : null;
   return near === null ? null : `"${near}"`;
 }
 
-/** What else may be done: leave out a line that is blank and need not be there; put words in quotes that YAML takes for a number. */
+/** Other corrections: remove an optional line without a value, or quote a word that YAML parses as a number. */
 export function ending(value: unknown, issue: z.core.$ZodIssue, optional: boolean): string {
   if (value === null || (typeof value === 'string' && value.trim() === '')) return optional ? ', or leave the line out' : '';
   return takenForNumber(value, issue) && !issue.message.includes('quotes') ? ', in quotes' : '';
@@ -20,8 +20,8 @@ const takenForNumber = (value: unknown, issue: z.core.$ZodIssue): boolean =>
   issue.code === 'invalid_type' && issue.expected === 'string' && (typeof value === 'number' || typeof value === 'boolean');
 
 /**
- * The line with plain signs where look-alikes of a word processor stand: curly quotes, long dashes, wide letters, a mark that
- * nobody sees. `fits` says whether a value would do.
+ * The line with plain characters in place of a word processor's look-alikes: curly quotes, long dashes, wide letters, invisible
+ * characters. `fits` tests whether the value would be valid.
  */
 export function plainSigns(
   entry: Entry,
@@ -52,7 +52,7 @@ const BOOLEANS: Record<string, string> = {
   false: 'false',
 };
 
-/** The line with a number in quotes where words are asked, or with true or false for yes or no. */
+/** The line with a number in quotes where a word is required, or with true or false for yes or no. */
 export function requoted(entry: Entry, at: { line: number; column: number }, value: unknown, issue: z.core.$ZodIssue): string | undefined {
   if (issue.code !== 'invalid_type') return undefined;
   const line = lineAt(entry, at.line);

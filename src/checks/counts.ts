@@ -1,4 +1,4 @@
-/* Count rows speak of the club's own districts. */
+/* Checks that count rows name the club's own districts. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';

@@ -1,6 +1,6 @@
 /*
- * Faults of drafts, apart from those that stop a build. A build is stopped by what would be wrong if the drafts were not
- * there; all else belongs to the drafts, also where a draft makes a published page look wrong (an old address given twice).
+ * Separates the diagnostics of drafts from those that stop a build. A build stops for anything that would be wrong without the drafts.
+ * All others belong to the drafts, even where a draft makes a published page look wrong (an old address given twice).
  */
 import { isDraft } from '../source/draft.ts';
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
@@ -8,10 +8,10 @@ import type { Folder } from '../source/folder.ts';
 import { picturesShown } from '../source/pictures.ts';
 import { checkFolder } from './check.ts';
 
-/** `faults` stop a build; `drafts` wait until their pages are to be published. */
+/** `faults` stop a build. `drafts` wait until their pages are published. */
 export type Found = { faults: Diagnostic[]; drafts: Diagnostic[] };
 
-/** `unreadable`: faults of pictures, which are found where these are made ready. */
+/** `unreadable`: diagnostics of pictures, which are found when the pictures are prepared. */
 export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []): Found {
   const all = inReadingOrder([...checkFolder(folder), ...unreadable]);
   const drafts = draftFiles(folder);
@@ -26,7 +26,7 @@ export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []):
     }),
     ...unreadable.filter(isPublished),
   ];
-  // The sentence of the whole folder says "a draft, which is not shown" where the other says "which is not there".
+  // The whole folder gives the message "a draft, which is not shown" where the other gives "which is not there".
   const said = new Map(all.map((fault) => [placeOf(fault), fault]));
   const faults = stops.flatMap((fault) => said.get(placeOf(fault)) ?? (fault.rule === 'missing-folder' ? [] : [fault]));
   return { faults: inReadingOrder(faults), drafts: all.filter((fault) => !faults.includes(fault)) };
@@ -34,7 +34,7 @@ export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []):
 
 const placeOf = ({ path, line, column, rule, field }: Diagnostic): string => JSON.stringify([path, line, column, rule, field]);
 
-/** Every file of a draft: its own, a drawing's lines, and pictures that no other page shows. */
+/** Every file of a draft: its own, a drawing's SVG, and pictures that no other page shows. */
 function draftFiles(folder: Folder): Set<string> {
   const entries = folder.entries.filter(isDraft);
   const drafts = new Set([...folder.unreadDrafts, ...entries.map(({ path }) => path)]);
@@ -56,7 +56,7 @@ export function draftsLine(drafts: readonly Diagnostic[]): string {
   return files === 1 ? `1 draft has ${what}; it is not published.` : `${files} drafts have ${what}; they are not published.`;
 }
 
-/** What `new` leaves for its author to fill. */
+/** Blanks that `new` leaves for the author to fill. */
 const BLANK = /^(?:a blank|nothing)\b|with nothing under it$/;
 
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;

@@ -1,13 +1,13 @@
-/* A drawing is two files: its words and its lines. The lines are few, small, black on white, and carry numbers at most. */
+/* Checks drawings: a file of words and an SVG file with few, small lines, black on white, and numbers as the only lettering. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { readDrawing, shapesOf, type Shape } from '../source/drawing.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 
-/** More would weigh on every page that shows it. */
+/** A larger file would slow down every page that shows it. */
 const MOST_BYTES = 6144;
-/** The text block of a phone and the least lettering on it, both in its own pixels. */
+/** Width of a phone's text block and the smallest lettering on it, both in CSS pixels. */
 const PHONE = 342;
 const LEAST_LETTERING = 18;
 
@@ -53,7 +53,7 @@ function linesFaults(entry: SoundEntry<Drawing>): Diagnostic[] {
   return [...letteringFaults(path, root, width), ...numberFaults(entry, numbers)];
 }
 
-/** A drawing is shown as wide as the phone's text, and its lettering grows or shrinks with it. */
+/** A drawing is as wide as the phone's text, and its lettering scales with it. */
 function letteringFaults(path: string, root: Shape, width: number): Diagnostic[] {
   const least = Math.ceil((LEAST_LETTERING * width) / PHONE);
   const small = [...shapesOf(root)].find(({ name, attributes }) => name === 'text' && !(Number(attributes['font-size']) >= least));
@@ -63,7 +63,7 @@ function letteringFaults(path: string, root: Shape, width: number): Diagnostic[]
     : [];
 }
 
-/** The numbers in the lines are those of the list of parts, each once or oftener. */
+/** The numbers in the SVG match the list of parts, each at least once. */
 function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): Diagnostic[] {
   const parts = entry.data.parts ?? [];
   const known = parts.map((_, index) => String(index + 1));

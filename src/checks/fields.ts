@@ -1,4 +1,4 @@
-/* What the schemas say of each entry's fields, in sentences, with the line of each field. */
+/* Checks every entry's fields against its schema. Each message has the line of the field. */
 import type { z } from 'astro/zod';
 import { club as clubSchema, type Club } from '../schemas/club.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
@@ -40,15 +40,15 @@ type Of = {
   drawings: Drawing;
 };
 
-/** An entry whose fields have the right shape. */
+/** An entry whose fields match its schema. */
 export type SoundEntry<T = unknown> = Entry & { data: T };
 
-/** The folder as rules see it: entries whose fields passed, and the names of all that are there. */
+/** The folder as rules see it: entries with valid fields, and the ids of all entries. */
 export type ValidEntries = {
   folder: Folder;
   club: SoundEntry<Club> | null;
   of: { [Name in Collection]: SoundEntry<Of[Name]>[] };
-  /** Ids of every entry in a collection, whether its fields passed or not. */
+  /** Ids of every entry in a collection, whether its fields are valid or not. */
   ids: { [Name in Collection]: Set<string> };
 };
 
@@ -58,7 +58,7 @@ const schemaOf = (entry: Entry): z.ZodType | null =>
 type Judged = z.ZodSafeParseResult<unknown> | undefined;
 const judgements = new WeakMap<Entry, Judged>();
 
-/** What its schema says of an entry; asked once, however many want to know. */
+/** The schema's result for an entry, computed once for all callers. */
 function judged(entry: Entry): Judged {
   if (!judgements.has(entry)) judgements.set(entry, schemaOf(entry)?.safeParse(entry.fields.value ?? {}));
   return judgements.get(entry);
@@ -98,7 +98,7 @@ function passed(entry: Entry): SoundEntry | null {
   return result?.success ? { ...entry, data: result.data } : null;
 }
 
-/** Fields that stand there under a misspelt name, and so are not missing as well. */
+/** Fields with a misspelt name, which are therefore not also reported as missing. */
 const meantBy = (entry: Entry, issue: z.core.$ZodIssue): string[] =>
   issue.code === 'unrecognized_keys'
     ? issue.keys.map((key) => String([...issue.path, nearest(key, namesAllowed(schemaOf(entry)!, issue.path))]))
@@ -141,7 +141,7 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Diagnostic[] {
   ];
 }
 
-/** `rows.2.value` as a person counts: `rows 3, value`. */
+/** `rows.2.value` in words, counted from 1: `rows 3, value`. */
 export function fieldName(path: readonly PropertyKey[]): string {
   const named = path.map((key, index) => (typeof key === 'number' ? ` ${key + 1}` : `${index === 0 ? '' : ', '}${String(key)}`)).join('');
   return named || 'the fields';
@@ -154,13 +154,13 @@ export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
-/** The field names a schema allows at a path. */
+/** The field names that a schema allows at a path. */
 const namesAllowed = (schema: z.ZodType, path: readonly PropertyKey[]): string[] => Object.keys(unwrap(at(schema, path)).shape ?? {});
 
 const isOptional = (entry: Entry, path: readonly PropertyKey[]): boolean =>
   (at(schemaOf(entry)!, path) as { def?: { type: string } } | undefined)?.def?.type === 'optional';
 
-/** The schema of what stands at a path. */
+/** The schema of the value at a path. */
 function at(schema: z.ZodType, path: readonly PropertyKey[]): unknown {
   let held: unknown = schema;
   for (const key of path) held = typeof key === 'number' ? unwrap(held).element : unwrap(held).shape?.[String(key)];

@@ -1,4 +1,4 @@
-/* Figures are dated rows: one number or one range each, and the rows of one source follow one another without a gap. */
+/* Checks figures: dated rows of one number or one range each. The rows of one source follow one another without a gap. */
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
@@ -90,7 +90,10 @@ function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   });
 }
 
-/** Where several rows are followed, each part of the year has one of them, or stands in `no-row-in:`. The rows that hold last are meant. */
+/**
+ * Where a figure follows several rows, each part of the year has one of them or is listed in `no-row-in:`. Only the rows in force last
+ * count.
+ */
 function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   const { 'also-follows': also, 'no-row-in': without = [] } = entry.data;
   const said = (field: string, found: string, write: string): Diagnostic =>
@@ -123,7 +126,7 @@ function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   });
 }
 
-/** Rows of one source stand oldest first; each ends the day before the next begins. */
+/** Rows of one source are listed oldest first. Each ends the day before the next begins. */
 function periodFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   return entry.data.rows.flatMap((row, index): Diagnostic[] => {
     if (row.until !== undefined && row.until < row.from)
@@ -158,12 +161,12 @@ function periodFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   });
 }
 
-/** Two rows speak of the same part of the year when they share a phase; a row without phases covers all. */
+/** Two rows overlap when they share a phase. A row without phases covers all of them. */
 const meet = (a: FigureRow, b: FigureRow): boolean => !a.phases || !b.phases || a.phases.some((phase) => b.phases!.includes(phase));
 
 type Seen = Map<string, { seen: string; kind: string }>;
 
-/** What was not opened is called "memory" (a mere habit, "habit"), and nothing else is. */
+/** A source that was not opened is called "memory" (a mere habit "habit"), and nothing else is. */
 function memoryFaults(
   entry: SoundEntry,
   path: PropertyKey[],

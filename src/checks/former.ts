@@ -1,4 +1,4 @@
-/* Old addresses of a page are whole, are no page's address now, and lead to one page only. */
+/* Checks the old addresses of a page: complete, not in use today, and leading to one page only. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { addressesOf } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';

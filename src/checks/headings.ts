@@ -1,6 +1,6 @@
 /*
- * Headings of every page: they begin at `##`, skip no level, say something, and stand once. The words that the law keeps
- * for pesticide labels head nothing here.
+ * Checks headings: they begin at `##`, skip no level, have words, and occur once. The words that the law reserves for pesticide labels
+ * are not allowed in headings.
  */
 import type { Heading, Nodes } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
@@ -12,7 +12,7 @@ const SIGNAL = /\b(danger|warning|caution)s?\b/i;
 const SHOUTED = /\b(?:DANGER|WARNING|CAUTION)\b|^\s*(?:[Dd]anger|[Ww]arning|[Cc]aution)\s*[:!]/;
 const OURS = '"Stop", "Take care" or "Ask first", or what can happen';
 
-/** Collections whose pages are read for their words. */
+/** Collections whose pages are checked for their words. */
 const NEEDS_WORDS = new Set(['checklists', 'bulletins', 'articles']);
 
 export function headingFaults(club: ValidEntries): Diagnostic[] {
@@ -102,7 +102,7 @@ function wordFaults(page: Page): Diagnostic[] {
   ];
 }
 
-/** What a label says may stand in a marked quotation, and nowhere else. */
+/** The text of a label is allowed in a marked quotation, and nowhere else. */
 function* outsideQuotations(node: Nodes): Generator<Nodes> {
   if (node.type === 'blockquote') return;
   yield node;

@@ -1,6 +1,6 @@
 /*
- * Rows of labels: a row with numbers names the label they stand on; a row of the United States names its registration number and
- * date, or no label at all; a limit of warmth has an end; what works poorly names who found it.
+ * Checks label rows. A row with numbers names its label. A United States row names its registration number and date, or no label at all.
+ * A temperature limit has an end. A "works poorly" names its source.
  */
 import { samePlace } from '../../shared/treatments/label-row.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
@@ -9,7 +9,7 @@ import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, type Said } from './place.ts';
 
 const US = ['United States', 'United States of America', 'US', 'USA'];
-/** What only an opened label can say. */
+/** Fields that only an opened label can supply. */
 const OF_A_LABEL = ['registration', 'label-date', 'limits', 'forbids-brood', 'supers-back-days', 'days-least', 'days-most'] as const;
 
 export function labelFaults(club: ValidEntries): Diagnostic[] {

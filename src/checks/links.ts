@@ -1,4 +1,4 @@
-/* Links lead somewhere: to a page of this site, a place on it, or a whole address elsewhere. */
+/* Checks links: each leads to a page of this site, to a fragment on it, or to a complete address elsewhere. */
 import type { Link } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
@@ -59,7 +59,7 @@ function linkWrong(node: Link, page: Page, addresses: Addresses): Wrong | null {
   return relative(url, addresses);
 }
 
-/** A link to another site, a mail address or a telephone. */
+/** A link to another site, an e-mail address or a telephone number. */
 function outside(url: string): Wrong | null {
   if (/^https?:/i.test(url)) {
     const good = URL.canParse(url) && /^https?:\/\/[^/\s]+/i.test(url) && /\.|^localhost$/.test(new URL(url).hostname);
@@ -101,7 +101,7 @@ function onPage(fragment: string, names: Set<string>, where: string): Wrong | nu
   };
 }
 
-/** `varroa.mdx`, `../pests/varroa`: where it may be meant to lead. */
+/** `varroa.mdx`, `../pests/varroa`: the page that the author may mean. */
 function relative(url: string, { known }: Addresses): Wrong {
   const name = plain(url)
     .replace(/[?#].*$/, '')

@@ -1,6 +1,6 @@
 /*
- * Markdown that does something else than it seems to: marks that would be printed, signs that would be swallowed, notes
- * and links kept elsewhere on the page, a table that drops a cell, a fence that is never closed.
+ * Checks Markdown that does something else than its author expects. Examples: printed or swallowed marks, references defined elsewhere on
+ * the page, dropped table cells, unclosed fences.
  */
 import type { Emphasis, Nodes, Strong, TableRow } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
@@ -16,7 +16,7 @@ export function markdownFaults(club: ValidEntries): Diagnostic[] {
     );
 }
 
-/** What is left in the words as text, and what to write where it was meant to be more. */
+/** Markdown marks that remain as text, and what to write instead. */
 const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
   [/\[\^[^\]\n]+\]/, 'the mark of a footnote', 'a file under "sources:", or the note in brackets in its sentence'],
   [/\*\*/, '"**" that begins or ends nothing', '**words**, without a space inside the stars'],
@@ -105,7 +105,7 @@ function blockFaults(page: Page, node: Nodes): Diagnostic[] {
   }
 }
 
-/** Cells beyond those of the head are not shown. */
+/** Cells beyond those of the header row are not shown. */
 function lostCells(page: Page, row: TableRow, columns: number): Diagnostic[] {
   const cells = sourceOf(page, row)
     .trim()
@@ -125,7 +125,7 @@ function lostCells(page: Page, row: TableRow, columns: number): Diagnostic[] {
   ];
 }
 
-/** `5*3*2` would read "532" with a leaning 3. */
+/** `5*3*2` would read "532" with a slanted 3. */
 function digitFaults(page: Page, parent: Nodes): Diagnostic[] {
   if (!('children' in parent)) return [];
   return (parent.children as Nodes[]).flatMap((node, index, all): Diagnostic[] => {

@@ -1,4 +1,4 @@
-/* A meeting's day, weekday and hours agree with one another, and its district is one of the club's. */
+/* Checks meetings: date, weekday and hours agree, and the district is one of the club's. */
 import { weekday, type Day } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';

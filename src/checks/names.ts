@@ -1,4 +1,4 @@
-/* Names of files and folders: what a host can serve, what a collection expects, and nothing twice. */
+/* Checks names of files and folders: a host can serve them, a collection expects them, and none occurs twice. */
 import { collections } from '../schemas/collections.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
@@ -31,7 +31,7 @@ function clubFaults(folder: Folder): Diagnostic[] {
   ];
 }
 
-/** A folder that is not there was lost, unless the club says that it does without. */
+/** A missing folder was lost, unless the club states that it has none. */
 function missingFolders(folder: Folder): Diagnostic[] {
   if (!folder.club) return [];
   const leaves = (folder.club.fields.value as { 'leaves-out'?: unknown } | undefined)?.['leaves-out'];
@@ -64,7 +64,7 @@ function missingFolders(folder: Folder): Diagnostic[] {
   ];
 }
 
-/** What is wrong with the place or the name of one file. */
+/** Checks the folder and the name of one file. */
 export function fileFaults(path: string): Diagnostic[] {
   const parts = path.split('/');
   if (path === 'club.yaml' || path === 'README.md') return [];
@@ -116,7 +116,10 @@ export function fileFaults(path: string): Diagnostic[] {
   return [];
 }
 
-/** A picture may be called as phones and scanners call it, since it is published under another name; but every computer must be able to hold the file. */
+/**
+ * A picture may have the name that a phone or scanner gave it, because it is published under another. But every computer must be able to
+ * store the file.
+ */
 function pictureName(path: string, parts: readonly string[]): Diagnostic[] {
   if (parts.length > 2)
     return [
@@ -139,7 +142,7 @@ function pictureName(path: string, parts: readonly string[]): Diagnostic[] {
   ];
 }
 
-/** Alike for two names that a host or a disk may take for one. */
+/** Equal for two names that a host or a file system may treat as one. */
 export const sameName = (path: string): string => path.toLowerCase().normalize('NFC').replace(/[ _]+/g, '-');
 
 function twins(files: string[]): Diagnostic[] {

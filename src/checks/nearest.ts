@@ -1,4 +1,4 @@
-/* The name that was most likely meant, for "did you mean". */
+/* Finds the name that an author most likely meant, for "did you mean". */
 
 /** The closest of `names` to `typed`, or null when none is near: at most two edits, or a third of the word. */
 export function nearest(typed: string, names: Iterable<string>): string | null {
@@ -11,7 +11,7 @@ export function nearest(typed: string, names: Iterable<string>): string | null {
   return best;
 }
 
-/** Insertions, deletions, changes and swaps of neighbours between two words (Damerau's restricted distance). */
+/** Edit distance between two words: insertions, deletions, changes and swaps of neighbours (Damerau's restricted distance). */
 function edits(a: string, b: string): number {
   let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);

@@ -1,4 +1,4 @@
-/* A notice begins before it ends, soon ends, and stands on pages and for a district that are there. */
+/* Checks notices: each begins before it ends, ends soon, and names existing pages and districts. */
 import { addDays, type Day } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
@@ -7,7 +7,7 @@ import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { atField } from './place.ts';
 
-/** What holds for longer belongs on a page of its own. */
+/** A longer notice belongs on a page of its own. */
 const MOST_DAYS = 184;
 
 export function noticeFaults(club: ValidEntries): Diagnostic[] {

@@ -1,4 +1,7 @@
-/* What members saw, in an order that one year can have: each year once, each day in its year, no swarm before the first drone. */
+/*
+ * Checks members' observations: each year once, each day in its year, and events in a possible order, such as no swarm before the first
+ * drone.
+ */
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { anchorRules, type AnchorId, type AnchorRule } from '../../shared/season/anchors.ts';
@@ -52,7 +55,10 @@ function twinFaults(written: Written, observed: readonly { year: number }[]): Di
   );
 }
 
-/** A hive's year runs from winter to winter: in the south from the middle of the named year into the next; a last cluster may come a month later. */
+/**
+ * A hive's year runs from winter to winter: in the south from the middle of the named year into the next. A last cluster may come a month
+ * later.
+ */
 function outOfYear(day: string, year: number, hemisphere: Hemisphere): { found: string; write: string } | null {
   const [first, last] = hemisphere === 'north' ? [`${year}-01-01`, `${year + 1}-01-31`] : [`${year}-06-01`, `${year + 1}-07-31`];
   return day >= first! && day <= last!

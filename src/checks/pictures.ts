@@ -1,6 +1,6 @@
 /*
- * Pictures lie beside their page under the very name that is written, are described for those who do not see them, and
- * stand on lines of their own. What is inside a file is seen when it is made ready; here only its first bytes are read.
+ * Checks pictures: they lie beside their page under the exact name, have a description, and are on lines of their own. The contents of a
+ * file are checked when it is prepared. This check reads only the first bytes.
  */
 import type { Image, Nodes } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
@@ -20,7 +20,7 @@ export function pictureFaults({ folder }: ValidEntries): Diagnostic[] {
   return [...shown, ...placed, ...picturesOf(folder.files).flatMap((path) => kindFaults(folder.directory, path))];
 }
 
-/** A picture that nobody sees is no fault; it may be meant for a page to come. */
+/** An unused picture is no fault, because a later page may need it. */
 export function pictureHints({ folder }: ValidEntries): Diagnostic[] {
   const used = new Set(picturesShown(folder).map(({ path }) => path));
   return picturesOf(folder.files)
@@ -33,14 +33,14 @@ export function pictureHints({ folder }: ValidEntries): Diagnostic[] {
     );
 }
 
-/** Lines of drawings and pictures among them have a rule of their own. */
+/** The SVG files of drawings, and pictures among them, have their own rule. */
 const picturesOf = (files: readonly string[]): string[] =>
   files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
 
 const fault = (page: Page, node: Nodes, said: Wrong): Diagnostic => atNode(page, node, { rule: 'picture', field: 'a picture', ...said });
 const atFile = (path: string, said: Wrong): Diagnostic => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...said });
 
-/** What many programs put where a description belongs. */
+/** What many programs write in place of a description. */
 const SAYS_NOTHING = /^(?:an? |the )?(?:image|picture|photo(?:graph)?|img|pic|alt(?: text)?|screenshot|untitled)?[\s\d.,:_-]*$/i;
 
 function describedWrong({ page, image }: PictureShown): Wrong | null {
@@ -61,7 +61,7 @@ function namedWrong({ page, image: { url }, path }: PictureShown, files: readonl
   const names = namesMeant(url);
   if (names[0] === '' || /[\\/]/.test(names[0]!)) return { found: `"${url}"`, write: bare };
   const beside = filesBeside(page.collection, files);
-  // A file that is no picture is told where it lies.
+  // A file that is no picture is reported at its own path.
   if (beside.some((each) => names.includes(composed(each)))) return null;
   const cased = beside.find((each) => names.some((name) => composed(each).toLowerCase() === name.toLowerCase()));
   if (cased) return { found: `"${names.at(-1)}", while the file is called "${cased}"`, write: `"${cased}"` };
@@ -72,7 +72,7 @@ function namedWrong({ page, image: { url }, path }: PictureShown, files: readonl
   };
 }
 
-/** `within`: what a picture would be cut off in, or would cut in two. */
+/** `within`: the element that would cut off a picture, or that a picture would split. */
 function placeFaults(page: Page, node: Nodes, within: string | null): Diagnostic[] {
   if (node.type === 'image')
     return within
@@ -111,7 +111,7 @@ const WITHIN: Readonly<Record<string, string>> = {
 const isStepWords = (parent: Nodes, child: Nodes): boolean =>
   parent.type === 'listItem' && typeof parent.checked === 'boolean' && parent.children[0] === child;
 
-/** Nothing but other pictures beside it, from the line's start (a list's sign apart) to its end. */
+/** True where the line, apart from a list's sign, contains only pictures. */
 function hasOwnLine(page: Page, image: Image): boolean {
   const [start, end] = [image.position?.start.offset ?? 0, image.position?.end.offset ?? 0];
   const before = page.body.slice(page.body.lastIndexOf('\n', start - 1) + 1, start);
@@ -125,7 +125,7 @@ const isBare = (text: string): boolean =>
     .replace(/\\$/, '')
     .trim() === '';
 
-/** A phone's HEIC picture renamed to `.jpg` is drawn nowhere. */
+/** No browser draws a phone's HEIC picture that was renamed to `.jpg`. */
 function kindFaults(directory: string, path: string): Diagnostic[] {
   const refusal = refusalOf(directory, path);
   return refusal ? [atFile(path, refusal)] : [];

@@ -1,10 +1,10 @@
-/* Where a fault stands: at a field, or at a place in the words. */
+/* Positions for diagnostics: at a field, or at a place in the words. */
 import type { Nodes } from 'mdast';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import type { TagNode } from '../source/prose.ts';
 
-/** What is wrong, without the place. */
+/** A diagnostic without its position. */
 export type Said = Pick<Diagnostic, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
 
 export type Page = Entry & { tree: NonNullable<Entry['tree']> };
@@ -13,7 +13,7 @@ export const isPage = (entry: Entry): entry is Page => entry.tree !== null;
 
 export { isDraft } from '../source/draft.ts';
 
-/** Taken down: gone from everything that is made. */
+/** Withdrawn entries are removed from all output. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;
 
 export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic =>
@@ -27,7 +27,7 @@ export const atBody = (entry: Entry, said: Said): Diagnostic =>
 
 export const atNode = (entry: Entry, node: Nodes | TagNode, said: Said): Diagnostic => made(entry, placeOf(entry, node), said);
 
-/** At the first place below `node` where the source reads `words`. */
+/** At the first place below `node` where the source contains `words`. */
 export function atWords(entry: Entry, node: Nodes | TagNode, words: string, said: Said): Diagnostic {
   const start = node.position?.start.offset ?? 0;
   const index = entry.body.indexOf(words, start);
@@ -41,11 +41,11 @@ export function placeOf(entry: Entry, node: Nodes | TagNode): { line: number; co
   return { line: entry.bodyLine + start.line - 1, column: start.column };
 }
 
-/** The source that a node was read from. */
+/** The source text of a node. */
 export const sourceOf = (entry: Entry, node: Nodes | TagNode): string =>
   entry.body.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);
 
-/** A line of the file, without its end. */
+/** A line of the file, without its line end. */
 export const lineAt = (entry: Entry, line: number): string => entry.text.split('\n')[line - 1] ?? '';
 
 function made(entry: Entry, at: { line: number; column: number }, { corrected, ...said }: Said): Diagnostic {

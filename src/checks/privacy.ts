@@ -1,8 +1,8 @@
-/* No yard can be found from what is published: a position on the map stands nowhere but with a hall where the club meets. */
+/* Checks that nobody can locate an apiary. Coordinates are allowed only with a hall where the club meets. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ValidEntries } from './fields.ts';
 
-/** Two numbers with three digits or more behind the point, or degrees and minutes with north or south. */
+/** Two numbers with three or more decimals, or degrees and minutes with north or south. */
 const POSITION = /-?\d{1,2}\.\d{3,}°?\s?[NS]?\s?[,;/]\s?-?\d{1,3}\.\d{3,}|\b\d{1,2}°\s?\d{1,2}[′'’][^\n]{0,12}[NS]\b/;
 const MAY_BE_FOUND = new Set(['meetings', 'sources', 'figures']);
 

@@ -1,4 +1,4 @@
-/* Every id that points at another entry must point at one that is there. */
+/* Checks references: every id that names another entry must name an existing one. */
 import { collections, type Collection } from '../schemas/collections.ts';
 import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
@@ -44,7 +44,7 @@ const hidden = (entry: SoundEntry, path: PropertyKey[], id: string): Diagnostic 
 
 type Pointer = { path: PropertyKey[]; collection: string; id: string };
 
-/** Walks a schema beside its value and yields each id that is marked as a reference. */
+/** Walks a schema together with its value and yields each id that is marked as a reference. */
 function* pointers(schema: z.ZodType, value: unknown, path: PropertyKey[]): Generator<Pointer> {
   if (value === undefined || value === null) return;
   const marked = references.get(schema);

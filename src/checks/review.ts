@@ -1,6 +1,6 @@
 /*
- * When pages were checked, when they are due again, and what has changed in them. A day that has passed is not a fault:
- * `dueOn` lists it, and only a strict check makes one of it.
+ * Checks review dates: when pages were checked, when they are due again, and what has changed in them. A date that has passed is not a
+ * fault. `dueOn` lists it, and only a strict check reports it as one.
  */
 import { daysBetween, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
@@ -8,7 +8,7 @@ import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 
-/** Months from a check to the next, at most: less where an authority may revise what the page says. */
+/** The maximum of months from a check to the next. Pages whose content an authority may revise have less. */
 const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions', 'signs']);
 
 type Reviewed = { checked: string; 'next-check': string; by?: string; history?: { changed: string; what: string }[] };
@@ -65,10 +65,10 @@ function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): 
   });
 }
 
-/** Something to look at again, and until when. */
+/** A reviewable item, with its due date. */
 export type Due = { path: string; line: number; column: number; what: string; by: string; day: Day; daysLeft: number };
 
-/** What is past its day on `on`, or comes to it within `within` days; the most pressing first. */
+/** Items that are overdue on `on`, or due `within` that many days, the most urgent first. */
 export function dueOn(club: ValidEntries, on: Day, within = 60): Due[] {
   return [...pageDays(club), ...rowDays(club), ...consentDays(club)]
     .map((due): Due => ({ ...due, daysLeft: daysBetween(on, due.day) }))
@@ -76,7 +76,7 @@ export function dueOn(club: ValidEntries, on: Day, within = 60): Due[] {
     .sort((a, b) => a.daysLeft - b.daysLeft || (a.path < b.path ? -1 : a.path > b.path ? 1 : a.line - b.line));
 }
 
-/** For a strict check: every day that has passed on `on`. */
+/** For a strict check: every date that has passed on `on`. */
 export function overdueFaults(club: ValidEntries, on: Day): Diagnostic[] {
   return inReadingOrder(
     dueOn(club, on, -1).map(({ path, line, column, what, day }): Diagnostic => ({
@@ -91,7 +91,7 @@ export function overdueFaults(club: ValidEntries, on: Day): Diagnostic[] {
   );
 }
 
-/** Lines for a person: a duty, then what waits for it. */
+/** Formats lines for a person: a duty, then the items that wait for it. */
 export function dueLines(due: readonly Due[], on: Day): string[] {
   const duties = [...new Set(due.map(({ by }) => by))].sort();
   const lines = duties.flatMap((duty) => [`${duty}:`, ...due.filter(({ by }) => by === duty).map(dueLine), '']);
@@ -124,7 +124,7 @@ function rowDays(club: ValidEntries): Dated[] {
   );
 }
 
-/** From the day on which it ends the number is shown nowhere. */
+/** From its end date on, the number is shown nowhere. */
 function consentDays(club: ValidEntries): Dated[] {
   const contacts = club.club?.data.contacts ?? [];
   return contacts.flatMap(({ duty, until }, index) =>
@@ -140,7 +140,7 @@ const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string,
   day: day as Day,
 });
 
-/** Whatever carries a check and a next check; drafts have none that counts. */
+/** Entries with a check and a next check. Drafts are left out. */
 function reviewed(club: ValidEntries): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
   const entries = Object.values(club.of).flat() as SoundEntry<Partial<Reviewed>>[];
   const pages = entries

@@ -1,4 +1,4 @@
-/* The year that follows from what the club gives: every part has a date, they follow one another, and what an anchor is had from can be had. */
+/* Checks the season that the club's values give: every phase has a date, phases are in order, and every basis of an anchor is usable. */
 import { addMonthDays, formatMonthDay } from '../../shared/days/month-day.ts';
 import { anchorName } from '../../shared/season/when.ts';
 import { anchorRules, type AnchorDate } from '../../shared/season/anchors.ts';
@@ -14,7 +14,7 @@ import { writtenYearFaults } from './written-year.ts';
 
 const dated = new WeakMap<ValidEntries, District[]>();
 
-/** The districts as the pages will date them; none where club.yaml itself is not sound. */
+/** The districts with the dates that pages will show. Empty where club.yaml itself is not valid. */
 export function districtsIn(club: ValidEntries): District[] {
   const held = dated.get(club);
   if (held || !club.club) return held ?? [];
@@ -24,7 +24,7 @@ export function districtsIn(club: ValidEntries): District[] {
   return districts;
 }
 
-/** Of each figure the row that holds last. */
+/** The latest row in force of each figure. */
 function newestRow(club: ValidEntries): FigureOf {
   const figures = new Map(club.of.figures.map(({ id, data }) => [id, data]));
   return (id, row) => {
@@ -72,7 +72,7 @@ const WHY = {
   'not-reached': 'whose sum is not reached in a normal year here',
 } as const;
 
-/** The plant that stands for a day of the year is there, and comes into bloom here. */
+/** The plant that is the sign of an anchor exists and blooms here. */
 function bloomFaults(entry: SoundEntry<Club>, club: ValidEntries, districts: readonly District[]): Diagnostic[] {
   return Object.entries(entry.data.season['by-bloom'] ?? {}).flatMap(([anchor, plant]) => {
     if (plant === undefined) return [];
@@ -133,7 +133,7 @@ const BASES = {
   guess: 'a guess',
 } as const;
 
-/** A day of the year that a `when` counts from and nobody can date. */
+/** An anchor that a `when` counts from and that has no date. */
 export function undated(anchors: readonly string[], districts: readonly District[]): { found: string; write: string } | null {
   const main = districts[0];
   if (!main?.days.ok) return null;

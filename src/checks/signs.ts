@@ -1,4 +1,4 @@
-/* Each sign leads somewhere, stands once in a bulletin, and what must be reported can be found by its signs. */
+/* Checks signs: each is used, occurs once per bulletin, and reportable troubles can be found by their signs. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
@@ -28,13 +28,13 @@ function unusedFaults(club: ValidEntries): Diagnostic[] {
     );
 }
 
-/** Also of a bulletin with other faults, so that one slip is told once. */
+/** Covers bulletins with other faults too, so that one mistake is reported once. */
 function listedIn(entry: Entry): unknown[] {
   const listed = (entry.fields.value as { signs?: unknown } | null | undefined)?.signs;
   return Array.isArray(listed) ? listed.map((each: unknown) => (each as { sign?: unknown } | null)?.sign) : [];
 }
 
-/** Two signs that read alike in one place cannot be told apart. */
+/** Two signs with the same words in one place cannot be told apart. */
 function sameWords(club: ValidEntries): Diagnostic[] {
   const seen = new Map<string, string>();
   return club.of.signs.flatMap((entry) => {
@@ -82,7 +82,7 @@ function nothingFor(entry: SoundEntry<Bulletin>): Diagnostic[] {
   ];
 }
 
-/** What the law asks to report must be met by whoever starts from the signs, where the club has that list. */
+/** A reader who starts from the signs must meet every reportable trouble, where the club has signs. */
 function lawFaults(club: ValidEntries): Diagnostic[] {
   if (club.of.signs.length === 0) return [];
   return club.of.bulletins

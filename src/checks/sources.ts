@@ -1,4 +1,7 @@
-/* What can harm a colony or a person says where it is from: bulletins, treatments, cautions, lists for the yard. */
+/*
+ * Checks sources: content that can harm a colony or a person names its source. This covers bulletins, treatments, cautions and yard
+ * lists.
+ */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import { atFieldName } from './place.ts';

@@ -1,21 +1,21 @@
-/* The steps of a checklist as its page gives them: under which heading, with which words and which tag. */
+/* Steps of a checklist as its page shows them, each with its heading, words and tag. */
 import type { List, ListItem, Nodes, Paragraph } from 'mdast';
 import { isTag, plainText, walk, type TagNode } from '../source/prose.ts';
 import type { Page } from './place.ts';
 
 export type Step = {
   item: ListItem;
-  /** Its first paragraph: the words beside the box. */
+  /** The first paragraph: the words beside the box. */
   first: Paragraph | null;
   words: string;
   tags: TagNode[];
-  /** The words of the `##` heading above it; null before the first. */
+  /** The words of the `##` heading above it, or null before the first. */
   pause: string | null;
   /** 1 for the first step of its pause. */
   place: number;
 };
 
-/** The steps that stand where steps may stand: in a plain list straight on the page. */
+/** Steps in an allowed place: a plain list at the top level of the page. */
 export function stepsOf(page: Page): Step[] {
   let pause: string | null = null;
   let place = 0;
@@ -37,7 +37,7 @@ function step(item: ListItem, pause: string | null, place: number): Step {
 
 const isTask = (tag: TagNode): boolean => tag.name === 'Task';
 
-/** The words a reader counts: a figure or a contact is one word. */
+/** The number of words that a reader counts. A figure or a contact is one word. */
 function shown(paragraph: Paragraph): string {
   return [...walk(paragraph)]
     .map((node) => ('value' in node ? node.value : isTag(node) && node.name !== 'Task' && node.children.length === 0 ? ' # ' : ''))

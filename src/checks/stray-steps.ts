@@ -1,4 +1,4 @@
-/* Boxes and Task tags where no step can stand: in an article, below another step, in a quotation. */
+/* Checks for boxes and Task tags where no step is allowed: in an article, below another step, in a quotation. */
 import type { ListItem } from 'mdast';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { isTag, plainText, walk } from '../source/prose.ts';
@@ -9,7 +9,7 @@ import { isBoxed, isSteps, stepsOf } from './steps.ts';
 export const strayStepFaults = (club: ValidEntries): Diagnostic[] =>
   club.folder.entries.filter(isPage).flatMap((page) => (page.collection === 'checklists' ? oddFaults(page) : strayFaults(page)));
 
-/** A box outside a checklist cannot be kept. */
+/** A box outside a checklist cannot be ticked. */
 function strayFaults(page: Page): Diagnostic[] {
   return [...walk(page.tree)].flatMap((node): Diagnostic[] => {
     if (node.type === 'listItem' && isBoxed(node))
@@ -37,7 +37,7 @@ function strayFaults(page: Page): Diagnostic[] {
   });
 }
 
-/** Boxes where no step can stand, lines without a box among steps, and tags that belong to no step. */
+/** Boxes in the wrong place, lines without a box among steps, and tags that belong to no step. */
 function oddFaults(page: Page): Diagnostic[] {
   const steps = stepsOf(page);
   const right = new Set(steps.map(({ item }) => item));
@@ -60,7 +60,7 @@ function oddFaults(page: Page): Diagnostic[] {
   });
 }
 
-/** A line that begins with a broken box is told by another rule; here it only needs no second fault. */
+/** Another rule reports a line with a broken box, so this one skips it. */
 function wrongItem(item: ListItem, isStep: boolean, amongSteps: boolean): { found: string; write: string } | null {
   if (isStep) return null;
   if (isBoxed(item))

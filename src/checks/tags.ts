@@ -1,4 +1,4 @@
-/* The tags of a page are those of the vocabulary, whole and rightly spelt, and point at what is there. */
+/* Checks the tags of a page: known, complete, correctly spelt, and with existing targets. */
 import type { Nodes } from 'mdast';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, plainText, walk, type TagNode } from '../source/prose.ts';
@@ -38,7 +38,7 @@ export function tagFaults(club: ValidEntries): Diagnostic[] {
     );
 }
 
-/** Each tag, and the link, heading or example it stands in. */
+/** Each tag, with the link, heading or example that contains it. */
 function* tagsOf(node: Nodes | TagNode, within: string | null): Generator<{ tag: TagNode; within: string | null }> {
   if (isTag(node)) yield { tag: node, within };
   const inside = node.type === 'link' ? 'a link' : node.type === 'heading' ? 'a heading' : isTag(node) ? 'another tag' : within;
@@ -84,7 +84,7 @@ function formFaults(page: Page, tag: TagNode): Diagnostic[] {
   return faults;
 }
 
-/** A figure, contact or example is a link itself, so it cannot stand in another, nor head a part. */
+/** A figure, contact or example is itself a link, so it is not allowed inside another link or in a heading. */
 function placeFaults(page: Page, tag: TagNode, within: string | null): Diagnostic[] {
   if (tag.name === 'Drawing')
     return page.tree.children.some((block) => isAlone(tag, block))
@@ -113,7 +113,7 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Diagnosti
     : [atNode(page, tag, { rule: 'tag', field: tag.name, found: `${tag.name} inside ${within}`, write: 'it in the sentence beside it' })];
 }
 
-/** Is it a block, or in a paragraph of blocks alone? So the parser takes a tag that has a line to itself. */
+/** True for a block, or in a paragraph of blocks alone. The parser treats a tag on its own line as a paragraph. */
 function isAlone(tag: TagNode, block: Nodes): boolean {
   if ((block as unknown) === tag) return tag.type === 'mdxJsxFlowElement';
   if (block.type !== 'paragraph' || !(block.children as unknown[]).includes(tag)) return false;
@@ -142,7 +142,7 @@ function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   ];
 }
 
-/** A day of the year by its name, which this club can date. */
+/** An anchor by name, which this club can date. */
 function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const of = attribute(tag, 'of');
   if (!of) return [];
@@ -154,7 +154,7 @@ function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   return no ? at(no.found, no.write) : [];
 }
 
-/** A quoted caution is there and shown, and has the part that is asked for. */
+/** A quoted caution exists, is shown, and has the requested part. */
 function quotedFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const [id, part] = [attribute(tag, 'id'), attribute(tag, 'part')];
   if (!id) return [];

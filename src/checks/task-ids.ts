@@ -1,13 +1,13 @@
 /*
- * Gives each step that lacks one a Task id: a few of its first words, unlike every other id in the file. Nothing else of
- * the file is touched, and its line ends stay as they are.
+ * Gives each step without a Task id a unique one, made of a few of its first words. Nothing else in the file changes, and its line ends
+ * stay.
  */
 import { placeOf, type Page } from './place.ts';
 import { stepsOf, type Step } from './steps.ts';
 
 const LONGEST = 24;
 
-/** The file's own text (with its line ends) with ids written in, and how many; the page is what was read from it. */
+/** Returns the file's text (with its line ends) with the new ids, and their number. `page` was parsed from the same file. */
 export function withIds(text: string, page: Page): { text: string; written: number } {
   const taken = new Set([...text.matchAll(/\bid=["']([^"']*)["']/g)].map((match) => match[1]!));
   const lines = text.split(/(\r\n?|\n)/);

@@ -1,4 +1,4 @@
-/* Values that YAML would cut or change without a word: what stands behind " #", and a key that is spelt with odd spaces. */
+/* Checks values that YAML would silently cut or change: text after " #", and keys with odd spaces. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
 import { fieldName } from './fields.ts';

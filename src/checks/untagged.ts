@@ -1,6 +1,6 @@
 /*
- * Numbers that an authority may revise stand in figures/, with source and date, and pages point at them. In bulletins and
- * treatments such a number in the words is a fault; elsewhere it is only a hint, which check prints and build passes over.
+ * Checks for numbers that an authority may revise outside of figures/. Figures have a source and a date, and pages refer to them. In
+ * bulletins and treatments such a number is a fault. Elsewhere it is a hint, which check prints and build ignores.
  */
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { isTag } from '../source/prose.ts';
@@ -10,7 +10,7 @@ import { measuresIn, type Measure } from './measures.ts';
 import { atField, atWords, isPage, type Page } from './place.ts';
 
 const BOUND = new Set(['bulletins', 'treatments']);
-/** Their numbers are the figures themselves, or what was published. */
+/** Their numbers are the figures themselves, or quotations of what was published. */
 const NOT_READ = new Set(['figures', 'sources', 'counts', 'drawings']);
 
 export const untaggedFaults = (club: ValidEntries): Diagnostic[] =>
@@ -18,7 +18,7 @@ export const untaggedFaults = (club: ValidEntries): Diagnostic[] =>
     .filter(({ collection }) => BOUND.has(collection))
     .flatMap(measured);
 
-/** What is no fault, and yet better tagged. */
+/** Valid numbers that are better written as tags. */
 export const untaggedHints = (club: ValidEntries): Diagnostic[] =>
   entriesOf(club)
     .filter(({ collection }) => !BOUND.has(collection) && !NOT_READ.has(collection))
@@ -40,7 +40,7 @@ function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Diagn
     .flatMap(([key, held]) => inFields(entry, held, [...path, Array.isArray(value) ? Number(key) : key]));
 }
 
-/** Words of a page; what a worked example says is its own arithmetic, and a quotation is another's. */
+/** The words of a page without worked examples, which do their own arithmetic, and without quotations. */
 function inWords(page: Page, node: Nodes): Diagnostic[] {
   if (node.type === 'blockquote' || node.type === 'code' || node.type === 'inlineCode' || isTag(node)) return [];
   if (node.type === 'image')

@@ -1,6 +1,6 @@
 /*
- * Signs of other page formats in the words. A lone "<3" or "{name}" is shown as typed; what looks like a tag, a comment
- * or an address in angle brackets was meant to do something, and would only be printed.
+ * Checks for syntax of other page formats in the words. A lone "<3" or "{name}" stays as typed. Tags, comments and addresses in angle
+ * brackets were meant to do something and would only be printed.
  */
 import type { Nodes, Text } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
@@ -11,7 +11,7 @@ import { nearest } from './nearest.ts';
 import { atWords, isPage, lineAt, type Page } from './place.ts';
 import { FORMS } from './tags.ts';
 
-/** What to write instead of the HTML that people know by heart. */
+/** Replacements for common HTML. */
 const HTML: Record<string, string> = {
   br: 'an empty line between two paragraphs',
   hr: '--- on a line of its own, between empty lines',
@@ -68,7 +68,7 @@ export function wordFaults(club: ValidEntries): Diagnostic[] {
   });
 }
 
-/** `opened`: the tags found so far, whose closing tags need no fault of their own. */
+/** `opened`: the tags found so far, whose closing tags are not reported again. */
 function tagLike(page: Page, node: Text, opened: Set<string>): Diagnostic[] {
   return [...node.value.matchAll(TAG_LIKE)].flatMap((match): Diagnostic[] => {
     const typed = match[0];
@@ -98,7 +98,7 @@ function ours(page: Page, node: Text, typed: string, meant: Tag): Diagnostic {
   return mended && line.includes(typed) ? { ...at, corrected: line.replace(typed, mended).trim() } : at;
 }
 
-/** The tag as it must be spelt, where its parts can still be told apart. */
+/** The correct spelling of the tag, where its parts can still be recognised. */
 function mend(typed: string, name: Tag): string | null {
   if (typed.startsWith('</')) return `</${name}>`;
   const parts = [...typed.matchAll(/([A-Za-z-]+)\s*=\s*(?:["'“”„‘’«»{]+([^"'“”„‘’«»{}<>]*)["'“”„‘’«»}]+|([^\s"'“”„‘’«»{}<>/]+))/g)];
@@ -107,7 +107,7 @@ function mend(typed: string, name: Tag): string | null {
   return `<${name} ${written}${FORMS[name].holdsWords ? '>' : ' />'}`;
 }
 
-/** `<bees@example.org` is left when the parser has taken the address itself for a link. */
+/** `<bees@example.org` remains when the parser has made a link of the address. */
 function addressLike(page: Page, node: Text): Diagnostic[] {
   return [...node.value.matchAll(ADDRESS)].map((match) => {
     const address = match[1]!;
@@ -121,7 +121,7 @@ function addressLike(page: Page, node: Text): Diagnostic[] {
   });
 }
 
-/** An angle bracket at the end of the words, and a bare address after it. */
+/** An angle bracket at the end of the words, followed by a bare address. */
 function splitAddresses(page: Page): Diagnostic[] {
   return [...walk(page.tree)].flatMap((parent) => {
     const children = 'children' in parent ? (parent.children as Nodes[]) : [];

@@ -1,4 +1,4 @@
-/* The parts of the year as a club writes them in club.yaml: each two days, following one another round the year once. */
+/* Checks the phases of the year in club.yaml: two days each, in order, once around the year. */
 import { addMonthDays, dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import {
   daysInWindow,
@@ -53,7 +53,7 @@ function daysOnly(when: When): Window | null {
   return resolveWhen(when, { phases: {}, anchors: {} } as unknown as SeasonDays);
 }
 
-/** What is wrong where one part of the year meets the next. */
+/** Reports a gap or an overlap between two phases. */
 function join(before: Window, next: Window, name: string): { found: string; write: string } | null {
   const start = addMonthDays(before.to as MonthDay, 1);
   const apart = (dayOfCommonYear(next.from as MonthDay) - dayOfCommonYear(start) + 365) % 365;

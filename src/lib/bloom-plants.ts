@@ -1,4 +1,4 @@
-/* Plants with a published sum of degree-days, and what the club holds of its own climate, as the degree-day page is handed them. */
+/* Props of the degree-day page: plants with a published sum of degree-days, and the club's own climate. */
 import type { Day } from '../../shared/days/day.ts';
 import { dayOfCommonYear, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import { spreadIn } from '../../shared/season/climate.ts';
@@ -22,22 +22,22 @@ export type BloomPlant = {
   readonly place: string;
   readonly fromMemory: boolean;
   readonly note: number;
-  /** Days of the year on which the club's members saw it, a year each. */
+  /** Days of the year on which the club's members saw it, one per year. */
   readonly observed: readonly number[];
 };
 
-/** Twelve monthly means each, of the highest and of the lowest, and how much a day's mean differs from year to year, all in one scale. */
+/** Twelve monthly means of the highest and of the lowest temperature, and the spread of daily means, all in one scale. */
 export type ClubNormals = {
   readonly maxima: readonly number[];
   readonly minima: readonly number[];
   readonly scale: 'F' | 'C';
   readonly spread: number;
-  /** Of which place and years, for members. */
+  /** Place and years of the normals, for members. */
   readonly words: string;
   readonly note: number;
 };
 
-/** Those of one base together, in the order of their sums. */
+/** Groups the plants of one base, in the order of their sums. */
 export function bloomPlants(almanac: Almanac, notes: Note[]): BloomPlant[] {
   return almanac.forage.flatMap(({ id, data }): BloomPlant[] => {
     const { bloom } = data;
@@ -50,7 +50,7 @@ export function bloomPlants(almanac: Almanac, notes: Note[]): BloomPlant[] {
   }).sort((a, b) => (a.scale === b.scale ? a.base - b.base : a.scale < b.scale ? -1 : 1) || a.sum - b.sum); // prettier-ignore
 }
 
-/** The normals of the main district; null where the club holds none, or nothing that says how much days differ. */
+/** The normals of the main district, or null where the club has none or no spread. */
 export function heldNormals({ club, seasons, sources }: Almanac, notes: Note[]): ClubNormals | null {
   const [fields, spread] = [club.climate, seasons[0]?.climate?.spread];
   if (!fields || !spread) return null;

@@ -1,6 +1,6 @@
 /*
- * The bloom calendar of each district: every plant of forage/ with the days on which it is in flower here, where they come from,
- * and the sum that stands behind them with its method and place. A plant without a date says why it has none.
+ * Bloom calendar of each district: every plant of forage/ with its days in flower, their basis, and its sum with method and place. A
+ * plant without a date states the reason.
  */
 import { dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import { inBloom } from '../../shared/season/bloom.ts';
@@ -17,16 +17,16 @@ export type PlantHere = {
   botanical: string;
   worth: string;
   gives: string;
-  /** What the days are: "in bloom", or "first flowers" where nobody knows how long it lasts. */
+  /** The kind of days: "in bloom", or "first flowers" where nobody knows how long it lasts. */
   stage: string;
   windows: Windows | null;
-  /** Why there are none. */
+  /** The reason for a missing date. */
   without: string | null;
   /** The sum with base, first day, method, place and source. */
   sum: string | null;
 };
 
-/** In the order of the main district's year; plants without a date last. */
+/** In the order of the main district's year. Plants without a date come last. */
 export function plantsHere({ forage, seasons, sources }: Almanac): PlantHere[] {
   return forage
     .map(({ id, data }) => {

@@ -1,13 +1,13 @@
 /*
- * What a calculator is handed of the club's own figures, by value: an island never reads the shelves. A figure that the
- * club does not hold is null, and the calculator says so.
+ * Figures that calculator pages pass to their forms by value. The browser never reads the collections. A figure that the club lacks is
+ * null, and the calculator says so.
  */
 import { phases as allPhases, type Phase } from '../../shared/season/phases.ts';
 import { followedRows } from '../schemas/figures.ts';
 import type { Almanac } from './content.ts';
 import { rowOn, type FigureRow } from './figures.ts';
 
-/** The row the club follows, or one it names; null where none is in force. */
+/** The row that the club follows, or the named one. Null where none is in force. */
 export function heldRow(almanac: Almanac, figureId: string, day: string, rowId?: string): FigureRow | null {
   const figure = almanac.figures.get(figureId);
   return (figure && rowOn(figure, rowId ?? figure.follows, day)) ?? null;
@@ -17,7 +17,7 @@ export function heldNumber(almanac: Almanac, figureId: string, day: string): num
   return heldRow(almanac, figureId, day)?.value ?? null;
 }
 
-/** Two ends; a single number is both. */
+/** Both ends of a range. A single number is both. */
 export function heldRange(almanac: Almanac, figureId: string, day: string, rowId?: string): { least: number; most: number } | null {
   const row = heldRow(almanac, figureId, day, rowId);
   if (!row) return null;
@@ -28,7 +28,7 @@ type Counting = 'wash' | 'roll' | 'gas';
 
 export type HeldLevel = { row: FigureRow; levelPer100: number; phases: readonly Phase[]; words: string; method: Counting | undefined };
 
-/** The action levels the club follows: the rows in force, of several parts of the year or of all. */
+/** The action levels that the club follows: the rows in force, for several phases or for all. */
 export function followedLevels(almanac: Almanac, figureId: string, day: string): HeldLevel[] {
   const figure = almanac.figures.get(figureId);
   if (!figure) return [];
@@ -41,7 +41,7 @@ function level(almanac: Almanac, row: FigureRow): HeldLevel {
   const source = almanac.sources.get(row.source);
   return {
     row,
-    // Of a range the stricter end.
+    // Takes the stricter end of a range.
     levelPer100: row.value ?? row.least!,
     phases: row.phases ?? allPhases,
     words: [
@@ -54,7 +54,7 @@ function level(almanac: Almanac, row: FigureRow): HeldLevel {
   };
 }
 
-/** Rolls in ether are another method than rolls in sugar. */
+/** An ether roll is a different method from a sugar roll. */
 function countingOf(method = ''): Counting | undefined {
   if (/ether|board/i.test(method)) return undefined;
   if (/wash/i.test(method)) return 'wash';

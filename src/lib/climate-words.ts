@@ -1,4 +1,4 @@
-/* What a district's dates rest on, for members: which normals, of which years, by whom, and how much days differ from year to year. */
+/* Describes the basis of a district's dates for members: which normals, of which years, by whom, and with which spread between years. */
 import { spreadIn, type Spread } from '../../shared/season/climate.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Almanac } from './content.ts';

@@ -1,10 +1,10 @@
 /*
- * Which contact a duty means, and how it may be reached. An office's number is printed. A number that a person gave until a
- * day never stands in the clear: the page's script shows it while the consent lasts, and from that day on nothing does.
+ * Contacts by duty, and how they may be reached. The number of an office is printed. The number of a person is never in the clear: the
+ * page's script shows it while the consent lasts, and nothing shows it afterwards.
  */
 import type { Club, Contact } from '../schemas/club.ts';
 
-/** Where no district is known: the one for all districts, else the main district's, else the first. */
+/** Without a district: the contact for all districts, then that of the main district, then the first. */
 export function contactFor(club: Pick<Club, 'contacts' | 'districts'>, duty: string): Contact | undefined {
   const held = club.contacts.filter((contact) => contact.duty === duty);
   return held.find(({ district }) => district === undefined) ?? held.find(({ district }) => district === club.districts[0]!.id) ?? held[0];
@@ -14,11 +14,11 @@ export type Reached = {
   phone?: string | undefined;
   email?: string | undefined;
   web?: string | undefined;
-  /** Its name on the page of contacts. */
+  /** Its fragment on the page of contacts. */
   place: string;
-  /** Of a person: `2026-03-02 2026-08-31`, the first day of consent and the day from which it is over. */
+  /** For a person: `2026-03-02 2026-08-31`, the first day of consent and the day on which it is over. */
   consent?: string | undefined;
-  /** The consent was over when this edition was made: the number is not in it at all. */
+  /** The consent was over on the edition's day, so the edition does not contain the number. */
   over?: true;
 };
 

@@ -1,6 +1,6 @@
 /*
- * The almanac's shelves: every entry of every collection, drafts left out, in one sorted order. What was withdrawn is
- * on one shelf of its own. The only file that asks Astro for entries' fields; the other joins take what it hands them.
+ * The almanac's collections: all published entries in one sorted order, with withdrawn entries in a list of their own. This is the only
+ * file that reads entries from Astro. The others work on what it returns.
  */
 import { getCollection, type CollectionKey } from 'astro:content';
 import type { Article } from '../schemas/articles.ts';
@@ -47,13 +47,13 @@ export type Almanac = {
   notices: Item<Notice>[];
   counts: Item<Counts>[];
   drawings: Map<string, Item<Drawing>>;
-  /** By collection and address as written: `articles/./hive.jpg`. */
+  /** By collection and written address: `articles/./hive.jpg`. */
   pictures: Map<string, PictureFiles>;
   withdrawn: Withdrawn[];
   moved: Moved[];
 };
 
-/** An entry that was taken down: what its notice says, and the address it had. */
+/** A withdrawn entry: the words of its notice, and the address it had. */
 export type Withdrawn = {
   kind: Collection;
   id: string;
@@ -64,12 +64,12 @@ export type Withdrawn = {
   ask?: string | undefined;
 };
 
-/** An address that a page had, and the one it has: `/lists/package-day/`. */
+/** A page's former address and its current one: `/lists/package-day/`. */
 export type Moved = { from: string; to: string; title: string };
 
 let opened: Promise<Almanac> | null = null;
 
-/** All shelves, read once a build; in the preview they are read afresh for every page. */
+/** All collections, read once per build. The preview reads them again for every page. */
 export function getContent(): Promise<Almanac> {
   if (import.meta.env.DEV) return readShelves();
   return (opened ??= readShelves());
@@ -108,7 +108,7 @@ async function readShelves(): Promise<Almanac> {
   };
 }
 
-/** A figure's row on the edition's day, with the figure's unit. */
+/** The row of a figure on the edition's day, with the figure's unit. */
 function rowInForce(figure: Figure | undefined, row: string | undefined, day: string): ReturnType<SeasonFields['figureOf']> {
   const held = figure && rowOn(figure, row ?? figure.follows, day);
   return figure && held ? { value: held.value, most: held.most, unit: figure.unit } : null;
@@ -124,7 +124,7 @@ async function shelf<T>(name: string): Promise<Item<T>[]> {
     .sort((a, b) => compare(a.id, b.id));
 }
 
-/** What is left of entries with rows where a source was withdrawn; without a row there is no entry. */
+/** Entries with rows, without the rows of withdrawn sources. An entry without any row is left out. */
 const onSources = <T extends { rows: { source?: string | undefined }[] }>(
   items: Item<T>[],
   sources: ReadonlyMap<string, unknown>,

@@ -1,7 +1,7 @@
 /*
- * The club's own counts, a season a file: for each half-month how many colonies were counted, how far their rates lie
- * apart, all of them together with the likely range of several colonies, and how many reached the level the club follows
- * for that part of the year. No place finer than a district and no name is in them.
+ * The club's own mite counts, one season per file. For each half-month: the number of colonies, the spread of their rates, the rate of
+ * all together with its likely range, and how many reached the level that the club follows. It contains no names, and no place finer than
+ * a district.
  */
 import type { Day } from '../../shared/days/day.ts';
 import { halfMonthName, isWithinSpan, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
@@ -15,16 +15,16 @@ import { followedLevels, type HeldLevel } from './calculator-figures.ts';
 import type { DistrictSeason } from './season.ts';
 
 export type HalfMonth = {
-  /** "First half of June"; with the year, where the season runs over New Year. */
+  /** "First half of June", with the year where the season crosses New Year. */
   name: string;
   colonies: number;
   districts: { name: string; colonies: number }[];
   rates: number[];
   spread: Five;
   together: ApiaryRate;
-  /** The level of the main district in the middle of it; undefined where the club follows none. */
+  /** The level of the main district in the middle of it, or undefined where the club follows none. */
   levelPer100?: number | undefined;
-  /** Colonies at or over the level of their own district and day; null where one of them has none. */
+  /** Colonies at or over the level of their own district and day. Null where one of them has no level. */
   over: number | null;
   methods: string[];
 };
@@ -73,7 +73,7 @@ function halvesOf(rows: readonly CountRow[], seasons: readonly DistrictSeason[],
   });
 }
 
-/** The level of the part of the year that a day falls into; the strictest where several rows cover it. */
+/** The level of the phase that contains a day. The strictest counts where several rows cover it. */
 function levelOn(date: string, { days }: DistrictSeason, levels: readonly HeldLevel[]): number | undefined {
   const monthDay = monthDayOf(date as Day);
   const phase = phases.find((each: Phase) => isWithinSpan(monthDay, days.phases[each].from as MonthDay, days.phases[each].to as MonthDay));

@@ -1,6 +1,6 @@
 /*
- * All figures by subject, every row of each side by side: who says it, for where, measured how, since when and how surely,
- * and which one the club follows. The page of a subject has a place for each figure, and notes elsewhere lead there.
+ * All figures by subject, with every row side by side: source, place, method, date, certainty, and which one the club follows. Each
+ * figure has a fragment on its subject's page, which notes link to.
  */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
@@ -41,10 +41,10 @@ export type ShelvedFigure = { id: string; figure: Figure; rows: ShelvedRow[] };
 
 export const subjectOf = (figure: Figure): Subject => figure.subject ?? 'other';
 
-/** Where a figure stands, below the base. */
+/** The address of a figure, below the base. */
 export const figurePlace = (almanac: Almanac, id: string): string => `figures/${subjectOf(almanac.figures.get(id)!)}/#${id}`;
 
-/** Subjects that have figures, each in the order of their titles. */
+/** Subjects that have figures, sorted by title. */
 export function figureShelves(almanac: Almanac, day: string): { subject: Subject; words: string; figures: ShelvedFigure[] }[] {
   const all = [...almanac.figures].map(([id, figure]) => ({
     id,
@@ -84,5 +84,5 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
   };
 }
 
-/** What the club takes today: one row, or several where the followed source has one for each part of the year. */
+/** The rows that the club follows today: one, or one per phase where the source has several. */
 export const followedNow = ({ rows }: ShelvedFigure): ShelvedRow[] => rows.filter(({ isFollowed, holds }) => isFollowed && holds);

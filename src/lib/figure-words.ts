@@ -1,6 +1,6 @@
 /*
- * How a figure reads: its number and unit as the club measures, the other system in brackets, ranges with "to".
- * Units and conversions only; which row is meant, and its source, is chosen in lib/figures.
+ * Formats a figure: number and unit in the club's system, the other system in brackets, ranges with "to". This file converts units only.
+ * lib/figures chooses the row and its source.
  */
 import { formatNumber } from '../../shared/numbers/show-number.ts';
 import type { FigureRow, UNITS } from './figures.ts';
@@ -8,7 +8,7 @@ import type { FigureRow, UNITS } from './figures.ts';
 type Unit = (typeof UNITS)[number];
 type System = 'us' | 'metric';
 
-/** A pair of units for one thing, and the sum that leads from the first to the second. */
+/** Two units for one quantity, and the conversion from the first to the second. */
 type Pair = { us: [Unit, string]; metric: [Unit, string]; toMetric: (us: number) => number; toUs: (metric: number) => number };
 
 const scale = (factor: number) => ({ toMetric: (us: number) => us * factor, toUs: (metric: number) => metric / factor });
@@ -79,7 +79,7 @@ const HALVES = new Map([
   [0.75, '¾'],
 ]);
 
-/** Without noughts after the point that say nothing. */
+/** Without meaningless zeros after the point. */
 const trimmed = (text: string): string => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);
 
 function withWord(ends: number[], [one, many]: [string, string]): string {

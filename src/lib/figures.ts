@@ -1,4 +1,4 @@
-/* Which row of a figure holds on a day, and the note that says where it comes from. */
+/* Finds the row of a figure that is in force on a day, and formats its source note. */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
@@ -7,7 +7,7 @@ import type { Source } from '../schemas/sources.ts';
 export { UNITS };
 export type { Figure, FigureRow };
 
-/** The row of one source in force on a day; null says "no figure", never the nearest. */
+/** The row of one source in force on a day. Null means "no figure": the nearest row is never used instead. */
 export function rowOn(figure: Figure, rowId: string, day: string): FigureRow | null {
   const inForce = figure.rows.filter((row) => row.id === rowId && row.from <= day && (row.until === undefined || day <= row.until));
   return inForce.sort((a, b) => (a.from < b.from ? 1 : -1))[0] ?? null;
@@ -36,7 +36,7 @@ export function sourceWords(source: Source): string {
   );
 }
 
-/** The note under a figure: who, where, how, since when, how sure, and until when it was checked. */
+/** The note under a figure: author, place, method, first day, certainty, and check-by date. */
 export function figureNote(figure: Figure, row: FigureRow, source: Source | undefined): string {
   const parts = [
     source ? sourceWords(source) : row.source,

@@ -1,13 +1,13 @@
 /*
- * Which cautions a page carries: what its hands do (`work:` in its fields) calls for hazards by the table in
- * schemas/hazards; the gravest takes the first box, the others one line each in the second. None is ever dropped.
+ * Cautions of a page. Its work (`work:` in its fields) brings hazards by the table in schemas/hazards. The gravest is in the first box,
+ * and the others have a line each in the second. None is ever dropped.
  */
 import { HAZARDS_OF } from '../schemas/hazards.ts';
 import type { Caution } from '../schemas/cautions.ts';
 
 export type Placed = { hazard: string; caution: Caution };
 
-/** Cautions in order of gravity, for what the page asks of hands. */
+/** Cautions in order of gravity, for the work that the page describes. */
 export function cautionsFor(work: readonly string[] | undefined, cautions: ReadonlyMap<string, Caution>): Placed[] {
   const called = new Set((work ?? []).flatMap((each) => HAZARDS_OF[each as keyof typeof HAZARDS_OF] ?? []));
   return [...called]

@@ -1,4 +1,4 @@
-/* When a meeting is, in words of the hall's own clock. */
+/* Formats the time of a meeting in local time. */
 import { formatDayRange, formatDayWithWeekday } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Meeting } from '../schemas/meetings.ts';

@@ -1,13 +1,13 @@
-/* What is new, as members who follow the almanac are told: bulletins, notices, and the dated changes of every page. */
+/* News for members who follow the almanac: bulletins, notices, and the dated changes of every page. */
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Almanac } from './content.ts';
 
-/** `key` names it for good; `place` is below the first page; days as 2026-04-18. */
+/** `key` is permanent. `place` is a path below the base. Days are written as 2026-04-18. */
 export type News = { key: string; title: string; words: string; place: string; day: string };
 
 type Dated = { title: string; history?: { changed: string; what: string }[] | undefined };
 
-/** The newest first. */
+/** Newest first. */
 export function newsOf(almanac: Almanac): News[] {
   const placeOf = (kind: Collection, id: string): string => `${collections[kind].path!.slice(1)}${id}/`;
   const changes = (['checklists', 'bulletins', 'articles', 'meetings', 'treatments'] as const).flatMap((kind) =>

@@ -1,4 +1,4 @@
-/* A note in the margin made of its parts, once a page: the same words get the same number. */
+/* Formats a sidenote and numbers it. The same words get the same number on one page. */
 import type { Note } from './page-context.ts';
 
 export function noteOf(notes: Note[], parts: readonly (string | undefined)[]): number {

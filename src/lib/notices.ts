@@ -1,6 +1,6 @@
 /*
- * Notices and the pages at whose head they stand. Which of them holds today is decided when a page is read; one whose last
- * day is past on the day of the edition is left out for good.
+ * Notices, and the pages that show them at the top. The browser decides which are current when a page is read. A notice whose last day
+ * precedes the edition's day is left out.
  */
 import { formatDay, formatDayRange } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
@@ -32,7 +32,7 @@ const KINDS: Record<Notice['kind'], string> = {
   other: 'Notice',
 };
 
-/** All that may still hold on some day from `day` on, the first to begin first. */
+/** Notices that are still current on `day` or later, sorted by first day. */
 export function noticesFrom(almanac: Almanac, day: string): Told[] {
   return almanac.notices
     .filter(({ data }) => data.until >= day)
@@ -52,6 +52,6 @@ export function noticesFrom(almanac: Almanac, day: string): Told[] {
     }));
 }
 
-/** Those of the page at `place`, such as `/pests/varroa/`. */
+/** Notices of the page at `place`, such as `/pests/varroa/`. */
 export const noticesAt = (almanac: Almanac, place: string, day: string): Told[] =>
   noticesFrom(almanac, day).filter(({ pages }) => pages.includes(EVERY_PAGE) || pages.includes(place));

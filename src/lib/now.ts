@@ -1,6 +1,6 @@
 /*
- * What belongs to which days: every dated page of the almanac with its window in each district, in the order of the main
- * district's year. The first page decides, when read, what is due; without script the whole year stands in order.
+ * Every dated page of the almanac with its window in each district, in the order of the main district's year. The first page decides in
+ * the browser what is due. Without script it shows the whole year in order.
  */
 import { phases, type Phase } from '../../shared/season/phases.ts';
 import type { Hazard } from '../schemas/hazards.ts';
@@ -45,7 +45,7 @@ export function datedPages(almanac: Almanac, base: string): Dated[] {
 const rank = (page: Dated): number => ['list', 'pest', 'know-how'].indexOf(page.kind);
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** The hazard that most belongs to each part of the year: what members then do first brings it. */
+/** The hazard most typical of each phase: the one that members' work in that phase brings first. */
 const SEASONAL: Record<Phase, Hazard> = {
   'winter-rest': 'fumes',
   'build-up': 'honey-as-feed',
@@ -55,7 +55,7 @@ const SEASONAL: Record<Phase, Hazard> = {
   'fall-preparation': 'acids',
 };
 
-/** One line for each part of the year whose caution this club holds. */
+/** One line for each phase whose caution this club has. */
 export function seasonalCautions({ cautions }: Almanac): Map<Phase, string> {
   return new Map(
     phases.flatMap((phase) => {

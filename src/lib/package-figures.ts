@@ -1,4 +1,4 @@
-/* The club's own figures for the package calendar, each by its name in shared/packages; what the club lacks is left out. */
+/* The club's own figures for the package calendar, by their names in shared/packages. Missing figures are left out. */
 import type { PackageHabits } from '../../shared/packages/calendar.ts';
 import type { ColonyFigures } from '../../shared/packages/colony-run.ts';
 import type { Almanac } from './content.ts';
@@ -32,7 +32,7 @@ const HABITS = [
   'firstMiteCountDays',
 ] as const;
 
-/** A date of the calendar as days from the install, a way of starting each; null where the club lacks a figure. */
+/** A date of the calendar as days from the install, for each way of starting. Null where the club lacks a figure. */
 export function packageDays(almanac: Almanac, day: string, name: string): string | null {
   const habits = heldHabits(almanac, day);
   if (!calendarNames.includes(name as CalendarName) || HABITS.some((habit) => habits[habit] === undefined)) return null;
@@ -44,7 +44,7 @@ export function packageDays(almanac: Almanac, day: string, name: string): string
     .join(';');
 }
 
-/** Null where one of the figures is lacking: the curve needs them all. */
+/** Null where one of the figures is missing, because the curve needs them all. */
 export function heldColony(almanac: Almanac, day: string): ColonyFigures | null {
   const survival = heldRange(almanac, 'package-survival-day-22', day);
   const eggsPerDay = heldRange(almanac, 'package-eggs-per-day', day);

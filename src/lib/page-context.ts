@@ -1,6 +1,6 @@
 /*
- * What a page needs beside its own words: the notes of its sources in the order they are met, its cautions, whom to ask
- * next, and how it was reviewed. One object a page, filled while its words are drawn.
+ * Page context: data that a page needs besides its own words. It holds source notes in reading order, cautions, whom to ask next, and the
+ * review record. Each page has its own object, which is filled while its words are rendered.
  */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
@@ -38,7 +38,7 @@ export type PageContext = {
   cautions: Placed[];
 };
 
-/** The sheet on which a page is drawn. `work` decides its cautions. */
+/** Creates the context of one page. `work` decides its cautions. */
 export function createPageContext(almanac: Almanac, base: string, day: string, work?: readonly string[]): PageContext {
   const notes: Note[] = [];
   const noteOf = (words: string, figure?: string): number => {
@@ -82,7 +82,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
   };
 }
 
-/** The sources of a page that its figures did not name already, as words. */
+/** The sources of a page that its figures have not named already, as words. */
 export const furtherSources = (almanac: Almanac, ids: readonly string[]): string[] =>
   ids.flatMap((id) => {
     const source = almanac.sources.get(id);

@@ -1,24 +1,24 @@
 /*
- * The one rule of what a reader may see; every output inherits it, because the shelves hand out nothing else. A draft
- * appears nowhere. What was withdrawn is gone from every page, list, search, calendar and file; where it had a page, a
- * notice stands at its address. A row that rests on a withdrawn source is gone too.
+ * Decides what a reader may see. Every output follows this rule, because the collections contain nothing else. A draft appears nowhere. A
+ * withdrawn entry is removed from every page, list, search, calendar and file; a notice replaces its page. A row of a withdrawn source is
+ * removed too.
  */
 
 export type Withdrawal = { day: string; why: string };
 
 type Fields = { draft?: boolean | undefined; withdrawn?: string | undefined };
 
-/** Drafts appear nowhere in a built site; the preview shows them, marked. The withdrawn appear in neither. */
+/** A built site contains no drafts. The preview shows them, marked. Neither contains withdrawn entries. */
 export const isPublished = (fields: Fields): boolean =>
   fields.withdrawn === undefined && (fields.draft !== true || import.meta.env?.DEV === true);
 
-/** `2026-05-14, the test on this page can mislead` as its two parts; a draft that is withdrawn was never seen. */
+/** Splits `2026-05-14, the test on this page can mislead` into its two parts. A withdrawn draft was never published. */
 export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
   if (withdrawn === undefined || draft === true) return null;
   return { day: withdrawn.slice(0, 10), why: sentence(withdrawn.slice(10).replace(/^[,\s]+/, '')) };
 }
 
-/** The rows whose source still stands. */
+/** The rows whose source is not withdrawn. */
 export const standing = <Row extends { source?: string | undefined }>(rows: readonly Row[], sources: ReadonlyMap<string, unknown>): Row[] =>
   rows.filter(({ source }) => source === undefined || sources.has(source));
 

@@ -1,4 +1,4 @@
-/* What a page hands to the tags in its words: each asks for what it shows, and gets it as it reads for this club. */
+/* Render context: what a page passes to the tags in its words. Each tag gets the values of this club. */
 import type { Caution } from '../schemas/cautions.ts';
 import type { Reached } from './contacts.ts';
 
@@ -15,43 +15,43 @@ export type FigureShown = {
   note: number;
 };
 
-/** A caution as its file has it: the line for a step, the rule for a box, and what to do once it has happened. */
+/** A caution from its file: the line for a step, the rule for a box, and what to do afterwards. */
 export type CautionShown = Pick<Caution, 'line' | 'says' | 'if-it-happens'>;
 
 export type ContactShown = { name: string } & Reached;
 
-/** `lines` is the file of SVG. */
+/** `lines` is the SVG file. */
 export type DrawingShown = { title: string; words: string; parts: readonly string[]; lines: string };
 
-/** A picture's published sizes below `pictures/`, widest first. */
+/** The published sizes of a picture below `pictures/`, widest first. */
 export type PictureFiles = { files: readonly { name: string; width: number; height: number }[] };
 
 export type RenderContext = {
-  /** The folder the site is published under, with both slashes. */
+  /** The folder of the published site, with both slashes. */
   base: string;
-  /** False where no page of this almanac stands at an address of this site. */
+  /** False where the address is on this site but no page has it. */
   leads: (address: string) => boolean;
-  /** A figure as it reads here, its note put in the margin; null when no row is in force. */
+  /** A figure in the club's units, whose note is added to the sidebar. Null when no row is in force. */
   figure: (id: string, row?: string) => FigureShown | null;
   contact: (duty: string) => ContactShown | null;
-  /** A drawing by its name; null where the club took it down. */
+  /** A drawing by its name, or null where the club withdrew it. */
   drawing: (name: string) => DrawingShown | null;
-  /** A picture beside the page, by its address as written; null where it is not shown. */
+  /** A picture beside the page, by its written address. Null where it is not shown. */
   picture: (url: string) => PictureFiles | null;
-  /** The caution of a hazard; null where the club has none to show. */
+  /** The caution of a hazard, or null where the club has none to show. */
   caution: (hazard: string) => CautionShown | null;
-  /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`; null where the club lacks a figure. */
+  /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`. Null where the club lacks a figure. */
   packageDays: (name: string) => string | null;
-  /** A day of the year here, such as the last syrup, in words, with its day in each district for the browser; null where there is none. */
+  /** An anchor of this club in words, with its day in each district for the browser. Null where it has none. */
   dayOf: (anchor: string) => { words: string; windows: string } | null;
-  /** What a step's own `when:` says here, in words, with its windows for the browser; null for any time. */
+  /** A step's own `when:` in words, with its windows for the browser. Null for any time. */
   window: (when: string) => { words: string; windows: string } | null;
 };
 
-/** A heading of the page, for a list of its parts, with the number of steps under it. */
+/** A heading of the page, for its table of contents, with the number of steps below it. */
 export type Part = { id: string; words: string; steps: number };
 
 type FigureAsked = { id: string; row?: string };
 
-/** What is known of a page's words before they are drawn: its figures in reading order, those of its field test, and its parts. */
+/** Facts about a page's words before they are rendered: its figures in reading order, those of its field test, and its headings. */
 export type WordsAhead = { figures: FigureAsked[]; testFigures: FigureAsked[]; parts: Part[] };

@@ -1,4 +1,7 @@
-/* The words of an entry as an Astro component, and what is known of them ahead. The notes of its figures get their numbers here, in reading order. */
+/*
+ * Renders the words of an entry as an Astro component, and returns their headings and figures. Notes get their numbers here, in reading
+ * order.
+ */
 import { getEntry, render } from 'astro:content';
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
 import type { FigureShown, Part, RenderContext, WordsAhead } from './render-context.ts';
@@ -14,7 +17,7 @@ export async function renderWords(collection: Pages, id: string, context: Render
 
 type FieldTests = { tests: Map<string, AstroComponentFactory>; context: RenderContext };
 
-/** Bulletins of which only the field test is shown. Astro runs through the whole of each, so their `context` shows no other figure. */
+/** Bulletins of which only the field test is shown. Astro renders each of them completely, so their `context` shows no other figure. */
 export async function renderFieldTests(bulletins: readonly string[], context: RenderContext): Promise<FieldTests> {
   const tests = new Map<string, AstroComponentFactory>();
   const shown = new Map<string, FigureShown | null>();

@@ -1,4 +1,4 @@
-/* Which pages were past their next check on a day. */
+/* Finds the pages that were past their next check on a day. */
 import type { Almanac } from './content.ts';
 
 type Due = { title: string; next: string; by: string };

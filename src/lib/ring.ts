@@ -1,7 +1,4 @@
-/*
- * The year as a ring of 24 half-months: where each wedge and each part of the year lies, as drawn shapes. The year starts
- * at the top and runs with the clock.
- */
+/* The year ring: shapes for 24 half-months and for the phases of the year. The year starts at the top and runs clockwise. */
 import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { phases, type SeasonDays } from '../../shared/season/when.ts';
 import type { Phase } from './season.ts';
@@ -17,12 +14,12 @@ const SHORT = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'O
 const two = (value: number): string => String(value).padStart(2, '0');
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-/** Radians with the clock from the top, for a day of the year counted from 0. */
+/** Clockwise angle in radians from the top, for a day of the year counted from 0. */
 const angle = (day: number): number => (day / 365) * 2 * Math.PI;
 const point = (radius: number, at: number): string =>
   `${round(RING.size / 2 + radius * Math.sin(at))} ${round(RING.size / 2 - radius * Math.cos(at))}`;
 
-/** The first and last day of each half-month, and its wedge. */
+/** First and last day of each half-month, and its wedge. */
 export const halfMonths = (): Wedge[] => halves.map(({ from, to }) => wedge(from, to));
 
 const wedge = (from: MonthDay, to: MonthDay): Wedge => ({
@@ -41,7 +38,7 @@ export const monthMarks = (): MonthMark[] =>
     return { words, x, y };
   });
 
-/** The parts of one district's year inside the months. */
+/** The phases of one district, drawn inside the months. */
 export function bands(days: SeasonDays): Band[] {
   return phases.map((phase) => {
     const { from, to } = days.phases[phase];
@@ -63,7 +60,7 @@ function sector(start: number, end: number, inner: number, outer: number): strin
   return `M${point(inner, a)}L${point(outer, a)}A${outer} ${outer} 0 ${large} 1 ${point(outer, b)}L${point(inner, b)}A${inner} ${inner} 0 ${large} 0 ${point(inner, a)}Z`;
 }
 
-/** An arc to write along: with the clock in the upper half, against it in the lower, so that no word stands on its head. */
+/** An arc for text: clockwise in the upper half, anticlockwise in the lower, so that no word is upside down. */
 function labelArc(start: number, end: number, radius: number): string {
   const [a, b] = [angle(start), angle(end)];
   const large = b - a > Math.PI ? 1 : 0;
@@ -72,7 +69,7 @@ function labelArc(start: number, end: number, radius: number): string {
   return low ? `M${point(at, b)}A${at} ${at} 0 ${large} 0 ${point(at, a)}` : `M${point(at, a)}A${at} ${at} 0 ${large} 1 ${point(at, b)}`;
 }
 
-/** A month from rim to centre, to press. */
+/** A month from rim to centre, as a click target. */
 export const monthSector = (month: number): string =>
   sector(dayOfCommonYear(halves[2 * month]!.from) - 1, dayOfCommonYear(halves[2 * month + 1]!.to), CORE, RING.outer);
 
@@ -80,7 +77,7 @@ const CORE = 34;
 const TRACKS = [88, 74, 60, 46];
 const MOST_MARKS = 3;
 
-/** Marks side by side in a half-month's piece of a track: one for each thing that begins there, three at most. */
+/** Marks side by side in a half-month's part of a track: one for each thing that begins there, three at most. */
 export function trackMarks(track: number, counts: readonly number[]): { x: number; y: number }[] {
   const radius = TRACKS[track]!;
   return counts.flatMap((count, half) => {

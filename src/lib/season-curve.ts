@@ -1,6 +1,6 @@
 /*
- * The year's temperature as a picture: the band between the normal daily low and high, the sum of degree-days as it grows, and the
- * plants of the bloom calendar on it. Numbers are those of the arithmetic; only shapes are made here.
+ * Shapes of the season chart: the band between normal daily low and high, the growing sum of degree-days, and plants of the bloom
+ * calendar. The numbers come from shared/season. This file only draws.
  */
 import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { dailyFromMonthly } from '../../shared/season/daily-curve.ts';
@@ -15,7 +15,7 @@ export type SeasonCurve = {
   high: string;
   low: string;
   sum: string | null;
-  /** Whole tens of the scale, with their heights. */
+  /** Multiples of ten on the scale, with their heights. */
   lines: { y: number; words: string }[];
   months: { x: number; words: string }[];
   blooms: { x: number; y: number }[];
@@ -24,7 +24,7 @@ export type SeasonCurve = {
   spread: number | null;
 };
 
-/** The base most used in the trade's lists: 50 F, 10 C. */
+/** The most common base in published lists: 50 F, 10 C. */
 const BASE_C = 10;
 const STEP_DAYS = 5;
 
@@ -62,7 +62,7 @@ export function seasonCurve(climate: Climate, scale: Scale, blooms: readonly Mon
 const round = (value: number): number => Math.round(value * 10) / 10;
 const across = (day: number): number => round(CURVE.left + (day / 365) * (CURVE.right - CURVE.left));
 
-/** Every fifth day and the last, forwards or backwards. */
+/** Every fifth day and the last, forward or backward. */
 function lineOf(values: readonly number[], height: (value: number) => number, backwards = false): string {
   const days = values.flatMap((_, day) => (day % STEP_DAYS === 0 || day === values.length - 1 ? [day] : []));
   if (backwards) days.reverse();

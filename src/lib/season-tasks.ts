@@ -1,8 +1,8 @@
-/* What is to be done in each district and from when to when, as the calendars of the season are handed it. */
+/* Tasks of each district with first and last day, for the season calendars. */
 import type { Almanac } from './content.ts';
 import { windowsOf } from './season.ts';
 
-/** A change to the season's own dates counts as one to every task. */
+/** A change to the dates of the season counts as a change to every task. */
 export function seasonTasks({ checklists, seasons, club }: Almanac) {
   return seasons.map((season) => ({
     district: season.id,

@@ -1,4 +1,4 @@
-/* Where a date comes from, in the words of a page: "from 6 years of members' dates, about 9 days either way". */
+/* Describes the basis of a date for a page: "from 6 years of members' dates, about 9 days either way". */
 import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { anchorRules, type AnchorDate, type AnchorId, type Anchors, type Basis } from '../../shared/season/anchors.ts';
 import { anchorName, phases, type Phase } from '../../shared/season/phases.ts';
@@ -6,7 +6,7 @@ import { phaseStarts } from '../../shared/season/year.ts';
 import type { NoBloom } from '../../shared/season/bloom.ts';
 import type { Club } from '../schemas/club.ts';
 
-/** Plants by id as a sentence names them, and the district that others follow. */
+/** Names of plants by id for a sentence, and the district that others follow. */
 export type Names = { titles: ReadonlyMap<string, string>; main: string };
 
 export function basisWords(basis: Basis, names: Names): string {
@@ -30,7 +30,7 @@ export function basisWords(basis: Basis, names: Names): string {
   }
 }
 
-/** With how far off a single year may be; nothing is said of a guess whose range nobody gave. */
+/** Adds how far off a single year may be. Says nothing about a guess without a range. */
 export function datedWords({ basis, ...dates }: AnchorDate, names: Names): string {
   return withDoubt(basisWords(basis, names), doubtDays(dates));
 }
@@ -44,7 +44,7 @@ export function doubtDays({ expected, earliest, latest }: Pick<AnchorDate, 'expe
 
 const between = (from: MonthDay, to: MonthDay): number => (dayOfCommonYear(to) - dayOfCommonYear(from) + 365) % 365;
 
-/** Of the anchors a window hangs on: each basis once, and the widest doubt. Null where it hangs on none. */
+/** The basis of the anchors that a window depends on: each basis once, with the largest doubt. Null where it depends on none. */
 export function basisOfAnchors(points: readonly string[], anchors: Anchors, names: Names): string | null {
   const dates = points.flatMap((point) => anchors[anchorBehind(point)] ?? []);
   if (dates.length === 0) return null;
@@ -59,7 +59,7 @@ function anchorBehind(point: string): AnchorId {
   return index < 0 ? (point as AnchorId) : phaseStarts[phases[(index + (next ? 1 : 0)) % phases.length]!].anchor;
 }
 
-/** Why a plant has no date here. */
+/** The reason why a plant has no date here. */
 export const NO_BLOOM: Record<NoBloom, string> = {
   'no-sum': 'No sum was found, and nobody here has three years of notes.',
   'no-method': 'No date: the list does not say how it counts.',
@@ -69,7 +69,7 @@ export const NO_BLOOM: Record<NoBloom, string> = {
   'not-reached': 'Its sum is not reached in a normal year here.',
 };
 
-/** Every anchor in the order of the year, as this club's readers call it. */
+/** Every anchor in the order of the year, in the club's variety of English. */
 export function anchorTitle(id: AnchorId, club: Pick<Club, 'words'>): string {
   const words = anchorName(id);
   return club.words === 'uk' ? words.replace('fall', 'autumn').replace('freeze', 'frost') : words;

@@ -1,6 +1,6 @@
 /*
- * When things fall in each district, and where each date comes from. Every date on every page, list, calendar and print comes
- * through here; how the days are had from climate, members' dates and guesses is in shared/season.
+ * Season dates of each district, with their basis. Every date on a page, list, calendar or print comes from here. shared/season computes
+ * the days from climate, members' dates and guesses.
  */
 import { formatMonthDays, type MonthDay } from '../../shared/days/month-day.ts';
 import { anchorsIn, phaseName, phases, readWhen, resolveWhen, type Phase, type SeasonDays, type When } from '../../shared/season/when.ts';
@@ -12,12 +12,12 @@ export type Window = { from: MonthDay; to: MonthDay };
 export type DistrictSeason = Omit<District, 'days'> & { days: SeasonDays; basisOf: (when: When) => string | null };
 export type { Phase } from '../../shared/season/when.ts';
 
-/** Windows of one entry, a district each, main district first; null where the entry is bound to no date. */
+/** Windows of one entry, one per district, main district first. Null where the entry has no date. */
 export type Windows = {
   district: string;
   name: string;
   window: Window;
-  /** Where the days come from and how far off they may be; null for days as written. */ basis: string | null;
+  /** The basis of the days and their possible error. Null for days as written. */ basis: string | null;
 }[];
 
 export function seasonsOf(fields: SeasonFields): DistrictSeason[] {
@@ -34,10 +34,10 @@ export function seasonsOf(fields: SeasonFields): DistrictSeason[] {
   });
 }
 
-/** A part of the year lies between its own start and the next one's. */
+/** A phase lasts from its own start to the next one's. */
 const anchorsBehind = (when: When): string[] => (when.kind === 'phase' ? [when.phase, `after ${when.phase}`] : anchorsIn(when));
 
-/** The window of a `when:` in each district. Dates written as days of the year hold in every district as written. */
+/** The window of a `when:` in each district. Written days of the year apply in every district. */
 export function windowsOf(when: string | undefined, seasons: readonly DistrictSeason[]): Windows | null {
   const read = when === undefined ? null : readWhen(when);
   if (!read?.ok) return null;
@@ -51,18 +51,18 @@ export function windowsOf(when: string | undefined, seasons: readonly DistrictSe
 /** "3 to 17 May", "28 December to 9 January". */
 export const windowWords = ({ from, to }: Window): string => formatMonthDays(from, to);
 
-/** How windows travel to the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
+/** Encodes windows for the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
 export const windowsText = (windows: readonly { district: string; window: Window }[]): string =>
   windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
 
-/** How words that differ by district travel: `valley=from 6 years|hill=9 days later`; undefined where one says it for all. */
+/** Encodes words that differ by district: `valley=from 6 years|hill=9 days later`. Undefined where one text applies to all. */
 export function byDistrict(said: readonly { district: string; words: string }[]): string | undefined {
   return new Set(said.map(({ words }) => words)).size < 2
     ? undefined
     : said.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
 }
 
-/** The parts of the year to choose among, each with its days, as a form shows them: name, words, and the words by district. */
+/** The phases as options of a form, each with its days: name, words, and the words by district. */
 export function partChoices(
   seasons: readonly DistrictSeason[],
   club: Pick<Club, 'words'>,
@@ -76,7 +76,7 @@ export function partChoices(
   });
 }
 
-/** What this club calls a part of the year or an anchor. Authors write the one name everywhere; readers of `words: uk` see autumn and frost. */
+/** This club's name for a phase or an anchor. Authors always use one name; readers with `words: uk` see autumn and frost. */
 export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string =>
   club.words === 'uk' ? phaseName(phase).replace('fall', 'autumn') : phaseName(phase);
 

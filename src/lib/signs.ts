@@ -1,6 +1,6 @@
 /*
- * The signs by the place where they are met, each with the bulletins that list it; and every bulletin as the ranking of
- * shared/signs takes it. The page prints both as a key; the form hands the second to the ranking.
+ * Signs grouped by place, each with the bulletins that list it, and every bulletin as input for the ranking of shared/signs. The page
+ * prints both as a key. The form passes the second to the ranking.
  */
 import type { ShownSign, Trouble } from '../../shared/signs/rank.ts';
 import { PHASES } from '../schemas/club.ts';
@@ -22,7 +22,7 @@ const PLACE_WORDS: Record<(typeof SIGN_PLACES)[number], string> = {
   season: 'When, and in how many hives',
 };
 
-/** The signs of each place: first what points at a trouble to report, then what points strongly; last what mostly means nothing. */
+/** The signs of each place. Signs of reportable troubles come first, then strong signs, then signs that are mostly harmless. */
 export function signsByPlace(almanac: Almanac): { place: string; words: string; signs: SignHere[] }[] {
   return SIGN_PLACES.map((place) => ({
     place,
@@ -43,7 +43,7 @@ const tells = ({ pointsTo }: SignHere): number =>
         ? 1
         : 0;
 
-/** Bulletins in which a sign shows, the most telling first. */
+/** Bulletins in which a sign occurs, those with the strongest signs first. */
 const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
   troublesOf(almanac)
     .flatMap(({ item, shown }) =>
@@ -55,7 +55,7 @@ const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
 
 export type TroubleHere = Trouble & { item: Item<Bulletin> };
 
-/** Bulletins that list signs; a sign that was taken down is passed over. */
+/** Bulletins that list signs. A withdrawn sign is skipped. */
 export function troublesOf(almanac: Almanac): TroubleHere[] {
   const there = new Set(almanac.signs.map(({ id }) => id));
   return almanac.bulletins.flatMap((item): TroubleHere[] => {
@@ -76,7 +76,7 @@ export function troublesOf(almanac: Almanac): TroubleHere[] {
   });
 }
 
-/** The parts of the year that its window touches; undefined where it is bound to no date. */
+/** The phases that its window touches, or undefined where it has no date. */
 function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
   const window = windowsOf(when, seasons)?.[0]?.window;
   if (!window) return undefined;
@@ -84,12 +84,15 @@ function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
     a.from <= a.to ? a.from <= day && day <= a.to : day >= a.from || day <= a.to;
   return PHASES.filter((phase) => {
     const own = seasons[0]!.days.phases[phase]!;
-    // A window that ends on the first day of a part has nothing of it.
+    // A window that ends on the first day of a phase does not count for it.
     return (meets(window, own.from) && own.from !== window.to) || meets(own, window.from);
   });
 }
 
-/** Whom to call when brood looks wrong: the office of the first bulletin that must be reported, else the inspector, the extension service or a mentor. */
+/**
+ * The contact for brood that looks wrong: the office of the first reportable bulletin, then the inspector, the extension service or a
+ * mentor.
+ */
 export function ringFirst(almanac: Almanac): string | undefined {
   const law = almanac.bulletins.find(({ data }) => data.status === 'law')?.data.law?.[0]?.duty;
   const known = almanac.club.contacts.map(({ duty }) => duty);

@@ -1,4 +1,4 @@
-/* The four steps of gravity, as the word that stands on the page. */
+/* The four levels of gravity, as the words on the page. */
 export const STATUS_WORDS = {
   settled: 'Settled: no haste',
   watch: 'Watch',

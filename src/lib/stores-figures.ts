@@ -1,4 +1,4 @@
-/* The club's own figures for winter stores, in kilograms; what the club lacks is null. */
+/* The club's own figures for winter stores, in kilograms. A missing figure is null. */
 import { poundsToKilograms } from '../../shared/units/weight.ts';
 import type { FeedingFigures } from '../../shared/feeding/stores.ts';
 import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
@@ -25,7 +25,7 @@ export function heldStores(almanac: Almanac, day: string): HeldStores {
   };
 }
 
-/** For each district the day by which syrup is fed, and where that day is from; none where nothing says it. */
+/** For each district the last day for syrup, with its basis. Empty where there is no basis. */
 export function heldFeedBy({ seasons, forage }: Almanac): { readonly district: string; readonly day: MonthDay; readonly words: string }[] {
   const titles = new Map(forage.map(({ id, data }) => [id, data.title.toLowerCase()]));
   return seasons.flatMap(({ id, name, anchors }) => {
@@ -36,7 +36,7 @@ export function heldFeedBy({ seasons, forage }: Almanac): { readonly district: s
   });
 }
 
-/** Normals tell when days grow too cold. Syrup must be dried before that, and nights are colder: the day itself is too late. */
+/** Normals show when days become too cold. Bees must dry syrup before that, and nights are colder, so the day itself is too late. */
 function feedByWords({ earliest, basis }: AnchorDate, name: string, from: string): string {
   const day = formatMonthDay(earliest);
   return rootOf(basis).kind === 'temperature'
@@ -46,7 +46,7 @@ function feedByWords({ earliest, basis }: AnchorDate, name: string, from: string
 
 const rootOf = (basis: Basis): Basis => (basis.kind === 'shifted' ? rootOf(basis.of) : basis);
 
-/** So that no colony is left short: of a target the larger end, of what a frame holds the smaller. */
+/** Takes the larger end of a target and the smaller end of a frame's content, so that no colony runs short. */
 function heldKg(almanac: Almanac, figureId: string, day: string, end: 'least' | 'most'): number | null {
   const range = heldRange(almanac, figureId, day);
   const unit = almanac.figures.get(figureId)?.unit;

@@ -1,4 +1,4 @@
-/* The calculators, in the order of their list. A page at /work-it-out/<slug>/ each. */
+/* The calculators in list order. Each has a page at /work-it-out/<slug>/. */
 import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
 import type { Almanac } from './content.ts';
 import { askOf, type Asked } from './page-context.ts';
@@ -23,7 +23,7 @@ export const TOOLS: readonly Tool[] = [
   { slug: 'degree-days', title: 'Degree-days', lede: 'Warmth added up day by day, by a method that is named.' },
 ];
 
-/** False for the address of a calculator that this almanac does not have: nothing may lead there. */
+/** False for the address of a calculator that this almanac does not have. Nothing may link to it. */
 export const leads = (address: string): boolean => {
   const [, slug] = /^\/work-it-out\/([^/#]+)/.exec(address) ?? [];
   return slug === undefined || TOOLS.some((tool) => tool.slug === slug);
@@ -35,13 +35,13 @@ export function toolOf(slug: string): Tool {
   return tool;
 }
 
-/** Whom to ask after a sum: the first of these duties that the club has. */
+/** Whom to ask after a calculation: the first of these duties that the club has. */
 export function toolContact(almanac: Almanac, duties: readonly string[]): Asked | undefined {
   const duty = duties.find((each) => almanac.club.contacts.some((contact) => contact.duty === each));
   return duty === undefined ? undefined : askOf(almanac, duty);
 }
 
-/** What a calculator's page asks of hands, as far as the club has the cautions for it: checks ask for those of a club's own pages only. */
+/** The work of a calculator's page, where the club has the cautions for it. Checks require cautions only for a club's own pages. */
 export function toolWork(almanac: Almanac, work: readonly Work[]): Work[] {
   return work.filter((each) => HAZARDS_OF[each].every((hazard) => almanac.cautions.has(hazard)));
 }

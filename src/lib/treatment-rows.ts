@@ -1,4 +1,4 @@
-/* The rows of labels that the club holds, as the treatment page decides from them, each with the note of its source. */
+/* Label rows of the club for the treatment page, each with its source note. */
 import type { LabelRow, WarmthLimit } from '../../shared/treatments/label-row.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
@@ -9,7 +9,7 @@ import { noteOf } from './notes.ts';
 import type { Note } from './page-context.ts';
 
 export type HeldLabelRow = LabelRow & {
-  /** The entry, and the row within it. */
+  /** The entry and its row. */
   readonly entry: string;
   readonly id: string;
   /** The active ingredient. */
@@ -21,7 +21,7 @@ export type HeldLabelRow = LabelRow & {
   readonly note: number;
 };
 
-/** Writes the notes of the rows behind those that the page has. */
+/** Adds the notes of the rows after the notes that the page already has. */
 export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
   return almanac.treatments.flatMap(({ id: entry, data }) =>
     data.rows.map((row): HeldLabelRow => ({
@@ -50,12 +50,12 @@ export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
   );
 }
 
-/** How the label of a row was seen; a row without a source is one whose label could not be opened. */
+/** How the label of a row was seen. A row without a source is one whose label could not be opened. */
 export function seenOf({ sources }: Pick<Almanac, 'sources'>, { source }: Pick<TreatmentRow, 'source'>): LabelRow['seen'] {
   return source === undefined ? 'not-opened' : (sources.get(source)?.seen ?? 'memory');
 }
 
-/** What stands under a row: its label, place, number and date, who found that it works poorly, and how sure it is. */
+/** The line under a row: its label, place, number and date, who found that it works poorly, and its certainty. */
 export function rowNote({ sources }: Pick<Almanac, 'sources'>, row: TreatmentRow): (string | undefined)[] {
   const named = (id: string): string => (sources.has(id) ? sourceWords(sources.get(id)!) : id);
   return [
@@ -72,7 +72,7 @@ function labelOf(row: TreatmentRow): string {
   return `${row.place}, ${registration}, ${date}`;
 }
 
-/** The places of the rows, the one with most rows first. */
+/** The places of the rows, sorted by number of rows. */
 export function placesOf(rows: readonly Pick<LabelRow, 'place'>[]): string[] {
   const count = (place: string): number => rows.filter((row) => row.place === place).length;
   return [...new Set(rows.map(({ place }) => place))].sort((a, b) => count(b) - count(a) || (a < b ? -1 : 1));

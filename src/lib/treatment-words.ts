@@ -1,6 +1,6 @@
 /*
- * What a label row needs, forbids and asks of the person, as sentences that follow from its fields alone. They are the
- * row's, never advice: no row is called fit, and where a row is silent the label is named.
+ * Sentences for what a label row needs, forbids and asks of the person, made from its fields alone. They describe the row and are never
+ * advice. No row is called suitable, and where a row is silent the sentence refers to the label.
  */
 import type { Treatment } from '../schemas/treatments.ts';
 
@@ -13,12 +13,12 @@ const REACHES = {
   'not-known': 'We do not know whether it reaches mites under cappings: your label says.',
 } as const;
 
-/** What a label asks for; what trials found is said apart from it. */
+/** The requirements of a label. What trials found is separate. */
 export function needsWords(row: LabelRowFields): string[] {
   return [...(row['forbids-brood'] ? ['A hive without brood.'] : []), REACHES[row['kills-under-cappings']]];
 }
 
-/** What works poorly, and is no label's rule. */
+/** What works poorly, which is no rule of a label. */
 export function poorlyWords(row: LabelRowFields): string[] {
   return row['works-poorly-with-brood']
     ? ['It works poorly while there is brood: mites under cappings live on. That is no rule of a label.']
@@ -50,7 +50,7 @@ const known = (hazards: LabelRowFields['hazards']): string[] =>
     .filter((hazard) => hazards.includes(hazard) && !(hazard === 'skin' && hazards.includes('acid')))
     .map((hazard) => PROTECTS[hazard]);
 
-/** What to write down, whatever was given. */
+/** What to write down after any treatment. */
 export const RECORD = [
   'Hive or yard, and who did it.',
   'The product as its label names it, with registration and lot number.',

@@ -1,7 +1,7 @@
 /*
- * The three laws on net contents, put together from the club's figures for shared/packages. The name of a row holds what it
- * covers: `lot-100-500`, `lot-over-3200`, `g-300-500`, `lb-0-94-to-1-08` (pounds with their decimals), `lb-0-25` for one label.
- * A law of which a row is lacking is null, and the calculator says so.
+ * The three rules on net contents, built from the club's figures for shared/packages. The name of a row states its range: `lot-100-500`,
+ * `lot-over-3200`, `g-300-500`, `lb-0-94-to-1-08` (pounds with decimals), `lb-0-25` for a single label. A rule with a missing row is
+ * null, and the calculator says so.
  */
 import type { LotPlan, Tolerance, WeightRule } from '../../shared/packages/weight-rule.ts';
 import { kilogramsToGrams, poundsToKilograms } from '../../shared/units/weight.ts';
@@ -10,7 +10,7 @@ import { rowsOn, sourceWords, type FigureRow } from './figures.ts';
 
 type HeldRule = {
   readonly rule: Omit<WeightRule, 'tolerances'> & { readonly tolerances: readonly (Tolerance & { readonly fromMemory?: boolean })[] };
-  /** The law, its year and place. */
+  /** The law, with year and place. */
   readonly from: string;
   readonly sampleFromMemory: boolean;
 };
@@ -107,7 +107,7 @@ function usRule({ spans, value }: Rows): WeightRule | null {
   };
 }
 
-/** Of fewer packages than the first row holds, all are weighed; one alone has no spread. */
+/** Smaller lots than that of the first row are weighed completely. A single package has no spread. */
 const wholeUnder = ({ from }: Span): LotPlan => ({ from: 2, to: from - 1, weigh: 'all', mean: 'with-chance' });
 
 const between = ({ from, to }: Span) => ({ fromG: from, belowG: to });
@@ -128,6 +128,6 @@ function spanOf(id: string): Span | null {
   const [, least, most] = /^lb-(\d+-\d+)(?:-to-(\d+-\d+))?$/.exec(id) ?? [];
   if (!least) return null;
   const grams = (words: string): number => toGrams(Number(words.replace('-', '.')));
-  // A row of one label covers it however it was rounded to grams.
+  // A row of a single label covers it however it was rounded to grams.
   return most ? { from: grams(least), to: grams(most) } : { from: grams(least) - 0.5, to: grams(least) + 0.5 };
 }

@@ -1,4 +1,4 @@
-/* Whom to ask about what was taken down: its own duty, else the editor, else the first office of the club. */
+/* Contact for a withdrawn entry: its own duty, then the editor, then the first office of the club. */
 import type { Almanac } from './content.ts';
 import { askOf, type Asked } from './page-context.ts';
 
@@ -7,7 +7,7 @@ export function askWithdrawn(almanac: Almanac, duty: string | undefined): Asked 
   return askOf(almanac, [duty, 'almanac-editor', 'mentor'].find((each) => each !== undefined && known.includes(each)) ?? known[0]!);
 }
 
-/** What a reader calls the kinds of entry. */
+/** Readers' words for the kinds of entry. */
 export const KIND_WORDS = {
   checklists: 'list',
   bulletins: 'bulletin',

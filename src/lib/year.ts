@@ -1,6 +1,6 @@
 /*
- * The year as 24 half-months, each with what begins in it: lists, pests to look out for, reading, plants in flower, meetings. The
- * ring and the list beside it, the sheet for the wall and the calendar all draw from this one order.
+ * The year as 24 half-months, each with what begins in it: lists, pests, reading, plants in flower, meetings. The ring with its list, the
+ * wall sheet and the calendar all use this order.
  */
 import { dayOfCommonYear, halfMonthName, monthDayAt, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Day } from '../../shared/days/day.ts';
@@ -15,7 +15,7 @@ export type YearItem = {
   kind: YearKind;
   href: string;
   title: string;
-  /** Null for a meeting, which is of one year. */ windows: Windows | null;
+  /** Null for a meeting, which occurs in one year only. */ windows: Windows | null;
   day: MonthDay;
   time?: string;
 };
@@ -41,10 +41,10 @@ export function yearOf(almanac: Almanac, base: string): HalfMonth[] {
   }));
 }
 
-/** From 0, the first half of January. */
+/** Counted from 0, the first half of January. */
 export const halfOf = (day: MonthDay): number => (Number(day.slice(0, 2)) - 1) * 2 + (day.slice(3) > '15' ? 1 : 0);
 
-/** As the leaf's script finds it: the month and the half. */
+/** The month and the half, in the form that the page's script looks up. */
 export const halfId = (index: number): string => `half-${Math.floor(index / 2) + 1}-${(index % 2) + 1}`;
 
 function yearItems(almanac: Almanac, base: string): YearItem[] {

@@ -1,26 +1,25 @@
 /*
- * One picture as it is published: turned upright, in the colours of the web, cut down to two widths, as JPEG within a
- * bound of bytes. The dots alone are carried over, so that place, camera, hour and every other note of the original
- * stay behind. Same bytes in, same bytes out.
+ * Resizes one picture for publication: upright, in sRGB, in two widths, as JPEG within a limit of bytes. Only pixels are copied, so
+ * place, camera, time and all other metadata of the original are gone. The same input gives the same bytes.
  */
 import sharp from 'sharp';
 
-/** A width in pixels, and the most bytes that a picture of it may have. A text block is 342 px on a phone, 696 px on a desk. */
+/** A width in pixels, and the maximum of bytes at that width. A text block is 342 px wide on a phone, 696 px on a desktop. */
 export const WIDTHS = [
   { width: 960, bytes: 120_000 },
   { width: 480, bytes: 40_000 },
 ] as const;
-/** A picture is at most so many times as high as wide. */
+/** The maximum ratio of height to width. */
 export const TALLEST = 1.5;
-/** Tried in turn until the bytes fit; below the last a photograph shows its blocks, and it is made smaller instead. */
+/** Tried in order until the bytes fit. Below the last a photograph shows blocks, so it is made smaller instead. */
 export const QUALITIES = [80, 74, 68, 62, 56, 50] as const;
 const SMALLER = 0.85;
 
-/** What is less is a preview, not the picture. */
+/** A smaller picture is a preview. */
 const LEAST = { width: 240, height: 120 };
-/** What is longer one way than the other is a strip on a phone, and its description has no room in its frame. */
+/** A more elongated picture is a strip on a phone, and its description does not fit its frame. */
 const MOST_TIMES = 4;
-/** What is more asks for more memory than a small computer has. */
+/** A larger picture needs more memory than a small computer has. */
 const MOST_DOTS = 120_000_000;
 
 export type Cut = { width: number; height: number; bytes: Buffer };
@@ -28,7 +27,7 @@ export type CutDown = { ok: true; cuts: Cut[] } | { ok: false; found: string; wr
 
 type Dots = { data: Buffer; width: number; height: number };
 
-/** The published sizes of a picture, widest first, or a sentence on why there are none. */
+/** The published sizes of a picture, widest first, or a sentence with the reason for refusing it. */
 export async function cutDown(original: Buffer): Promise<CutDown> {
   try {
     return (await refusalOf(original)) ?? { ok: true, cuts: await cutsOf(await dotsOf(original)) };
@@ -68,7 +67,9 @@ async function refusalOf(original: Buffer): Promise<CutDown | null> {
   return null;
 }
 
-/** Upright, on white where it is clear, in sRGB, no larger than the widest that is published. Warnings that phones' files give are passed over. */
+/**
+ * Upright, on white where it is transparent, in sRGB, no larger than the widest published size. Warnings about phones' files are ignored.
+ */
 async function dotsOf(original: Buffer): Promise<Dots> {
   const { width } = WIDTHS[0];
   const { data, info } = await sharp(original, { autoOrient: true, failOn: 'error', limitInputPixels: MOST_DOTS })
@@ -80,14 +81,14 @@ async function dotsOf(original: Buffer): Promise<Dots> {
   return { data, width: info.width, height: info.height };
 }
 
-/** The narrower one only where it saves a phone something. */
+/** The narrower size is made only where it saves bytes on a phone. */
 async function cutsOf(dots: Dots): Promise<Cut[]> {
   const [wide, narrow] = WIDTHS;
   const widest = await within(dots, dots.width, wide.bytes);
   return widest.width < narrow.width * 1.25 ? [widest] : [widest, await within(dots, narrow.width, narrow.bytes)];
 }
 
-/** What does not fit at the last quality is made smaller at that quality. */
+/** A picture that does not fit at the lowest quality is made smaller at that quality. */
 async function within(dots: Dots, width: number, most: number, qualities: readonly number[] = QUALITIES): Promise<Cut> {
   for (const quality of qualities) {
     const cut = await encoded(dots, width, quality);

@@ -1,7 +1,7 @@
 /*
- * Published pictures as files of a folder that builds share, so that a build makes only what is new. What is kept is
- * found by the digest of the original's bytes and of everything that decides the outcome, and compared with its own
- * digest before it is used: it cannot be stale, and what was damaged is made again.
+ * Picture cache: published pictures in a folder that builds share, so that a build makes only new ones. The key is a hash of the
+ * original's bytes and of every setting that affects the result. Each file is compared with its own hash before use, so it cannot be
+ * stale and a damaged one is made again.
  */
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
@@ -9,7 +9,7 @@ import { basename, join } from 'node:path';
 import sharp from 'sharp';
 import { cutDown, QUALITIES, TALLEST, WIDTHS, type Cut } from './cut-down.ts';
 
-/** A file of the folder `pictures/` of a site. */
+/** A file of the site's folder `pictures/`. */
 export type PublishedFile = { name: string; width: number; height: number };
 /** Widest first. */
 export type Published = { files: PublishedFile[] };
@@ -22,7 +22,10 @@ const SETTINGS = JSON.stringify([1, WIDTHS, TALLEST, QUALITIES, sharp.versions])
 const digestOf = (...parts: (string | Buffer)[]): string =>
   parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
 
-/** The published sizes of the picture at `path`, from the folder `kept` or made now and put there; `making` is told before that. */
+/**
+ * The published sizes of the picture at `path`, from the cache folder `kept`, or made now and stored there. `making` is called before a
+ * picture is made.
+ */
 export async function published(path: string, kept: string, making: () => void = () => undefined): Promise<Outcome> {
   const original = readFileSync(path);
   const stem = plainStem(path);
@@ -38,7 +41,7 @@ export async function published(path: string, kept: string, making: () => void =
   return { ok: true, published: { files }, made: true };
 }
 
-/** A name tells its bytes apart, so that a browser may keep it for ever. */
+/** The name contains a hash of the bytes, so that a browser may cache it forever. */
 function putBy({ bytes, width, height }: Cut, stem: string, kept: string): PublishedFile {
   const name = `${stem}-${width}-${digestOf(bytes).slice(0, 8)}.jpg`;
   whole(join(kept, name), bytes);
@@ -54,14 +57,14 @@ function recordAt(path: string, kept: string): Record | null {
   }
 }
 
-/** Another build may read or write the same file: it appears whole. */
+/** Another build may read or write the same file, so the file is moved into place complete. */
 function whole(path: string, content: string | Buffer): void {
   const half = `${path}.${process.pid}`;
   writeFileSync(half, content);
   renameSync(half, path);
 }
 
-/** The file's own name in letters that every host serves. */
+/** The file's own name in characters that every host serves. */
 export const plainStem = (path: string): string =>
   basename(path)
     .replace(/\.[^.]*$/, '')

@@ -1,4 +1,4 @@
-/* Hands the published pictures to Astro as a collection: an entry for each picture of a page, by collection and address as written. */
+/* Astro loader for published pictures: one entry for each picture of a page, by collection and written address. */
 import type { Loader } from 'astro/loaders';
 import { isDraft } from '../source/draft.ts';
 import type { Folder } from '../source/folder.ts';
@@ -7,7 +7,7 @@ import { folderAfterChange, openFolder } from '../source/open-folder.ts';
 import { picturesShown } from '../source/pictures.ts';
 import { preparePictures } from './prepare.ts';
 
-/** Pictures of the pages below `directory`; `kept` is the folder of published files that builds share. */
+/** Pictures of the pages below `directory`. `kept` is the cache folder that builds share. */
 export function picturesOf(directory: string, kept: string): Loader {
   return {
     name: 'almanac-pictures',
@@ -17,7 +17,7 @@ export function picturesOf(directory: string, kept: string): Loader {
         const gone = new Set(store.keys());
         for (const { page, image, path } of picturesShown(folder)) {
           const published = path === null ? undefined : pictures.get(path);
-          // A build has read each of them once; the preview, and a draft, go on without one that cannot be read.
+          // A build has already read every picture. The preview, and a draft, continue without an unreadable one.
           if (!published && !watcher && !isDraft(page))
             throw new Error(
               `the picture ${path ?? image.url} of ${page.path} was changed or taken away while the site was built. Build again.`,
@@ -30,7 +30,7 @@ export function picturesOf(directory: string, kept: string): Loader {
         for (const id of gone) store.delete(id);
       };
       await fill(openFolder(directory));
-      // One after the other, so that the last save is what is shown.
+      // Loads run one after the other, so that the latest save is shown.
       let last = Promise.resolve();
       for (const event of ['add', 'change', 'unlink'] as const) {
         watcher?.on(event, (path) => {

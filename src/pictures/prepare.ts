@@ -1,4 +1,4 @@
-/* The pictures that the pages of a folder show, made ready to be published; what cannot be read is a fault, not an exception. */
+/* Prepares the pictures of a folder's pages for publication. An unreadable picture becomes a diagnostic, not an exception. */
 import { statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
@@ -8,13 +8,16 @@ import { refusalOf } from '../source/picture-file.ts';
 import { picturesShown } from '../source/pictures.ts';
 import type { Outcome, Published } from './kept.ts';
 
-/** `pictures`: by path inside the content folder. `made`: how many were not kept from a build before. */
+/** `pictures`: by path inside the content folder. `made`: the number that was not in the cache. */
 export type Prepared = { pictures: Map<string, Published>; faults: Diagnostic[]; made: number };
 
-/** What this process has looked at, by path, size and time of change: the preview asks at every page. */
+/** Results of this process by path, size and modification time, because the preview asks on every page. */
 const known = new Map<string, Outcome>();
 
-/** `kept` is the folder that builds share; `making` is told before each picture that is not there. A file that checks refuse by its first bytes is passed over. */
+/**
+ * `kept` is the folder that builds share. `making` is called before each missing picture is made. A file that checks refuse by its first
+ * bytes is skipped.
+ */
 export async function preparePictures(folder: Folder, kept: string, making: () => void = () => undefined): Promise<Prepared> {
   const paths = [...new Set(picturesShown(folder).flatMap(({ path }) => path ?? []))]
     .filter((path) => !refusalOf(folder.directory, path))
@@ -35,14 +38,14 @@ async function outcomeOf(file: string, kept: string, making: () => void): Promis
   const mark = [file, size, mtimeMs, kept].join('\n');
   const held = known.get(mark);
   if (held) return held;
-  // Loaded only for a club that has pictures.
+  // Loaded only for a club with pictures.
   const { published } = await import('./kept.ts');
   const outcome = await published(file, kept, making);
   known.set(mark, outcome.ok ? { ...outcome, made: false } : outcome);
   return outcome;
 }
 
-/** As many at a time as the machine has processors; the results in the order asked. */
+/** Runs one task per processor at a time. Results are in the order of the input. */
 async function inHands<Asked, Done>(asked: readonly Asked[], work: (one: Asked) => Promise<Done>): Promise<Done[]> {
   const done: Done[] = [];
   const left = asked.entries();

@@ -1,4 +1,4 @@
-/* articles/: know-how that is neither a list of steps nor a pest. */
+/* articles/: know-how pages, neither checklists nor bulletins. */
 import { z } from 'astro/zod';
 import { CERTAINTIES, duty, list, oneOf, review, section, shelf, sources, when, words, WORK, yesNo } from './fields.ts';
 

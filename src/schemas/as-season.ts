@@ -1,6 +1,6 @@
 /*
- * The fields of club.yaml and forage/ as the arithmetic of the season takes them: a place for each district, its anchors and the
- * parts of its year. Checks and pages both come here, so that they see the same dates.
+ * Converts the fields of club.yaml and forage/ into input for shared/season: a place per district, its anchors, and the phases of its
+ * year. Checks and pages both use it, so that they see the same dates.
  */
 import { addMonthDays, dayOfCommonYear, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import { daysBetween, type Day } from '../../shared/days/day.ts';
@@ -18,7 +18,7 @@ import type { ClimateFields } from './climate.ts';
 import type { Club } from './club.ts';
 import type { Forage } from './forage.ts';
 
-/** The row of a figure in force, by the figure's id and the row's, or the row the club follows. */
+/** The row of a figure in force, by figure id and row id, or the row that the club follows. */
 export type FigureOf = (id: string, row?: string) => { value?: number | undefined; most?: number | undefined; unit: string } | null;
 
 export type SeasonFields = { club: Club; forage: readonly { id: string; data: Forage }[]; figureOf: FigureOf };
@@ -28,7 +28,7 @@ export type District = {
   name: string;
   laterByDays: number;
   climate: Climate | null;
-  /** Members' notes are of the main district; another counts for itself, or follows the main one. */
+  /** Members' notes belong to the main district. Another district computes its own dates, or follows the main one. */
   blooms: readonly BloomHere[];
   anchors: Anchors;
   days: Result<SeasonDays, 'no-date' | 'out-of-order'>;
@@ -91,13 +91,13 @@ export function plantOf({ id, data: { bloom, observed = [] } }: SeasonFields['fo
   };
 }
 
-/** Null where the list does not say how it counts, or leaves out what its method needs. */
+/** Null where the list does not state its method, or omits a value that its method needs. */
 export function sumOf({ method, base, cap, scale, from, ...bloom }: NonNullable<Forage['bloom']>): Sum | null {
   if (method === 'not stated' || (method === 'modified' && cap === undefined)) return null;
   return { sum: bloom['degree-days'], scale, rule: { method, base, ...(cap === undefined ? {} : { cap }) }, from: from as MonthDay };
 }
 
-/** The climate as it is written, before anything is fitted to it. */
+/** The climate as written, before anything is fitted to it. */
 export function climateGiven(fields: ClimateFields, seen: ClimateGiven['seen'] = []): ClimateGiven {
   const { 'degree-days': published, freezes } = fields;
   const [last, first] = [freezes && dayOfYear(freezes.last), freezes && dayOfYear(freezes.first)];
@@ -124,7 +124,7 @@ function climateFrom(fields: ClimateFields | undefined, plants: readonly Plant[]
   return climateOf({ ...given, regionSpread: given.regionSpread ?? regionSpread(fields.scale, figureOf) });
 }
 
-/** Of the figure degree-day-spread, where the club gives no spread with its climate. */
+/** From the figure degree-day-spread, where the club gives no spread with its climate. */
 function regionSpread(scale: ClimateFields['scale'], figureOf: FigureOf): number | undefined {
   const row = figureOf('degree-day-spread');
   if (row?.value === undefined) return undefined;
@@ -140,7 +140,7 @@ function guessesOf({ season }: Club): PlaceGiven['guesses'] {
   return { ...fromPhases, ...daysIn(Object.entries(season.guesses ?? {})) };
 }
 
-/** Days as they are written, by anchor; those that cannot be read are left to the checks. */
+/** Written days by anchor. Checks report those that cannot be parsed. */
 function daysIn(written: readonly (readonly [anchor: string, text: string | undefined])[]): PlaceGiven['guesses'] {
   return Object.fromEntries(
     written.flatMap(([anchor, text]) => {
@@ -155,7 +155,7 @@ function middleOf({ from, to }: { from: MonthDay; to: MonthDay }): DaysSeen {
   return { middle: addMonthDays(from, Math.floor(length / 2)), earliest: from, latest: to };
 }
 
-/** "1 April to 20 April" or one day; null for anything else. */
+/** "1 April to 20 April" or one day. Null for anything else. */
 export function daysOfYear(text: string): { from: MonthDay; to: MonthDay } | null {
   const read = readWhen(text);
   if (!read.ok || read.when.kind !== 'span' || read.when.from.kind !== 'day' || read.when.to.kind !== 'day') return null;

@@ -1,9 +1,9 @@
-/* bulletins/: one pest, disease or trouble a page. */
+/* bulletins/: one pest, disease or trouble per page. */
 import { z } from 'astro/zod';
 import { CERTAINTIES, duty, list, oneOf, review, section, shelf, sources, when, words, WORK, yesNo, idOf } from './fields.ts';
 import { SHOWS, STRENGTHS } from './signs.ts';
 
-/** The headings every bulletin has, in this order. */
+/** The headings of every bulletin, in this order. */
 export const BULLETIN_PARTS = ['What you see', 'What looks like it', 'The field test', 'What to do today', 'What not to do'] as const;
 
 const shown = section({

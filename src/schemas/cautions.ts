@@ -1,4 +1,7 @@
-/* cautions/: what can hurt a person or spread disease, once each. Boxes are placed on pages by rule, never by hand; a page may quote one. */
+/*
+ * cautions/: one entry for each thing that can hurt a person or spread disease. Rules place the boxes on pages, never authors. A page may
+ * quote one.
+ */
 import { z } from 'astro/zod';
 import { duty, list, number, oneOf, review, section, sources, words, withdrawn } from './fields.ts';
 

@@ -1,4 +1,4 @@
-/* checklists/: pages of steps. Headings (##) make the pauses, "- [ ]" lines the steps. */
+/* checklists/: pages of steps. Headings (##) make the pauses, and "- [ ]" lines make the steps. */
 import { z } from 'astro/zod';
 import { ownEvents } from '../../shared/season/phases.ts';
 import { duty, list, oneOf, review, section, shelf, sources, when, words, WORK, idOf, yesNo } from './fields.ts';

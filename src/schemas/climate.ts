@@ -1,4 +1,4 @@
-/* What a club may say of its climate, of what its members saw, and of the days of its year. */
+/* Fields for a club's climate, its members' observations, and the days of its year. */
 import { z } from 'astro/zod';
 import { anchorIds, type AnchorId } from '../../shared/season/anchors.ts';
 import { degreeDayMethods } from '../../shared/season/degree-day.ts';
@@ -52,7 +52,7 @@ export const climate = section({
 
 const each = <T extends z.ZodType>(field: () => T) => Object.fromEntries(anchorIds.map((id) => [id, field()])) as { [id in AnchorId]: T };
 
-/** What members saw in one year: the year in which its spring lies, and a day for each thing they wrote down. */
+/** Observations of one year: the year of its spring, and a day for each event. */
 export const observedYear = section({
   year: number('a year such as 2024', 2024).int({ error: 'a year such as 2024' }),
   ...each(() => day().optional()),

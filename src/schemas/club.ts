@@ -1,4 +1,4 @@
-/* club.yaml: who publishes the almanac, where, for which districts, and whom a member may call. */
+/* club.yaml: the publisher of the almanac, its place and districts, and the contacts of members. */
 import { z } from 'astro/zod';
 import { climate, observedYear, season } from './climate.ts';
 import { KINDS } from './kinds.ts';

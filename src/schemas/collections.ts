@@ -1,4 +1,4 @@
-/* The one list of what a content folder holds: a line a collection. */
+/* The list of collections of a content folder, one line each. All other lists derive from this one. */
 import type { z } from 'astro/zod';
 import { articles } from './articles.ts';
 import { bulletins } from './bulletins.ts';
@@ -19,11 +19,11 @@ import { words } from './words.ts';
 
 type Kind = {
   schema: z.ZodType;
-  /** `.mdx`: front matter and words; `.yaml`: fields only; `.csv`: rows under the names of their columns. */
+  /** `.mdx`: front matter and words. `.yaml`: fields only. `.csv`: rows below the names of their columns. */
   ending: '.mdx' | '.yaml' | '.csv';
-  /** Where an entry's page is; null where it has none of its own. */
+  /** The address of an entry's page. Null where it has none. */
   path: string | null;
-  /** A club may well have none of these today. */
+  /** A club may have no entry of this kind. */
   mayLack?: true;
 };
 

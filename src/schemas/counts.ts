@@ -1,4 +1,4 @@
-/* counts/: a season of count days as a table of commas (CSV). No names and no places: a column that is not listed is refused. */
+/* counts/: one season of mite counts as a CSV table. Without names and places: a column that is not listed is refused. */
 import { z } from 'astro/zod';
 import { day, id, list, number, oneOf, section, withdrawn, words } from './fields.ts';
 
@@ -31,10 +31,10 @@ const columns = list(column).refine(
   },
 );
 
-/** What lines such as `# title: Counts of 2025` above the columns may say. */
+/** Fields of the lines such as `# title: Counts of 2025` above the columns. */
 const head = { title: words('what the counts are of, such as "Counts of 2025"').optional(), withdrawn: withdrawn().optional() };
 
-/** The rows are looked at once the columns are right. */
+/** Rows are validated only when the columns are right. */
 export const counts = section({ ...head, columns, rows: z.array(z.unknown()) }).pipe(
   section({ ...head, columns, rows: list(row).min(1, { error: 'a line for each count below the names of the columns' }) }),
 );

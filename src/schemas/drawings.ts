@@ -1,4 +1,4 @@
-/* drawings/: line drawings of the club's own. The lines lie beside each file under the same name, as .svg. */
+/* drawings/: the club's own line drawings. The SVG is beside each file, with the same name and the ending .svg. */
 import { z } from 'astro/zod';
 import { list, section, shelf, words } from './fields.ts';
 

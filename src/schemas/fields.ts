@@ -1,6 +1,6 @@
 /*
- * The fields that several kinds of entry share. Each carries, as its error, the words a webmaster reads after
- * "write": what to put there instead. Schemas are strict: a field that is not listed is refused.
+ * Fields that several collections share. The error message of each is what a webmaster reads after "write": the value to write instead.
+ * Schemas are strict, so an unlisted field is refused.
  */
 import { z } from 'astro/zod';
 
@@ -16,22 +16,22 @@ function dayExists(text: string): boolean {
   return day <= (last[month - 1] ?? 0);
 }
 
-/** What a hint itself shows behind "such as". */
+/** The example that a hint shows after "such as". */
 const shownIn = (hint: string): string | undefined =>
   /\bsuch as (?:"([^"]+)"|(.+?)(?:, (?:or|in) .*)?$)/.exec(hint)?.slice(1).find(Boolean);
 
-/** Examples travel with the field, into the templates of new entries and into editors. */
+/** Examples go with the field into the templates of new entries and into editors. */
 const shows = <T extends z.ZodType>(field: T, example: unknown): T =>
   example === undefined ? field : (field.meta({ examples: [example] }) as T);
 
-/** Words on one line: never blank, no space at either end. */
+/** Words on one line, not blank, without space at either end. */
 export const words = (hint: string, example = shownIn(hint)) =>
   shows(
     z.string({ error: hint }).refine((text) => text.trim().length > 0, { error: hint }),
     example,
   );
 
-/** A day as `2026-04-18`: it must exist in the calendar. */
+/** A day as `2026-04-18`, which must exist in the calendar. */
 export const day = (hint = 'a day such as 2026-04-18') =>
   shows(
     z
@@ -43,7 +43,7 @@ export const day = (hint = 'a day such as 2026-04-18') =>
     '2026-04-18',
   );
 
-/** A time of day in the club's hall, `18:30`. */
+/** A local time of day, `18:30`. */
 export const clock = () =>
   shows(
     z
@@ -52,11 +52,11 @@ export const clock = () =>
     '18:30',
   );
 
-/** Lower-case words joined by single hyphens: the name of a thing in addresses and references. */
+/** Slug: lower-case words joined by single hyphens, for addresses and references. */
 export const id = (hint = 'lower-case words joined by hyphens, such as mite-count-day', example = shownIn(hint)) =>
   shows(z.string({ error: hint }).regex(ID, { error: hint }), example);
 
-/** The id of an entry in the named collection: the file's name without its ending. */
+/** The id of an entry in the named collection: the file name without its ending. */
 export function idOf(collection: string, hint = `the name of a file in ${collection}/, without its ending`) {
   const field = z.string({ error: hint }).regex(ID, { error: hint });
   references.add(field, { collection });
@@ -69,12 +69,12 @@ export const list = <T extends z.ZodType>(item: T, hint = 'a list: one line each
 export const oneOf = <const T extends readonly [string, ...string[]]>(choices: T) =>
   z.enum(choices, { error: `one of: ${choices.join(', ')}` });
 
-/** A section of named fields; anything else in it is refused. */
+/** A section of named fields. Other fields in it are refused. */
 export const section = <T extends z.ZodRawShape>(shape: T) => z.strictObject(shape, { error: 'indented lines, each "name: value"' });
 
 export const CERTAINTIES = ['settled', 'likely', 'contested', 'habit', 'memory'] as const;
 
-/** What a page asks of the reader's hands; the rule in lib/ says which hazards each brings. */
+/** The work of a page's reader. schemas/hazards maps it to hazards. */
 export const WORK = [
   'open-hive',
   'smoke',
@@ -91,19 +91,19 @@ export const WORK = [
   'feed-honey',
 ] as const;
 
-/** When an entry applies, as people say it; shared/season reads it. */
+/** The time in which an entry applies, in words. shared/season parses it. */
 export const when = () =>
   words(
     'when it applies, such as "1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"',
   );
 
-/** One line of an entry's own history, shown to members. */
+/** One line of an entry's history, shown to members. */
 const change = section({
   changed: day().describe('The day of the change.'),
   what: words('what was changed, in one sentence', 'The first look is now seven days after the queen is out.'),
 });
 
-/** Who checked the page, when, and when it is due again. Every page prints it. */
+/** Who checked the page, when, and when the next check is due. Every page prints it. */
 export const review = {
   checked: day('the day on which you compared this with its sources, such as 2026-04-18'),
   'next-check': day().describe('The day by which it is to be compared again.'),
@@ -113,7 +113,7 @@ export const review = {
 
 const WITHDRAWN = /^\S{10}, *\S/;
 
-/** `2026-05-14, the test on this page can mislead`: the day and the reason, on one line. */
+/** `2026-05-14, the test on this page can mislead`: day and reason on one line. */
 export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') =>
   shows(
     z
@@ -130,7 +130,7 @@ export const shelf = {
   formerly: list(words('an old address such as /lists/package-day/')).optional(),
 };
 
-/** Where the facts of a page come from: names of files in sources/. */
+/** Sources of the facts of a page: names of files in sources/. */
 export const sources = () => list(idOf('sources')).describe('Where its facts come from.');
 
 /** Whom to ask next: the name of a duty in club.yaml. */

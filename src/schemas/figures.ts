@@ -1,9 +1,9 @@
-/* figures/: every number that an authority, a label or a paper may revise. A file a figure, a row a source. */
+/* figures/: numbers that an authority, a label or a paper may revise. One file per figure, one row per source. */
 import { z } from 'astro/zod';
 import { CERTAINTIES, day, id, idOf, list, number, oneOf, review, section, shelf, words } from './fields.ts';
 import { PHASES } from './club.ts';
 
-/** What figures are measured in: the word written in `unit:`, kept to this list so that both systems can be shown. */
+/** Units of figures. `unit:` accepts only these, so that both systems can be shown. */
 export const UNITS = [
   'C',
   'F',
@@ -48,7 +48,7 @@ export const UNITS = [
   'count',
 ] as const;
 
-/** Under what heading a figure stands among all figures; without one it stands last. */
+/** The heading of a figure on the page of all figures. A figure without one comes last. */
 export const FIGURE_SUBJECTS = [
   'mites',
   'treatments',
@@ -98,7 +98,7 @@ export const figures = section({
 export type Figure = z.infer<typeof figures>;
 export type FigureRow = z.infer<typeof row>;
 
-/** The ids of the rows that the club follows: one, or several that share out the parts of the year. */
+/** The ids of the rows that the club follows: one, or several that divide the phases between them. */
 export const followedRows = (figure: Pick<Figure, 'follows' | 'also-follows'>): string[] => [
   figure.follows,
   ...(figure['also-follows'] ?? []),

@@ -1,4 +1,4 @@
-/* What the hands do, and which hazards that brings: the rule that places cautions on pages. */
+/* Work and the hazards that it brings: the rule that places cautions on pages. */
 import type { WORK } from './fields.ts';
 import type { HAZARDS } from './cautions.ts';
 
@@ -21,10 +21,10 @@ export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
   'feed-honey': ['honey-as-feed', 'disease-spread'],
 };
 
-/** What the almanac's own pages ask of hands in every club: the first page, and the count of mites with its ways to sample. */
+/** Work of the almanac's own pages in every club: the first page, and the mite count with its sampling methods. */
 export const OWN_WORK = ['open-hive', 'alcohol', 'carbon-dioxide'] as const satisfies readonly Work[];
 
-/** What handling a treatment brings, by the hazards that its rows list; gloves and eye cover stand on the page itself. */
+/** Work with a treatment, by the hazards that its rows list. Gloves and eye cover are on the page itself. */
 export const TREATMENT_WORK: Record<'acid' | 'vapour' | 'skin' | 'eyes' | 'dust', readonly Work[]> = {
   acid: ['acid'],
   vapour: ['vapour'],

@@ -1,4 +1,4 @@
-/* The names of the collections: the folders that a content folder holds. */
+/* Names of the collections, which are the folders of a content folder. */
 export const KINDS = [
   'checklists',
   'bulletins',

@@ -1,4 +1,4 @@
-/* meetings/: when the club meets. Times are the hall's own clock. */
+/* meetings/: the club's meetings, in local time. */
 import { z } from 'astro/zod';
 import { clock, day, duty, id, list, oneOf, review, section, shelf, words, WORK, yesNo, idOf } from './fields.ts';
 

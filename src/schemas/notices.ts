@@ -1,10 +1,10 @@
-/* notices/: what members must hear now, from a day to a day: a disease near by, a recall, a meeting that is off. */
+/* notices/: urgent news for members with a first and a last day, such as a disease near by, a recall, or a cancelled meeting. */
 import { z } from 'astro/zod';
 import { day, duty, id, idOf, list, oneOf, section, shelf, words } from './fields.ts';
 
 export const NOTICE_KINDS = ['disease', 'recall', 'called off', 'law', 'other'] as const;
 
-/** In `concerns:`, for a notice that stands on every page. */
+/** In `concerns:`, for a notice on every page. */
 export const EVERY_PAGE = 'every page';
 
 export const notices = section({

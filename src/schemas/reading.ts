@@ -1,4 +1,4 @@
-/* reading/: what is worth reading, and which library lends it. */
+/* reading/: recommended reading, and the library that lends it. */
 import { z } from 'astro/zod';
 import { list, number, oneOf, review, section, shelf, words, yesNo } from './fields.ts';
 
@@ -33,7 +33,7 @@ export const reading = section({
   ...shelf,
 });
 
-/** Digits weighed 1 and 3 by turns add up to a multiple of ten (ISO 2108). */
+/** ISBN check digit: digits weighted 1 and 3 in turn add up to a multiple of ten (ISO 2108). */
 function lastDigitFits(isbn: string): boolean {
   const digits = [...isbn.replaceAll('-', '')].map(Number);
   return digits.length === 13 && digits.reduce((sum, digit, index) => sum + digit * (index % 2 === 0 ? 1 : 3), 0) % 10 === 0;

@@ -1,11 +1,11 @@
-/* signs/: what a member can see, smell or hear, once each. Bulletins say how strongly and how often each shows. */
+/* signs/: what a member can see, smell or hear. Bulletins say how strong and how frequent each sign is. */
 import { z } from 'astro/zod';
 import { oneOf, review, section, shelf, words } from './fields.ts';
 
-/** Where a sign is met, in the order in which a hive is looked at. */
+/** Places of signs, in the order of an inspection. */
 export const SIGN_PLACES = ['entrance', 'smell', 'brood', 'adults', 'comb', 'season'] as const;
 
-/** How strongly a sign points at one trouble rather than another, and how often it shows where that trouble is. */
+/** How strongly a sign points at one trouble rather than another, and how often it occurs with that trouble. */
 export const STRENGTHS = ['strong', 'fair', 'weak'] as const;
 export const SHOWS = ['always', 'often', 'sometimes', 'seldom', 'never'] as const;
 

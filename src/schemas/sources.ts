@@ -1,4 +1,4 @@
-/* sources/: what was opened and read, once each. Pages and figures name the file. */
+/* sources/: publications that were opened and read. Pages and figures name the file. */
 import { z } from 'astro/zod';
 import { day, number, oneOf, section, words, withdrawn } from './fields.ts';
 

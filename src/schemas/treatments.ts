@@ -1,11 +1,11 @@
 /*
- * treatments/: what labels of one active ingredient say, a row a form and place. Never a recommendation. What a label forbids
- * and what works poorly are fields of their own. A row without a source is one whose label could not be opened: it holds no numbers.
+ * treatments/: labels of one active ingredient, one row per form and place. Never a recommendation. What a label forbids and what works
+ * poorly are separate fields. A row without a source is one whose label could not be opened, and it has no numbers.
  */
 import { z } from 'astro/zod';
 import { day, id, list, number, oneOf, review, section, shelf, sources, words, yesNo, idOf } from './fields.ts';
 
-/** Which temperature a limit speaks of: the highest of each day, the mean of day and night, or any hour. */
+/** The temperature that a limit means: the highest of each day, the mean of day and night, or any hour. */
 export const WARMTH_KINDS = ['daily-high', 'mean', 'any-time'] as const;
 
 const limit = section({

@@ -1,4 +1,4 @@
-/* words/: the trade's words, in plain ones. */
+/* words/: the glossary, the trade's terms in plain words. */
 import { z } from 'astro/zod';
 import { list, review, section, shelf, words as text } from './fields.ts';
 

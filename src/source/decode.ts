@@ -1,12 +1,12 @@
 /*
- * Bytes to text. A file saved by another program is read when nothing can be lost (a byte-order mark, Windows line
- * ends) and refused by name when something would be: a replacement mark is never published.
+ * Decodes bytes to text. A file from another program is accepted when nothing can be lost (a byte-order mark, Windows line ends).
+ * Otherwise it is refused by name, and a replacement character is never published.
  */
 import type { Diagnostic } from './diagnostic.ts';
 
 type Decoded = { ok: true; text: string } | { ok: false; fault: Diagnostic };
 
-/** Text of a file with LF line ends and no byte-order mark, or the fault that says how to save it. */
+/** The text of a file with LF line ends and no byte-order mark, or the diagnostic that tells how to save it. */
 export function decode(path: string, bytes: Uint8Array): Decoded {
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) return refuse(path, 1, 1, 'a file saved as UTF-16');
   const body = startsWith(bytes, [0xef, 0xbb, 0xbf]) ? bytes.subarray(3) : bytes;
@@ -40,7 +40,7 @@ function place(before: string): [number, number] {
 
 const startsWith = (bytes: Uint8Array, mark: number[]): boolean => mark.every((byte, index) => bytes[index] === byte);
 
-/** Where strict decoding first fails, by bisection over prefixes; a letter that is begun and not ended is part of what fails. */
+/** The position where strict decoding first fails, by bisection over prefixes. An incomplete character is part of the failure. */
 function firstBadByte(bytes: Uint8Array): number {
   const good = (end: number, stream = true): boolean => {
     try {

@@ -1,18 +1,18 @@
 /*
- * One mistake of an author, in the one form that check, build and dev all print:
- * `path:line:column rule: field: found X; write Y`, and optionally the corrected line below, indented four.
+ * Diagnostic: one mistake of an author, in the form that check, build and dev all print: `path:line:column rule: field: found X; write
+ * Y`. The corrected line may follow below, indented by four.
  */
 export type Diagnostic = {
   /** Path inside the content folder, with forward slashes. */
   path: string;
   line: number;
   column: number;
-  /** A short name of the rule that was broken. */
+  /** Short name of the broken rule. */
   rule: string;
   field: string;
   found: string;
   write: string;
-  /** The line as it should stand, where that can be shown. */
+  /** The corrected line, where it is known. */
   corrected?: string;
 };
 
@@ -23,14 +23,14 @@ export function formatDiagnostic(fault: Diagnostic): string {
   return fault.corrected === undefined ? head : `${head}\n    ${fault.corrected}`;
 }
 
-/** Sorted as a person would work through them: by file, then from the top down. */
+/** Sorts diagnostics by file, then by line. */
 export function inReadingOrder(faults: readonly Diagnostic[]): Diagnostic[] {
   return [...faults].sort(
     (a, b) => compare(a.path, b.path) || a.line - b.line || a.column - b.column || compare(a.rule, b.rule) || compare(a.field, b.field),
   );
 }
 
-/** How a found value is quoted: short, on one line. */
+/** Quotes a found value: short, on one line. */
 export function quoted(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (value === null || value === '') return 'a blank';
@@ -40,7 +40,7 @@ export function quoted(value: unknown): string {
   return typeof value === 'string' ? `"${text.length > 60 ? `${text.slice(0, 57)}...` : text}"` : text;
 }
 
-/** Signs that a terminal obeys, that turn a line around, or that nobody sees: a file's name may hold any of them. */
+/** Control characters, direction marks and invisible characters. A file name may contain any of them. */
 const UNSEEN = /[\p{Cc}\p{Cs}\u00AD\u061C\u180E\u200B\u200C\u200E\u200F\u2028-\u202E\u2060-\u2069\uFEFF\u{E0000}-\u{E007F}]/gu;
 
 const visible = (text: string): string =>

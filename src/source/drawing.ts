@@ -1,14 +1,14 @@
 /*
- * The lines of a drawing: SVG of a few plain shapes in black, white or nothing, and no more of SVG. Black becomes the
- * page's ink and white its paper, so that one file prints, and is right at night and in forced colours. Whatever else
- * an SVG file may hold (script, style, links, pictures) is a fault, and is never drawn.
+ * Parser for drawings: a safe subset of SVG with a few plain shapes in black, white or none. Black becomes the page's text colour and
+ * white its background, so that one file works in print, in dark mode and in forced colours. Everything else in an SVG file (script,
+ * style, links, pictures) is a fault and is never drawn.
  */
 export type DrawingFault = { line: number; column: number; found: string; write: string };
 
-/** An element of the lines; its paint is `black`, `white` or `none`. */
+/** An element of the drawing. Its paint is `black`, `white` or `none`. */
 export type Shape = { name: string; attributes: Record<string, string>; children: (Shape | string)[] };
 
-/** `root` is what may be drawn; null where anything is wrong. `numbers` are the words in the drawing. */
+/** `root` is the safe drawing, or null where anything is wrong. `numbers` are the words in the drawing. */
 export type ReadDrawing = { root: Shape | null; width: number; numbers: string[]; faults: DrawingFault[] };
 
 const LENGTH = /^-?(?:\d+\.?\d*|\.\d+)$/;
@@ -16,7 +16,7 @@ const LIST = /^[-+\d.,\s]+$/;
 const COLOUR = /^(?:none|black|#000|#000000|currentcolor|white|#fff|#ffffff)$/i;
 const SIZES = ['x', 'y', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy', 'r', 'rx', 'ry', 'width', 'height', 'dx', 'dy', 'font-size', 'stroke-width'];
 
-/** What each attribute may hold; one that is not here is refused. */
+/** Allowed values of each attribute. Attributes that are not listed are refused. */
 const MAY: Readonly<Record<string, RegExp>> = {
   ...Object.fromEntries(SIZES.map((name) => [name, LENGTH])),
   d: /^[MLHVCSQTAZmlhvcsqtaz\d.,\s+-]+$/,
@@ -33,7 +33,7 @@ const MAY: Readonly<Record<string, RegExp>> = {
 
 const PAINT = ['fill', 'stroke', 'stroke-width', 'stroke-linecap', 'stroke-linejoin', 'stroke-dasharray', 'transform'];
 
-/** What each element may have beside its paint. */
+/** Allowed attributes of each element, besides its paint. */
 const ELEMENTS: Readonly<Record<string, readonly string[]>> = {
   svg: [],
   g: [],
@@ -52,7 +52,7 @@ const SHAPES = Object.keys(ELEMENTS)
   .filter((name) => name !== 'svg' && name !== 'title')
   .join(', ');
 
-/** What to write instead of a value that is refused. */
+/** Suggestions for values that are refused. */
 const HINTS: Readonly<Record<string, string>> = {
   ...Object.fromEntries(SIZES.map((name) => [name, 'a plain number'])),
   d: 'the letters of a path and numbers, such as M10 20h40',
@@ -70,7 +70,7 @@ export function readDrawing(text: string): ReadDrawing {
   const read: ReadDrawing = { root: null, width: 0, numbers: [], faults: [] };
   const top: Shape[] = [];
   const open: { name: string; children: Shape['children']; at: number }[] = [];
-  // What stands inside an element that is refused needs no fault of its own.
+  // The children of a refused element are not reported again.
   const isLost = (): boolean => open.some(({ name }) => !ELEMENTS[name]);
   const wrong = (at: number, found: string, write: string): void =>
     isLost() ? undefined : void read.faults.push({ ...place(text, at), found, write });

@@ -1,26 +1,26 @@
 /*
- * The fields of an entry: YAML 1.2 with the core schema, so that days and times stay text as typed. Every value keeps
- * its place, so that a fault can name line and column.
+ * Parses the fields of an entry: YAML 1.2 with the core schema, so that days and times stay text as typed. Every value keeps its
+ * position, so that a diagnostic can name line and column.
  */
 import { isAlias, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Diagnostic } from './diagnostic.ts';
 
 export type Fields = {
-  /** undefined where they could not be read. */
+  /** Undefined where the fields could not be parsed. */
   value: unknown;
   /** Line and column (from 1) of the value, or of the nearest field above it. */
   placeOf: (path: readonly PropertyKey[]) => { line: number; column: number };
   /** Line and column of a field's name. */
   placeOfName: (path: readonly PropertyKey[]) => { line: number; column: number };
-  /** Values with a number sign behind them on the same line, and what YAML drops there. */
+  /** Values followed by a number sign on the same line, and the text that YAML drops there. */
   cut: { path: PropertyKey[]; comment: string; line: number; column: number }[];
 };
 
 const BLOCK = /^((?:[ \t]*\n)*)---[ \t]*\n([\s\S]*?)(?:\n---[ \t]*(?:\n|$))/;
-/** A line of dashes, stars or dots as long as any, which a person takes for the one that parts fields from words. */
+/** A line of dashes, stars or dots of any length, which a person takes for the front matter delimiter. */
 const LIKE_A_LINE = /^[-–—_*.]{1,6}[ \t]*$/;
 
-/** Splits a page into its fields and its words; `bodyLine` is the file's line on which the words begin. */
+/** Splits a page into front matter and words. `bodyLine` is the line of the file on which the words begin. */
 export function splitPage(text: string): { fields: string; fieldsLine: number; body: string; bodyLine: number } | null {
   const match = BLOCK.exec(text.startsWith('---\n---') ? text.replace('---\n', '---\n\n') : text);
   if (!match) return null;
@@ -33,7 +33,7 @@ export function splitPage(text: string): { fields: string; fieldsLine: number; b
   };
 }
 
-/** Why a page could not be split. */
+/** The reason why a page could not be split. */
 export function unsplit(path: string, text: string): Diagnostic {
   const said = (line: number, found: string, write: string): Diagnostic => ({
     path,
@@ -96,7 +96,10 @@ export function readFields(path: string, text: string, firstLine: number): { fie
 
 type Said = Pick<Diagnostic, 'found' | 'write' | 'corrected'>;
 
-/** Spaces that a browser or a word processor put in, which look like plain ones and indent nothing; or a first field that stands further in than the others. */
+/**
+ * Non-breaking and other odd spaces that look like plain ones but are no indentation, or a first field that is indented more than the
+ * others.
+ */
 function oddIndent(text: string): { offset: number; said: Said } | null {
   const first = /^(?:[ ]*(?:#.*)?\n)*([ ]+)([\w-]+:.*)$/m.exec(text);
   if (first && first.index === 0 && /^[\w-]+:/m.test(text))
@@ -121,7 +124,7 @@ function oddIndent(text: string): { offset: number; said: Said } | null {
   );
 }
 
-/** The first value before `end` that opens a quote or a bracket and never closes it: what follows is not to blame. */
+/** The first value before `end` with an unclosed quote or bracket. The lines after it are not the cause. */
 function unclosed(text: string, end: number): { offset: number; said: Said } | null {
   for (const match of text.matchAll(/^([ ]*(?:- )?(?:[\w-]+:[ ]+)?)(["'[{])(.*)$/gm)) {
     const [, before, sign, rest] = match as unknown as [string, string, string, string];
@@ -141,7 +144,7 @@ function unclosed(text: string, end: number): { offset: number; said: Said } | n
   return null;
 }
 
-/** `*words*`, `&words`, `? [names]` and `0x7E3` mean something else in YAML, and are never what an author meant. */
+/** `*words*`, `&words`, `? [names]` and `0x7E3` have another meaning in YAML, which no author intends. */
 function pointerFaults(document: Document, text: string): { offset: number; said: Said }[] {
   const faults: { offset: number; said: Said }[] = [];
   visit(document, {
@@ -173,7 +176,7 @@ function pointerFaults(document: Document, text: string): { offset: number; said
   return faults;
 }
 
-/** A file whose values cannot be followed is refused, not followed. */
+/** Refuses a file with aliases that would expand without limit. */
 function valueOf(document: Document, faults: Diagnostic[], path: string, line: number): unknown {
   try {
     return document.toJS({ maxAliasCount: 20 }) as unknown;

@@ -1,6 +1,6 @@
 /*
- * Reads a club's content folder once: every file of every collection, its fields with their places, its words as a
- * tree. Checks look at what it returns, and the collections are fed from it, so both see the same value.
+ * Reads a club's content folder once: every file of every collection, its fields with positions, and its words as a tree. Checks use the
+ * result, and the loader feeds the collections from it, so both see the same value.
  */
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -15,18 +15,18 @@ import { readTable } from './table.ts';
 
 export type Entry = {
   collection: string;
-  /** The file's name without its ending. */
+  /** The file name without its ending. */
   id: string;
-  /** Inside the content folder, with forward slashes. */
+  /** Path inside the content folder, with forward slashes. */
   path: string;
   /** The whole file with LF line ends. */
   text: string;
   fields: Fields;
-  /** The words after the fields; the lines of a drawing; empty in any other file of fields or rows. */
+  /** The words after the front matter, or the SVG of a drawing. Empty in a file of fields or rows. */
   body: string;
   /** The line of the file on which the body begins. */
   bodyLine: number;
-  /** The words as a tree; null in a file without words, or where they could not be read. */
+  /** The words as a tree. Null in a file without words, or where they could not be parsed. */
   tree: Root | null;
 };
 
@@ -34,20 +34,20 @@ export type Folder = {
   directory: string;
   club: Entry | null;
   entries: Entry[];
-  /** Every file and folder below, forward slashes, sorted. */
+  /** Every file and folder below, with forward slashes, sorted. */
   files: string[];
   faults: Diagnostic[];
-  /** Paths of drafts that could not be read at all, and so are not among the entries. */
+  /** Paths of drafts that could not be parsed at all and are therefore not among the entries. */
   unreadDrafts: string[];
-  /** What was parsed of each file, by its path, for the next reading. */
+  /** The parsed result of each file by path, for the next reading. */
   parsed: Map<string, Parsed>;
 };
 
 type Parsed = { text: string; entry: Entry | null; faults: Diagnostic[] };
 
 /**
- * Reads the folder. A folder that is missing, or a file that cannot be read, is a fault, not an exception. A file whose
- * text is the same in the `former` reading is not parsed again.
+ * Reads the folder. A missing folder or an unreadable file is a diagnostic, not an exception. A file whose text is unchanged since the
+ * `former` reading is not parsed again.
  */
 export function readFolder(directory: string, former?: Folder): Folder {
   const folder: Folder = { directory, club: null, entries: [], files: [], faults: [], unreadDrafts: [], parsed: new Map() };
@@ -72,7 +72,7 @@ function readEntry(folder: Folder, path: string, collection: string, id: string,
   const decoded = decode(path, bytes);
   const entry = decoded.ok ? parsedEntry(folder, path, collection, id, decoded.text, former) : null;
   if (!decoded.ok) folder.faults.push(decoded.fault);
-  // Letters that are wrong elsewhere do not hide the plain words of that line.
+  // Undecodable characters elsewhere do not hide the plain words of that line.
   if (!entry && saysDraft(Buffer.from(bytes).toString('latin1'))) folder.unreadDrafts.push(path);
   return entry;
 }
@@ -90,7 +90,7 @@ function parsedText(path: string, collection: string, id: string, text: string):
   return { text, entry: readText(path, collection, id, text, faults), faults };
 }
 
-/** A drawing's lines lie beside its words, under the same name. */
+/** The SVG of a drawing is beside its words, under the same name. */
 function withLines(folder: Folder, entry: Entry): Entry {
   const path = entry.path.replace(/yaml$/, 'svg');
   const bytes = folder.files.includes(path) ? bytesOf(folder, path) : null;
@@ -99,10 +99,10 @@ function withLines(folder: Folder, entry: Entry): Entry {
   return decoded?.ok ? { ...entry, body: decoded.text } : entry;
 }
 
-/** Both its fields and its words could be read. */
+/** True where both its fields and its words could be parsed. */
 export const isWhole = (entry: Entry): boolean => entry.fields.value !== undefined && (entry.tree !== null || !entry.path.endsWith('.mdx'));
 
-/** An entry from the text of its file; what cannot be read is added to `faults`, and the rest is still there to be checked. */
+/** Parses an entry from the text of its file. Problems are added to `faults`, and the rest can still be checked. */
 export function readText(path: string, collection: string, id: string, text: string, faults: Diagnostic[]): Entry | null {
   if (path.endsWith('.csv')) return { collection, id, path, text, ...readTableInto(path, text, faults), body: '', bodyLine: 1, tree: null };
   const isPage = path.endsWith('.mdx');
@@ -152,10 +152,10 @@ function proseFault(path: string, bodyLine: number, body: string, error: unknown
   };
 }
 
-/** What the parser of tags throws (a VFileMessage of mdast-util-mdx-jsx). */
+/** The error of the tag parser (a VFileMessage of mdast-util-mdx-jsx). */
 type VFileMessage = { reason?: string; ruleId?: string; line?: number; column?: number };
 
-/** Where the tag begins, and its name where it is the end of another mark that it runs across. */
+/** The position where the tag begins, and its name where it closes across another mark. */
 function tagFaultOf({ reason = '', ruleId, line = 1, column = 1 }: VFileMessage): {
   line: number;
   column: number;
@@ -164,7 +164,7 @@ function tagFaultOf({ reason = '', ruleId, line = 1, column = 1 }: VFileMessage)
   const crossing = /`<\/?(\w+)>`.* of `(?:emphasis|strong|delete|link)`/.exec(reason)?.[1];
   const opened = /^Expected a closing tag for `<\w+>` \((\d+):(\d+)/.exec(reason);
   if (opened) return { line: Number(opened[1]), column: Number(opened[2]), crossing };
-  // It names the slash.
+  // The parser names the slash.
   return { line, column: ruleId === 'unexpected-closing-slash' ? column - 1 : column, crossing };
 }
 
@@ -184,7 +184,7 @@ function bytesOf(folder: Folder, path: string): Uint8Array | null {
   }
 }
 
-/** `above`: the folders on the way down, by their true paths, so that a link back to one of them is not followed for ever. */
+/** `above`: the true paths of the folders on the way down, so that a link back to one of them does not loop. */
 function list(directory: string, below: string, faults: Diagnostic[], above: readonly string[]): string[] {
   try {
     return readdirSync(join(directory, below), { withFileTypes: true })

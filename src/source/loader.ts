@@ -1,6 +1,6 @@
 /*
- * Content loader: feeds one of Astro's collections from the reader, so that Astro sees the values that checks saw. The words
- * of a page are compiled when the page is drawn; mdx-modules hands over their tree.
+ * Content loader: feeds one of Astro's collections from the folder that source/ has read, so that Astro sees the values that checks saw.
+ * The words of a page are compiled when the page is drawn; mdx-modules supplies their tree.
  */
 import { createHash } from 'node:crypto';
 import { sep } from 'node:path';
@@ -10,7 +10,7 @@ import { isWhole, type Entry, type Folder } from './folder.ts';
 import { modulePath } from './mdx-modules.ts';
 import { folderAfterChange, openFolder } from './open-folder.ts';
 
-/** Is a path that the watcher names inside the folder? */
+/** True where a path from the watcher is inside the folder. */
 export const isBelow = (path: string, directory: string): boolean => path.startsWith(directory + sep);
 
 /** The entries of one collection below `directory`. */
@@ -27,7 +27,7 @@ export function entriesOf(directory: string, collection: string): Loader {
             continue;
           }
           const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> }).catch((error: unknown) => {
-            // The preview goes on without an entry that checks refuse; a build comes this far only with one that is a draft.
+            // The preview skips an entry that checks refuse. In a build, only a draft can still be invalid here.
             if (watcher || isDraft(entry)) return null;
             throw error;
           });
@@ -38,7 +38,7 @@ export function entriesOf(directory: string, collection: string): Loader {
         }
         for (const id of gone) store.delete(id);
       };
-      // What an earlier preview left behind may have been made by other schemas.
+      // An earlier preview may have stored entries of other schemas.
       store.clear();
       await fill(openFolder(directory));
       watcher?.add(directory);

@@ -1,6 +1,6 @@
 /*
- * The MDX module of each page: a Vite plug-in that gives it an address, and a remark plug-in that gives it its tree. The
- * reader has parsed the words already, so nothing is parsed twice, and what was checked is what is compiled.
+ * MDX module of each page: a Vite plug-in that gives it an address, and a remark plug-in that supplies its tree. source/ has already
+ * parsed the words, so nothing is parsed twice, and what was checked is what is compiled.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -10,17 +10,17 @@ import { decode } from './decode.ts';
 import type { Entry, Folder } from './folder.ts';
 import { heldFolder, openFolder } from './open-folder.ts';
 
-/** No such folder is on the disk: a club's own may lie anywhere, under a name that no module address can hold. */
+/** A virtual folder. A club's own may be anywhere, under a name that no module address can contain. */
 const BELOW = 'club-words/';
 const IN_ADDRESS = /[\\/]club-words[\\/]([^\\/?]+[\\/][^\\/?]+\.mdx)(\?.*)?$/;
 
-/** Where Astro is told that the page lies, from the project's folder on. */
+/** The page's path for Astro, relative to the project's folder. */
 export const modulePath = (entry: Entry): string => BELOW + entry.path;
 
-/** Inside the content folder; null for a module of another kind. */
+/** The path inside the content folder, or null for a module of another kind. */
 const pathIn = (address: string): string | null => IN_ADDRESS.exec(address)?.[1]?.replaceAll('\\', '/') ?? null;
 
-/** What Vite tells of its modules while a preview runs. */
+/** Vite's view of its modules while a preview runs. */
 type Preview<Module> = { environment: { moduleGraph: { idToModuleMap: Map<string, Module> } } };
 
 export function mdxModules() {
@@ -39,7 +39,7 @@ export function mdxModules() {
         if (isPreview) readIfChanged(path);
         const entry = heldEntry(path);
         if (!entry) throw new Error(`${path} is not in the club's folder any more`);
-        // A line goes before the words: Astro would take words between two lines "---" for fields, such as a layout.
+        // An empty line comes first, because Astro would parse words between two lines "---" as front matter, such as a layout.
         return `${path}\n${entry.body}`;
       },
     },
@@ -55,7 +55,7 @@ export function mdxModules() {
   };
 }
 
-/** The page may be asked for before the watcher has told of its change. */
+/** A browser may ask for the page before the watcher has reported its change. */
 function readIfChanged(path: string): void {
   const held = heldFolder();
   if (held && held.parsed.get(path)?.text !== textNow(held, path)) openFolder(held.directory, true);
@@ -72,7 +72,7 @@ function textNow({ directory }: Folder, path: string): string | undefined {
 
 const heldEntry = (path: string | null): Entry | null | undefined => (path === null ? null : heldFolder()?.parsed.get(path)?.entry);
 
-/** The reader's tree in place of a second parse. A copy, since compiling changes it, and the preview checks it again. */
+/** Returns the parsed tree in place of a second parse. It is a copy, because compiling changes it and the preview checks it again. */
 export function remarkReadTree(this: Processor): void {
   const parse = this.parser!;
   this.parser = (text, file): Root => {

@@ -1,6 +1,6 @@
 /*
- * The content folder that this process has read. Astro runs copies of the reader out of its own bundle and its own
- * configuration: what the desk has read and checked is kept where each copy finds it.
+ * The content folder that this process has read. Astro bundles several copies of this module, so the folder is stored globally, where
+ * each copy finds it.
  */
 import { readFolder, type Folder } from './folder.ts';
 
@@ -9,7 +9,7 @@ const open = globalThis as { [HELD]?: Folder };
 
 export const heldFolder = (): Folder | undefined => open[HELD];
 
-/** The folder is read once a build, so that what was checked is what is drawn; `fresh` reads it again. */
+/** Reads the folder once per build, so that what was checked is what is drawn. `fresh` reads it again. */
 export function openFolder(directory: string, fresh = false): Folder {
   const held = heldFolder();
   const former = held?.directory === directory ? held : undefined;
@@ -18,7 +18,7 @@ export function openFolder(directory: string, fresh = false): Folder {
 
 let coming: Promise<Folder> | null = null;
 
-/** The folder as it is after a change: read once, whoever asks within one event. */
+/** The folder after a change, read once for all callers within one event. */
 export const folderAfterChange = (directory: string): Promise<Folder> =>
   (coming ??= Promise.resolve().then(() => {
     coming = null;

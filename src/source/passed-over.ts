@@ -1,4 +1,4 @@
-/* Which files and folders of a club are not read: hidden ones, and what systems and programs lay beside files, mostly unseen by who looks at the folder. */
+/* Ignored files and folders: hidden ones, and those that operating systems and programs leave beside a club's own. */
 const LEFT_BEHIND = /^(?:thumbs\.db|ehthumbs\.db|desktop\.ini|__macosx)$|^~\$|~$/i;
 
 export const isPassedOver = (name: string): boolean => name.startsWith('.') || LEFT_BEHIND.test(name);

@@ -1,26 +1,26 @@
 /*
- * What a picture file is, by its first bytes and its size: a name can say anything, since phones and messages rename
- * pictures freely. Nothing is decoded here, so that a whole folder is looked through at once.
+ * Recognises a picture file by its first bytes and its size. Its name proves nothing, because phones and messengers rename pictures
+ * freely. Nothing is decoded here, so that a whole folder can be checked quickly.
  */
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** Endings under which people keep photographs and scans. */
+/** Endings of photographs and scans. */
 const NAMES = /\.(?:jpe?g|jpe|jfif|png|webp|avif|gif|tiff?)$/i;
-/** Endings of pictures that are refused whatever is in them. */
+/** Endings of pictures that are always refused. */
 const UNREAD = /\.(?:hei[cf]|bmp|psd|dng|raw|cr[23]|nef|arw|jxl|svgz?)$/i;
 
 export const isPictureName = (path: string): boolean => NAMES.test(path);
 export const isUnreadName = (path: string): boolean => UNREAD.test(path);
 
-/** A photograph of a phone with many dots is some 25 MB; what is more is a scan or a file of a drawing program. */
+/** A large photograph of a phone has some 25 MB. A larger file is a scan or comes from a drawing program. */
 export const MOST_BYTES = 30_000_000;
 
 export type Refusal = { found: string; write: string };
 
 const AS_JPEG = 'the picture exported as JPEG';
 
-/** Why the file at `path` inside `directory` is not taken for a picture; null where it may be one. */
+/** The reason why the file at `path` inside `directory` is refused as a picture. Null where it may be one. */
 export function refusalOf(directory: string, path: string): Refusal | null {
   try {
     const file = openSync(join(directory, path), 'r');
@@ -55,7 +55,7 @@ function refusalOfBytes(path: string, head: Buffer, size: number): Refusal | nul
     : null;
 }
 
-/** The brand of the file (ISO/IEC 14496-12); where it is one for all kinds of stills, the brands named beside it tell. */
+/** The brand of the file (ISO/IEC 14496-12). Where it covers all kinds of stills, the compatible brands decide. */
 const isHeic = (text: string): boolean =>
   text.slice(4, 8) === 'ftyp' && (/^(?:hei|hev)/.test(text.slice(8, 12)) || (/^(?:mif|msf)/.test(text.slice(8, 12)) && !isAvif(text)));
 const isAvif = (text: string): boolean => text.slice(4, 8) === 'ftyp' && /avi[fs]/.test(text.slice(8));

@@ -1,6 +1,6 @@
 /*
- * Which pictures the pages of a folder show: `![what it shows](./hive.jpg "what is said below it")`, the file beside the
- * page. One place says which file a written name means, so that what is checked is what is published.
+ * Finds the pictures of a folder's pages: `![what it shows](./hive.jpg "what is said below it")`, with the file beside the page. This
+ * file alone maps a written name to a file, so that what is checked is what is published.
  */
 import type { Image } from 'mdast';
 import type { Entry, Folder } from './folder.ts';
@@ -10,11 +10,11 @@ import { walk } from './prose.ts';
 export type PictureShown = {
   page: Entry;
   image: Image;
-  /** The file inside the content folder; null where there is none under that very name. */
+  /** The path inside the content folder. Null where no file has exactly that name. */
   path: string | null;
 };
 
-/** Every picture of every page that could be read, in the order of the pages. */
+/** Every picture of every parsed page, in the order of the pages. */
 export const picturesShown = (folder: Folder): PictureShown[] =>
   folder.entries.flatMap((page) =>
     page.tree
@@ -24,13 +24,13 @@ export const picturesShown = (folder: Folder): PictureShown[] =>
       : [],
   );
 
-/** Files straight in a collection's folder that are no pages, by their bare names. */
+/** Files directly in a collection's folder that are not pages, by name. */
 export const filesBeside = (collection: string, files: readonly string[]): string[] =>
   files
     .filter((path) => path.startsWith(`${collection}/`) && path.split('/').length === 2 && !/\.(?:mdx|yaml|csv)$/.test(path))
     .map((path) => path.slice(collection.length + 1));
 
-/** The names that a written address may mean: as typed, and with its signs of per cent read as an address has them. */
+/** The names that a written address may mean: as typed, and percent-decoded. */
 export function namesMeant(url: string): string[] {
   const bare = url.replace(/^\.[\\/]/, '');
   try {
@@ -46,5 +46,5 @@ function pathMeant(url: string, collection: string, files: readonly string[]): s
   return name === undefined ? null : `${collection}/${name}`;
 }
 
-/** Some disks keep an é as two characters. */
+/** Some file systems store an é as two characters. */
 export const composed = (name: string): string => name.normalize('NFC');

@@ -1,6 +1,6 @@
 /*
- * The words of a page as a tree (mdast): Markdown with GitHub's tables, boxes and bare addresses, and the tags of tag-syntax.
- * Checks parse with SYNTAX, and so does Astro's MDX processor, so that what is checked is what is drawn.
+ * Parses the words of a page to a tree (mdast): Markdown with GitHub's tables, boxes and bare addresses, and the tags of tag-syntax.
+ * Checks and Astro's MDX processor both use SYNTAX, so that what is checked is what is drawn.
  */
 import type { Heading, Nodes, Root } from 'mdast';
 import remarkGfm from 'remark-gfm';
@@ -9,15 +9,15 @@ import { unified, type PluggableList } from 'unified';
 import { remarkSpacedPictures } from './spaced-pictures.ts';
 import { remarkTags } from './tag-syntax.ts';
 
-/** "2~3 l" stays as typed: only two tildes on each side strike words out. */
+/** "2~3 l" stays as typed. Only two tildes on each side strike words out. */
 export const SYNTAX: PluggableList = [remarkTags, [remarkGfm, { singleTilde: false }], remarkSpacedPictures];
 
 const parser = unified().use(remarkParse).use(SYNTAX).freeze();
 
-/** The tree of a page's words. Positions count from the first line of `body`. Throws where a tag is left open or crosses another mark. */
+/** The tree of a page's words. Positions count from the first line of `body`. Throws where a tag is not closed or crosses another mark. */
 export const parseProse = (body: string): Root => parser.parse(body);
 
-/** A tag in the tree, as the MDX parser leaves it. */
+/** A tag in the tree, as the MDX parser creates it. */
 export type TagNode = {
   type: 'mdxJsxTextElement' | 'mdxJsxFlowElement';
   name: string;
@@ -46,7 +46,7 @@ export function plainText(node: Nodes | TagNode): string {
   return 'children' in node ? (node.children as Nodes[]).map(plainText).join('') : '';
 }
 
-/** The id each heading has on the page: its words in lower case, joined by hyphens; a second one alike gets a number. */
+/** The id of each heading on the page: its words in lower case, joined by hyphens. A repeated one gets a number. */
 export function headingIds(tree: Root): Map<Heading, string> {
   const ids = new Map<Heading, string>();
   const times = new Map<string, number>();

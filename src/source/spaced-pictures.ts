@@ -1,6 +1,6 @@
 /*
- * Pictures whose file has spaces in its name, as phones and scanners give them: `![A hive](My hive (1).jpg)`. Markdown takes
- * no such address, and leaves the line as text; this remark plug-in makes an image of it.
+ * Remark plug-in for pictures whose file name contains spaces, as phones and scanners name them: `![A hive](My hive (1).jpg)`. Markdown
+ * accepts no such address and leaves the line as text. The plug-in makes an image of it.
  */
 import type { Image, Nodes, Parent, PhrasingContent, Root, Text } from 'mdast';
 import type { Processor } from 'unified';
@@ -43,7 +43,7 @@ const textOf = (node: Text, from: number, to: number): Text => ({
   position: placeOf(node, from, to),
 });
 
-/** Where a piece of a text stands; that of the whole text where signs of Markdown in it make the two unlike. */
+/** The position of a part of a text, or of the whole text where Markdown marks in it prevent a match. */
 function placeOf({ value, position }: Text, from: number, to: number): Text['position'] {
   const offset = position?.start.offset;
   if (!position || offset === undefined || position.end.offset !== offset + value.length) return position;

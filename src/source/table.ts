@@ -1,7 +1,7 @@
 /*
- * A table of commas (CSV, RFC 4180) as fields: the names of its columns, and a row for each line below them. Semicolons or
- * tabs part cells as well as commas do, as spreadsheets of several lands write them. Lines `# name: value` above the columns
- * are fields of the whole table. Cells of digits are numbers; everything else stays text. Every cell keeps its place.
+ * Parses a CSV table (RFC 4180) to fields: the names of its columns, and one row per line below them. Semicolons and tabs also separate
+ * cells, because spreadsheets of several countries write them. Lines `# name: value` above the columns are fields of the whole table.
+ * Cells of digits become numbers, and all others stay text. Every cell keeps its position.
  */
 import { CsvError, parse, type CastingFunction } from 'csv-parse/sync';
 import type { Diagnostic } from './diagnostic.ts';
@@ -9,7 +9,7 @@ import type { Fields } from './fields.ts';
 
 const LINE_END = 10;
 
-/** Words in quotes keep their spaces and line ends. `row` counts as a spreadsheet does; all three from 1. */
+/** Quoted cells keep their spaces and line ends. `row` counts as a spreadsheet does. All three count from 1. */
 export type Cell = { text: string; line: number; column: number; row: number };
 
 export function readTable(path: string, text: string): { fields: Fields; faults: Diagnostic[] } {
@@ -27,7 +27,7 @@ export function readTable(path: string, text: string): { fields: Fields; faults:
   };
 }
 
-/** The cells as they are typed: the names of the columns, and every row that has as many cells. */
+/** The cells as typed: the names of the columns, and every row with the same number of cells. */
 export function readCells(path: string, text: string): { head: Head; names: Cell[]; rows: Cell[][]; faults: Diagnostic[] } {
   const faults: Diagnostic[] = [];
   const { head, body, firstLine } = splitHead(text);
@@ -62,12 +62,12 @@ function splitHead(text: string): { head: Head; body: string; firstLine: number 
   return { head, body: lines.slice(firstLine).join('\n'), firstLine: firstLine + 1 };
 }
 
-/** Lines of cells; empty lines are passed over. Where the parser stops at a quote, what stands before it is still read. */
+/** Lines of cells. Empty lines are skipped. Where the parser fails at a quote, the text before it is still used. */
 function cellsOf(path: string, body: string, firstLine: number, faults: Diagnostic[]): Cell[][] {
   const first = body.slice(0, body.search(/\n|$/));
   const bytes = Buffer.from(body);
   const rows: Cell[][] = [];
-  // A cell begins behind the one sign, parting or line end, at which the cell before it ended.
+  // A cell begins after the separator or line end at which the previous cell ended.
   let [from, line, lineStart, above] = [0, firstLine, 0, firstLine - 1];
   const place = (): { line: number; column: number } => ({ line, column: bytes.subarray(lineStart, from).toString().length + 1 });
   const cell: CastingFunction = (text, { bytes: end }): Cell => {

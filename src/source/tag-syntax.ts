@@ -1,23 +1,24 @@
 /*
- * MDX syntax of a page: the tags an author may write, and nothing else of MDX. A remark plug-in, so that checks and pages
- * parse alike. Braces, `import`, `export`, HTML and every other tag stay text, as people type them ("<3 mites", "{name}").
- * It stands first among the plug-ins, since it takes out what @mdx-js/mdx has put in before.
+ * MDX syntax of a page: the tags that an author may write, and nothing else of MDX. A remark plug-in, so that checks and pages parse
+ * alike. Braces, `import`, `export`, HTML and every other tag stay text, as people type them ("<3 mites", "{name}"). It must be the first
+ * plug-in, because it removes extensions that @mdx-js/mdx has added before.
  */
 import { mdxJsx } from 'micromark-extension-mdx-jsx';
 import { mdxJsxFromMarkdown } from 'mdast-util-mdx-jsx';
 import type { Code, Construct, Extension, State, TokenizeContext } from 'micromark-util-types';
 import type { Processor } from 'unified';
 
-/** The tags an author may write. components/mdx draws them; checks refuse any other. */
+/** The tags that an author may write. components/mdx draws them, and checks refuse any other. */
 export const TAGS = ['Figure', 'Task', 'Example', 'Contact', 'Drawing', 'Day', 'Caution'] as const;
 export type Tag = (typeof TAGS)[number];
 
 const WHOLE = new RegExp(`^(?:</?(?:${TAGS.join('|')})(?:\\s+[a-z-]+="[^"<>{}\\n]*")*\\s*/?>\\s*)+$`);
-/** What Markdown has and MDX has not. */
+/** Markdown constructs that MDX removes. */
 const NOT_IN_MDX = ['autolink', 'codeIndented', 'htmlFlow', 'htmlText'];
 
 export function remarkTags(this: Processor): void {
-  // Replaced, not added to: the construct of import and export has no name by which it could be switched off.
+  // Replaces the extensions instead of adding to them, because the construct of import and export has no name by which it could be
+  // disabled.
   const data = this.data() as { micromarkExtensions?: unknown[]; fromMarkdownExtensions?: unknown[] };
   data.micromarkExtensions = [tagSyntax(), { disable: { null: NOT_IN_MDX } }];
   data.fromMarkdownExtensions = [mdxJsxFromMarkdown()];
@@ -28,7 +29,7 @@ function tagSyntax(): Extension {
   return { flow: { 60: wholeOnly(flow![60] as Construct) }, text: { 60: wholeOnly(text![60] as Construct) } };
 }
 
-/** The construct of JSX, with one change: where it would throw, or has found a tag that is not ours, "<" is text. */
+/** The JSX construct with one change: where it would throw, or has found an unknown tag, "<" is text. */
 function wholeOnly(construct: Construct): Construct {
   return {
     ...construct,
