@@ -1,10 +1,10 @@
-/* The open pages of this almanac, and telling them something. */
+/* Open pages of this almanac, and messages to them. */
 import type { Told } from './messages.ts';
 import { copy } from './cache.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
-/** Other almanacs of one host have workers of their own: their pages take no notice of ours. */
+/** Other almanacs on one host have their own workers. Their pages ignore ours. */
 export const openPages = async (): Promise<WindowClient[]> =>
   (await self.clients.matchAll({ type: 'window', includeUncontrolled: true })).filter(({ url }) =>
     new URL(url).pathname.startsWith(copy.base),

@@ -1,12 +1,12 @@
-/* From an address as somebody typed, kept or sent it to the place of the page or file that it means. */
+/* Maps an address that somebody typed, stored or sent to the path of the page or file that it means. */
 import { copy } from './cache.ts';
 
 const listed = new Set(copy.files.map(([place]) => place));
 const byLowerCase = new Map(copy.files.map(([place]) => [place.toLowerCase(), place]));
 
 /**
- * The listed place of an address of this site: with or without its last slash, `index.html`, tail or capital letters.
- * Undefined where there is none.
+ * The listed path for an address of this site: with or without its last slash, `index.html`, fragment or capital letters. Undefined where
+ * there is none.
  */
 export function placeOf(address: string): string | undefined {
   const { pathname, origin } = new URL(address);

@@ -1,6 +1,6 @@
 /*
- * Put in the place of worker.js on the host, this ends the offline copy on every device at its next visit: it deletes what
- * was kept for this folder of the site and takes itself away. Ticks and notes are kept elsewhere and stay.
+ * Replacement for worker.js that ends the offline copy on every device at its next visit. It deletes the caches of this site folder and
+ * unregisters itself. Ticks and notes are stored elsewhere and stay.
  */
 declare const self: ServiceWorkerGlobalScope;
 

@@ -1,4 +1,4 @@
-/* The form of the brood dates. Words: words.ts; arithmetic: shared/brood. */
+/* Form of the brood dates calculator. Sentences: text.ts. Arithmetic: shared/brood. */
 import { broodDates } from '../../../shared/brood/dates.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';

@@ -1,4 +1,4 @@
-/* The sentences of the brood dates, and their picture. */
+/* Sentences and chart of the brood dates calculator. */
 import type { BroodDates, BroodPair, Seen } from '../../../shared/brood/dates.ts';
 import { development, queenAfterEmerging, type Caste, type Span } from '../../../shared/brood/development.ts';
 import { daysBetween, type Day } from '../../../shared/days/day.ts';
@@ -11,7 +11,7 @@ export type Look = { readonly caste: Caste; readonly seen: Seen; readonly date: 
 export const castes: readonly Caste[] = ['worker', 'queen', 'drone'];
 export const sights: readonly Seen[] = ['egg', 'open', 'sealed', 'emerging', 'caged'];
 
-/** In the order of a life; only a queen has the last two. */
+/** In the order of development. Only a queen has the last two. */
 export const stages = ['laid', 'sealed', 'emerges', 'mates', 'lays'] as const;
 export const stageNames: Readonly<Record<(typeof stages)[number], string>> = {
   laid: 'Egg laid',
@@ -48,7 +48,7 @@ export function rangeWords({ earliest, latest }: BroodPair): string {
   return earliest === latest ? `on ${formatDay(earliest)}` : `from ${formatDayRange(earliest, latest)}`;
 }
 
-/** The sum with its numbers put in: days from the egg, then what the look itself narrows. */
+/** The calculation with its numbers: days from the egg, and what the observation narrows. */
 export function sumWords({ caste, seen }: Look): string {
   const { hatchesDays, sealedDays, emergesDays } = development[caste];
   const { matesFromEggDays, laysFromEggDays } = queenAfterEmerging;

@@ -1,6 +1,6 @@
 /*
- * A field of many days in one box, a line each: the lowest, then the highest. Pasted from a spreadsheet the two are parted by a
- * tab; typed, by a semicolon or a `/`, as in the address.
+ * Form field for many days in one box, one line per day: the lowest temperature, then the highest. A tab separates the two when pasted
+ * from a spreadsheet. Typed text uses a semicolon or a `/`, as the address does.
  */
 import { readAddressNumber, readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';

@@ -1,4 +1,4 @@
-/* The form of the degree-days. Words: words.ts; the sums: plan.ts; arithmetic: shared/season. */
+/* Form of the degree-day calculator. Sentences: text.ts. Calculation: model.ts. Arithmetic: shared/season. */
 import { formatMonthDay } from '../../../shared/days/month-day.ts';
 import { degreeDayMethods } from '../../../shared/season/degree-day.ts';
 import { defineCalculator } from '../form/calculator.ts';
@@ -51,7 +51,7 @@ function ends(reached: Reached): Record<'earliest' | 'latest', { words: string; 
   };
 }
 
-/** Dates come from normals only, so given days have no plants. */
+/** Dates come from normals only, so entered days have no plants. */
 function showPlants({ of, plants }: Sums, result: HTMLElement): void {
   result.querySelector<HTMLElement>('[data-of="plants"]')!.hidden = of === 'given-days' || plants.length === 0;
   result.querySelector('tbody')!.replaceChildren(

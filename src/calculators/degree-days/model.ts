@@ -1,4 +1,4 @@
-/* Degree-days of given days, or of a normal year where the club holds its normals: for the form and the worked example alike. */
+/* Degree-days of entered days, or of a normal year where the club has normals. The form and the worked example both use it. */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
 import { ok, err, type Result } from '../../../shared/result.ts';
 import { degreeDayMethods, type DayTemperatures, type DegreeDayMethod, type DegreeDayRule } from '../../../shared/season/degree-day.ts';
@@ -14,7 +14,7 @@ import {
 export type Scale = 'F' | 'C';
 
 export type Asked = {
-  /** None: the club's normals. */
+  /** Absent: the club's normals. */
   readonly days: readonly DayTemperatures[];
   readonly base: number;
   readonly cap: number | undefined;
@@ -52,11 +52,11 @@ export type DegreeDayFigures = {
   readonly normals: Normals | null;
   readonly doubt: { readonly days: number; readonly daysForSmallSums: number } | null;
   readonly plants: readonly Plant[];
-  /** The day a sum starts where none is written. */
+  /** The first day of a sum where the member enters none. */
   readonly from: MonthDay;
 };
 
-/** A window, or the word for why there is none. */
+/** A window, or the reason why there is none. */
 export type Reached =
   { readonly earliest: MonthDay; readonly latest: MonthDay } | 'no-figure' | 'no-sum' | 'not-reached' | 'no-cap' | 'given-days';
 
@@ -66,7 +66,7 @@ export type Sums = {
   readonly spread: number;
   readonly total?: number;
   readonly eachDay?: readonly number[];
-  /** The first given day, counted from 1, at whose end the sum is reached. */
+  /** The entered day, counted from 1, at whose end the sum is reached. */
   readonly reachedOnDay?: number;
   readonly reached: Reached;
   readonly plants: readonly { readonly plant: Plant; readonly reached: Reached }[];
@@ -129,7 +129,7 @@ function ofNormals(
   });
 }
 
-/** A bloom row without a method may have been counted by any that needs no cap: its window holds them all. */
+/** A bloom row without a method may come from any method that needs no cap. Its window contains the dates of all of them. */
 function bloomOf(plant: Plant, figures: DegreeDayFigures): Reached {
   if (!figures.normals) return 'no-figure';
   if (plant.method === 'modified' && plant.cap === undefined) return 'no-cap';

@@ -1,4 +1,4 @@
-/* What a box may hold of a day of every year: `1 March`, or `03-01` as in the address. */
+/* Form field kind for a day of every year: `1 March`, or `03-01` as in the address. */
 import { formatMonthDay, monthDayOf, parseMonthDay, type MonthDay } from '../../../shared/days/month-day.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import { ok } from '../../../shared/result.ts';
@@ -8,7 +8,7 @@ export const monthDay: Kind<MonthDay> = {
   read: (typed) => {
     const plain = parseMonthDay(typed);
     if (plain.ok) return plain;
-    // Of a leap year, so that 29 February is a day.
+    // Uses a leap year, so that 29 February is valid.
     const read = readTypedDay(`${typed} 2000`);
     return read.ok ? ok(monthDayOf(read.value)) : read;
   },

@@ -1,4 +1,4 @@
-/* The sentences of the degree-days, and their picture. */
+/* Sentences and chart of the degree-day calculator. */
 import { formatMonthDay } from '../../../shared/days/month-day.ts';
 import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
 import type { DayTemperatures, DegreeDayMethod } from '../../../shared/season/degree-day.ts';
@@ -25,7 +25,7 @@ export const methodWords: Readonly<Record<DegreeDayMethod, string>> = {
 };
 
 export const sumName = (sum: number, scale: Scale): string => `${places(sum)} degree-days (°${scale})`;
-/** Sums are no finer than a tenth. */
+/** Sums are rounded to a tenth. */
 export const places = (value: number): string =>
   Math.abs(value) >= 100 ? formatNumber(value, { places: 0 }) : Number(value.toFixed(2)).toString();
 
@@ -56,7 +56,7 @@ export function reachedWords(reached: Exclude<Reached, object>): string {
   }[reached];
 }
 
-/** One day's sum with its numbers put in; of several, the first that counts, then the rest added. */
+/** One day's calculation with its numbers. For several days: the first that counts, then the sum of the rest. */
 export function sumWords({ days, scale }: Asked, { of, rule, eachDay = [], total, spread }: Sums): string {
   const by = `${methodNames[rule.method]}: ${methodWords[rule.method]}. Base ${plainDecimal(rule.base)} °${scale}${rule.cap === undefined ? '' : `, cap ${plainDecimal(rule.cap)} °${scale}`}.`;
   const first = by.charAt(0).toUpperCase() + by.slice(1);
@@ -90,7 +90,7 @@ export function plantWords({ sum, scale, base, cap, from, method, stage, place, 
   return `${stage} at ${three(sum)}, base ${plainDecimal(base)} °${scale}${cap === undefined ? '' : `, cap ${plainDecimal(cap)} °${scale}`}, ${methodNames[method]}, from ${formatMonthDay(from)}; ${place}.${fromMemory ? ' From memory.' : ''}`;
 }
 
-/** The running sum day by day; undefined where there is nothing to see. */
+/** The running sum by day, or undefined where there is nothing to show. */
 export function drawSum({ sum }: Asked, { eachDay = [], total = 0 }: Sums): Drawing | undefined {
   if (eachDay.length < 2 || total === 0) return undefined;
   const columns = [0, ...runningSums(eachDay)].map((most) => ({ least: 0, most }));

@@ -1,6 +1,6 @@
 /*
- * A band day by day: a column from the least to the most of each day, so that no line says more than the band does. The
- * scale begins at 0; a dashed line may stand across, such as the number at the start.
+ * Band chart: one column per day from the least to the most, so that no line claims more than the band. The scale begins at 0. A dashed
+ * line may cross it, such as the number at the start.
  */
 import type { Drawing, Shape } from './drawing.ts';
 import { scaleStep } from './scale.ts';

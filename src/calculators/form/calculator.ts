@@ -1,9 +1,9 @@
 /*
- * A calculator as an element around its form. It reads the boxes each time and keeps no result: on waking and on going
- * back to the page, at "Work it out", and from then on at every change, so that no old answer stands under new numbers.
- * The values travel in the address after `#`; an address without `=` is a place on the page and is left alone.
- * The form is in the units of the club, or in those that its reader chose with the switch at its top; the address is not.
- * The markup is components/Calculator: its parts are named by `data-part`, its buttons by `data-deed`.
+ * Custom element of a calculator around its form. It reads the form fields each time and keeps no result. It calculates on load, on
+ * return to the page and at "Work it out". From then on it calculates at every change, so that no old answer remains under new numbers.
+ * The values are in the address after `#`. An address without `=` is a fragment of the page and is ignored. The form uses the club's
+ * units, or those that the reader chose at its top. The address always uses fixed units. Markup: components/Calculator, with parts named
+ * by `data-part` and buttons by `data-deed`.
  */
 import { readAddress, writeAddress, type Address } from '../../../shared/address/address.ts';
 import { listFaults, markFaults, unmark } from './faults.ts';
@@ -12,17 +12,17 @@ import type { System } from './measures.ts';
 import * as remembered from './remembered.ts';
 
 export type Calculator<Values, Figures> = {
-  /** By the names of the address, in its order. */
+  /** By the names in the address, in their order. */
   readonly fields: { readonly [Name in keyof Values]: Field<Values[Name]> };
-  /** Fills the outputs and returns the headline, or the boxes that cannot be right together. */
+  /** Fills the outputs and returns the headline, or the fields that cannot be right together. */
   readonly work: (values: Values, place: Place<Figures>) => string | readonly FormError[];
 };
 
 export type Place<Figures> = {
   readonly form: HTMLFormElement;
-  /** Where the outputs stand. */
+  /** The container of the outputs. */
   readonly result: HTMLElement;
-  /** What the page hands over of the club's own figures; its `units` are those the form is in. */
+  /** The club's own figures from the page. `units` are the units of the form. */
   readonly figures: Figures;
 };
 
@@ -47,9 +47,9 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     result: part('result'),
     figures: root.dataset.units ? { ...held, units: root.dataset.units } : held,
   });
-  /** What the address said wrongly, until that field is changed. */
+  /** Errors in the address, until the member changes that field. */
   const misread = new Map<string, { fault: FormError; address: string }>();
-  /** After the first press, or when the address had values. */
+  /** True after the first press, or when the address had values. */
   let live = false;
 
   function open(): void {
@@ -98,7 +98,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     return { values, pairs, faults };
   }
 
-  /** Takes away what stood, before anything new is worked out. */
+  /** Removes the old result before a new calculation. */
   function empty(): void {
     part('result').hidden = true;
     part('example').classList.remove('no-print');
@@ -122,7 +122,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     if (!part('summary').hidden) list(faults);
   }
 
-  /** The same numbers in other units, and what follows from them. */
+  /** Shows the same numbers in other units, and the result that follows. */
   function turn(units: System): void {
     if (root.dataset.units === units) return;
     const shows = names.map((name) => fields[name].turn?.(form, name));
@@ -191,7 +191,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   window.addEventListener('hashchange', open);
   window.addEventListener('pageshow', ({ persisted }) => {
     open();
-    // WebKit empties such a form in a task of its own after a page comes back from its memory.
+    // WebKit empties such a form in a later task when a page returns from the back-forward cache.
     if (persisted) for (const wait of [0, 100]) setTimeout(open, wait);
   });
   const chosen = document.documentElement.dataset.units;
@@ -203,7 +203,7 @@ function keepAddress(pairs: readonly (readonly [string, string])[]): void {
   try {
     history.replaceState(null, '', `#${writeAddress(pairs)}`);
   } catch {
-    // Some browsers allow only so many changes in half a minute; the next one catches up.
+    // Some browsers limit the number of address changes in half a minute. The next change catches up.
   }
 }
 

@@ -1,6 +1,6 @@
 /*
- * A field of one day. It is typed in words or as 2026-04-18, and shown back in full with its weekday in `[data-read-as]`; the
- * button `[data-today-for]` writes the club's own today.
+ * Form field for one day, typed in words or as 2026-04-18. `[data-read-as]` shows it in full with its weekday. The button
+ * `[data-today-for]` enters the current day in the club's time zone.
  */
 import { parseDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';

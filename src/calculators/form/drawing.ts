@@ -1,6 +1,6 @@
 /*
- * A picture as plain shapes, so that the page draws it when it is built and the form when it is filled, alike. Across, places
- * are per cent of the width; down, they are in rem: so lettering keeps its size at every width.
+ * Drawing of a chart as plain shapes, for the build and for the browser alike. Horizontal positions are per cent of the width. Vertical
+ * positions are in rem, so that text keeps its size at every width.
  */
 export type Shape = {
   readonly tag: 'line' | 'rect' | 'circle' | 'text';
@@ -12,7 +12,7 @@ export type Drawing = { readonly heightRem: number; readonly told: string; reado
 
 const svg = 'http://www.w3.org/2000/svg';
 
-/** Draws into an `svg` that stands in the page. */
+/** Draws into an `svg` of the page. */
 export function draw(place: SVGElement, { heightRem, told, shapes }: Drawing): void {
   place.setAttribute('height', `${heightRem}rem`);
   place.setAttribute('aria-label', told);

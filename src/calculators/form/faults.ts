@@ -1,4 +1,4 @@
-/* What is wrong, said twice in the same words: in a list above the form, and beside each box. */
+/* Shows form errors twice in the same words: in a list above the form, and beside each field. */
 import type { FormError } from './field.ts';
 import { make } from './make.ts';
 
@@ -15,7 +15,7 @@ export function markFaults(faults: readonly FormError[]): void {
   }
 }
 
-/** Takes all marks off. */
+/** Removes all error marks. */
 export function unmark(within: Element): void {
   for (const told of within.querySelectorAll('[aria-invalid]')) {
     told.removeAttribute('aria-invalid');
@@ -34,7 +34,7 @@ export function listFaults(list: HTMLElement, faults: readonly FormError[]): voi
     make('ul', {}, ...faults.map(({ box, words }) => {
       const link = make('a', { href: `#${box.id}` }, words);
       link.addEventListener('click', (event) => {
-        // The address holds the form's values, so it must not become the box's.
+        // The address contains the form's values, so the link must not replace it with the id of a field.
         event.preventDefault();
         box.focus();
       });
@@ -43,7 +43,7 @@ export function listFaults(list: HTMLElement, faults: readonly FormError[]): voi
   ); // prettier-ignore
 }
 
-/** Of radio buttons the group is what is wrong, not the first of them. */
+/** For radio buttons the error belongs to the group, not to its first button. */
 function marked(box: HTMLElement): HTMLElement {
   return (box instanceof HTMLInputElement && box.type === 'radio' && box.closest('fieldset')) || box;
 }

@@ -1,6 +1,6 @@
 /*
- * What a box may hold: how its text is read, how a value stands in the box and in an address, and the sentence for what
- * cannot be read. A box takes what people type; an address only the plain spelling.
+ * Kinds of values in form fields: how their text is parsed, how a value is written in the box and in the address, and the sentence for an
+ * error. A box accepts what people type, and an address only the plain spelling.
  */
 import { readAddressNumber, writeAddressNumber } from '../../../shared/address/address-values.ts';
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
@@ -10,15 +10,15 @@ import { ok, err, type Result, type Refused } from '../../../shared/result.ts';
 import type { System } from './measures.ts';
 import { boxNumber, exactly, shownIn, type Measure } from './units.ts';
 
-/** `units` are those the form is in; kinds without a unit pass them over. */
+/** `units` are the units of the form. Kinds without a unit ignore them. */
 export type Kind<Value> = {
   readonly read: (typed: string, units: System) => Result<Value, string>;
   readonly readAddress: (text: string) => Result<Value, string>;
   readonly show: (value: Value, units: System) => string;
-  /** Undefined leaves the name out of the address. */
+  /** Undefined omits the name from the address. */
   readonly write: (value: Value) => string | undefined;
   readonly says: (refused: Refused<string>, typed: string, units: System) => string;
-  /** Of what has a unit: a text that is read as this very value in any units. */
+  /** For kinds with a unit: text that parses to exactly this value in any units. */
   readonly exact?: (value: Value) => string;
 };
 
@@ -36,7 +36,7 @@ export function count(what: string): Kind<number> {
   };
 }
 
-/** Any number. `units` are words that may stand behind it, in lower case, each with the sum to the unit of the label. */
+/** Any number. `units` are the words allowed after it, in lower case, each with the conversion to the unit of the label. */
 export function number(what: string, units: Readonly<Record<string, (value: number) => number>> = {}): Kind<number> {
   const allowed = Object.keys(units);
   return {
@@ -52,8 +52,8 @@ export function number(what: string, units: Readonly<Record<string, (value: numb
 }
 
 /**
- * A number with a unit. Without a word behind it, it is in the unit of the box's label; the address has the fixed one.
- * `what` as in "Write what the whole hive weighs, such as 130.", by the units that the form is in.
+ * A number with a unit. A bare number is in the unit of the label, and the address has a fixed unit. `what` as in "Write what the whole
+ * hive weighs, such as 130.", for each system of units.
  */
 export function quantity(measure: Measure, what: Readonly<Record<System, string>>): Kind<number> {
   const allowed = Object.keys(measure.typed);
@@ -70,7 +70,7 @@ export function quantity(measure: Measure, what: Readonly<Record<System, string>
   };
 }
 
-/** Words as they are, such as a hive's name. */
+/** Plain text, such as the name of a hive. */
 export const label: Kind<string> = {
   read: (typed) => ok(typed.trim()),
   readAddress: ok,
@@ -79,7 +79,7 @@ export const label: Kind<string> = {
   says: () => '',
 };
 
-/** The same, and it may be empty. */
+/** Plain text that may be empty. */
 export function optional<Value>(kind: Kind<Value>): Kind<Value | undefined> {
   const { exact, ...others } = kind;
   return {
@@ -91,10 +91,10 @@ export function optional<Value>(kind: Kind<Value>): Kind<Value | undefined> {
   };
 }
 
-/** As many digits as a box takes. */
+/** The maximum of digits in a box. */
 const held = (value: number): number => Number(value.toPrecision(15));
 
-/** The sentence for a number that cannot be read. */
+/** The sentence for a number that cannot be parsed. */
 export function numberWords({ reason, text }: Refused<string>, typed: string, what: string): string {
   const found = `“${typed}”`;
   switch (reason) {

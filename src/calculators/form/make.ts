@@ -1,4 +1,4 @@
-/* Builds an element with its attributes and what stands in it; words become text, never markup. */
+/* Creates an element with attributes and children. Strings become text, never markup. */
 export type Attributes = Readonly<Record<string, string | number>>;
 
 export function make<Tag extends keyof HTMLElementTagNameMap>(
@@ -12,7 +12,7 @@ export function make<Tag extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
-/** One result of a form; without a value it holds the reason. Only the headline of a result is read aloud by itself. */
+/** One result of a form. Without a value it contains the reason. Only the headline of a result is announced by itself. */
 export function makeOutput(name: string, words: string, value?: string): HTMLOutputElement {
   return make('output', { name, 'aria-live': 'off', ...(value === undefined ? {} : { 'data-value': value }) }, words);
 }

@@ -1,4 +1,4 @@
-/* A field of one number whose unit may be typed behind it; what was read is shown back, in both systems, the form's own first, in `[data-read-as]`. */
+/* Form field for one number with an optional unit. `[data-read-as]` shows the parsed value in both systems, the form's own first. */
 import type { Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import type { System } from './measures.ts';

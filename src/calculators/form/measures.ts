@@ -1,4 +1,4 @@
-/* Weights, volumes and temperatures in words, in both systems, the club's own first; three figures, as kitchens measure. */
+/* Formats weights, volumes and temperatures in both systems, the club's own first, with three significant digits. */
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit } from '../../../shared/units/temperature.ts';
 import { litresToImperialGallons, litresToUsGallons } from '../../../shared/units/volume.ts';
@@ -10,7 +10,7 @@ export function weightWords(kg: number, first: System): string {
   return inOrder([`${three(kilogramsToPounds(kg))} lb`, `${three(kg)} kg`], first);
 }
 
-/** The imperial gallon last, as the third kind of gallon reader. */
+/** The imperial gallon comes last, because it is the least common here. */
 export function volumeWords(litres: number, first: System): string {
   return inOrder(
     [`${three(litresToUsGallons(litres))} US gal`, `${three(litres)} L`],
@@ -32,7 +32,7 @@ export function volumeAlone(litres: number, system: System): string {
   return volumeWords(litres, system).replace(/ \(.*/, '');
 }
 
-/** A weight in a volume. */
+/** Weight per volume. */
 export function strengthWords(kgPerLitre: number, first: System): string {
   return inOrder(
     [`${three(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb in a US gallon`, `${three(kgPerLitre)} kg in a litre`],
@@ -40,7 +40,7 @@ export function strengthWords(kgPerLitre: number, first: System): string {
   );
 }
 
-/** How heavy a volume is. */
+/** Weight of a volume. */
 export function densityWords(kgPerLitre: number, first: System): string {
   return inOrder(
     [`${(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1)).toFixed(2)} lb a US gallon`, `${kgPerLitre.toFixed(3)} kg a litre`],
@@ -48,13 +48,13 @@ export function densityWords(kgPerLitre: number, first: System): string {
   );
 }
 
-/** Two temperatures that are the ends of one answer. */
+/** The two temperatures at the ends of one answer. */
 export function temperatureRange(least: number, most: number, first: System): string {
   const span = (of: (celsius: number) => number) => `${degrees(of(least))} to ${degrees(of(most))}`;
   return inOrder([`${span(celsiusToFahrenheit)} °F`, `${span((celsius) => celsius)} °C`], first);
 }
 
-/** Three figures without the noughts that say nothing; whole numbers from a thousand. */
+/** Three significant digits without trailing zeros, and whole numbers from a thousand. */
 export function three(value: number): string {
   const shown = formatNumber(value, Math.abs(value) >= 1000 ? { places: 0 } : { digits: 3 });
   return shown.includes('.') ? shown.replace(/\.?0+$/, '') : shown;

@@ -1,6 +1,6 @@
 /*
- * What a box of many numbers holds: a column pasted from a spreadsheet, a number a line, and numbers parted by commas in an
- * address. A first line without a figure is taken for the heading of the column.
+ * Kind for a box of many numbers: one number per line, such as a column pasted from a spreadsheet. Commas separate them in an address. A
+ * first line without digits counts as the heading of the column.
  */
 import { readAddressNumbers, writeAddressNumbers } from '../../../shared/address/address-values.ts';
 import { readTypedList } from '../../../shared/numbers/typed-list.ts';
@@ -14,7 +14,7 @@ export type NumberList = {
   readonly what: string;
   /** As in "Weight 3". */
   readonly word: string;
-  /** What to write in place of one that cannot be read, such as "a weight in grams". */
+  /** What to write in place of an invalid one, such as "a weight in grams". */
   readonly one: Readonly<Record<System, string>>;
   readonly most: number;
   readonly measure: Measure;

@@ -1,7 +1,7 @@
-/* Fills the places that a page keeps for a result. */
+/* Fills the output elements of a page. */
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 
-/** One output: its words, and its value unrounded; without a value the words are the reason. */
+/** One output: its words and its unrounded value. Without a value the words are the reason. */
 export function put(result: ParentNode, name: string, words: string, value?: number | string): void {
   const output = result.querySelector<HTMLOutputElement>(`output[name="${name}"]`)!;
   output.textContent = words;
@@ -9,7 +9,7 @@ export function put(result: ParentNode, name: string, words: string, value?: num
   else output.dataset.value = typeof value === 'number' ? toDataValue(value) : value;
 }
 
-/** A sentence beside the outputs, marked `data-said`. */
+/** Fills a sentence beside the outputs, marked `data-said`. */
 export function show(result: ParentNode, name: string, words: string): void {
   result.querySelector(`[data-said="${name}"]`)!.textContent = words;
 }

@@ -1,6 +1,6 @@
 /*
- * Bars side by side: each a number with its likely range, against one line they are all judged by. A bar without a range is a
- * dot. The scale begins at 0 and ends beyond the largest end.
+ * Bar chart of numbers with their likely ranges, compared with one line. A bar without a range is a dot. The scale begins at 0 and ends
+ * beyond the largest end.
  */
 import type { Drawing, Shape } from './drawing.ts';
 import { scaleStep } from './scale.ts';

@@ -1,16 +1,16 @@
 /*
- * What a form wrote into a box itself, with the number it stands for: the box of 27.2155422 kg shows "60" under "lb", and is
- * read as 27.2155422 kg until somebody types there. So nothing drifts, however often the units are changed.
+ * Exact values of boxes that the form itself filled. A box of 27.2155422 kg shows "60" under "lb" and still counts as 27.2155422 kg until
+ * somebody types there. So nothing drifts, however often the units change.
  */
 import type { FormControl } from './field.ts';
 
 /**
- * By box: what its lines show, and the texts those are read as, in their order, since two that differ may show alike. Empty for
- * a box that was typed in.
+ * By box: the displayed lines and the exact text of each, in order, because two different values may look alike. Empty for a box in which
+ * somebody typed.
  */
 const remembered = new WeakMap<FormControl, ReadonlyMap<string, readonly string[]>>();
 
-/** Line by line, since a box of many numbers keeps those that nobody changed. */
+/** Matches line by line, because a box of many numbers keeps those that nobody changed. */
 export function write(box: FormControl, shown: string, exact: string): void {
   box.value = shown;
   const lines = exact.split('\n');
@@ -19,7 +19,7 @@ export function write(box: FormControl, shown: string, exact: string): void {
   remembered.set(box, known);
 }
 
-/** The text of a box as it is to be read. What stands in the page is `data-exact`. */
+/** The text of a box to parse. `data-exact` is the text from the page. */
 export function read(box: FormControl): string {
   const typed = box.value.trim();
   const known = remembered.get(box);
@@ -35,12 +35,12 @@ export function read(box: FormControl): string {
   return typed.split('\n').map(lineOf).join('\n');
 }
 
-/** Somebody typed there. A box of many lines keeps what it knows of the others. */
+/** Call when somebody has typed. A box of many lines keeps the exact values of the others. */
 export function forget(box: FormControl): void {
   if (!(box instanceof HTMLTextAreaElement)) remembered.set(box, new Map());
 }
 
-/** The form was reset: what stands in the page stands there again. */
+/** Call when the form was reset and shows the page's own values again. */
 export function forgetAll(form: HTMLFormElement): void {
   for (const box of form.elements) remembered.delete(box as FormControl);
 }

@@ -1,7 +1,7 @@
 /*
- * A field of several rows of boxes, such as the colonies of an apiary: rows are added, taken out, and made from a list
- * pasted from a spreadsheet. In the form a row is `[data-row-of]`, the first one the pattern of all; the list is pasted
- * into the box named `<name>-list`, which is empty again once its rows are made.
+ * Form field of several rows, such as the colonies of an apiary. Rows are added, removed, and made from a list pasted from a spreadsheet.
+ * In the form a row is `[data-row-of]`, and the first one is the template. The list is pasted into the box named `<name>-list`, which
+ * becomes empty once its rows are made.
  */
 import { readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
 import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
@@ -12,24 +12,23 @@ import * as remembered from './remembered.ts';
 import { fillBox, turnBox } from './single.ts';
 import { systemOf } from './units.ts';
 
-// A kind takes and gives its own value: no narrower type holds kinds of several values.
-// eslint-disable-next-line @typescript-eslint/no-explicit-any
+// Each kind has its own value type, and no narrower type can contain several kinds.
 type Columns = Readonly<Record<string, Kind<any>>>;
 export type RowOf<Of extends Columns> = { readonly [Name in keyof Of]: Of[Name] extends Kind<infer Value> ? Value : never };
 
 export type Rows<Of extends Columns> = {
   /** The boxes of a row by name, in the order of the address. */
   readonly columns: Of;
-  /** What parts them in the address, one fewer. */
+  /** The separators in the address, one fewer than boxes. */
   readonly marks: readonly string[];
   /** As in "Row 2". */
   readonly word: string;
   readonly most: number;
-  /** Columns that a pasted line must have. */
+  /** The number of columns in a pasted line. */
   readonly fewest: number;
-  /** The cells of a pasted line in the order of the columns; a cell left undefined keeps the pattern's value. */
+  /** The cells of a pasted line in column order. An undefined cell keeps the template's value. */
   readonly spread: (cells: readonly string[]) => readonly (string | undefined)[];
-  /** A record as an address has it, where the names of the columns would not show it. */
+  /** A record as written in the address, where the names of the columns would not describe it. */
   readonly like?: string;
 };
 
@@ -37,7 +36,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   const names = Object.keys(spec.columns);
   const rowsOf = (form: HTMLFormElement, name: string) => [...form.querySelectorAll<HTMLElement>(`[data-row-of="${name}"]`)];
 
-  /** As many rows as asked for, and one at least: new ones are copies of the first with its first values. */
+  /** Sets the number of rows, at least one. New rows are copies of the first with its initial values. */
   function makeRows(form: HTMLFormElement, name: string, asked: number): void {
     const wanted = Math.max(1, asked);
     const present = rowsOf(form, name);
@@ -73,7 +72,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     return wrong[0];
   }
 
-  /** Rows from the pasted list, after those that are filled; or why there are none. */
+  /** Adds rows from the pasted list after those that are filled, or returns the error. */
   function takeList(form: HTMLFormElement, name: string): FormError | undefined {
     const list = boxOf(form, `${name}-list`);
     if (list.value.trim() === '') return undefined;
@@ -165,7 +164,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
         takeList(form, name);
         changed();
       };
-      // Half a list is no list: it is read when it is left, or at once when it was pasted whole.
+      // A partly typed list is incomplete, so the list is parsed when the box loses focus, or at once after a paste.
       list.addEventListener('input', (event) => event.stopPropagation());
       list.addEventListener('change', take);
       form.addEventListener('paste', (event) => {

@@ -1,4 +1,4 @@
-/* A field of one box, and a field of one choice among several. */
+/* Form field of one box, and form field of one choice among several. */
 import { boxOf, type FormControl, type FormError, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import * as remembered from './remembered.ts';
@@ -21,7 +21,7 @@ export function single<Value>(kind: Kind<Value>): Field<Value> {
   };
 }
 
-/** What an address may say goes in as a value; what it may not goes in as it is, for its error to stand beside. */
+/** A valid address text goes in as a value. An invalid one goes in as it is, so that its error is beside it. */
 export function fillBox<Value>(box: FormControl, kind: Kind<Value>, text: string): FormError | undefined {
   const read = kind.readAddress(text);
   if (read.ok) {
@@ -41,7 +41,7 @@ function writeBox<Value>(box: FormControl, kind: Kind<Value>, value: Value): voi
   else box.value = shown;
 }
 
-/** Reads a box in the units that its form is in; what is returned shows the same in those it is in by then. */
+/** Reads a box in the current units of its form and returns a function that shows the same value in the new ones. */
 export function turnBox<Value>(box: FormControl, kind: Kind<Value>): () => void {
   const units = systemOf(box.form);
   const read = kind.read(remembered.read(box), units);
@@ -52,7 +52,7 @@ export function turnBox<Value>(box: FormControl, kind: Kind<Value>): () => void 
   };
 }
 
-/** Radio buttons or a list to choose from, whose values are the words of the address. */
+/** Radio buttons or a select, whose values are the words of the address. */
 export function choice<const Word extends string>(words: readonly Word[], what: string): Field<Word> {
   const field = optionalChoice(words);
   return {

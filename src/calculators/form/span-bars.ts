@@ -1,6 +1,6 @@
 /*
- * Bars on one scale of days, each from its earliest to its latest day, against the day that all are counted from. A bar of one
- * day is still seen. Days are counted from that day, which is 0.
+ * Bar chart of date ranges on one scale of days, each from its earliest to its latest day. The start day is 0. A bar of a single day
+ * stays visible.
  */
 import type { Drawing, Shape } from './drawing.ts';
 import { scaleStep } from './scale.ts';

@@ -1,4 +1,7 @@
-/* Words that may be typed behind a number of one unit, in lower case, each with the sum to the unit of the label; weights, volumes and temperatures: units.ts. */
+/*
+ * Unit words that may follow a number, in lower case, each with the conversion to the unit of the label. Weights, volumes and
+ * temperatures: units.ts.
+ */
 type Sums = Readonly<Record<string, (value: number) => number>>;
 
 const same = (value: number): number => value;

@@ -1,6 +1,6 @@
 /*
- * What a form measures, and the units it is measured in: one fixed unit in the address, one unit in the boxes of a US club,
- * one in those of a metric club, and the words of any unit that may be typed behind a number.
+ * Measures of a form and their units: a fixed unit in the address, one unit for a US club and one for a metric club. Also the words of
+ * every unit that may be typed after a number.
  */
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
@@ -10,22 +10,22 @@ import * as weight from '../../../shared/units/weight.ts';
 import type { System } from './measures.ts';
 
 type Sum = (value: number) => number;
-/** Each unit with the words for it, the sum to the first unit of its table, and the sum back. */
+/** Each unit with its words, the conversion to the first unit of its table, and the inverse. */
 type Table = Readonly<Record<string, readonly [words: readonly string[], to: Sum, back: Sum]>>;
 
 export type Measure = {
   /** The word of the unit in the address. */
   readonly fixed: string;
-  /** Figures that a box shows at least, where its number was worked out from another unit. */
+  /** The minimum of digits in a box whose number was converted from another unit. */
   readonly digits: number;
-  /** By the words that may be typed, in lower case: the sum to the fixed unit. */
+  /** By typed word, in lower case: the conversion to the fixed unit. */
   readonly typed: Readonly<Record<string, Sum>>;
-  /** Between the fixed unit and the unit of the boxes. */
+  /** Converts between the fixed unit and the unit of the box. */
   readonly boxes: Readonly<Record<System, { readonly toFixed: Sum; readonly fromFixed: Sum }>>;
 };
 
 const same: Sum = (value) => value;
-/** As many digits as a box takes, so that 3 lb is never 3.0000000000000004 lb. */
+/** Limits the digits in a box, so that 3 lb is never 3.0000000000000004 lb. */
 const held: Sum = (value) => Number(value.toPrecision(15));
 
 const weights: Table = {
@@ -52,17 +52,17 @@ const inPound: Table = {
   'per kg': [['per kg', 'per kilogram', 'a kilogram'], weight.poundsToKilograms, weight.kilogramsToPounds],
 };
 
-/** A weight of the hive yard: pounds or kilograms, kilograms in the address. */
+/** A weight at the hive: pounds or kilograms, kilograms in the address. */
 export const hiveWeight = measure(weights, 'kg', { us: 'lb', metric: 'kg' });
 /** The same with pounds in the address. */
 export const packageWeight = measure(weights, 'lb', { us: 'lb', metric: 'kg' });
-/** A weight of the kitchen scale: ounces or grams, grams in the address. */
+/** A weight on a kitchen scale: ounces or grams, grams in the address. */
 export const smallWeight = measure(weights, 'g', { us: 'oz', metric: 'g' }, 4);
-/** What a feeder can holds: US quarts or litres, litres in the address. */
+/** The content of a feeder can: US quarts or litres, litres in the address. */
 export const canVolume = measure(volumes, 'L', { us: 'us-qt', metric: 'L' });
 /** A temperature: Fahrenheit or Celsius, Celsius in the address. */
 export const temperature = measure(temperatures, 'C', { us: 'F', metric: 'C' });
-/** How many to a pound or to a kilogram, to a pound in the address. */
+/** A number per pound or per kilogram, per pound in the address. */
 export const perWeight = measure(inPound, 'per lb', { us: 'per lb', metric: 'per kg' });
 
 function measure(table: Table, fixed: string, boxes: Readonly<Record<System, string>>, digits = 3): Measure {
@@ -76,14 +76,14 @@ function measure(table: Table, fixed: string, boxes: Readonly<Record<System, str
   };
 }
 
-/** The units that a form is in now: those of the club until its reader chose others. */
+/** The current units of a form: the club's, unless the reader chose others. */
 export function systemOf(form: HTMLFormElement | null): System {
   return form?.closest<HTMLElement>('.calculator')?.dataset.units === 'us' ? 'us' : 'metric';
 }
 
 /**
- * A number as a box shows it in the given units: as it is where five figures say it, else rounded. A box reads it back as
- * itself, since three decimals would be taken for thousands.
+ * A number as a box shows it in the given units: exact where five digits suffice, otherwise rounded. It parses to itself, so it never has
+ * exactly three decimals, which would look like thousands.
  */
 export function shownIn({ boxes, digits }: Measure, value: number, units: System): string {
   const exact = boxes[units].fromFixed(value);
@@ -95,18 +95,18 @@ export function shownIn({ boxes, digits }: Measure, value: number, units: System
   return boxNumber(short ?? plain);
 }
 
-/** A number with the word of its fixed unit, which any box of that measure reads as just that number. */
+/** A number with the word of its fixed unit, which any box of that measure parses to exactly that number. */
 export function exactly({ fixed }: Measure, value: number): string {
   return `${boxNumber(value)} ${fixed}`;
 }
 
-/** A number that a box reads back as itself: three decimals would be taken for thousands. */
+/** A number that a box parses to itself, because three decimals would look like thousands. */
 export function boxNumber(value: number): string {
   const plain = plainDecimal(held(value));
   return /^-?[1-9]\d{0,2}\.\d{3}$/.test(plain) ? `${plain}0` : plain;
 }
 
-/** What a box of the page holds before anything is typed, for components/Box. */
+/** The initial content of a box, for components/form/TextField. */
 export function boxed(measured: Measure, value: number, units: System): { value: string; exact: string } {
   return { value: shownIn(measured, value, units), exact: exactly(measured, value) };
 }

@@ -1,6 +1,6 @@
 /*
- * Brings a calculator when it is wanted: its form is touched, the address holds values, or its reader chose other units than the club's. Until then a page is read for
- * the price of these lines. A press that comes before the calculator does is kept for it.
+ * Loads a calculator's script on demand: when its form is touched, the address contains values, or the reader chose other units than the
+ * club's. Until then a page loads only these lines. A press before the script arrives is repeated afterwards.
  */
 export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
   const form = document.querySelector(`${tag} form`) as HTMLFormElement;
@@ -16,7 +16,7 @@ export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
       for (const button of buttons) button.click();
       if (pressed) form.requestSubmit();
     }, () => {
-      // Not there and not in the offline copy: the next touch asks again.
+      // Neither the network nor the offline copy has it. The next touch tries again.
       asked = undefined;
     }); // prettier-ignore
   };
@@ -36,7 +36,7 @@ export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
 
   form.addEventListener('submit', keep);
   form.addEventListener('click', keepButton);
-  // A browser brings only the line of the cursor into sight, which may leave the rest of the box under the parts at the foot.
+  // A browser scrolls only the line of the cursor into view, so the rest of the box may be under the bars at the bottom.
   form.addEventListener('focusin', ({ target }) => {
     if (target instanceof HTMLTextAreaElement) target.scrollIntoView({ block: 'nearest' });
   });

@@ -1,4 +1,4 @@
-/* A window of days as it is for the reader's district: of `valley 05-03 05-17;hill 05-12 05-26` its own, else the first. */
+/* The window of days for the reader's district: its own part of `valley 05-03 05-17;hill 05-12 05-26`, or the first. */
 export function windowHere(windows: string): [from: string, to: string] {
   const all = windows.split(';').map((each) => each.split(' '));
   const [, from, to] = all.find(([id]) => id === document.documentElement.dataset.district) ?? all[0]!;

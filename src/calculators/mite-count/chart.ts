@@ -1,4 +1,4 @@
-/* The picture of a mite count: each colony as a bar against the level, all together as the last one. */
+/* Chart of a mite count: each colony as a bar compared with the level, and all together as the last bar. */
 import type { Drawing } from '../form/drawing.ts';
 import { rangeBars } from '../form/range-bars.ts';
 import type { Judged } from './model.ts';

@@ -1,4 +1,4 @@
-/* The form of the mite count. Words: words.ts; judgement: judge.ts; arithmetic: shared/mites. */
+/* Form of the mite count. Sentences: text.ts. Verdict: model.ts. Arithmetic: shared/mites. */
 import { phases } from '../../../shared/mites/action-level.ts';
 import { mostBeesInSample, mostMitesInSample, type SampleReason } from '../../../shared/mites/rate.ts';
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
@@ -25,7 +25,7 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
       word: 'Colony',
       most: 24,
       fewest: 2,
-      // Of two columns the first is mites where it is a number, and else a name.
+      // In a line of two columns the first is mites if it is a number, and otherwise a name.
       spread: (cells) => (cells.length === 2 && /^[\d\s.,]*$/.test(cells[0]!) ? [undefined, ...cells] : cells),
     }),
     method: choice(methods, 'how the mites were counted'),

@@ -1,6 +1,6 @@
 /*
- * A mite count judged by the club's own figures: for the form, the worked example and the table alike. A colony without a
- * name goes by its place in the list.
+ * Mite count with the club's own figures, for the form, the worked example and the table. A colony without a name is named by its place
+ * in the list.
  */
 import type { Result } from '../../../shared/result.ts';
 import { levelFor, type Phase } from '../../../shared/mites/action-level.ts';
@@ -14,20 +14,20 @@ export const methods: readonly Method[] = ['wash', 'roll', 'gas'];
 export type Level = {
   readonly levelPer100: number;
   readonly phases: readonly Phase[];
-  /** Who set it, where, when, and with what. */
+  /** Who set the level, where, when, and with what method. */
   readonly words: string;
-  /** Undefined where the source does not say, or used another way of counting. */
+  /** Undefined where the source does not say, or used another counting method. */
   readonly method: Method | undefined;
 };
 
 export type MiteFigures = {
   readonly levels: readonly Level[];
-  /** Levels at which there is no time to lose. */
+  /** Levels that call for action at once. */
   readonly atOnceLevels: readonly Level[];
   readonly growth: Growth | null;
-  /** More bees than these are never asked of one colony. */
+  /** The largest sample that may be taken. */
   readonly mostBees: number;
-  /** Colonies under which an apiary is poorly seen. */
+  /** Fewer colonies than this show an apiary poorly. */
   readonly fewestColonies: number | null;
 };
 
@@ -51,7 +51,7 @@ export function judgeCount(
     ...(atOnce ? { atOncePer100: atOnce.levelPer100 } : {}),
     recoveryPercent: recovery,
     hasBrood: phase !== 'winter-rest',
-    // Without a figure no week is shown, whatever comes out.
+    // Without a figure no number of weeks is shown.
     growth: growth ?? { slowestPerDay: 1, fastestPerDay: 1 },
     mostBees,
   });

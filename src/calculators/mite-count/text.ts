@@ -1,4 +1,4 @@
-/* The sentences of a mite count. Numbers are rounded here and nowhere before, never across the level. */
+/* Sentences of the mite count. Numbers are rounded only here, and never across the level. */
 import { phaseName } from '../../../shared/season/phases.ts';
 import type { MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample } from '../../../shared/mites/rate.ts';
@@ -7,10 +7,10 @@ import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../..
 import type { Counted, Judged, Level, MiteFigures } from './model.ts';
 
 export const verdictNames: Readonly<Record<Verdict, string>> = { below: 'Below', unsure: 'Unsure', act: 'Act' };
-/** The step of gravity a verdict is shown with. */
+/** The level of gravity of each verdict. */
 export const verdictSteps: Readonly<Record<Verdict, string>> = { below: 'settled', unsure: 'watch', act: 'act' };
 
-/** The levels that a rate is judged by: it is never rounded across one of them. */
+/** The levels that a rate is compared with. Rounding never carries it across one of them. */
 type Lines = Pick<Judged, 'level' | 'atOnce'>;
 
 export function rateWords(per100: number, { level, atOnce }: Lines): string {
@@ -52,7 +52,7 @@ function list(names: readonly string[]): string {
   return `${shown} ${one ? 'is' : 'are'}`;
 }
 
-/** Why there is no level. */
+/** The reason for a missing level. */
 export function noLevel({ levels }: MiteFigures, phase: Counted['phase']): string {
   return levels.length === 0 || !phase ? 'No figure for this club.' : `No level for this part of the year, ${phaseName(phase)}.`;
 }
@@ -88,7 +88,7 @@ export function settleWords(settle: MiteCount['toSettle'], counted: readonly Mit
   return `About ${formatNumber(settle.bees, { places: 0 })} bees${where} in all, at this rate, would settle it.`;
 }
 
-/** What every verdict leads to. */
+/** The advice that follows from each verdict. */
 export function nextStep({ count, level }: Judged, { phase }: Counted, { growth }: MiteFigures): string {
   if (!level) return 'Write the count down. The club goes by no level here, so ask before you treat.';
   if (count.coloniesAtOnce.length > 0)
@@ -118,7 +118,7 @@ export function weeksReason(state: MiteCount['weeks']['state']): string {
   }[state];
 }
 
-/** `reached`: the likely range of a colony reaches the level already. */
+/** `reached`: the likely range of a colony already includes the level. */
 export function soonestWords(weeks: number, reached: boolean): string {
   if (weeks > 0) return `In ${inWeeks(weeks)} at the soonest.`;
   return reached ? 'It may be there now.' : 'Within a week at the soonest.';
@@ -130,7 +130,7 @@ export function latestWords(weeks: number): string {
 
 const inWeeks = (weeks: number): string => `${formatNumber(weeks, { places: 0 })} ${weeks === 1 ? 'week' : 'weeks'}`;
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords(judged: Judged, recovery: number): string {
   const { colonies, apiary } = judged.count;
   const whole = (number: number) => formatNumber(number, { places: 0 });

@@ -1,7 +1,7 @@
 /*
- * The dates of a package as a calendar file: whole days, whose end is the day after the last. An event keeps its UID as long as
- * the package has the same day, so that a file taken again puts right what an earlier one said. Brought at the press of the
- * button, since the writer is larger than the page's own script.
+ * Calendar file (iCalendar) of a package's dates as all-day events, which end on the day after the last. An event keeps its UID while the
+ * package has the same install day, so that a second download corrects the first. The file loads at the press of the button, because the
+ * iCalendar writer is larger than the page's own script.
  */
 import ical from 'ical-generator';
 import { addDays, type Day } from '../../../shared/days/day.ts';
@@ -27,7 +27,7 @@ export function writeCalendar(dated: readonly Dated[], { installed, club, editio
   return calendar.toString();
 }
 
-/** The writer reads whole days in UTC. */
+/** The iCalendar writer reads whole days in UTC. */
 function midnight(day: Day): Date {
   return new Date(`${day}T00:00:00Z`);
 }

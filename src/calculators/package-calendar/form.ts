@@ -1,4 +1,4 @@
-/* The form of the package calendar. Words: words.ts; dates and bees: plan.ts; arithmetic: shared/packages. */
+/* Form of the package calendar. Sentences: text.ts. Dates and bees: model.ts. Arithmetic: shared/packages. */
 import type { Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import type { DayPair, ShakenReason } from '../../../shared/packages/calendar.ts';
@@ -95,7 +95,7 @@ function showBees(plan: Plan, result: HTMLElement, figures: PackageFigures): voi
   ); // prettier-ignore
 }
 
-/** The rows of the table that have both days, as they stand there. */
+/** The rows of the table that have both days. */
 function datedRows(result: HTMLElement): Dated[] {
   return [...result.querySelectorAll<HTMLElement>('[data-event]')].flatMap((row) => {
     const [earliest, latest] = [...row.querySelectorAll('output')].map((output) => output.dataset.value as Day | undefined);

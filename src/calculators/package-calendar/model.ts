@@ -1,4 +1,4 @@
-/* The dates and the bees of a package by the club's own figures: for the form, the worked example and the calendar file alike. */
+/* Dates and bees of a package with the club's own figures, for the form, the worked example and the calendar file. */
 import {
   daysInCage,
   packageCalendar,
@@ -29,10 +29,10 @@ type Habit = keyof PackageHabits;
 
 export type PackageFigures = {
   readonly units: System;
-  /** What the club holds of the habits. */
+  /** The club's own figures of habit. */
   readonly habits: Partial<PackageHabits>;
   readonly colony: ColonyFigures | null;
-  /** Between these the trials lie that the curve rests on. */
+  /** The limits of the trials that the curve is based on. */
   readonly trialBees: { readonly least: number; readonly most: number } | null;
   readonly shakenBeforeDays: number | null;
 };
@@ -49,11 +49,11 @@ export type Plan = {
   readonly firstBees?: DayPair;
   readonly firstMiteCount?: DayPair;
   readonly curve?: PopulationCurve;
-  /** Why there is no curve. */
+  /** The reason for a missing curve. */
   readonly noCurve?: 'no-figure' | 'beyond-trials';
 };
 
-/** Past eight weeks the model knows too little to be shown. */
+/** After eight weeks the model knows too little to be shown. */
 const daysAhead = 56;
 
 export function planPackage(given: Package, figures: PackageFigures): Result<Plan, ShakenReason | StartReason> {
@@ -66,7 +66,7 @@ export function planPackage(given: Package, figures: PackageFigures): Result<Pla
   return ok({ beesAtStart: start.value, ...dates, ...curveOf(given, shaken, start.value, dates.firstEggs, figures) });
 }
 
-/** The dates whose figures the club holds. */
+/** The dates for which the club has figures. */
 function datesOf(given: Package, habits: Partial<PackageHabits>): Partial<PackageCalendar> {
   const none = { least: 0, most: 0 };
   const calendar = packageCalendar(given, {

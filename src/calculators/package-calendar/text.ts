@@ -1,4 +1,4 @@
-/* The sentences of the package calendar, and its picture. */
+/* Sentences and chart of the package calendar. */
 import { formatDay, formatDayRange } from '../../../shared/days/show-day.ts';
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
@@ -10,7 +10,7 @@ import type { Package, PackageFigures, Plan } from './model.ts';
 
 export const noFigure = 'No figure for this club.';
 
-/** To the nearest hundred: the band is no finer. */
+/** Rounds to the nearest hundred, because the band is not more precise. */
 export const beesWords = (bees: number): string => formatNumber(Math.round(bees / 100) * 100, { places: 0 });
 export const whole = (value: number): string => formatNumber(value, { places: 0 });
 
@@ -35,7 +35,7 @@ export function noCurveWords({ noCurve }: Plan, { trialBees }: PackageFigures): 
   return `The trials had ${whole(trialBees.least)} to ${whole(trialBees.most)} bees, so nothing is said for this number.`;
 }
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords(given: Package, plan: Plan, { units }: PackageFigures): string {
   const weight = shownIn(packageWeight, given.pounds, units);
   const each = formatNumber(perWeight.boxes[units].fromFixed(given['bees-per-pound']), { places: 0 });

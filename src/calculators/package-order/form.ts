@@ -1,4 +1,4 @@
-/* The form of the package order. Words: words.ts; the terms: reckon.ts; arithmetic: shared/packages. */
+/* Form of the package order. Sentences: text.ts. Terms: model.ts. Arithmetic: shared/packages. */
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { OrderTotals, PackageOrder } from '../../../shared/packages/order.ts';
 import { litresToUsGallons } from '../../../shared/units/volume.ts';

@@ -1,4 +1,4 @@
-/* An order as the form has it, worked out by shared/packages: for the form, the worked example and the table alike. */
+/* Package order from the values of the form, computed by shared/packages, for the form, the worked example and the table. */
 import type { Result } from '../../../shared/result.ts';
 import { packageOrder, type OrderLine, type OrderReason, type PackageOrder } from '../../../shared/packages/order.ts';
 import type { System } from '../form/measures.ts';

@@ -1,4 +1,4 @@
-/* The sentences of the package order. */
+/* Sentences of the package order. */
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { OrderReason, OrderTotals, PackageOrder } from '../../../shared/packages/order.ts';
 import { poundsToKilograms } from '../../../shared/units/weight.ts';
@@ -7,11 +7,11 @@ import { canVolume, perWeight } from '../form/units.ts';
 import { longestHours, type Ordered, type OrderFigures } from './model.ts';
 
 export const whole = (value: number): string => formatNumber(value, { places: 0 });
-/** Pounds as a number of the form's units. */
+/** Pounds as a number in the form's units. */
 export const inUnits = (pounds: number, units: System): number => (units === 'us' ? pounds : poundsToKilograms(pounds));
 export const weightOf = (pounds: number, units: System): string => weightWords(poundsToKilograms(pounds), units);
 
-/** What stands where the supplier's number is lacking. */
+/** The text where the supplier's number is missing. */
 export const askSupplier = 'Ask the supplier.';
 
 export function packagesWords(packages: number): string {
@@ -46,7 +46,7 @@ export function roadWords({ hours, allowance, 'bees-per-pound': perPound }: Orde
   );
 }
 
-/** How many sheets have a line for everyone, if each takes one. */
+/** How many sheets have a line for every member, if each takes one. */
 export function sheetsWords({ all }: PackageOrder, { members }: OrderFigures): string {
   const sheets = Math.ceil(all.packages / members);
   return sheets === 1
@@ -54,7 +54,7 @@ export function sheetsWords({ all }: PackageOrder, { members }: OrderFigures): s
     : `A sheet has lines for ${members} members. If each takes one package, print ${whole(sheets)} sheets.`;
 }
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords(ordered: Ordered, { all }: PackageOrder, units: System): string {
   const plain = (value: number): string => toDataValue(Number(value.toPrecision(6)));
   const weight = (pounds: number): string => (units === 'us' ? plain(pounds) : three(inUnits(pounds, units)));
@@ -79,7 +79,7 @@ export function sumWords(ordered: Ordered, { all }: PackageOrder, units: System)
   ].join(' ');
 }
 
-/** The box to mend, and what to write in it. */
+/** The box to correct, and what to write in it. */
 export function faultWords(
   reason: OrderReason | 'impossible-hours',
   ordered: Ordered,

@@ -1,4 +1,4 @@
-/* The picture of a sampling plan: how often a smaller or larger sample misses, against what was asked. */
+/* Chart of a sampling plan: how often smaller and larger samples miss, compared with the requested certainty. */
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { Drawing } from '../form/drawing.ts';
 import { rangeBars } from '../form/range-bars.ts';

@@ -1,4 +1,4 @@
-/* The form of the sampling plan. Words: words.ts; the plan: plan.ts; arithmetic: shared/mites. */
+/* Form of the sampling plan. Sentences: text.ts. Plan: model.ts. Arithmetic: shared/mites. */
 import type { SamplingReason } from '../../../shared/mites/sampling-plan.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';

@@ -1,4 +1,4 @@
-/* A sampling plan by the club's own figures: for the form, the worked example and the table alike. */
+/* Sampling plan with the club's own figures, for the form, the worked example and the table. */
 import { missedChance, samplingPlan, type SamplingReason } from '../../../shared/mites/sampling-plan.ts';
 import { ok, err, type Result } from '../../../shared/result.ts';
 
@@ -7,23 +7,23 @@ export type Asked = { readonly share: number; readonly certainty: number; readon
 export type SamplingFigures = {
   readonly coloniesLeast: number | null;
   readonly coloniesMost: number | null;
-  /** Bees of the usual sample. */
+  /** Bees in the usual sample. */
   readonly usualBees: number;
-  /** More than these a colony should not give. */
+  /** The largest sample that a colony should give. */
   readonly mostBees: number;
 };
 
 export type Plan = {
   readonly beesNeeded: number;
   readonly missedPercent: number;
-  /** Undefined where the apiary was not given, or the club holds no figure. */
+  /** Undefined where the size of the apiary is unknown, or the club has no figure. */
   readonly coloniesLeast: number | undefined;
   readonly coloniesMost: number | undefined;
   /** How often samples of other sizes miss. */
   readonly others: readonly { readonly bees: number; readonly missedPercent: number }[];
 };
 
-/** Rarer than this no number of bees that a colony has would show it. */
+/** Below this share even all the bees of a colony would not show it. */
 export const rarestPercent = 0.01;
 
 export function planSampling({ share, certainty, colonies }: Asked, figures: SamplingFigures): Result<Plan, SamplingReason | 'too-rare'> {

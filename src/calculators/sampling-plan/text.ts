@@ -1,4 +1,4 @@
-/* The sentences of the sampling plan. */
+/* Sentences of the sampling plan. */
 import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { Asked, Plan, SamplingFigures } from './model.ts';
 
@@ -11,7 +11,7 @@ export function headline({ beesNeeded, coloniesLeast: least, coloniesMost: most 
   return `Look at ${beesWords(beesNeeded)} from each of ${least === most ? whole(most) : `${whole(least)} to ${whole(most)}`} colonies.`;
 }
 
-/** What was asked for, in a sentence. */
+/** The requested certainty in a sentence. */
 export function askedWords({ share, certainty, colonies }: Asked): string {
   const apiary = colonies === undefined ? '' : `, ${whole(colonies)} ${colonies === 1 ? 'colony' : 'colonies'}`;
   return `Wanted: to meet a mite ${plainDecimal(certainty)} times in 100 where ${plainDecimal(share)} % of bees carry one${apiary}.`;
@@ -21,7 +21,7 @@ export function beesWords(bees: number): string {
   return `${whole(bees)} ${bees === 1 ? 'bee' : 'bees'}`;
 }
 
-/** Never rounded to the other side of what was asked. */
+/** Never rounded across the requested certainty. */
 export function missedWords(percent: number, { certainty }: Asked): string {
   return `${formatAgainst(percent, Number((100 - certainty).toPrecision(12)), 1)} %`;
 }
@@ -35,12 +35,12 @@ export function samplesWords({ beesNeeded }: Plan, { usualBees, mostBees }: Samp
     : `That is ${whole(samples)} usual samples of ${whole(usualBees)}.`;
 }
 
-/** Why there is no number of colonies. */
+/** The reason for a missing number of colonies. */
 export function noColonies(colonies: number | undefined): string {
   return colonies === undefined ? 'Write above how many colonies there are.' : noFigure;
 }
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords(asked: Asked, { beesNeeded, missedPercent }: Plan): string {
   const { share, certainty } = asked;
   const clean = toDataValue(1 - share / 100);

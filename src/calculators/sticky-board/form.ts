@@ -1,4 +1,4 @@
-/* The form of the sticky board. Words: words.ts; arithmetic: shared/mites. */
+/* Form of the sticky board. Sentences: text.ts. Arithmetic: shared/mites. */
 import { mitesFallenPerDay, type BoardReason } from '../../../shared/mites/sticky-board.ts';
 import { defineCalculator } from '../form/calculator.ts';
 import { boxOf, type FormError } from '../form/field.ts';

@@ -1,4 +1,4 @@
-/* The sentences of the sticky board. */
+/* Sentences of the sticky board. */
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import { three } from '../form/measures.ts';
 
@@ -13,7 +13,7 @@ export function headline(perDay: number): string {
   return `${perDayWords(perDay)} fell on the board.`;
 }
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords({ mites, days }: Board, perDay: number): string {
   return `${formatNumber(mites, { places: 0 })} ${mites === 1 ? 'mite' : 'mites'} ÷ ${toDataValue(Number(days.toPrecision(4)))} ${days === 1 ? 'day' : 'days'} = ${perDayWords(perDay)}.`;
 }

@@ -1,4 +1,4 @@
-/* The picture of a syrup: a scale of warmth, where it may grain, and how warm it is now. */
+/* Chart of a syrup: a temperature scale, the range in which it may crystallise, and its present temperature. */
 import type { Graining } from '../../../shared/feeding/solubility.ts';
 import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
 import type { Drawing, Shape } from '../form/drawing.ts';
@@ -10,7 +10,7 @@ const [top, floor] = [1.9, 3.4];
 export function drawGraining(graining: Graining, temperatureC: number, units: System): Drawing {
   const us = units === 'us';
   const step = us ? 20 : 10;
-  // The scale ends on a round number of its own degrees, and begins where water freezes.
+  // The scale ends on a round number of its own degrees and begins at the freezing point of water.
   const endShown = Math.max(us ? 100 : 40, Math.ceil((us ? celsiusToFahrenheit(temperatureC) : temperatureC) / step) * step);
   const inCelsius = (shown: number) => (us ? fahrenheitToCelsius(shown) : shown);
   const end = inCelsius(endShown);

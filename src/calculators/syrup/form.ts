@@ -1,4 +1,4 @@
-/* The form of the syrup page. Words: words.ts; the mix: recipe.ts; arithmetic: shared/feeding. */
+/* Form of the syrup calculator. Sentences: text.ts. Mix: model.ts. Arithmetic: shared/feeding. */
 import type { MixReason } from '../../../shared/feeding/mix.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
 import { ok } from '../../../shared/result.ts';
@@ -74,7 +74,7 @@ function faultOf(reason: MixReason, form: HTMLFormElement, units: System): FormE
   return { box: boxOf(form, name), words };
 }
 
-/** The amount; a unit typed behind it is chosen in the list of units. */
+/** The amount. A typed unit is selected in the list of units. */
 function amountWithUnit(): Field<number> {
   const plain = number('how much there is, such as 5');
   const words = amountUnits.flatMap((unit) => unitWords[unit]);
@@ -92,7 +92,7 @@ function amountWithUnit(): Field<number> {
   const field = single(kind);
   return {
     ...field,
-    /** What was written keeps the unit chosen beside it; an empty box takes the usual one. */
+    /** A typed amount keeps the unit selected beside it. An empty box gets the usual one. */
     turn: (form, name) => () => {
       if (boxOf(form, name).value.trim() === '') boxOf(form, 'unit').value = systemOf(form) === 'us' ? 'lb' : 'kg';
     },

@@ -1,4 +1,4 @@
-/* A mix as the form has it, worked out by shared/feeding: for the form, the worked example and the table alike. */
+/* Syrup mix from the values of the form, computed by shared/feeding, for the form, the worked example and the table. */
 import { mixSyrup, type Amount, type MixReason, type Recipe, type Syrup } from '../../../shared/feeding/mix.ts';
 import type { Result } from '../../../shared/result.ts';
 import {

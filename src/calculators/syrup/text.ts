@@ -1,4 +1,4 @@
-/* The sentences of the syrup page. */
+/* Sentences of the syrup calculator. */
 import type { Syrup } from '../../../shared/feeding/mix.ts';
 import type { Graining } from '../../../shared/feeding/solubility.ts';
 import { densityWords, temperatureRange, temperatureWords, three, volumeAlone, weightAlone, type System } from '../form/measures.ts';
@@ -23,7 +23,7 @@ export function grainingWords(graining: Graining, units: System): string {
   }
 }
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords(mixed: Mixed, { brix, syrupKg, syrupLitres, kgPerLitre }: Syrup, units: System): string {
   const inCup = (grams: number): string => three(smallWeight.boxes[units].fromFixed(grams));
   const [sugar, water, cup, waterCup] = [

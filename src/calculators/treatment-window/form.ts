@@ -1,7 +1,7 @@
 /*
- * The form of the treatment page. Words: words.ts; which rows: judge.ts; rules: shared/treatments.
- * In addresses `high` is the highest daytime high, and `low` the coldest hour, as they always were; `lowest-high` came later. An
- * address without it fills what it has, and the form asks for the rest.
+ * Form of the treatment window. Sentences: text.ts. Choice of rows: model.ts. Rules: shared/treatments. In addresses `high` is the
+ * highest daytime high and `low` the coldest hour. `lowest-high` was added later. An address without it fills the other fields, and the
+ * form asks for the rest.
  */
 import type { Day } from '../../../shared/days/day.ts';
 import { todayIn } from '../../../shared/days/today.ts';

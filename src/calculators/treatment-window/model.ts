@@ -1,4 +1,4 @@
-/* The club's label rows against what is planned: for the form and the worked example alike. */
+/* The club's label rows compared with a plan, for the form and the worked example. */
 import type { Day } from '../../../shared/days/day.ts';
 import {
   againstLimit,
@@ -25,16 +25,16 @@ export type TreatmentFigures = { readonly units: System; readonly rows: readonly
 export type JudgedRow = {
   readonly id: string;
   readonly title: string;
-  /** Left out where an ingredient has no row for the place. */
+  /** Absent where an ingredient has no row for the place. */
   readonly row?: ShownRow;
   readonly judged: Judged;
-  /** Where no label of the place was opened: rows of other places that speak against the warmth of these days. */
+  /** Where no label of the place was opened: rows of other places that exclude the temperatures of these days. */
   readonly elsewhere: readonly ShownRow[];
 };
 
 /**
- * The rows of the place, and one line for each ingredient without any. Of no place said, all rows. What is ruled out stands first, and
- * before the rest what a label of another place speaks against.
+ * The rows of the place, and one line for each ingredient without any. Without a place: all rows. Ruled-out rows come first. Rows that
+ * only the label of another place contradicts come before the rest.
  */
 export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day): JudgedRow[] {
   const unsaid = planned.place.trim() === '';

@@ -1,4 +1,4 @@
-/* The sentences of the treatment page. They never advise: a row rules out, works poorly, leaves open, or says whom to ask. */
+/* Sentences of the treatment window. They never advise. A row rules out, works poorly, leaves open, or says whom to ask. */
 import { formatDay } from '../../../shared/days/show-day.ts';
 import {
   againstLimit,
@@ -22,7 +22,7 @@ export const stateNames: Readonly<Record<TreatmentState, string>> = {
   'nothing-found': 'Nothing found against it',
 };
 
-/** What to do next, in a few words: beside each state. */
+/** The next step in a few words, beside each state. */
 export const nextWords: Readonly<Record<TreatmentState, string>> = {
   'ruled-out': 'Not in these days.',
   ask: 'Not yet. Read your label, then ask.',
@@ -30,7 +30,7 @@ export const nextWords: Readonly<Record<TreatmentState, string>> = {
   'nothing-found': 'Not a permission. Read your label.',
 };
 
-/** The same in sentences, once under the table. */
+/** The next step in sentences, once under the table. */
 export const nextSteps: Readonly<Record<TreatmentState, string>> = {
   'ruled-out': 'a label forbids it for what you wrote. Do not put it in. Wait for other days, or look at another active ingredient.',
   ask: 'something is not known here. Do not put it in yet. Read the label on your container, and ask the office named on this page.',
@@ -38,7 +38,7 @@ export const nextSteps: Readonly<Record<TreatmentState, string>> = {
   'nothing-found': 'this page found nothing against it. That is not a permission. Read your label: it alone allows.',
 };
 
-/** The step of gravity a state is shown with. */
+/** The level of gravity of each state. */
 export const stateSteps: Readonly<Record<TreatmentState, string>> = {
   'ruled-out': 'act',
   ask: 'watch',
@@ -60,7 +60,7 @@ export function headline(judged: readonly JudgedRow[]): string {
   return `Of ${judged.length} rows: ${parts.flatMap(([number, words]) => (number ? [`${number} ${words}`] : [])).join(', ')}.`;
 }
 
-/** One sentence a rule, the one that decides first; then what labels of other places say of such days. */
+/** One sentence per rule, the deciding one first, then what labels of other places say about such days. */
 export function judgementWords({ row, judged: { state, rules }, elsewhere }: JudgedRow, planned: Planned, units: System): string {
   const own =
     state === 'nothing-found'
@@ -140,7 +140,7 @@ function askWords(rule: TreatmentRule, { place }: Planned): string {
   }
 }
 
-/** Which temperature a limit speaks of, as people say it. */
+/** The temperature that a limit means, in plain words. */
 export const kindWords: Readonly<Record<WarmthKind, string>> = {
   'daily-high': 'daily highs',
   mean: 'a mean of day and night',
@@ -181,7 +181,7 @@ function warmestOf(of: WarmthKind, { highestHighC, meanC }: Planned, units: Syst
   return of === 'mean' ? `Your mean is ${alone(meanC!, units)}.` : `Your warmest day reaches ${alone(highestHighC, units)}.`;
 }
 
-/** The limits of a row in words, each with the kind of temperature it speaks of. */
+/** The limits of a row in words, each with its kind of temperature. */
 export function limitWords({ of, leastC, mostC, when }: WarmthLimit, units: System): string {
   const range =
     leastC === undefined
@@ -192,7 +192,7 @@ export function limitWords({ of, leastC, mostC, when }: WarmthLimit, units: Syst
   return `${kindWords[of]} of ${range}${when ? ` ${when}` : ''}`;
 }
 
-/** As labels print it: whole degrees Fahrenheit, the club's own scale first. */
+/** As labels print it: whole degrees Fahrenheit, with the club's own scale first. */
 export function warmthWords(celsius: number, first: System): string {
   return first === 'us' ? `${alone(celsius, 'us')} (${alone(celsius, 'metric')})` : `${alone(celsius, 'metric')} (${alone(celsius, 'us')})`;
 }
@@ -201,7 +201,7 @@ function alone(celsius: number, units: System): string {
   return units === 'us' ? `${formatNumber(celsiusToFahrenheit(celsius), { places: 0 })} °F` : `${Number(celsius.toFixed(1))} °C`;
 }
 
-/** What was planned, in a sentence. */
+/** The plan in a sentence. */
 export function plannedWords(planned: Planned, units: System): string {
   const { start, lowestHighC, highestHighC, meanC, coldestC, supersOn, brood, place } = planned;
   return [
@@ -213,7 +213,7 @@ export function plannedWords(planned: Planned, units: System): string {
   ].join(', ');
 }
 
-/** Where a row is from: place, registration and date of its label, or that no label was opened. */
+/** The origin of a row: place, registration and date of its label, or that no label was opened. */
 export function labelWords({ place, seen, registration, labelDate, form }: ShownRow): string {
   const about = `${form}; ${place}`;
   if (seen === 'not-opened') return `${about}. Its label could not be opened.`;

@@ -1,4 +1,4 @@
-/* The picture of a weight check: a dot for each package by its distance from the label, below it the mean with its room for chance. */
+/* Chart of a weight check: one dot per package by its distance from the label, and the mean below with its allowance for chance. */
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { Drawing, Shape } from '../form/drawing.ts';
 import type { System } from '../form/measures.ts';
@@ -60,7 +60,7 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
   };
 }
 
-/** Dots that would lie on one another stand on one another. */
+/** Overlapping dots are stacked. */
 function stacked(errors: readonly number[], least: number, most: number): { error: number; high: number }[] {
   const high = new Map<number, number>();
   return errors.map((error) => {

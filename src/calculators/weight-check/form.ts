@@ -1,4 +1,4 @@
-/* The form of the weight check. Words: words.ts; judgement: judge.ts; arithmetic: shared/packages. */
+/* Form of the weight check. Sentences: text.ts. Verdict: model.ts. Arithmetic: shared/packages. */
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type Field } from '../form/field.ts';
@@ -57,7 +57,7 @@ function showCheck(weighed: Weighed, judged: Judged, result: HTMLElement, units:
   show(result, 'sum', words.sumWords(weighed, judged, units));
 }
 
-/** The list of weights; beside it stands how many were read, so that a short paste is seen at once. */
+/** The list of weights. It shows how many were read, so that an incomplete paste is visible at once. */
 function weights(): Field<readonly number[]> {
   const kind = numberList({
     what: 'the weights, a line each',
@@ -82,7 +82,7 @@ function weights(): Field<readonly number[]> {
     fill: (form, name, text) => {
       const read = kind.readAddress(text);
       const fault = field.fill(form, name, text);
-      // The address parts them with commas, which the box would not take: its own fault is told.
+      // The address separates them with commas, which the box would refuse. So the address keeps its own error.
       return read.ok || text === '' ? fault : { box: boxOf(form, name), words: kind.says(read, text, systemOf(form)) };
     },
     wake: (form, name) => {

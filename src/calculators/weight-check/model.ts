@@ -1,4 +1,4 @@
-/* A list of weights judged by one of three laws: for the form, the worked example and the table alike. */
+/* Weights compared with one of three rules of law, for the form, the worked example and the table. */
 import type { Result } from '../../../shared/result.ts';
 import { checkWeights, type WeightCheck, type WeightReason } from '../../../shared/packages/weight-check.ts';
 import type { Tolerance, WeightRule } from '../../../shared/packages/weight-rule.ts';
@@ -9,7 +9,7 @@ export type RuleName = (typeof ruleNames)[number];
 
 export type HeldRule = {
   readonly rule: Omit<WeightRule, 'tolerances'> & { readonly tolerances: readonly (Tolerance & { readonly fromMemory?: boolean })[] };
-  /** The law, its year and place. */
+  /** The law, with year and place. */
   readonly from: string;
   readonly sampleFromMemory: boolean;
 };
@@ -25,7 +25,7 @@ export type Weighed = {
 
 export type Judged = {
   readonly check: WeightCheck;
-  /** Null where the club holds no such rule: mean and spread alone are then worth reading. */
+  /** Null where the club has no such rule. Mean and spread alone are then still useful. */
   readonly held: HeldRule | null;
   readonly toleranceFromMemory: boolean;
 };
@@ -42,7 +42,7 @@ export function judgeWeights(weighed: Weighed, { rules }: WeightFigures): Result
   return { ok: true, value: { check: check.value, held, toleranceFromMemory: row?.fromMemory === true } };
 }
 
-/** Places in the list, from 1, of weights so far from the label that they may be another column. */
+/** Places in the list, from 1, of weights so far from the label that they may belong to another column. */
 export function farOff({ 'label-g': labelG, 'weights-g': weights }: Weighed): readonly number[] {
   return weights.flatMap((weight, at) => (weight < labelG / 2 || weight > labelG * 2 ? [at + 1] : []));
 }

@@ -1,4 +1,4 @@
-/* The sentences of the weight check. Numbers are rounded here and nowhere before, never across the limit. */
+/* Sentences of the weight check. Numbers are rounded only here, and never across the limit. */
 import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { WeightReason, WeightTest } from '../../../shared/packages/weight-check.ts';
 import { three, type System } from '../form/measures.ts';
@@ -7,7 +7,7 @@ import { farOff, type HeldRule, type Judged, type RuleName, type Weighed } from 
 
 export const ruleTitles: Readonly<Record<RuleName, string>> = { eu: 'EU and UK', ca: 'Canada', us: 'US' };
 export const verdictNames: Readonly<Record<WeightTest, string>> = { passes: 'Passes', fails: 'Fails', 'too-few': 'Too few weights' };
-/** The step of gravity a verdict is shown with. */
+/** The level of gravity of each verdict. */
 export const verdictSteps: Readonly<Record<WeightTest, string>> = { passes: 'settled', fails: 'act', 'too-few': 'watch' };
 
 export const noFigure = 'No figure for this club.';
@@ -36,7 +36,7 @@ export function headline({ rule }: Weighed, { check, held }: Judged, units: Syst
   return `${verdictNames[check.verdict]} by ${byRule[rule]}: ${mean}.`;
 }
 
-/** How far the mean is from the label; beside the limit it is judged by, never rounded to its other side. */
+/** The distance of the mean from the label. Next to its limit, rounding never carries it across. */
 export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judged, 'check'>, units: System): string {
   const away = Math.abs(meanErrorG);
   if (away < 1e-9) return 'on the label';
@@ -72,7 +72,7 @@ export function shortWords(
 
 export const notCounted = 'This rule does not count them.';
 
-/** What decided. */
+/** The deciding test. */
 export function verdictReason(
   { check: { tests, verdict, sampleNeeded, shortSampleNeeded }, held }: Judged,
   { 'weights-g': weights }: Weighed,
@@ -93,7 +93,7 @@ export function ruleWords({ rule }: Weighed, held: HeldRule | null): string {
   return held ? `${ruleTitles[rule]}. ${held.from}.` : `${ruleTitles[rule]}. ${noFigure}`;
 }
 
-/** Weights that may be another column, pasted along. */
+/** Weights that may come from another column of the paste. */
 export function farOffWords(weighed: Weighed): string {
   const far = farOff(weighed);
   if (far.length === 0) return '';
@@ -106,7 +106,7 @@ export function farOffWords(weighed: Weighed): string {
   return `Look again: ${named} under half the label or over twice it. Was another column pasted along?`;
 }
 
-/** The sum with its numbers put in. */
+/** The calculation with its numbers. */
 export function sumWords(
   { 'label-g': labelG, 'weights-g': weights }: Weighed,
   { check: { meanErrorG, spreadG, limitG }, held }: Judged,
@@ -124,7 +124,7 @@ export function sumWords(
   return `${mean} Room for chance: ${places(limitG / spreadG, 3)} (t ÷ √${whole(weights.length)}) × ${trimmed(spreadG)} ${unit} = ${trimmed(limitG)} ${unit}. ${reached}`;
 }
 
-/** The box to mend, and what to write in it. */
+/** The box to correct, and what to write in it. */
 export function faultWords(
   reason: WeightReason,
   row: number | undefined,

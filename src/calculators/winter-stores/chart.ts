@@ -1,4 +1,4 @@
-/* The picture of winter stores: what is there and what is short, up to the line of what is wanted. */
+/* Chart of winter stores: the stores and the shortfall, up to the line of the target. */
 import { kilogramsToPounds } from '../../../shared/units/weight.ts';
 import type { Drawing, Shape } from '../form/drawing.ts';
 import type { System } from '../form/measures.ts';

@@ -1,4 +1,4 @@
-/* The form of the winter stores. Words: words.ts; the sums: plan.ts; arithmetic: shared/feeding. */
+/* Form of the winter stores. Sentences: text.ts. Calculation: model.ts. Arithmetic: shared/feeding. */
 import { defineCalculator } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
@@ -64,7 +64,7 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
 
 function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive, units: System): FormError {
   const most = units === 'us' ? '2,200 lb' : '1,000 kg';
-  // A mix that is offered can always be made, so its reasons cannot come.
+  // Every available mix is possible, so its errors cannot occur.
   const faults: Partial<Record<HiveReason, readonly [box: string, words: string]>> = {
     'nothing-given': ['gross-kg', 'Write what the hive weighs, or how many frames of honey there are.'],
     'both-ways': ['gross-kg', 'Write the weights or the frames, not both. Empty the others.'],

@@ -1,4 +1,4 @@
-/* The stores of a hive by the club's own figures: for the form, the worked example and the table alike. */
+/* Winter stores of a hive with the club's own figures, for the form, the worked example and the table. */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { winterStores, type FeedingFigures, type HiveStores, type StoreMix, type StoresReason } from '../../../shared/feeding/stores.ts';
 import { ok, err, type Result } from '../../../shared/result.ts';
@@ -20,13 +20,13 @@ export type StoresFigures = {
   readonly frameKg: { readonly [Kind in Frame]: number | null };
   readonly feeding: FeedingFigures | null;
   readonly sugarPerCup: number;
-  /** Of each district, the main one first; none where the club has no climate and no dates for it. */
+  /** For each district, the main one first. Empty where the club has no climate and no dates for it. */
   readonly feedBy: readonly { readonly district: string; readonly day: MonthDay; readonly words: string }[];
 };
 
 export type Stores = {
   readonly from: 'weights' | 'frames';
-  /** Without it a frame was counted whose honey the club holds no figure for. */
+  /** Missing where the club has no honey figure for a counted frame. */
   readonly storesKg?: number;
   readonly shortKg?: number;
   readonly feed?: {

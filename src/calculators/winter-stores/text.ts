@@ -1,4 +1,4 @@
-/* The sentences of the winter stores. */
+/* Sentences of the winter stores. */
 import { storeMixes, type StoreMix } from '../../../shared/feeding/stores.ts';
 import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
 import { kilogramsToPounds } from '../../../shared/units/weight.ts';
@@ -30,7 +30,7 @@ export function spanWords(least: number, most: number, words: (value: number) =>
   return `${/^[\d.,]+/.exec(words(least))![0]} to ${words(most)}`;
 }
 
-/** The sum with its numbers put in, in the club's own system. */
+/** The calculation with its numbers, in the club's own system. */
 export function sumWords(hive: Hive, stores: Stores, figures: StoresFigures): string {
   const { units, feeding } = figures;
   const weight = (kg: number) => weightAlone(kg, units);

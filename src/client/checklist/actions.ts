@@ -1,6 +1,6 @@
 /*
- * The desk below a list: own day, runs, notes, files, the link, the calendar. Fetched on the first press. Every deed is a
- * change of the record; what the page shows is drawn from it again by ticks.ts.
+ * Actions below a checklist: own day, runs, notes, files, the link, the calendar. Loaded on the first press. Every action changes the
+ * record, and checklist.ts then redraws the page.
  */
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import type { Day } from '../../../shared/days/day.ts';
@@ -59,13 +59,13 @@ const DEEDS: Record<string, (button: HTMLButtonElement) => void | Promise<void>>
   link: () => showLink(),
 };
 
-/** What was pressed, or a field of the reader's own that was changed. */
+/** The pressed button, or the reader's own field that changed. */
 export async function answer(touched: HTMLButtonElement): Promise<void> {
   if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
   else await DEEDS[touched.dataset.deed!]?.(touched);
 }
 
-/** A field of the reader's own: her day, how she started, which run, a note, a file. */
+/** A field of the reader's own: her day, how she started, the run, a note, a file. */
 function own(field: HTMLInputElement | HTMLSelectElement): void {
   const name = field.dataset.own!;
   if (name === 'day') return setTypedDay(field as HTMLInputElement);
@@ -175,7 +175,7 @@ async function openFile(chosen: File | undefined): Promise<void> {
   propose(read.kept, `The file of ${read.saved || 'an unknown day'}`);
 }
 
-/** Offers what an address carries. */
+/** Offers the run in an address. */
 export function offer(tail: string): void {
   const read = runFromTail(
     tail,

@@ -1,6 +1,6 @@
 /*
- * A checklist that remembers: ticks, the reader's own day, and what is next. It draws what the store holds and keeps no
- * state of its own; whatever is heavier (runs, notes, files, links) is fetched on a press.
+ * Checklist that saves ticks, the reader's own day, and what is next. It draws the stored record and has no state of its own. Larger
+ * parts (runs, notes, files, links) load on a press.
  */
 import { todayIn } from '../../../shared/days/today.ts';
 import { printOf } from '../../../shared/address/print.ts';
@@ -20,7 +20,7 @@ export const stepOf = (box: HTMLInputElement): HTMLElement => box.closest<HTMLEl
 export const wordsOf = (box: HTMLInputElement): string =>
   stepOf(box).querySelector('.step-words')!.textContent!.replace(/\s+/g, ' ').trim();
 
-/** Puts a line of words into a step's own place for them; an empty one goes. */
+/** Puts a line of text into a step. An empty text removes the line. */
 export function line(step: HTMLElement, name: string, words: string | undefined): void {
   const place = step.querySelector<HTMLElement>(`.${name}`) ?? Object.assign(document.createElement('p'), { className: name });
   if (!words) return place.remove();
@@ -28,10 +28,10 @@ export function line(step: HTMLElement, name: string, words: string | undefined)
   if (!place.isConnected) step.querySelector('label')!.after(place);
 }
 
-/** A step at which the list pauses until the reader has said whom she asked, or that all is well. */
+/** A step at which the list pauses until the reader has entered whom she asked, or that all is well. */
 const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box).dataset.asks) && !own(run.asked, box.dataset.tick!);
 
-/** Fetched once the reader has given her day. */
+/** Loaded once the reader has given her day. */
 let dated: Promise<typeof import('./dated.ts')> | undefined;
 
 export function show(): void {
@@ -62,7 +62,7 @@ function say(run: Run, next: HTMLInputElement | null, paused: boolean): void {
   const gone = Object.keys(run.ticks).filter((step) => !boxes.some((box) => box.dataset.tick === step)).length;
   const trouble = store.trouble();
   const place = find('progress');
-  // The sentences stand in the page, as data of the line they are shown in.
+  // The sentences are data attributes of the line that shows them.
   const words = [
     `${done} of ${boxes.length} done.`,
     run.filed ? place.dataset.filed : next ? (done > 0 ? `Next: ${wordsOf(next)}.` : '') : 'All done.',
@@ -93,7 +93,7 @@ list.addEventListener('change', (event) => {
   show();
 });
 
-// Everything else of the desk below the list loads on the first press of one of its buttons, which is then answered.
+// The other actions below the list load on the first press of one of their buttons, which is then handled.
 const deeds = () => import('./actions.ts');
 for (const [kind, name] of [
   ['click', 'button[data-deed]'],
@@ -106,7 +106,7 @@ for (const [kind, name] of [
 }
 
 for (const part of document.querySelectorAll<HTMLElement>('[data-awake]')) part.hidden = false;
-// What stays above the list grows with the yard's address: what is reached by keyboard stops below it.
+// The sticky bar above the list grows with the apiary's address, so the scroll margin for keyboard users grows too.
 const staying = find('yard').parentElement!;
 new ResizeObserver(() => root.style.setProperty('--reach', `${staying.offsetHeight}px`)).observe(staying);
 window.addEventListener('storage', (event) => event.key === key && show());
@@ -114,7 +114,7 @@ window.addEventListener('pageshow', show);
 window.addEventListener('hashchange', opened);
 show();
 
-/** An address that carries a run offers it; nothing is taken over unasked. */
+/** An address with a run offers it. Nothing is imported without confirmation. */
 function opened(): void {
   if (location.hash.startsWith('#run=')) void deeds().then((all) => all.offer(location.hash));
 }

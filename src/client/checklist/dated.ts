@@ -1,4 +1,4 @@
-/* The reader's own day on the page: each step's date and how it stands, and the fields that say how she started. */
+/* Shows the reader's own day on the page: each step's date and status, and the fields for how she started. */
 import type { Day } from '../../../shared/days/day.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { spanOf, spanWords } from './own-days.ts';
@@ -7,7 +7,7 @@ import { boxes, line, stepOf, today } from './checklist.ts';
 
 const USUAL = ['candy', 'drawn'];
 
-/** What a step says of its days before the reader gave one. */
+/** The text of a step's days before the reader gives one. */
 const plain = new Map(boxes.map((box) => [box, stepOf(box).querySelector('.step-day')?.textContent ?? '']));
 
 export function showDays(run: Run): void {

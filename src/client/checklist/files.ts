@@ -1,10 +1,10 @@
-/* The record as a file: JSON that can be opened again, and a table for a spreadsheet. Pure. */
+/* Files of the checklist record: JSON that can be opened again, and a table for a spreadsheet. Pure functions. */
 import { parseDay } from '../../../shared/days/day.ts';
 import { own, readState, VERSION, type ChecklistState } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
 
-/** The whole record as a file's text. */
+/** The whole record as the text of a file. */
 export const asFile = (kept: ChecklistState, club: string, saved: string): string =>
   `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, ...(kept.yard && { yard: kept.yard }), lists: kept.lists }, null, 2)}\n`;
 
@@ -28,7 +28,7 @@ export function fromFile(text: string, club: string): Opened {
   }
 }
 
-/** Every part is of its kind: what was taken over would else break the list each time it is opened. Parts that it does not know may be anything. */
+/** Checks that every part has its type, because a wrong one would break the list each time it opens. Unknown parts may be anything. */
 function isWhole({ lists }: ChecklistState): boolean {
   const isText = (value: unknown): boolean => typeof value === 'string';
   const isDay = (value: unknown): boolean => isText(value) && parseDay(value as string).ok;
@@ -52,7 +52,7 @@ function isWhole({ lists }: ChecklistState): boolean {
   );
 }
 
-/** One line a tick or note: list, run, step, ticked on, note, asked. RFC 4180. */
+/** One line per tick or note: list, run, step, ticked on, note, asked. RFC 4180. */
 export function asTable(kept: ChecklistState): string {
   const rows = Object.entries(kept.lists).flatMap(([list, { runs }]) =>
     Object.entries(runs).flatMap(([id, run]) => {
@@ -73,7 +73,7 @@ export function asTable(kept: ChecklistState): string {
   );
 }
 
-/** Quoted where it must be; a cell that a spreadsheet would take for a sum is marked as words. */
+/** Quotes a cell where necessary. A cell that a spreadsheet would run as a formula is marked as text. */
 function cell(text: string): string {
   const words = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(words) ? `"${words.replace(/"/g, '""')}"` : words;

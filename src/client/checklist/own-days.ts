@@ -1,6 +1,6 @@
 /*
- * The days of a run's steps, from the day the reader gave: `data-days` holds offsets (`4 7`), or one pair for each way of
- * starting (`candy drawn 4 7;released drawn 0 0`), worked out when the page was built.
+ * Days of a run's steps, from the day that the reader gave. `data-days` contains offsets (`4 7`), or one pair for each way of starting
+ * (`candy drawn 4 7;released drawn 0 0`). The build computes them.
  */
 import { addDays, daysBetween, weekday, type Day } from '../../../shared/days/day.ts';
 import { formatDayRange, formatDayWithWeekday } from '../../../shared/days/show-day.ts';

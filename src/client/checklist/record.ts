@@ -1,24 +1,24 @@
 /*
- * What a reader has ticked, as one record for the whole site folder: lists by their id, in each list the runs she named,
- * in each run the ticks by the step's own id. Rewording, moving or adding steps touches no tick; a tick whose step is gone
- * stays where it is. Pure: every change takes a record and gives a new one, and keeps what it does not know.
+ * Checklist record: a reader's ticks in one record for the whole site. It holds lists by id, in each list the runs that she named, and in
+ * each run the ticks by step id. Rewording, moving or adding steps changes no tick, and the tick of a removed step stays. Pure functions:
+ * every change takes a record and returns a new one, with its unknown parts.
  */
 export const VERSION = 2;
 
-/** A tick: the day it was made, and a print of the words it was made on. */
+/** A tick: its day, and a hash of the words of the step. */
 export type Tick = { on: string; of: string };
 
 export type Run = {
   name: string;
-  /** The reader's own day that dates are counted from, `2026-04-18`. */
+  /** The reader's own day from which dates are counted, `2026-04-18`. */
   day?: string;
-  /** What she said of her start: how the queen was given, what comb there was. */
+  /** How she started: how the queen was given, and with what comb. */
   choices?: Record<string, string>;
   ticks: Record<string, Tick>;
   notes?: Record<string, string>;
   /** At steps that pause the list: whom she asked, or that nothing was wrong. */
   asked?: Record<string, string>;
-  /** The day the run was filed: it is then read, not changed. */
+  /** The day on which the run was filed. A filed run is read-only. */
   filed?: string;
 };
 
@@ -26,14 +26,14 @@ export type ListRecord = { open: string; runs: Record<string, Run> };
 export type ChecklistState = {
   version: number;
   lists: Record<string, ListRecord>;
-  /** Where the yard is, in words to read out to whoever sends help. One for the site folder. */
+  /** Where the apiary is, in words to read out to emergency services. One for the site. */
   yard?: string;
 };
 
 export const emptyState = (): ChecklistState => ({ version: VERSION, lists: {} });
 export const FIRST_RUN = 'the first';
 
-/** Whether a tick was made, and on these words: `done`, `changed` (the words are new since), or null. */
+/** Whether a tick belongs to these words: `done`, `changed` (the words are newer), or null. */
 export function tickOf(run: Run, step: string, print: string): 'done' | 'changed' | null {
   const tick = own(run.ticks, step);
   return !tick ? null : tick.of === '' || tick.of === print ? 'done' : 'changed';
@@ -45,7 +45,7 @@ export const openRun = (kept: ChecklistState, list: string): Run => {
   return own(held.runs, held.open) ?? { name: '', ticks: {} };
 };
 
-/** The record with the open run of a list changed. A filed run is left as it is. */
+/** The record with a change to the open run of a list. A filed run stays unchanged. */
 export function inOpenRun(kept: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
   const held = listOf(kept, list);
   const run = openRun(kept, list);
@@ -65,7 +65,7 @@ export function without<T>(held: Record<string, T>, key: string): Record<string,
 
 export type Reading = { kept: ChecklistState; trouble: null | 'damaged' | 'newer' };
 
-/** Reads a record from its text; what cannot be read is named, never thrown away here. */
+/** Parses a record from its text. An error is returned with its reason, and nothing is discarded here. */
 export function readState(text: string | null): Reading {
   if (!text) return { kept: emptyState(), trouble: null };
   try {
@@ -82,6 +82,6 @@ export function readState(text: string | null): Reading {
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
-/** Only what was put there: `constructor` is a step's name like another. */
+/** Own properties only, because `constructor` is a valid name of a step. */
 export const own = <T>(held: Record<string, T> | undefined, key: string): T | undefined =>
   held && Object.hasOwn(held, key) ? held[key] : undefined;

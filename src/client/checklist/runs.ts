@@ -1,4 +1,4 @@
-/* Several runs of one list, each named by the reader: begin, open, name, file, start again. Pure. */
+/* Runs of one checklist, each named by the reader: begin, open, name, file, start again. Pure functions. */
 import { listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
 
 const withList = (kept: ChecklistState, list: string, held: ListRecord): ChecklistState => ({
@@ -18,13 +18,13 @@ export function open(kept: ChecklistState, list: string, id: string): ChecklistS
   return Object.hasOwn(held.runs, id) ? withList(kept, list, { ...held, open: id }) : kept;
 }
 
-/** Changes the open run, filed or not: for its name and its filing. */
+/** Changes the open run, filed or not, for its name and its filing. */
 export function changeOpen(kept: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
   const held = listOf(kept, list);
   return withList(kept, list, { ...held, runs: { ...held.runs, [held.open]: change(held.runs[held.open] ?? { name: '', ticks: {} }) } });
 }
 
-/** Files the open run under its day: it stays to be read, and a new one is opened. */
+/** Files the open run under its day and opens a new one. A filed run can still be read. */
 export const file = (kept: ChecklistState, list: string, day: string, nextId: string): ChecklistState =>
   begin(
     changeOpen(kept, list, (run) => ({ ...run, filed: day })),
@@ -33,7 +33,10 @@ export const file = (kept: ChecklistState, list: string, day: string, nextId: st
     { name: '', ticks: {} },
   );
 
-/** Takes all ticks, notes and answers off the open run; its name stays. Ticks of steps not in the list today go too: it is asked for. */
+/**
+ * Removes all ticks, notes and answers from the open run. Its name stays. Ticks of steps that are not in today's list go too, after
+ * confirmation.
+ */
 export const startAgain = (kept: ChecklistState, list: string): ChecklistState =>
   changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
 
@@ -43,7 +46,7 @@ export function freshId(kept: ChecklistState, list: string): string {
   for (let number = taken.length + 1; ; number += 1) if (!taken.includes(`run ${number}`)) return `run ${number}`;
 }
 
-/** Runs as the reader sees them: newest last, filed ones after the others. */
+/** Runs in display order: newest last, filed ones after the others. */
 export function runsOf(kept: ChecklistState, list: string): { id: string; run: Run; open: boolean; name: string }[] {
   const held = listOf(kept, list);
   return Object.entries(held.runs)
@@ -54,8 +57,8 @@ export function runsOf(kept: ChecklistState, list: string): { id: string; run: R
 export type Difference = { ticks: number; notes: number; runs: number; clashes: string[] };
 
 /**
- * Two records made one: every tick and note of both. Where both hold a different note, answer or day for the same place,
- * ours stays and the clash is named. Runs are the same when list and id are, and either the name or a tick agrees.
+ * Merges two records: every tick and note of both. Where the two differ in a note, an answer or a day, ours stays and the conflict is
+ * reported. Runs are the same when list and id are equal and either the name or a tick agrees.
  */
 export function merge(ours: ChecklistState, theirs: ChecklistState): { kept: ChecklistState; difference: Difference } {
   const difference: Difference = { ticks: 0, notes: 0, runs: 0, clashes: [] };

@@ -1,7 +1,7 @@
-/* A record that cannot be read is put away under a free name, whole, before a new one is begun. */
+/* Stores an unreadable record complete under a free key before a new one is begun. */
 import type { Shelf } from './store.ts';
 
-/** Throws where the browser has no room; nothing is then lost. */
+/** Throws where the browser has no space. Nothing is lost then. */
 export function setAside(shelf: Shelf, key: string): void {
   const text = shelf.getItem(key);
   if (text === null) return;

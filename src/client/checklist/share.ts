@@ -1,6 +1,6 @@
 /*
- * A run as the tail of an address, at most 500 characters, which no server is sent: the day, the way of starting and the
- * short forms of the ticked steps. Names and notes stay out unless the reader puts them in. Pure.
+ * A run as the fragment of an address, at most 500 characters, which browsers send to no server. It contains the day, the way of starting
+ * and the short forms of the ticked steps. Names and notes are left out unless the reader adds them. Pure functions.
  */
 import { shortOf } from '../../../shared/address/short.ts';
 import { parseDay } from '../../../shared/days/day.ts';
@@ -9,7 +9,7 @@ import type { Run } from './record.ts';
 export const LONGEST_LINK = 500;
 const CHOICES = ['candy', 'released', 'drawn', 'foundation'];
 
-/** `#run=2026-04-18;candy;drawn;abcdef...` with, if asked for, `;name`; null when it would be too long. */
+/** `#run=2026-04-18;candy;drawn;abcdef...`, with `;name` on request. Null when it would be too long. */
 export function linkTail(run: Run, withName: boolean): string | null {
   const choices = Object.values(run.choices ?? {}).filter((choice) => CHOICES.includes(choice));
   const parts = [
@@ -22,7 +22,7 @@ export function linkTail(run: Run, withName: boolean): string | null {
   return tail.length <= LONGEST_LINK ? tail : null;
 }
 
-/** The run an address carries, on the steps of this list; null when it is not one. */
+/** The run in an address, matched with the steps of this list. Null when there is none. */
 export function runFromTail(tail: string, steps: readonly string[], today: string): { run: Run; unknown: number } | null {
   const match = /^#run=(\d{4}-\d\d-\d\d)?;([a-z,]*);((?:[0-9a-z]{3})*)(?:;([^;]*))?$/.exec(tail);
   if (!match || tail.length > LONGEST_LINK || (match[1] && !parseDay(match[1]).ok)) return null;

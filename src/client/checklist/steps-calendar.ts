@@ -1,4 +1,4 @@
-/* The dated steps that are left, as a calendar file: whole days, whose end is the day after the last. Fetched on a press. */
+/* Calendar file (iCalendar) of the remaining dated steps as all-day events, which end on the day after the last. Loaded on a press. */
 import ical from 'ical-generator';
 import { addDays, type Day } from '../../../shared/days/day.ts';
 
@@ -11,7 +11,7 @@ export type StepsCalendar = {
   readonly stamp: Day;
 };
 
-/** A step keeps its UID in its run, so that a file taken again puts right what an earlier one said. */
+/** A step keeps its UID in its run, so that a second download corrects the first. */
 export function stepsCalendar({ club, list, run, steps, stamp }: StepsCalendar): string {
   const calendar = ical({ name: run || list, prodId: { company: club, product: 'almanac', language: 'EN' } });
   for (const { id, title, from, to } of steps) {
@@ -27,5 +27,5 @@ export function stepsCalendar({ club, list, run, steps, stamp }: StepsCalendar):
   return calendar.toString();
 }
 
-/** The writer reads whole days in UTC. */
+/** The iCalendar writer reads whole days in UTC. */
 const midnight = (day: Day): Date => new Date(`${day}T00:00:00Z`);

@@ -1,7 +1,7 @@
 /*
- * Keeps the record in the browser. Each change is made on what the store holds at that moment, so that two tabs agree,
- * and is read back after writing. A store that is blocked, full, damaged or of a newer edition costs no tick: the page
- * goes on in memory and says so; nothing is deleted unasked.
+ * Stores the checklist record in the browser. Each change applies to the currently stored record, so that two tabs agree, and is read
+ * back after writing. A storage that is blocked, full, damaged or of a newer edition loses no tick. The page continues in memory and says
+ * so, and nothing is deleted without confirmation.
  */
 import { emptyState, readState, type ChecklistState } from './record.ts';
 
@@ -10,17 +10,17 @@ export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 
 export type Store = {
   read: () => ChecklistState;
-  /** Applies a change and keeps it; the trouble is null when it was kept. */
+  /** Applies a change and stores it. `trouble` is null when it was stored. */
   change: (change: (kept: ChecklistState) => ChecklistState) => void;
   trouble: () => Trouble | null;
-  /** The damaged record was put away: the next change is kept again, with all that was ticked meanwhile. */
+  /** Call after the damaged record was moved away. The next change is stored again, with all ticks made meanwhile. */
   mended: () => void;
 };
 
-/** `open` gives the browser's storage, or throws where it is blocked. */
+/** `open` returns the browser's storage, or throws where it is blocked. */
 export function openStore(open: () => Shelf, key: string): Store {
   let inMemory: ChecklistState | null = null;
-  /** What was read last: it stays on the page when the store is lost under it. */
+  /** The last record read. It stays on the page when the storage is lost. */
   let last = emptyState();
   let trouble: Trouble | null = null;
 

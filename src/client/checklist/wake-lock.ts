@@ -1,6 +1,6 @@
 /*
- * Keeps the screen on while a list is worked through with gloves on, for as long as the reader wants. W3C Screen Wake Lock.
- * A browser lets go of it when the page is out of sight: it is asked for again when the page is back.
+ * Screen wake lock: keeps the screen on during work with gloves, for as long as the reader wants. W3C Screen Wake Lock. A browser
+ * releases the lock when the page is hidden, so it is requested again when the page is visible.
  */
 let held: WakeLockSentinel | null = null;
 let wanted = false;

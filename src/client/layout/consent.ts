@@ -1,6 +1,6 @@
 /*
- * The number of a person is shown from the day she agreed until the day on which her consent ends, decided when the page is
- * read or looked at again. At all other times a link says where to ask, or nothing.
+ * Shows a person's number from the first day of her consent until its last, decided when the page is read or becomes visible. At all
+ * other times a link says where to ask, or nothing is shown.
  */
 export function showNumbers(today: string): void {
   for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-reach]')) {

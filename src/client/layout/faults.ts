@@ -1,7 +1,7 @@
-/* In the preview only: what checks find in the club's folder stands at the head of every page. */
+/* Diagnostics in the preview: shows what checks find in the club's folder at the top of every page. */
 export {};
 const faults = (await (await fetch('/almanac-faults.json')).json()) as string[];
-// A line of a draft stops no build; it is shown, since the preview shows the draft.
+// A diagnostic of a draft stops no build. It is shown, because the preview shows the draft.
 const stops = faults.filter((fault) => !fault.startsWith('draft: ')).length;
 if (faults.length > 0) {
   const box = document.createElement('section');

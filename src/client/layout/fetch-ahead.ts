@@ -1,5 +1,5 @@
-/* A search form of any page: on first use the largest file of the search is fetched, so that the list comes sooner when the form is sent. */
+/* Prefetches the largest file of the search when a search form is first used, so that the results come sooner. */
 import { WASM } from '../../../shared/words/search-files.ts';
 
-/** Without a network the search page says so itself. */
+/** Without a network the search page itself reports the problem. */
 export const fetchAhead = (): Promise<unknown> => fetch(import.meta.env.BASE_URL + WASM).catch(() => undefined);

@@ -1,6 +1,6 @@
 /*
- * What every page does for its reader: keeps the chosen form of the page, shows dates of the chosen district, says when
- * a review is past, what is due and which meeting is next, and fetches ahead what a search will ask for. Without it the page reads as the main district's.
+ * Script of every page. It applies the chosen display options, shows dates of the chosen district, marks overdue reviews, current tasks
+ * and the next meeting, and prefetches the search. Without it the page shows the dates of the main district.
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { formatMonthDays } from '../../../shared/days/year-span.ts';
@@ -28,19 +28,19 @@ function keep(forms: Forms): void {
   try {
     localStorage.setItem(shelf, JSON.stringify(forms));
   } catch {
-    // A browser that keeps nothing still shows the form until the page is left.
+    // A browser that stores nothing still applies the option until the reader leaves the page.
   }
 }
 
 const buttons = [...document.querySelectorAll<HTMLButtonElement>('button[data-form]')];
 
-/** Of districts and of units one is always chosen; other forms can be switched off. */
+/** One district and one system of units are always chosen. Other options can be switched off. */
 const isOneOf = (name: string): boolean => /^[du]/.test(name);
 
 function pressed(): void {
   for (const button of buttons) {
     const name = button.dataset.form!;
-    // A district or units that nobody chose are the club's own: they stand first.
+    // The default district and units are the club's own, which come first.
     const chosen = root.dataset[name] ?? (isOneOf(name) && button.parentElement!.querySelector('button')!.value);
     button.setAttribute('aria-pressed', String(chosen === button.value));
   }
@@ -58,7 +58,7 @@ for (const button of buttons) {
   });
 }
 
-/** Rewrites every window of days, and what is said of it, for the district that the reader chose. */
+/** Rewrites every window of days, and the text about it, for the reader's district. */
 function showDistrict(): void {
   const { district } = root.dataset;
   const each = (name: string, change: (place: HTMLElement, value: string) => void) => {
@@ -82,7 +82,7 @@ const halfOf = (day: string): string => `${Number(day.slice(0, 2))}-${day.slice(
 const words = (from: string, to: string): string => formatMonthDays(from as MonthDay, to as MonthDay);
 
 const today = showNotices();
-// A page that is left open shows no notice of yesterday.
+// A page that stays open shows no notice of yesterday.
 document.addEventListener('visibilitychange', showNotices);
 for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]')) {
   if (check.dataset.nextCheck! < today) check.append(': past. Ask before you rely on this page.');
@@ -101,7 +101,7 @@ for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]
 
 if (import.meta.env.PROD) keepOffline();
 
-// Closed sections are printed too, also by browsers whose style sheets cannot open them; afterwards they close again.
+// Opens closed sections for print, also in browsers whose style sheets cannot open them, and closes them afterwards.
 window.addEventListener('beforeprint', () => {
   const shut = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
   for (const section of shut) section.open = true;

@@ -1,6 +1,6 @@
-/* Says which meeting is next, decided when the page is read, in the club's own time zone. Past ones stay, marked. */
+/* Shows the next meeting in the club's own time zone, decided when the page is read. Past ones stay, marked. */
 
-/** `line` is where it is said. */
+/** `line` is the element that shows it. */
 export function showMeetings(line: HTMLElement, today: string): void {
   const rows = [...document.querySelectorAll<HTMLElement>('[data-meeting-day]')];
   const next = rows.find((row) => row.dataset.meetingDay! >= today);

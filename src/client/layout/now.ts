@@ -1,6 +1,6 @@
 /*
- * The first page, decided when it is read, in the club's own time zone: what is due, what comes soon, what has just
- * passed, what is in bloom, and which meeting is next. The rows are those of the whole year; none is made here.
+ * First page: shows what is due, what comes soon, what has just passed, what blooms, and the next meeting. It decides when the page is
+ * read, in the club's own time zone. The rows are those of the whole year, and none is made here.
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { halfMonthName, isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
@@ -26,10 +26,10 @@ function sectionOf(row: HTMLElement): string | null {
   return row.dataset.kind === 'list' && daysFrom(to, now) <= PASSED_DAYS ? 'passed' : null;
 }
 
-/** Onward round a year of 365 days. */
+/** Days from one to the other, forward round a year of 365 days. */
 const daysFrom = (from: MonthDay, to: MonthDay): number => ((Date.parse(`2001-${to}`) - Date.parse(`2001-${from}`)) / 864e5 + 365) % 365;
 
-/** Narrow windows first: what must be done this week stands above what holds all summer. */
+/** Short windows come first: this week's tasks are above those that last all summer. */
 const width = (row: HTMLElement): number => daysFrom(...windowOf(row, 'dated'));
 
 function arrange(): void {
@@ -42,7 +42,7 @@ function arrange(): void {
     const [from, to] = wedge.dataset.half!.split(' ') as [MonthDay, MonthDay];
     const open = isWithinSpan(now, from, to);
     wedge.classList.toggle('open', open);
-    // Drawn last of the wedges, so that no neighbour covers its edge; below the letters.
+    // Moves the wedge to the end, so that no neighbour covers its edge, but below the lettering.
     if (open) wedge.parentNode!.insertBefore(wedge, wedge.parentNode!.querySelector('text'));
   }
   const plants = [...document.querySelectorAll<HTMLElement>('[data-bloom]')];
@@ -78,10 +78,10 @@ function showMeeting(): void {
   line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the club.';
 }
 
-/** Once, on the first page; its rows are arranged again whenever the reader takes another district. */
+/** Call once, on the first page. Its rows are arranged again whenever the reader chooses another district. */
 export function showNow(day: Day): void {
   today = day;
-  // Normals have no 29 February: it counts as the day before.
+  // Normals have no 29 February, so it counts as the day before.
   now = monthDayOf(day).replace('02-29', '02-28') as MonthDay;
   rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
   arrange();

@@ -15,7 +15,7 @@ async function start(): Promise<void> {
   const light = (saveData || type === 'cellular') && held?.active?.scriptURL !== address;
   const registration = await keep(light ? '?read' : '');
   (registration.waiting ?? registration.active)?.postMessage(document.documentElement.dataset.edition);
-  // Browsers look for a new edition in their own time; a reader with signal has it at once.
+  // Browsers look for a new edition at their own times. A reader with signal gets it at once.
   if (!registration.installing) await registration.update();
 }
 
@@ -35,6 +35,6 @@ export function keepOffline(): void {
     };
     place.append(button);
   };
-  // A browser that keeps nothing still shows the page.
+  // A browser that stores nothing still shows the page.
   window.addEventListener('load', () => void start().catch(() => undefined));
 }

@@ -1,6 +1,7 @@
 /*
- * Pagefind in the browser, asked word by word: which pages say how much of a word, and where. A search of several words would want all
- * of them on one page. What is not named by its content is asked for by the edition's print: another edition never answers this page.
+ * Search engine in the browser: asks Pagefind word by word which pages contain a word, how much, and where. A Pagefind search of several
+ * words would require all of them on one page. Files without a content hash in their name are requested with the edition's fingerprint,
+ * so that another edition never answers.
  */
 import { canonical } from '../../../shared/words/canonical.ts';
 import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../../shared/words/search-files.ts';
@@ -8,10 +9,10 @@ import { ORDER, splitParts, type SearchWords } from '../../../shared/words/searc
 import { readWordList } from '../../../shared/words/word-list.ts';
 import { readVocabulary, type Vocabulary } from './vocabulary.ts';
 
-/** Something that can be found, by the number of its record: a page, a word of the word list, a line of the reading list. */
+/** A search result by record number: a page, a glossary word, or a reading-list line. */
 export type Entry = { at: number; kind: string; /** Its days in each district, or nothing. */ windows: string };
 
-/** An entry of the word list: the name that is shown, then all others. */
+/** A glossary entry: the displayed name, then all others. */
 export type Named = {
   id: string;
   names: string[];
@@ -19,7 +20,7 @@ export type Named = {
   own: number;
 };
 
-/** How much a page says of a word, from 0 to 1, and the places where it stands. */
+/** How much a page says about a word, from 0 to 1, and the positions of the word. */
 export type Posting = { page: number; level: number; places: readonly number[] };
 
 export type Shown = { title: string; text: string; /** The day of a meeting, or nothing. */ when: string; url: string };
@@ -28,7 +29,7 @@ export type Engine = {
   entries: Entry[];
   named: Named[];
   vocabulary: Vocabulary;
-  /** What each page says of a word of the vocabulary. */
+  /** What each page says about a word of the vocabulary. */
   pagesWith: (at: number) => Promise<Posting[]>;
   /** What a result shows of a page. */
   shownOf: (entry: Entry) => Promise<Shown>;
@@ -39,9 +40,9 @@ type Instance = { search: (words: string | null, options?: object) => Promise<{ 
 export type Pagefind = { createInstance: (options: object) => Instance };
 
 /**
- * BM25 of exactly the typed word (Robertson and Zaragoza 2009, chapter 3). Pagefind also finds words that only begin like it:
- * `termSimilarity` leaves next to nothing of those, and 0.0295 of the word itself, so that `termSaturation` makes a k1 of 6.
- * `pageLength` is b. Its own bonus for accents and its weights of titles are off: they count words that only begin like the word.
+ * BM25 of exactly the typed word (Robertson and Zaragoza 2009, chapter 3). Pagefind also finds words that only begin like it.
+ * `termSimilarity` leaves almost nothing of those, and 0.0295 of the word itself, so that `termSaturation` makes a k1 of 6. `pageLength`
+ * is b. Pagefind's bonus for accents and its weights of titles are off, because they count words that only begin like the word.
  */
 const RANKING = {
   termSimilarity: 30,
@@ -51,7 +52,7 @@ const RANKING = {
   diacriticSimilarity: 0,
   metaWeights: { title: 0 },
 };
-/** A page below this level holds only words that begin like the word. */
+/** A page below this level contains only words that begin like the word. */
 const LEAST = 0.003;
 
 /** `base` is the folder of the site. */
@@ -63,13 +64,13 @@ export async function openEngine(base: string, print: string): Promise<Engine> {
   return engineOf(pagefind, words, { base, print });
 }
 
-/** `folder` is where Pagefind's files are, if not below the base. */
+/** `folder` contains Pagefind's files, if they are not below the base. */
 export async function engineOf(
   { createInstance }: Pagefind,
   { kinds, pages, names, leads, own, words, typed }: SearchWords,
   { base, print, folder = base + PAGEFIND_FOLDER }: { base: string; print: string; folder?: string },
 ): Promise<Engine> {
-  // In the page itself: the policy lets no worker but ours through.
+  // Runs in the page itself, because the content policy allows no other worker than ours.
   const pagefind = createInstance({ basePath: folder, baseUrl: base, metaCacheTag: print, noWorker: true, ranking: RANKING });
   const { results } = await pagefind.search(null, { sort: { [ORDER]: 'asc' } });
   if (results.length !== pages.length) throw new Error(`${results.length} records, ${pages.length} in the list`);
@@ -93,18 +94,18 @@ export async function engineOf(
   };
 }
 
-/** Scores as levels: the rarity of the word, with which Pagefind multiplied them, is taken out. */
+/** Scores as levels, divided by the rarity of the word with which Pagefind multiplied them. */
 function postings(results: readonly Result[], numbers: ReadonlyMap<string, number>): Posting[] {
   const rarity = Math.log(1 + (numbers.size - results.length + 0.5) / (results.length + 0.5));
   const found = results
     .map(({ id, score, words }) => ({ page: numbers.get(id)!, level: score / rarity / (RANKING.termSaturation + 1), places: words }))
     .filter(({ level }) => level > LEAST);
-  // Every word of the list is on some page. Pagefind itself passes over a piece of the index that did not come.
+  // Every word of the list is on some page. Pagefind itself ignores a piece of the index that failed to load.
   if (found.length === 0) throw new Error('a piece of the index did not come');
   return found;
 }
 
-/** Each word is looked for once; one whose answer did not come is asked for again. */
+/** Each word is searched once. A failed one is tried again. */
 function inStock(ask: (at: number) => Promise<Posting[]>): (at: number) => Promise<Posting[]> {
   const stock = new Map<number, Promise<Posting[]>>();
   return (at) => {

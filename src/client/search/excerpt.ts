@@ -1,13 +1,13 @@
-/* The piece of a page in which most of the sought words stand, with those words marked. Text only: nothing in it can become a tag. */
+/* Excerpt of a page with most of the searched words, which are marked. Text only, so nothing in it can become a tag. */
 import { readWords, termsIn } from '../../../shared/words/terms.ts';
 
 export type Piece = { text: string; marked: boolean };
 
 const LENGTH = 28;
-/** How far back a piece may begin so that it begins with a sentence. */
+/** How far back an excerpt may begin, so that it starts at a sentence. */
 const BACK = 14;
 
-/** The engine keeps plain spaces only. A number and its unit stay on one line, as on the page. */
+/** The engine returns plain spaces only. A number and its unit stay on one line, as on the page. */
 const UNIT =
   /(?<=[\d½¼¾⅓⅔]) (?=(?:°[CF]|%|lb|kg|oz|m?g|m?L|gal|qt|ft|in|mm|cm|ppm|days?|hours?|weeks?|months?|years?|bees|mites)(?![\p{L}\p{N}]))/gu;
 
@@ -29,7 +29,7 @@ export function excerptOf(text: string, sought: readonly string[]): Piece[] {
   return joined([...before, ...pieces, ...after]);
 }
 
-/** The signs before and after a word are not marked with it. */
+/** Punctuation before and after a word is not marked with it. */
 function marked(word: string, met: boolean): Piece[] {
   const [, before, core, after] = /^([^\p{L}\p{N}]*)(.*?)([^\p{L}\p{N}%]*)$/su.exec(word)!;
   return met && core
@@ -43,7 +43,7 @@ function marked(word: string, met: boolean): Piece[] {
 
 type Met = { word: string; met: string[] };
 
-/** Where the piece with most different sought words begins; then the one with most of them. */
+/** Start of the excerpt with the most different searched words, then with the most of them. */
 function densest(words: readonly Met[]): number {
   let [best, most] = [0, 0];
   for (let start = 0; start === 0 || start + LENGTH <= words.length; start++) {
@@ -54,14 +54,14 @@ function densest(words: readonly Met[]): number {
   return best;
 }
 
-/** Back to the first word of the sentence, where that is near and no sought word falls out at the end. */
+/** Moves back to the first word of the sentence, where it is near and no searched word drops off the end. */
 function beginning(words: readonly Met[], start: number): number {
   const firstMet = words.findIndex(({ met }, at) => at >= start && met.length > 0);
   for (let at = Math.max(start, firstMet); at > Math.max(0, firstMet - BACK); at--) if (/[.?!:]$/.test(words[at - 1]!.word)) return at;
   return Math.max(0, Math.min(start, firstMet - 3));
 }
 
-/** Neighbors of one kind as one piece. */
+/** Joins neighbours of one kind. */
 function joined(pieces: readonly Piece[]): Piece[] {
   const all: Piece[] = [];
   for (const piece of pieces) {

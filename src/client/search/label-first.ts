@@ -1,11 +1,11 @@
 /*
- * A name read off a box is in no word list, and this almanac prints none. A word that nobody here knows, beside words
- * about a treatment or written as names are, is taken for one, and leads to the page on the active ingredient.
+ * Detects product names in a query. A name on a box is in no glossary, and this almanac prints none. An unknown word beside words about a
+ * treatment, or written like a name, counts as one. It leads to the page on active ingredients.
  */
 import { termsIn } from '../../../shared/words/terms.ts';
 import type { Sought } from './query.ts';
 
-/** The entry of the word list whose page that is. */
+/** The glossary entry of that page. */
 export const LABEL_WORD = 'active-ingredient';
 
 const ABOUT_TREATMENT = new Set(
@@ -18,7 +18,7 @@ const ON_A_BOX =
 const OF_A_PLACE = /\b(?:in|at|near|from|of|to) $/i;
 const SIGNED = /[®™]|\((?:r|tm)\)/i;
 
-/** `weak`: no page answers to most of the words. */
+/** `weak`: no page matches most of the words. */
 export function readsLikeATradeName(typed: string, sought: readonly Sought[], weak: boolean): boolean {
   if (SIGNED.test(typed)) return true;
   const unknown = sought
@@ -30,10 +30,10 @@ export function readsLikeATradeName(typed: string, sought: readonly Sought[], we
   return weak && unknown.some((word) => writtenAsName(typed, word));
 }
 
-/** No word of the almanac, or one only by many slips. */
+/** A word that is not in the almanac, or only at a large edit distance. */
 const isStrange = ({ unknown, corrected, stretch }: Sought): boolean => unknown || (corrected && stretch > 0.6);
 
-/** With a capital inside the question, or all in capitals: telephones write the first letter large by themselves. */
+/** A capital letter inside the query, or all capitals. Phones capitalise the first letter by themselves. */
 function writtenAsName(typed: string, word: string): boolean {
   const at = typed.toLowerCase().indexOf(word);
   const written = at < 0 ? '' : typed.slice(at, at + word.length);

@@ -1,6 +1,6 @@
 /*
- * Looks the words up one by one and adds up what each says of a page, so that a page that answers most of a question is
- * found though one word of it stands nowhere.
+ * Search ranking: looks words up one by one and adds their scores for each page. So a page that answers most of a query is found even
+ * where one word occurs nowhere.
  */
 import { termOf } from '../../../shared/words/terms.ts';
 import type { Engine, Entry } from './engine.ts';
@@ -11,34 +11,34 @@ import { queryOf, type Said, type Sought } from './query.ts';
 export type Hit = { entry: Entry; score: number };
 export type Hits = {
   hits: Hit[];
-  /** Words that were spelled otherwise than typed. */ corrected: string[];
-  /** Every word that a result may show as sought. */ sought: string[];
+  /** Words with corrected spelling. */ corrected: string[];
+  /** Every word that a result may mark. */ sought: string[];
 };
 
-/** Short entries carry the names of the pages that say more: those come first. */
+/** Glossary entries contain the names of the pages that say more. Those come first. */
 const KINDS: Record<string, number> = { word: 0.4, reading: 0.6, meeting: 0.6, about: 0.5, counts: 0.8 };
-/** A question with a number, or for one, is a sum's. */
+/** A query with a number, or for one, prefers calculators. */
 const SUM = 1.25;
 const ASKS_FOR_SUM = /\d|how (?:many|much|long|far)|calculat|work out|convert|percent|%/i;
-/** Who asks what a word means gets its entry. */
+/** A query for the meaning of a word returns its glossary entry. */
 const MEANING = 2.5;
 const ASKS_FOR_MEANING = /^\s*(?:what(?:['’]?s| is| are| does)|define|definition|meaning)\b|\bmeaning\b|\bmean\??$/i;
-/** How much it counts that a page answers to most of the words. */
+/** Weight of a page that matches most of the words. */
 const WHOLE = 0.25;
-/** A rare word counts more, but less than BM25 has it: what a beginner types oddly is rare, too. */
+/** A rare word counts more, but less than in BM25, because a beginner's odd spelling is rare, too. */
 const RARE = 0.8;
-/** What a name of several words adds to the page it leads to. */
+/** Bonus of a name of several words for its page. */
 const NAME = 0.5;
-/** How rare a word is taken to be that stands on no page. */
+/** Assumed rarity of a word that is on no page. */
 const LOST = 3;
-/** Pages that say next to nothing beside the best are left out. */
+/** Pages with a very low score compared with the best are left out. */
 const LEAST_SHARE = 0.15;
-/** A word that stands for the typed one and counts no more than this is no neighbor of others. */
+/** A substitute for the typed word with no more weight than this is not used as a neighbour. */
 const SIDE = 0.5;
 
 type Scores = Map<number, { sum: number; /** The weight of the words it answers to. */ met: number }>;
 
-/** Pages and entries that answer to the typed words, the best first. */
+/** Pages and entries that match the typed words, the best first. */
 export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_SHARE): Promise<Hits> {
   const { sought, said } = queryOf(typed, engine);
   const { scores, rarities, whole } = await scoresOf(sought, engine);
@@ -70,7 +70,7 @@ async function scoresOf(
   const scores: Scores = new Map();
   const rarities = new Map<string, number>();
   let whole = 0;
-  // All words are asked for at once: what one waits for, the others need not.
+  // Requests all words at once, so that none waits for another.
   const told = await Promise.all(sought.map((word) => toldOf(word, engine)));
   for (const [nth, { typed, meant, weight }] of sought.entries()) {
     const { rarest, best, places } = told[nth]!;
@@ -88,17 +88,17 @@ async function scoresOf(
 
 type Told = {
   rarest: number;
-  /** By page: what the word it says most of adds. */ best: Map<number, number>;
+  /** By page: the score of its best word. */ best: Map<number, number>;
   places: Map<number, number[]>;
 };
 
-/** What the pages say of a typed word, through all the words that it may mean. */
+/** What the pages say about a typed word, through all the words that it may mean. */
 async function toldOf({ meant, weight }: Sought, engine: Engine): Promise<Told> {
   const told: Told = { rarest: meant.length > 0 ? 0 : LOST, best: new Map(), places: new Map() };
   const found = await Promise.all(meant.map(({ at }) => engine.pagesWith(at)));
   for (const [nth, { counts }] of meant.entries()) {
     const pages = found[nth]!;
-    // BM25's weight of a word by the pages it stands on: Robertson and Zaragoza 2009, chapter 3.
+    // BM25's weight of a word by its number of pages: Robertson and Zaragoza 2009, chapter 3.
     const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) ** RARE * counts;
     told.rarest = Math.max(told.rarest, rarity);
     for (const { page, level, places } of pages) {
@@ -109,7 +109,7 @@ async function toldOf({ meant, weight }: Sought, engine: Engine): Promise<Told> 
   return told;
 }
 
-/** Words that make up one name, or a name that is all of the question, count more for the page it leads to than each by itself. */
+/** Words that form one name, or a name that is the whole query, count more for its page than the separate words. */
 function addNames(scores: Scores, all: readonly Said[], sought: readonly Sought[], rarities: ReadonlyMap<string, number>): void {
   const typed = sought.filter(({ weight }) => weight === 1).length;
   for (const { leads, said } of all) {

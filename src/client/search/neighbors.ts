@@ -1,22 +1,22 @@
-/* Two words that follow each other in a question mean more where they also stand side by side on the page. */
+/* Proximity: two successive words of a query count more where they are also side by side on the page. */
 
-/** The places of a word on each page. */
+/** The positions of a word on each page. */
 export type Places = ReadonlyMap<number, readonly number[]>;
 
-/** What two neighbors add to a page, as a share of the commoner one's rarity. 0.2 to 0.3 is good on the questions of tests/tables. */
+/** Bonus of two neighbours for a page, as a share of the commoner one's rarity. 0.2 to 0.3 works well on the queries of tests/tables. */
 const BESIDE = 0.3;
-/** How many words further the second may stand. */
+/** The maximum distance of the second word. */
 const SPAN = 2;
-/** So many places of a word are looked at. */
+/** The maximum of positions compared per word. */
 const MOST = 40;
 
-/** What the page gets for the nearest two places, from 0 up. */
+/** Score of the nearest two positions, from 0 up. */
 export function togetherOn(page: number, first: Places, second: Places): number {
   const near = distance(first.get(page), second.get(page));
   return near <= SPAN ? BESIDE / near : 0;
 }
 
-/** Two words are never in one place: there one is read as the other. */
+/** Two words never share a position. If they do, one was matched as the other. */
 function distance(first: readonly number[] = [], second: readonly number[] = []): number {
   let least = Number.POSITIVE_INFINITY;
   for (const a of first.slice(0, MOST)) for (const b of second.slice(0, MOST)) if (a !== b) least = Math.min(least, Math.abs(a - b));

@@ -1,27 +1,30 @@
-/* What a reader typed, as the words to look for: small words dropped, numbers with less weight, ratios whole, and what the word list has for it. */
+/*
+ * Parses a query to weighted search words: drops stop words, gives numbers less weight, keeps ratios whole, and adds the glossary's
+ * words.
+ */
 import { SMALL_WORDS } from '../../../shared/words/small-words.ts';
 import { termOf, termsIn, wordsIn } from '../../../shared/words/terms.ts';
 import type { Engine, Named } from './engine.ts';
 import type { Meaning, Vocabulary } from './vocabulary.ts';
 
-/** A word to look for, and what it counts. */
+/** A search word and its weight. */
 export type Sought = Meaning & { typed: string; weight: number };
 
-/** An entry of the word list, with the words of its name that were typed. */
+/** A glossary entry, with the typed words of its name. */
 export type Said = Named & { said: string[] };
 
-/** A number alone says little of what is asked. */
+/** A number alone says little about the query. */
 const NUMBER = 0.5;
-/** So do words that anything can be said with. */
+/** Words that fit any subject also say little. */
 const LITTLE = 0.5;
 const FAINT = new Set(
   termsIn(
     'again always around away back bad bit both bring came come every few find fine give good happen here hold keep little look lot lots make many maybe more most much never now off often only out over put same saw see seem show sometimes still take think try up use well',
   ),
 );
-/** What the words count that the word list puts for the typed ones, all together. */
+/** Total weight of the words that the glossary substitutes for the typed ones. */
 const LISTED = 0.7;
-/** What counts at least so much may stand for the typed word in a name of the word list. */
+/** A word with at least this weight may replace the typed word in a glossary name. */
 const SURE = 0.8;
 const MOST_SAID = 3;
 
@@ -47,7 +50,7 @@ function soughtIn(typed: string, vocabulary: Vocabulary): Sought[] {
     weight: /^[\d.,/]+$/.test(word) ? NUMBER : FAINT.has(termOf(word)) ? LITTLE : 1,
     ...vocabulary.meaningOf(word, word === last),
   }));
-  // Written apart by the reader, together by the pages.
+  // The reader wrote it apart, the pages together.
   words.slice(1).forEach((word, at) => {
     const both = words[at]! + word;
     if (vocabulary.has(both)) sought.push({ typed: both, weight: 1, ...vocabulary.meaningOf(both, false) });
@@ -57,10 +60,10 @@ function soughtIn(typed: string, vocabulary: Vocabulary): Sought[] {
 
 const large = (text: string): string[] => wordsIn(text).filter((word) => !SMALL_WORDS.has(word));
 
-/** "2 to 1" is 2:1. */
+/** "2 to 1" becomes 2:1. */
 const ratios = (typed: string): string => typed.replace(/\b(\d{1,2})\s*(?::|\bto\b)\s*(\d)\b/g, '$1:$2 $1 $2');
 
-/** The entries of the word list of which the typed words hold a name, in any order and form; the longest name first. */
+/** The glossary entries whose name is in the typed words, in any order and form, the longest name first. */
 function saidIn(terms: ReadonlySet<string>, all: readonly Named[]): Said[] {
   const length = (words: readonly string[]): number => words.join('').length;
   const saidOf = ({ names }: Named): string[] =>

@@ -1,6 +1,6 @@
 /*
- * The search page's list: results as somebody types, one count that is read aloud, kinds and the time of
- * year as choices. What is found is only ever set as text. Without script the form leads here and all pages are listed below it.
+ * Search page: results while somebody types, one announced count, and choices of kind and time of year. Results are only ever set as
+ * text. Without script the form leads here, and all pages are listed below it.
  */
 import { todayIn } from '../../../shared/days/today.ts';
 import { ENGINE, PAGEFIND_FOLDER, WASM, WORDS } from '../../../shared/words/search-files.ts';
@@ -8,7 +8,7 @@ import type { Engine } from './engine.ts';
 import type { Hit, Hits } from './look-up.ts';
 import { fallsInto, spanOf } from './season.ts';
 
-/** Long enough that a word is typed and not each of its letters is looked for. */
+/** Long enough to wait for a whole word instead of each letter. */
 const PAUSE_MS = 150;
 const SHOWN = 5;
 
@@ -32,7 +32,7 @@ const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLEl
 
 const print = form.dataset.print!;
 
-/** Fetched when somebody begins to search. The engine asks for one file after the other; the large ones are asked for here at once. */
+/** Loads when somebody begins to search. The engine requests one file after another, so the large ones are requested here at once. */
 async function open(): Promise<Search> {
   document.head.append(
     make('link', { rel: 'modulepreload', href: `${base}${ENGINE}?ts=${print}` }),
@@ -69,13 +69,13 @@ async function ask(): Promise<void> {
     await drawList(turn);
     none.hidden = !typed || !!found.hits[0];
   } catch {
-    // Without a network now; the next word tries again.
+    // No network now. The next word tries again.
     opening = undefined;
     if (turn === asked) status.textContent = 'Search did not load. All pages are listed below.';
   }
 }
 
-/** The kinds that were found, with how many of each in the chosen time of year. */
+/** The kinds of the results, with the number of each in the chosen time of year. */
 function drawKinds(): void {
   const counts = new Map<string, number>();
   for (const { entry } of inSeason()) counts.set(entry.kind, (counts.get(entry.kind) ?? 0) + 1);
@@ -138,11 +138,11 @@ season.addEventListener('change', () => {
 more.addEventListener('click', () => {
   const first = shown;
   shown += SHOWN;
-  // The first new one takes the focus that the button had, so that nobody has to go back up.
+  // The first new result takes the focus from the button, so that nobody has to go back up.
   void redraw().then(() => list.children[first]?.querySelector('a')?.focus());
 });
 
-// The engine is fetched when a reader begins to ask, and not with the page. What does not come now is asked for at the first question.
+// The engine loads when a reader begins to search, not with the page. If it fails now, the first query tries again.
 form.addEventListener('focusin', () => {
   opening ??= open();
   opening.catch(() => (opening = undefined));

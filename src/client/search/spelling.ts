@@ -1,20 +1,20 @@
-/* The right spellings that a mistyped word may have meant. */
+/* Spelling correction: the words that a mistyped word may mean. */
 import { slips } from '../../../shared/words/slips.ts';
 import { termOf } from '../../../shared/words/terms.ts';
 
-/** A word by its place in the list, and how many slips away it is. */
+/** A word by its index, and its edit distance. */
 export type Near = { at: number; far: number };
 
-/** Another ending is a small slip. */
+/** A different ending is a small slip. */
 const ENDING = 0.1;
-/** Spellings so little farther than the nearest are tried too; the pages decide. */
+/** Spellings slightly farther than the nearest are tried too, and the pages decide. */
 const NEARLY = 0.35;
 const MOST = 4;
 
-/** How many slips a word of so many letters may hold. */
+/** The maximum edit distance for a word of this length. */
 export const farthest = (letters: number): number => (letters < 4 ? 1 : letters < 6 ? 1.7 : letters < 9 ? 2.2 : 2.8);
 
-/** The nearest first; none where all are farther than `most`. `terms` are those of the words, in their order. */
+/** Sorted by distance. Empty where all are farther than `most`. `terms` are those of the words, in their order. */
 export function nearest(typed: string, words: readonly string[], terms: readonly string[], most: number): Near[] {
   const term = termOf(typed);
   const near = words.flatMap((word, at) => {

@@ -1,35 +1,35 @@
 /*
- * Every word of the almanac, and which of them a typed word may have meant: itself, another form of it, the word it
- * begins, the two it was written together from, or the right spelling.
+ * Vocabulary of the almanac, and the words that a typed word may mean: itself, another form, a word that it begins, the two parts of a
+ * compound, or the right spelling.
  */
 import { termOf } from '../../../shared/words/terms.ts';
 import { farthest, nearest } from './spelling.ts';
 
-/** A word of the vocabulary by its place, and what it counts beside the word as typed. */
+/** A word of the vocabulary by index, and its weight compared with the word as typed. */
 export type Meant = { at: number; word: string; counts: number };
 export type Meaning = {
   meant: Meant[];
-  /** Not as typed: spelled otherwise. */
+  /** True where the spelling was corrected. */
   corrected: boolean;
-  /** How far it had to be bent for that: 0 to 1, the farthest that is tried. */
+  /** How far the spelling was from it: 0 to 1, the farthest that is tried. */
   stretch: number;
-  /** No word here is near. */
+  /** True where no word is near. */
   unknown: boolean;
 };
 
 export type Vocabulary = { meaningOf: (word: string, unfinished: boolean) => Meaning; has: (word: string) => boolean };
 
-/** What is not the word itself counts less. */
+/** Words other than the typed one count less. */
 const FORM = 0.6;
 const BEGUN = 0.75;
 const SPELLED = 0.9;
 const TOGETHER = 0.9;
-/** A word that people only type has its own lead; what it is a slip of must be nearer. */
+/** A word that people only type has its own entry, so a correction of it must be nearer. */
 const ALIAS = 0.5;
-/** How much less a spelling counts that is a slip farther than the nearest. */
+/** How much less a spelling counts for each slip beyond the nearest. */
 const FARTHER = 0.6;
 
-/** Endings that make another word of the same thing: feed, feeder; treat, treatment; robb-er. */
+/** Endings that make another word for the same subject: feed, feeder; treat, treatment; robb-er. */
 const ENDINGS = new Set([
   'er',
   'or',
@@ -93,7 +93,7 @@ export function readVocabulary(right: readonly string[], typed: readonly string[
     const { meant: best, far } = spelled(word, farthest(word.length), words);
     return { meant: best, corrected: best.length > 0, stretch: far / farthest(word.length), unknown: best.length === 0 };
   };
-  // A question is looked up again at each pause in typing: most of its words are the same.
+  // A query is searched again at each pause in typing, and most of its words are the same.
   const stock = new Map<string, Meaning>();
   const meaningOf = (word: string, unfinished: boolean): Meaning => {
     const key = word + Number(unfinished);

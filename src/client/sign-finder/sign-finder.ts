@@ -1,6 +1,6 @@
 /*
- * Starting from the signs: reads the ticks, puts the troubles that stand in the page in the order of shared/signs, and says
- * of each what fits, what speaks against it and what to look for next. What is ticked travels in the address after `#`.
+ * Sign finder: reads the ticked signs, sorts the page's troubles by shared/signs, and says for each what fits, what speaks against it and
+ * what to look for next. The ticks are in the address after `#`.
  */
 import { readAddress, writeAddress } from '../../../shared/address/address.ts';
 import type { Shows, Strength } from '../../../shared/signs/points.ts';
@@ -59,7 +59,7 @@ function wake(root: HTMLElement): void {
     history.replaceState(null, '', pairs.length > 0 ? `#${writeAddress(pairs)}` : location.pathname + location.search);
   }
 
-  /** The trouble's own place on the page, with what the ticks say of it. */
+  /** The trouble's own place on the page, with the effect of the ticks on it. */
   function cardOf(candidate: Candidate): HTMLElement {
     const card = cards.find(({ dataset }) => dataset.trouble === candidate.id)!;
     card.querySelector('details')!.open = false;
@@ -69,7 +69,7 @@ function wake(root: HTMLElement): void {
     return card;
   }
 
-  /** What would move the first candidates most, each sign once. */
+  /** The signs that would move the first candidates most, each once. */
   function lookFor(candidates: readonly Candidate[]): HTMLElement {
     const signs = [0, 1, 2].flatMap((place) => candidates.slice(0, 3).flatMap(({ lookFor }) => lookFor[place] ?? []));
     const first = [...new Set(signs)].slice(0, MOST_QUESTIONS);
@@ -151,7 +151,7 @@ function wake(root: HTMLElement): void {
   });
   form.addEventListener('reset', () => {
     notThere.clear();
-    // The boxes are empty only after the event.
+    // The boxes become empty only after the event.
     setTimeout(show);
   });
   window.addEventListener('hashchange', open);

@@ -1,7 +1,7 @@
-/* What the ranking says in words: never what it is, always what to check. */
+/* Sentences for the ranking of signs. They never say what it is, only what to check. */
 import type { Candidate, Ranking } from '../../../shared/signs/rank.ts';
 
-/** The line that is read aloud. `usual`: how many ticked signs mostly mean nothing. */
+/** The announced line. `usual` is the number of ticked signs that are mostly harmless. */
 export function headline({ outcome }: Ranking, titles: readonly string[], usual: number): string {
   if (outcome === 'nothing-picked') return '';
   if (outcome === 'no-match') return usual > 0 ? 'Mostly nothing, and nothing else in this list fits.' : 'Nothing in this list fits.';
@@ -9,7 +9,7 @@ export function headline({ outcome }: Ranking, titles: readonly string[], usual:
   return titles.length === 1 ? `Check for this: ${titles[0]}.` : `Check these ${titles.length}, this first: ${titles[0]}.`;
 }
 
-/** What fits, what speaks against, what stays open. */
+/** Signs for it, signs against it, and open ones. */
 export function whyLines(
   { fits, against, open, outOfSeason }: Candidate,
   wordsOf: (sign: string) => string,

@@ -1,4 +1,4 @@
-/* What Astro's Markdown processor is told: the syntax that checks parse with, the reader's trees, and what the words of a page become. */
+/* Options of Astro's Markdown processor: the syntax of the checks, the parsed trees, and the plug-ins that turn words into a page. */
 import type { UnifiedProcessorOptions } from '@astrojs/markdown-remark';
 import { remarkReadTree } from '../../source/mdx-modules.ts';
 import { SYNTAX } from '../../source/prose.ts';
@@ -6,7 +6,7 @@ import { rehypePage } from './rehype-page.ts';
 import { remarkPage } from './remark-page.ts';
 
 export const markdownOptions = {
-  // GitHub's additions are in SYNTAX, with their option.
+  // SYNTAX already contains GitHub's additions, with their option.
   gfm: false,
   // Quotes stay as typed.
   smartypants: false,

@@ -1,4 +1,4 @@
-/* Rehype plug-in: what the HTML of a page's words becomes. Each heading with what is under it is a part; a table can be moved sideways. */
+/* Rehype plug-in for a page's words. Each heading with its content becomes a part, and a table gets a scrollable frame. */
 import type { Element, ElementContent, Root, RootContent } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
 import { isTag } from '../../source/prose.ts';
@@ -14,7 +14,7 @@ export function rehypePage() {
   };
 }
 
-/** Alignment as a class, since a style in an element is not allowed by the content policy; and a frame that a keyboard can move. */
+/** Alignment as a class, because the content policy forbids inline styles, and a frame that a keyboard can scroll. */
 function table(node: Element): Element {
   const heads: string[] = [];
   visit(node, 'element', (cell) => {
@@ -38,7 +38,7 @@ function table(node: Element): Element {
 
 const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
 
-/** <Opening> holds what stands before the first heading, each <Part> a heading with what is under it. */
+/** <Opening> contains what precedes the first heading, and each <Part> a heading with its content. */
 function parts(content: RootContent[]): RootContent[] {
   let open = tag('Opening');
   const all = [open];

@@ -1,6 +1,6 @@
 /*
- * Remark plug-in: what the words of a page become before they are HTML. Lists of steps and pictures become tags, headings
- * get their ids, and the page learns ahead which figures and parts it has.
+ * Remark plug-in for a page's words before they become HTML. Lists of steps and pictures become tags, headings get their ids, and the
+ * page gets its list of figures and headings in advance.
  */
 import type { Image, Link, List, ListItem, Nodes, Paragraph, PhrasingContent, Root, TableCell } from 'mdast';
 import { SKIP, visit } from 'unist-util-visit';
@@ -8,7 +8,7 @@ import type { VFile } from 'vfile';
 import type { WordsAhead } from '../../lib/render-context.ts';
 import { attribute, headingIds, isTag, walk, type TagNode } from '../../source/prose.ts';
 
-/** The heading of the part of a bulletin that the page of signs shows, too. */
+/** The heading of the bulletin part that the signs page also shows. */
 const FIELD_TEST = 'the-field-test';
 
 export function remarkPage() {
@@ -54,7 +54,7 @@ const tag = (name: string, attributes: Record<string, string | undefined>, child
   children: children as Nodes[],
 });
 
-/** An element of HTML that Markdown has no sign for. */
+/** An HTML element without a Markdown equivalent. */
 const element = (hName: string, hProperties: Record<string, unknown>, children: PhrasingContent[]): PhrasingContent =>
   ({ type: 'element', data: { hName, hProperties }, children }) as unknown as PhrasingContent;
 
@@ -75,7 +75,7 @@ function partsOf(tree: Root, ids: ReturnType<typeof headingIds>): WordsAhead['pa
   return parts;
 }
 
-/** The words of the first paragraph, or first line of a list, under the heading of the field test. */
+/** The words of the first paragraph or list line under the heading of the field test. */
 function fieldTest(tree: Root, ids: ReturnType<typeof headingIds>): PhrasingContent[] {
   const at = tree.children.findIndex((node) => node.type === 'heading' && node.depth === 2 && ids.get(node) === FIELD_TEST);
   if (at < 0) return [];
@@ -88,7 +88,7 @@ function fieldTest(tree: Root, ids: ReturnType<typeof headingIds>): PhrasingCont
   return first?.type === 'paragraph' ? first.children.filter(({ type }) => type !== 'image') : [];
 }
 
-/** @mdx-js takes the paragraph from tags that have a line to themselves; all but a drawing are words of a sentence, and get it back. */
+/** @mdx-js removes the paragraph around tags on their own line. All except drawings are words of a sentence and get it back. */
 function joinTags(tree: Root): void {
   visit(tree, (node, index, parent) => {
     if (!isInSentence(node) || index === undefined || !parent) return undefined;
@@ -108,13 +108,13 @@ function joinTags(tree: Root): void {
 const isInSentence = (node: unknown): node is TagNode =>
   isTag(node) && node.type === 'mdxJsxFlowElement' && /^(?:Figure|Example|Contact|Day)$/.test(node.name);
 const inSentence = (node: TagNode): TagNode => ({ ...node, type: 'mdxJsxTextElement' });
-/** Without an empty line between them. */
+/** True for lists without empty lines between the items. */
 const isBelow = (above: TagNode, node: TagNode): boolean =>
   above.position !== undefined && node.position !== undefined && node.position.start.line - above.position.end.line <= 1;
 
-/** Each picture becomes a figure of its own; what stands before and behind it in one paragraph become paragraphs. */
+/** Each picture becomes its own figure. The text before and after it in one paragraph becomes paragraphs. */
 function drawPictures(tree: Root): void {
-  // The one that may be seen before anybody scrolls: the first, where it stands before every heading.
+  // The picture that may be visible without scrolling: the first, where it precedes every heading.
   const first = [...walk(tree)].find(({ type }) => type === 'image' || type === 'heading');
   const picture = (image: Image): TagNode =>
     tag('Picture', {
@@ -147,7 +147,7 @@ function apart(node: Paragraph, picture: (image: Image) => TagNode): (TagNode | 
   });
 }
 
-/** Without spaces and ends of lines at both ends. */
+/** Trims spaces and line ends at both ends. */
 function trimmed(words: PhrasingContent[]): PhrasingContent[] {
   const isSpace = (child: PhrasingContent | undefined): boolean =>
     child?.type === 'break' || (child?.type === 'text' && child.value.trim() === '');
@@ -160,7 +160,7 @@ function trimmed(words: PhrasingContent[]): PhrasingContent[] {
   return left;
 }
 
-/** A link that stands by itself (a mark of punctuation apart) says so, and is drawn large enough to press. */
+/** Marks a link that is alone in its paragraph (except for punctuation), so that it is drawn large enough to press. */
 function markAlone({ children }: Paragraph | TableCell): void {
   const [only, ...others] = children.filter((child) => child.type !== 'text' || /\p{L}/u.test(child.value)) as (Link | TagNode)[];
   if (!only || others.length > 0) return;
@@ -168,7 +168,7 @@ function markAlone({ children }: Paragraph | TableCell): void {
   if (isTag(only) && only.name === 'Example') only.attributes.push({ type: 'mdxJsxAttribute', name: 'alone', value: 'alone' });
 }
 
-/** `- [ ] Words <Task id="x" />` and what is below it, as <Step id="x"> with its words in a slot. */
+/** Turns `- [ ] Words <Task id="x" />` and its content into <Step id="x"> with its words in a slot. */
 function step(item: ListItem): TagNode {
   const [head, ...below] = item.children;
   const words = head?.type === 'paragraph' ? head.children : [];
@@ -185,7 +185,7 @@ function step(item: ListItem): TagNode {
   ]);
 }
 
-/** The first word in heavier type; spaces at the end go. */
+/** Sets the first word in heavier type and trims spaces at the end. */
 function verbFirst(words: PhrasingContent[]): PhrasingContent[] {
   const last = words.at(-1);
   if (last?.type === 'text') last.value = last.value.trimEnd();

@@ -1,4 +1,7 @@
-/* What the words of a page may hold, as <Content components={...} /> takes it: the tags that authors write, and those that remark-page and rehype-page make. */
+/*
+ * Components of a page's words for <Content components={...} />: the tags that authors write, and those that remark-page and rehype-page
+ * make.
+ */
 import Caution from './Caution.astro';
 import Contact from './Contact.astro';
 import Day from './Day.astro';
@@ -15,8 +18,8 @@ import Unseen from './Unseen.astro';
 
 const shared = { Caution, Contact, Day, Drawing, Example, Figure, Picture, Step, a: Link };
 
-/** A whole page. */
+/** For a whole page. */
 export const tags = { ...shared, Opening, Part, FieldTest: Unseen };
 
-/** Of a bulletin only its field test. */
+/** For a bulletin of which only the field test is shown. */
 export const fieldTestTags = { ...shared, Opening: Unseen, Part: Unseen, FieldTest };
