@@ -1,5 +1,5 @@
 import type { WeightRule } from '../../shared/packages/weight-rule.ts';
-import type { Row } from '../rows.ts';
+import type { SourcedRow } from '../rows.ts';
 
 /** Directive 76/211/EEC, annexes; UK SI 2006/659, schedule 2; factors by the packers' guide. */
 export const eu: WeightRule = {
@@ -51,60 +51,60 @@ export const us: WeightRule = {
 export const rules = { eu, ca, us };
 type RuleName = keyof typeof rules;
 
-const directive = 'Directive 76/211/EEC, annex I, tolerable negative error; UK SI 2006/659, schedule 2';
-const canada = 'Canada, SOR/2018-108, schedule 5';
-const handbook = 'NIST Handbook 133, sampling plans (table from memory)';
+const directive = { from: 'Directive 76/211/EEC, annex I, tolerable negative error; UK SI 2006/659, schedule 2', basis: 'published' } as const;
+const canada = { from: 'Canada, SOR/2018-108, schedule 5', basis: 'published' } as const;
+const handbook = { from: 'NIST Handbook 133, sampling plans (table from memory)', basis: 'memory' } as const;
 
-export const tolerances: Row<{ rule: RuleName; labelG: number }, { grams: number | undefined }>[] = [
-  { case: 'eu 30 g, 9 %', given: { rule: 'eu', labelG: 30 }, expect: { grams: 2.7 }, from: directive },
-  { case: 'eu 50 g', given: { rule: 'eu', labelG: 50 }, expect: { grams: 4.5 }, from: directive },
-  { case: 'eu 150 g, 4.5 % rounded up', given: { rule: 'eu', labelG: 150 }, expect: { grams: 6.8 }, from: directive },
-  { case: 'eu 250 g', given: { rule: 'eu', labelG: 250 }, expect: { grams: 9 }, from: directive },
-  { case: 'eu 454 g, rounded up', given: { rule: 'eu', labelG: 454 }, expect: { grams: 13.7 }, from: directive },
-  { case: 'eu 750 g', given: { rule: 'eu', labelG: 750 }, expect: { grams: 15 }, from: directive },
-  { case: 'eu 1,361 g, a 3 lb package', given: { rule: 'eu', labelG: 1361 }, expect: { grams: 20.5 }, from: directive },
-  { case: 'ca 454 g', given: { rule: 'ca', labelG: 454 }, expect: { grams: 6 }, from: canada },
-  { case: 'ca 800 g, 1 %', given: { rule: 'ca', labelG: 800 }, expect: { grams: 8 }, from: canada },
-  { case: 'ca 1,361 g', given: { rule: 'ca', labelG: 1361 }, expect: { grams: 10 }, from: canada },
-  { case: 'ca 2,000 g, 0.66 %', given: { rule: 'ca', labelG: 2000 }, expect: { grams: 13.2 }, from: canada },
-  { case: 'us: no figure held', given: { rule: 'us', labelG: 454 }, expect: { grams: undefined }, from: handbook },
+export const tolerances: SourcedRow<{ rule: RuleName; labelG: number }, { grams: number | undefined }>[] = [
+  { case: 'eu 30 g, 9 %', given: { rule: 'eu', labelG: 30 }, expect: { grams: 2.7 }, ...directive, basis: 'derived' },
+  { case: 'eu 50 g', given: { rule: 'eu', labelG: 50 }, expect: { grams: 4.5 }, ...directive },
+  { case: 'eu 150 g, 4.5 % rounded up', given: { rule: 'eu', labelG: 150 }, expect: { grams: 6.8 }, ...directive, basis: 'derived' },
+  { case: 'eu 250 g', given: { rule: 'eu', labelG: 250 }, expect: { grams: 9 }, ...directive },
+  { case: 'eu 454 g, rounded up', given: { rule: 'eu', labelG: 454 }, expect: { grams: 13.7 }, ...directive, basis: 'derived' },
+  { case: 'eu 750 g', given: { rule: 'eu', labelG: 750 }, expect: { grams: 15 }, ...directive },
+  { case: 'eu 1,361 g, a 3 lb package', given: { rule: 'eu', labelG: 1361 }, expect: { grams: 20.5 }, ...directive, basis: 'derived' },
+  { case: 'ca 454 g', given: { rule: 'ca', labelG: 454 }, expect: { grams: 6 }, ...canada },
+  { case: 'ca 800 g, 1 %', given: { rule: 'ca', labelG: 800 }, expect: { grams: 8 }, ...canada, basis: 'derived' },
+  { case: 'ca 1,361 g', given: { rule: 'ca', labelG: 1361 }, expect: { grams: 10 }, ...canada },
+  { case: 'ca 2,000 g, 0.66 %', given: { rule: 'ca', labelG: 2000 }, expect: { grams: 13.2 }, ...canada, basis: 'derived' },
+  { case: 'us: no figure held', given: { rule: 'us', labelG: 454 }, expect: { grams: undefined }, ...handbook },
 ];
 
-export const sampleSizes: Row<{ rule: RuleName; lot: number }, { needed: number }>[] = [
-  { case: 'eu 48: all', given: { rule: 'eu', lot: 48 }, expect: { needed: 48 }, from: directive },
-  { case: 'eu 100', given: { rule: 'eu', lot: 100 }, expect: { needed: 30 }, from: directive },
-  { case: 'eu 501', given: { rule: 'eu', lot: 501 }, expect: { needed: 50 }, from: directive },
-  { case: 'ca 10: all', given: { rule: 'ca', lot: 10 }, expect: { needed: 10 }, from: canada },
-  { case: 'ca 11: at least 10', given: { rule: 'ca', lot: 11 }, expect: { needed: 10 }, from: canada },
-  { case: 'ca 48: a quarter', given: { rule: 'ca', lot: 48 }, expect: { needed: 12 }, from: canada },
-  { case: 'ca 49: a quarter, rounded up', given: { rule: 'ca', lot: 49 }, expect: { needed: 13 }, from: canada },
-  { case: 'ca 129', given: { rule: 'ca', lot: 129 }, expect: { needed: 32 }, from: canada },
-  { case: 'us 11: all', given: { rule: 'us', lot: 11 }, expect: { needed: 11 }, from: handbook },
-  { case: 'us 48', given: { rule: 'us', lot: 48 }, expect: { needed: 12 }, from: handbook },
-  { case: 'us 251', given: { rule: 'us', lot: 251 }, expect: { needed: 24 }, from: handbook },
+export const sampleSizes: SourcedRow<{ rule: RuleName; lot: number }, { needed: number }>[] = [
+  { case: 'eu 48: all', given: { rule: 'eu', lot: 48 }, expect: { needed: 48 }, ...directive },
+  { case: 'eu 100', given: { rule: 'eu', lot: 100 }, expect: { needed: 30 }, ...directive },
+  { case: 'eu 501', given: { rule: 'eu', lot: 501 }, expect: { needed: 50 }, ...directive },
+  { case: 'ca 10: all', given: { rule: 'ca', lot: 10 }, expect: { needed: 10 }, ...canada },
+  { case: 'ca 11: at least 10', given: { rule: 'ca', lot: 11 }, expect: { needed: 10 }, ...canada, basis: 'derived' },
+  { case: 'ca 48: a quarter', given: { rule: 'ca', lot: 48 }, expect: { needed: 12 }, ...canada, basis: 'derived' },
+  { case: 'ca 49: a quarter, rounded up', given: { rule: 'ca', lot: 49 }, expect: { needed: 13 }, ...canada, basis: 'derived' },
+  { case: 'ca 129', given: { rule: 'ca', lot: 129 }, expect: { needed: 32 }, ...canada },
+  { case: 'us 11: all', given: { rule: 'us', lot: 11 }, expect: { needed: 11 }, ...handbook },
+  { case: 'us 48', given: { rule: 'us', lot: 48 }, expect: { needed: 12 }, ...handbook },
+  { case: 'us 251', given: { rule: 'us', lot: 251 }, expect: { needed: 24 }, ...handbook },
 ];
 
 /** t over root n, as printed or computed by others. */
-export const factors: Row<{ share: number; n: number }, { factor: number }>[] = [
+export const factors: SourcedRow<{ share: number; n: number }, { factor: number }>[] = [
   ...[8.985, 2.484, 1.591, 1.242, 1.049, 0.925, 0.836, 0.769, 0.715, 0.672].map((factor, index) => ({
-    case: `us n ${index + 2}`, given: { share: 0.975, n: index + 2 }, expect: { factor }, from: 'NIST Handbook 133 factors, recomputed independently',
+    case: `us n ${index + 2}`, given: { share: 0.975, n: index + 2 }, expect: { factor }, from: 'NIST Handbook 133 factors, recomputed independently', basis: 'recomputed' as const,
   })),
-  { case: 'us n 12', given: { share: 0.975, n: 12 }, expect: { factor: 0.635 }, from: 'NIST Handbook 133 factors, recomputed independently' },
-  { case: 'us n 24', given: { share: 0.975, n: 24 }, expect: { factor: 0.422 }, from: 'NIST Handbook 133 factors, recomputed independently' },
-  { case: 'eu n 30', given: { share: 0.995, n: 30 }, expect: { factor: 0.503 }, from: 'UK packers guide, lots of 100 to 500, k' },
-  { case: 'eu n 50', given: { share: 0.995, n: 50 }, expect: { factor: 0.379 }, from: 'UK packers guide, lots over 500, k' },
-  { case: 'ca n 12', given: { share: 0.995, n: 12 }, expect: { factor: 0.897 }, from: 'SOR/2018-108, t at 0.995, computed independently' },
-  { case: 'ca n 32', given: { share: 0.995, n: 32 }, expect: { factor: 0.485 }, from: 'SOR/2018-108, t at 0.995, computed independently' },
+  { case: 'us n 12', given: { share: 0.975, n: 12 }, expect: { factor: 0.635 }, from: 'NIST Handbook 133 factors, recomputed independently', basis: 'recomputed' },
+  { case: 'us n 24', given: { share: 0.975, n: 24 }, expect: { factor: 0.422 }, from: 'NIST Handbook 133 factors, recomputed independently', basis: 'recomputed' },
+  { case: 'eu n 30', given: { share: 0.995, n: 30 }, expect: { factor: 0.503 }, from: 'UK packers guide, lots of 100 to 500, k', basis: 'published' },
+  { case: 'eu n 50', given: { share: 0.995, n: 50 }, expect: { factor: 0.379 }, from: 'UK packers guide, lots over 500, k', basis: 'published' },
+  { case: 'ca n 12', given: { share: 0.995, n: 12 }, expect: { factor: 0.897 }, from: 'SOR/2018-108, t at 0.995, computed independently', basis: 'recomputed' },
+  { case: 'ca n 32', given: { share: 0.995, n: 32 }, expect: { factor: 0.485 }, from: 'SOR/2018-108, t at 0.995, computed independently', basis: 'recomputed' },
 ];
 
 export const sampleErrors = [-3, 2, -5, 1, 0, -4, 3, -6, -2, 1, -1, -4];
-const vector = 'derived: one sample of twelve on a label of 454 g, lot 48';
+const vector = { from: 'derived: one sample of twelve on a label of 454 g, lot 48', basis: 'derived' } as const;
 
-export const checks: Row<{ rule: RuleName; shift: number }, { mean: number; limit: number; verdict: string; shortTwice?: number }>[] = [
-  { case: 'us as weighed', given: { rule: 'us', shift: 0 }, expect: { mean: -1.5, limit: 1.867, verdict: 'passes' }, from: vector },
-  { case: 'us, each 1 g less', given: { rule: 'us', shift: -1 }, expect: { mean: -2.5, limit: 1.867, verdict: 'fails' }, from: vector },
-  { case: 'ca as weighed', given: { rule: 'ca', shift: 0 }, expect: { mean: -1.5, limit: 2.635, verdict: 'passes', shortTwice: 0 }, from: vector },
-  { case: 'ca, each 1 g less: passes where the us test fails', given: { rule: 'ca', shift: -1 }, expect: { mean: -2.5, limit: 2.635, verdict: 'passes', shortTwice: 0 }, from: vector },
-  { case: 'ca, each 2 g less', given: { rule: 'ca', shift: -2 }, expect: { mean: -3.5, limit: 2.635, verdict: 'fails', shortTwice: 0 }, from: vector },
-  { case: 'eu: a lot of 48 is weighed whole', given: { rule: 'eu', shift: 0 }, expect: { mean: -1.5, limit: 0, verdict: 'too-few', shortTwice: 0 }, from: vector },
+export const checks: SourcedRow<{ rule: RuleName; shift: number }, { mean: number; limit: number; verdict: string; shortTwice?: number }>[] = [
+  { case: 'us as weighed', given: { rule: 'us', shift: 0 }, expect: { mean: -1.5, limit: 1.867, verdict: 'passes' }, ...vector },
+  { case: 'us, each 1 g less', given: { rule: 'us', shift: -1 }, expect: { mean: -2.5, limit: 1.867, verdict: 'fails' }, ...vector },
+  { case: 'ca as weighed', given: { rule: 'ca', shift: 0 }, expect: { mean: -1.5, limit: 2.635, verdict: 'passes', shortTwice: 0 }, ...vector },
+  { case: 'ca, each 1 g less: passes where the us test fails', given: { rule: 'ca', shift: -1 }, expect: { mean: -2.5, limit: 2.635, verdict: 'passes', shortTwice: 0 }, ...vector },
+  { case: 'ca, each 2 g less', given: { rule: 'ca', shift: -2 }, expect: { mean: -3.5, limit: 2.635, verdict: 'fails', shortTwice: 0 }, ...vector },
+  { case: 'eu: a lot of 48 is weighed whole', given: { rule: 'eu', shift: 0 }, expect: { mean: -1.5, limit: 0, verdict: 'too-few', shortTwice: 0 }, ...vector },
 ];

@@ -11,6 +11,7 @@ import { spreadIn } from '../../../shared/season/climate.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import type { District } from '../../../src/schemas/as-season.ts';
 import type { Club } from '../../../src/schemas/club.ts';
+import { near } from '../../near.ts';
 
 const folder = (name: string): string => fileURLToPath(new URL(`../../fixtures/clubs/${name}`, import.meta.url));
 const districts = (name: string): District[] => districtsIn(validEntries(readFolder(folder(name))));
@@ -25,12 +26,12 @@ for (const name of ['cold', 'sub-folder', 'southern'])
 
 test('cold, the normals of Minneapolis 1981-2010: published freezes, fitted spread, crossings by hand', () => {
   const [city, lakeside] = districts('cold') as [District, District];
-  assert.ok(Math.abs(spreadIn('F', city.climate!.spread!) - 8.62) < 0.03, 'an independent program');
+  near(spreadIn('F', city.climate!.spread!), 8.62, 0.03, 'an independent program');
   assert.equal(city.anchors['last-freeze']?.expected, '04-25', 'NOAA 1981-2010');
   assert.equal(city.anchors['first-freeze']?.expected, '10-10', 'NOAA 1981-2010');
   // The high is 58.0 in mid-October and 41.2 in mid-November: 57 after 2 days, 55 after 6, the bend of the curve aside.
-  assert.ok(Math.abs(day(city.anchors.cluster!.expected) - day('10-18')) <= 3);
-  assert.ok(Math.abs(day(city.anchors['last-syrup']!.expected) - day('10-22')) <= 3);
+  near(day(city.anchors.cluster!.expected), day('10-18'), 3);
+  near(day(city.anchors['last-syrup']!.expected), day('10-22'), 3);
   assert.equal(lakeside.anchors['last-freeze']?.expected, '04-30', 'five days later in spring');
   assert.equal(lakeside.anchors['first-freeze']?.expected, '10-14', 'four days later in fall, by the lake');
   assert.ok(city.days.ok && city.days.value.phases['winter-rest'].from === city.anchors.cluster!.expected, 'normals go before a guess');
@@ -38,20 +39,20 @@ test('cold, the normals of Minneapolis 1981-2010: published freezes, fitted spre
 
 test('mild, the normals of central England 1981-2010: spread and a sum against the daily record', () => {
   const [vale, ridge] = districts('sub-folder') as [District, District];
-  assert.ok(Math.abs(vale.climate!.spread!.degreesC - 3.01) < 0.03, 'an independent program');
+  near(vale.climate!.spread!.degreesC, 3.01, 0.03, 'an independent program');
   const blackthorn = bloom(vale, 'blackthorn');
-  assert.ok(Math.abs(day(blackthorn.middle) - 73.8) <= 2, 'sine over 5 C, 100: mean of the yearly days 73.8');
+  near(day(blackthorn.middle), 73.8, 2, 'sine over 5 C, 100: mean of the yearly days 73.8');
   assert.equal(day(bloom(ridge, 'blackthorn').middle) - day(blackthorn.middle), 8);
   // The low is 4.3 in mid-April and 7.2 in mid-May: 5.3 about the 26th. 7.3 in mid-October and 4.2 in mid-November: 5.3 about the 5th.
-  assert.ok(Math.abs(day(vale.anchors['last-freeze']!.expected) - day('04-26')) <= 5);
-  assert.ok(Math.abs(day(vale.anchors['first-freeze']!.expected) - day('11-05')) <= 5);
+  near(day(vale.anchors['last-freeze']!.expected), day('04-26'), 5);
+  near(day(vale.anchors['first-freeze']!.expected), day('11-05'), 5);
 });
 
 test('south, the normals of Melbourne 1981-1990: a sum counted from 1 July against the daily record, a flow over New Year', () => {
   const [valley] = districts('southern') as [District];
-  assert.ok(Math.abs(valley.climate!.spread!.degreesC - 1.83) < 0.02, 'an independent program');
+  near(valley.climate!.spread!.degreesC, 1.83, 0.02, 'an independent program');
   const fromJuly = ((day(bloom(valley, 'manuka').middle) - day('07-01') + 365) % 365) + 1;
-  assert.ok(Math.abs(fromJuly - 98.1) <= 2, `simple over 10 C from 1 July, 200: mean of the yearly days 98.1, found ${fromJuly}`);
+  near(fromJuly, 98.1, 2, `simple over 10 C from 1 July, 200: mean of the yearly days 98.1, found ${fromJuly}`);
   assert.equal(valley.anchors['last-freeze'], undefined, 'the normal low never passes 5.3 C');
   assert.ok(valley.days.ok);
   assert.deepEqual(valley.days.value.phases['main-flow'], { from: '11-21', to: '01-20' });

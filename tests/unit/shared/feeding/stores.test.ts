@@ -5,6 +5,7 @@ import { brixOf } from '../../../../shared/feeding/mix.ts';
 import { storeMixes, winterStores, type HiveStores, type StoreMix } from '../../../../shared/feeding/stores.ts';
 import { litresToUsGallons } from '../../../../shared/units/volume.ts';
 import { kilogramsToPounds, poundsToKilograms } from '../../../../shared/units/weight.ts';
+import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import { feedingFigures, framePounds, frames, mixBrix, syrupForShortfall } from '../../../tables/stores.ts';
 
@@ -19,13 +20,11 @@ rows('syrup for a shortfall', syrupForShortfall, ({ shortKg, mix, efficiencyLeas
   assert.ok(found.ok);
   const show = (litres: number) => (unit === 'L' ? litres : litresToUsGallons(litres));
   const text = JSON.stringify(found.value);
-  assert.ok(Math.abs(show(found.value.syrupLitresLeast) - least) <= within, text);
-  assert.ok(Math.abs(show(found.value.syrupLitresMost) - most) <= within, text);
+  near(show(found.value.syrupLitresLeast), least, within, text);
+  near(show(found.value.syrupLitresMost), most, within, text);
 });
 
-rows('sugar in the mixes offered', mixBrix, ({ mix }, { brix }) =>
-  assert.ok(Math.abs(brixOf(storeMixes[mix], kitchen) - brix) <= 0.005001),
-);
+rows('sugar in the mixes offered', mixBrix, ({ mix }, { brix }) => near(brixOf(storeMixes[mix], kitchen), brix, 0.005001));
 
 rows('honey in full frames', frames, ({ kind, count }, { pounds, within }) => {
   const found = stores({ frames: [{ count, honeyKgEach: poundsToKilograms(framePounds[kind]) }] }, 50);

@@ -6,6 +6,7 @@ import { grainsBelow, modernSaturationBrix } from '../../../../shared/feeding/so
 import { mixSyrup, type Known, type Recipe, type Syrup } from '../../../../shared/feeding/mix.ts';
 import { litresToUsGallons, usGallonsToLitres } from '../../../../shared/units/volume.ts';
 import { kilogramsToPounds, poundsToKilograms } from '../../../../shared/units/weight.ts';
+import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import * as tables from '../../../tables/syrup.ts';
 
@@ -15,10 +16,6 @@ function mixed(recipe: Recipe, known: Known, place = kitchen): Syrup {
   const syrup = mixSyrup(recipe, known, place);
   assert.ok(syrup.ok, JSON.stringify(syrup));
   return syrup.value;
-}
-
-function near(found: number, expected: number, within: number): void {
-  assert.ok(Math.abs(found - expected) <= within, `found ${found}, printed ${expected} within ${within}`);
 }
 
 rows('density of syrup', tables.densities, ({ brix, temperatureC }, { kgPerM3, within }) =>

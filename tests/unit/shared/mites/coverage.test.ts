@@ -1,5 +1,5 @@
-import assert from 'node:assert/strict';
 import { apiaryRate } from '../../../../shared/mites/apiary-rate.ts';
+import { near } from '../../../near.ts';
 import { rows } from '../../../rows.ts';
 import { coverage } from '../../../tables/mites.ts';
 
@@ -19,7 +19,7 @@ rows('share of ranges that hold the truth', coverage, ({ colonies, clumping }, {
     const { lowPer100 = 0, highPer100 = 0 } = apiaryRate(samples);
     if (lowPer100 <= truePer100 && truePer100 <= highPer100) held += 1;
   }
-  assert.ok(Math.abs(held / runs - share) <= 0.015, `held ${held / runs}, expected ${share}`);
+  near(held / runs, share, 0.015);
 });
 
 /** A small generator of even chances with 32 bits of state, after the published mulberry32. */

@@ -5,6 +5,7 @@ import { levelFor, type ActionLevel } from '../../../../shared/mites/action-leve
 import { judgeMiteCount, type MiteCountInput } from '../../../../shared/mites/mite-count.ts';
 import { isOnlyCorrected, verdictOf, worstVerdict } from '../../../../shared/mites/verdict.ts';
 import { formatAgainst } from '../../../../shared/numbers/show-number.ts';
+import { near } from '../../../near.ts';
 import { frozen } from '../../../rows.ts';
 import { growth } from '../../../tables/mites.ts';
 
@@ -86,7 +87,7 @@ test('no mites anywhere: from 0 to the exact limit of all bees together', () => 
   );
   assert.equal(zero.apiary?.range, 'all-zero');
   assert.equal(zero.apiary?.lowPer100, 0);
-  assert.ok(Math.abs((zero.apiary?.highPer100 ?? 0) - 0.3074) < 5e-5);
+  near(zero.apiary?.highPer100, 0.3074, 5e-5);
   assert.equal(zero.apiary?.verdict, 'below');
   assert.equal(zero.verdict, 'unsure');
   assert.deepEqual(zero.toSettle, { label: 'A', bees: 369 });

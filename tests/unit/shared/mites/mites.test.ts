@@ -9,12 +9,9 @@ import { miteRate } from '../../../../shared/mites/rate.ts';
 import { missedChance, samplingPlan } from '../../../../shared/mites/sampling-plan.ts';
 import { mitesFallenPerDay } from '../../../../shared/mites/sticky-board.ts';
 import { weeksToLevel } from '../../../../shared/mites/weeks-to-level.ts';
+import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import * as tables from '../../../tables/mites.ts';
-
-function near(found: number | undefined, expected: number, within: number, what = ''): void {
-  assert.ok(found !== undefined && Math.abs(found - expected) <= within, `${what} found ${found}, printed ${expected} within ${within}`);
-}
 
 function rateOf(sample: { mites: number; bees: number }, recovery = 100) {
   const rate = miteRate(sample, recovery);

@@ -1,9 +1,9 @@
-import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'vitest';
 import { normalShareBelow } from '../../../../shared/numbers/normal.ts';
 import { chanceOfAtMost, poissonLimits } from '../../../../shared/numbers/poisson.ts';
 import { shareBelowT, tQuantile } from '../../../../shared/numbers/student-t.ts';
+import { nearInPart } from '../../../near.ts';
 
 /** A second opinion of another line: the Cephes mathematical library (S. L. Moshier), compiled. Written out here are the calls used. */
 type Cephes = {
@@ -25,26 +25,23 @@ async function opened(): Promise<Cephes> {
   return library;
 }
 
-function near(found: number, expected: number, relative: number, what: string): void {
-  assert.ok(Math.abs(found - expected) <= relative * Math.max(1e-3, Math.abs(expected)), `${what}: ours ${found}, Cephes ${expected}`);
-}
-
 test('exact limits of a count invert the Poisson distribution', async () => {
   const cephes = await opened();
   for (const certainty of [0.9, 0.95, 0.99])
     for (const count of [0, 1, 2, 3, 9, 24, 72, 300, 1200]) {
       const tail = (1 - certainty) / 2;
-      near(poissonLimits(count, certainty).high, cephes.pdtri(count, tail), 1e-9, `high of ${count}`);
-      if (count > 0) near(poissonLimits(count, certainty).low, cephes.pdtri(count - 1, 1 - tail), 1e-9, `low of ${count}`);
-      near(chanceOfAtMost(count, count + 1), cephes.pdtr(count, count + 1), 1e-9, `chance of ${count}`);
+      nearInPart(poissonLimits(count, certainty).high, cephes.pdtri(count, tail), 1e-9, `high of ${count}`);
+      if (count > 0) nearInPart(poissonLimits(count, certainty).low, cephes.pdtri(count - 1, 1 - tail), 1e-9, `low of ${count}`);
+      nearInPart(chanceOfAtMost(count, count + 1), cephes.pdtr(count, count + 1), 1e-9, `chance of ${count}`);
     }
 });
 
 test('Student t and the normal curve', async () => {
   const cephes = await opened();
   for (const freedom of [1, 2, 5, 7, 11, 31, 49, 200]) {
-    for (const share of [0.6, 0.975, 0.995]) near(tQuantile(share, freedom), cephes.stdtri(freedom, share), 1e-8, `t ${share}, ${freedom}`);
-    for (const t of [-4, -1, 0.2, 2.5]) near(shareBelowT(t, freedom), cephes.stdtr(freedom, t), 1e-9, `share below ${t}, ${freedom}`);
+    for (const share of [0.6, 0.975, 0.995])
+      nearInPart(tQuantile(share, freedom), cephes.stdtri(freedom, share), 1e-8, `t ${share}, ${freedom}`);
+    for (const t of [-4, -1, 0.2, 2.5]) nearInPart(shareBelowT(t, freedom), cephes.stdtr(freedom, t), 1e-9, `share below ${t}, ${freedom}`);
   }
-  for (const z of [-5, -1.96, 0, 0.3, 4]) near(normalShareBelow(z), cephes.ndtr(z), 1e-9, `share below ${z}`);
+  for (const z of [-5, -1.96, 0, 0.3, 4]) nearInPart(normalShareBelow(z), cephes.ndtr(z), 1e-9, `share below ${z}`);
 });

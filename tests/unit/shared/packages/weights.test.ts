@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { tQuantile } from '../../../../shared/numbers/student-t.ts';
 import { checkWeights } from '../../../../shared/packages/weight-check.ts';
 import { packagesToWeigh, planFor, toleranceG, type WeightRule } from '../../../../shared/packages/weight-rule.ts';
+import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import { checks, eu, factors, ca, rules, sampleErrors, sampleSizes, tolerances, us } from '../../../tables/weights.ts';
 
@@ -12,18 +13,16 @@ rows('sample size', sampleSizes, ({ rule, lot }, { needed }) => {
   const plan = planFor(rules[rule], lot);
   assert.equal(plan && packagesToWeigh(plan.weigh, lot), needed);
 });
-rows('factor t over root n', factors, ({ share, n }, { factor }) =>
-  assert.ok(Math.abs(tQuantile(share, n - 1) / Math.sqrt(n) - factor) <= 0.00051),
-);
+rows('factor t over root n', factors, ({ share, n }, { factor }) => near(tQuantile(share, n - 1) / Math.sqrt(n), factor, 0.00051));
 rows('check', checks, ({ rule, shift }, expect) => {
   const found = check(
     rules[rule],
     48,
     sampleErrors.map((error) => error + shift),
   );
-  assert.ok(Math.abs(found.meanErrorG - expect.mean) < 1e-9);
-  assert.ok(Math.abs((found.limitG ?? NaN) - expect.limit) <= 0.002);
-  assert.ok(Math.abs((found.spreadG ?? NaN) - 2.939) <= 0.0005);
+  near(found.meanErrorG, expect.mean, 1e-9);
+  near(found.limitG, expect.limit, 0.002);
+  near(found.spreadG, 2.939, 0.0005);
   assert.equal(found.verdict, expect.verdict);
   assert.equal(found.shortTwice, expect.shortTwice);
 });

@@ -14,6 +14,7 @@ import { phases } from '../../../../shared/season/phases.ts';
 import { seasonSums, sumOn } from '../../../../shared/season/season-sum.ts';
 import { guessesFrom, phaseStarts, seasonFrom } from '../../../../shared/season/year.ts';
 import { daysInWindow } from '../../../../shared/season/when.ts';
+import { near } from '../../../near.ts';
 import { rows } from '../../../rows.ts';
 import * as tables from '../../../tables/season.ts';
 
@@ -106,7 +107,7 @@ test('a place where it never freezes, or is never warm, has no such crossing', (
 test('where the spread comes from: a published sum, a region, what members saw; else none', () => {
   const { normals } = wooster;
   assert.equal(climateOf({ ...wooster, regionSpread: 9 }).spread?.from, 'published-sum');
-  assert.ok(Math.abs(spreadIn('F', climateOf(wooster).spread!) - 8.77) < 0.02);
+  near(spreadIn('F', climateOf(wooster).spread!), 8.77, 0.02);
   assert.deepEqual(climateOf({ scale: 'F', normals, regionSpread: 9 }).spread, { degreesC: 5, from: 'region' });
   const sum = { sum: 83, scale: 'F' as const, rule: { method: 'simple' as const, base: 50 }, from: newYear };
   const cherry = climateOf({ scale: 'F', normals: tables.washington, seen: [{ sum, day: '04-01' as MonthDay }] }).spread!;
@@ -133,7 +134,7 @@ test('a sum keeps its own scale: in C it is 5/9 of that in F and falls on the sa
   assert.deepEqual(inCelsius(sum), { sum: 50, rule: { method: 'modified', base: 10, cap: 30 }, from: newYear });
   const inF = seasonSums(tables.wooster, sum.rule, 9, newYear);
   const inC = seasonSums(climateOf(wooster).normalsC, inCelsius(sum).rule, 5, newYear);
-  for (const day of ['03-01', '05-01', '08-01'] as MonthDay[]) assert.ok(Math.abs(sumOn(inF, day) / 1.8 - sumOn(inC, day)) < 1e-9);
+  for (const day of ['03-01', '05-01', '08-01'] as MonthDay[]) near(sumOn(inF, day) / 1.8, sumOn(inC, day), 1e-9);
 });
 
 test('bloom: members before sums; a list that does not say how it counts gives no date, nor does one without spread', () => {

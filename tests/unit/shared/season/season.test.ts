@@ -7,15 +7,12 @@ import { degreeDay, degreeDayMethods, type DegreeDayRule } from '../../../../sha
 import { sumGivenDays } from '../../../../shared/season/given-days.ts';
 import { dateReached, doubtInDays, seasonSums, spreadForYear, sumOn, totalOf, type Normals } from '../../../../shared/season/season-sum.ts';
 import { meanDegreeDay } from '../../../../shared/season/spread.ts';
+import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import * as tables from '../../../tables/season.ts';
 
 const newYear = '01-01' as MonthDay;
 const simple50: DegreeDayRule = { method: 'simple', base: 50 };
-
-function near(found: number, expected: number, within: number, what = ''): void {
-  assert.ok(Math.abs(found - expected) <= within + 1e-9, `${what} found ${found}, printed ${expected} within ${within}`);
-}
 
 rows('one day', tables.oneDay, ({ method, base, cap, max, min }, { degreeDays, within }) =>
   near(degreeDay(cap === undefined ? { method, base } : { method, base, cap }, { max, min }), degreeDays, within),

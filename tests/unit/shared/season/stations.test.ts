@@ -8,6 +8,7 @@ import type { DegreeDayRule } from '../../../../shared/season/degree-day.ts';
 import { dateReached, seasonSums, spreadForYear, sumOn, totalOf, type Normals } from '../../../../shared/season/season-sum.ts';
 import { byMonth, csvLines, type Line } from '../../../tables/csv.ts';
 import { places } from '../../../tables/season.ts';
+import { near } from '../../../near.ts';
 
 const newYear = '01-01' as MonthDay;
 const ends = ['01-31', '02-28', '03-31', '04-30', '05-31', '06-30', '07-31', '08-31', '09-30', '10-31', '11-30', '12-31'] as MonthDay[];
@@ -20,10 +21,6 @@ const normalsOf = (line: Line): Normals => ({ maxByMonth: byMonth(line, 'tmax_f_
 
 /** Of all stations 95 in a hundred lie within 60; this dry valley is one of the others, and the independent program finds the same there. */
 const disputed: Record<string, number> = { USW00024155: 75 };
-
-function near(found: number, expected: number, within: number, what: string): void {
-  assert.ok(Math.abs(found - expected) <= within + 1e-9, `${what}: found ${found}, printed ${expected} within ${within}`);
-}
 
 const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 

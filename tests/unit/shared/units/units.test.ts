@@ -5,6 +5,7 @@ import * as temperature from '../../../../shared/units/temperature.ts';
 import * as volume from '../../../../shared/units/volume.ts';
 import * as weight from '../../../../shared/units/weight.ts';
 import { unitNamed, unitNames, unitWords } from '../../../../shared/units/unit-names.ts';
+import { near } from '../../../near.ts';
 import { rows } from '../../../rows.ts';
 import { conversions } from '../../../tables/units.ts';
 
@@ -12,7 +13,7 @@ const all: Record<string, (value: number) => number> = { ...temperature, ...volu
 
 rows('conversion', conversions, ({ convert, from }, expect) => {
   const found = all[convert]?.(from) ?? NaN;
-  assert.ok(Math.abs(found - expect.to) < 1e-12, `${convert}(${from}) gave ${found}`);
+  near(found, expect.to, 0, `${convert}(${from})`);
 });
 
 const opposites = [
