@@ -25,7 +25,7 @@ export const isPublished = (page: BuiltPage): boolean => page.place !== '404.htm
 /** The words of the main text, without its margin of notes and reviews. */
 export function mainWords({ html }: BuiltPage): string {
   const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
-  return plainWords(main.replace(/<aside class="margin"[\s\S]*<\/aside>/, ' '));
+  return plainWords(main.replace(/<aside class="sidebar"[\s\S]*<\/aside>/, ' '));
 }
 
 export const titleOf = ({ html }: BuiltPage): string => plainWords(/<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '');

@@ -13,7 +13,7 @@ export type Found = {
   kind: string;
   title: string;
   /** The sentence under the title. */
-  lede: string;
+  lead: string;
   headings: string;
   /** All that it says below its title, in order. */
   text: string;
@@ -27,8 +27,8 @@ const SPACES = /[^\S\u00a0\u202f]+/g;
 /** A mark of a source is no part of the number before it; what is hidden, pressed or filled in is no text; cautions, and pages named at the foot, stand on many pages and answer for none. */
 const NOT_READ = new Set(['svg', 'form', 'button', 'script', 'style', 'aside']);
 /** What is large and unread is not parsed either. */
-const LARGE_UNREAD = /<svg\b[\s\S]*?<\/svg>|<aside class="margin"[\s\S]*<\/aside>/g;
-const NOT_READ_CLASSES = ['mark', 'only-paper', 'only-heard'];
+const LARGE_UNREAD = /<svg\b[\s\S]*?<\/svg>|<aside class="sidebar"[\s\S]*<\/aside>/g;
+const NOT_READ_CLASSES = ['mark', 'print-only', 'visually-hidden'];
 const NAMES_OTHERS = new Set(['pest or disease', 'meeting']);
 
 const BLOCKS = new Set([
@@ -78,7 +78,7 @@ function take(element: Element, place: string, all: Found[]): void {
     place: element.tagName === 'main' ? place : `${place}#${String(id)}`,
     kind: String(element.properties.dataFoundAs),
     title: '',
-    lede: '',
+    lead: '',
     headings: '',
     text: '',
   };
@@ -101,7 +101,7 @@ function take(element: Element, place: string, all: Found[]): void {
       return;
     }
     if (/^h[23]$/.test(node.tagName)) found.headings += ` ${said()}`;
-    else if (node.tagName === 'p' && classesOf(node).includes('lede')) found.lede = said();
+    else if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = said();
     else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= said();
     if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$|^$/.test(said()) ? ' ' : '; ');
     else if (BLOCKS.has(node.tagName)) closeBlock(text);

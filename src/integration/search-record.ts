@@ -10,7 +10,7 @@ import type { Word } from './handed-over.ts';
 import type { Found } from './search-pages.ts';
 
 /** Pagefind takes 10 at most, and keeps 1.05 (25/24) in fewer bytes than 1. A word of names counts once, however many names hold it. */
-const WEIGHTS = { title: 10, names: 7, lede: 4, headings: 1, kind: 1.5, text: 1.05, gathered: 0.2 };
+const WEIGHTS = { title: 10, names: 7, lead: 4, headings: 1, kind: 1.5, text: 1.05, gathered: 0.2 };
 const MOST = 10;
 
 /** Pages that gather others would answer every question: their text counts little beside their names. */
@@ -34,12 +34,12 @@ export const namesOf = (place: string, words: readonly Word[]): string[] => [
 /** `at` is the record's number, by which the browser knows it. */
 export function recordOf(found: Found, at: number, words: readonly Word[]): string {
   const weight = found.place in GATHERS ? WEIGHTS.gathered : WEIGHTS.text;
-  const [lede, rest] = found.text.startsWith(found.lede) ? [found.lede, found.text.slice(found.lede.length)] : ['', found.text];
+  const [lead, rest] = found.text.startsWith(found.lead) ? [found.lead, found.text.slice(found.lead.length)] : ['', found.text];
   const title = wordsIn(found.title);
   const forms = [...otherForms(found.text)].map(([form, times]) => weighed(Math.min(MOST, times * weight), form));
   const parts = [
     weighed(WEIGHTS.title, found.title),
-    weighed(WEIGHTS.lede, lede) + weighed(weight, rest),
+    weighed(WEIGHTS.lead, lead) + weighed(weight, rest),
     weighed(WEIGHTS.kind, found.when ?? ''),
     [
       weighed(

@@ -37,8 +37,8 @@ function writtenNames({ id, names: [first, ...others] }: Word): string {
 function formsOf(found: readonly Found[], words: readonly Word[]): { right: string[]; typed: string[] } {
   const forms: Forms = new Map();
   const onPages = new Set<string>();
-  for (const { place, title, lede, headings, kind, text } of found) {
-    for (const word of [title, lede, headings, kind, text].flatMap(wordsIn)) onPages.add(counted(word, forms));
+  for (const { place, title, lead, headings, kind, text } of found) {
+    for (const word of [title, lead, headings, kind, text].flatMap(wordsIn)) onPages.add(counted(word, forms));
     for (const word of new Set(namesOf(place, words).flatMap(wordsIn))) counted(word, forms);
   }
   const listed = (of: 'pages' | 'names'): string[] =>

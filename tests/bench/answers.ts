@@ -45,7 +45,7 @@ const keyRows = (): Promise<Row[]> =>
       const context = await browser.newContext({ viewport: phone });
       const page = await context.newPage();
       await page.goto(`${site.address}work-it-out/${slug}/#${values}`);
-      await page.waitForFunction(() => document.querySelector('[data-part="said"]')?.textContent !== '');
+      await page.waitForFunction(() => document.querySelector('[data-part="status"]')?.textContent !== '');
       await slow(context, page);
       const times = await keyTimes(page, box, typed);
       for (const [words, of, more] of [

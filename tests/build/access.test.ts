@@ -63,10 +63,10 @@ test('each page has a title of its own and says its language (2.4.2, 3.1.1)', ()
 test('the parts, the foot and the line for someone unwell are the same on every page, in one order and under one name (3.2.3, 3.2.4, 3.2.6)', () => {
   const first = trees.get('/')!;
   const places: [string, (element: Element) => boolean][] = [
-    ['the parts', hasClass('thumbs')],
+    ['the parts', hasClass('bottom-nav')],
     ['the foot', hasClass('foot')],
     ['the head', hasClass('masthead')],
-    ['the line for someone unwell', hasClass('unwell')],
+    ['the line for someone unwell', hasClass('emergency')],
   ];
   for (const [name, fits] of places) {
     const wanted = links(all(first, fits)[0]!);
@@ -85,7 +85,7 @@ test('the parts, the foot and the line for someone unwell are the same on every 
 test('the bar of parts says in which part a page is, once (2.4.8)', () => {
   nothing(
     each((tree) => {
-      const here = all(all(tree, hasClass('thumbs'))[0]!, has('ariaCurrent'));
+      const here = all(all(tree, hasClass('bottom-nav'))[0]!, has('ariaCurrent'));
       return here.length === 1 ? [] : [`${here.length} parts are said to be here`];
     }),
   );
@@ -140,13 +140,13 @@ test('no link opens another window, and no page goes on by itself but an old add
 });
 
 test('what is told after a press is told to those who hear the page (4.1.3)', () => {
-  const told = ['dataProgress', 'dataTold', 'dataOffline', 'dataSearchStatus'];
+  const told = ['dataProgress', 'dataStatus', 'dataOffline', 'dataSearchStatus'];
   const seen = new Set<string>();
   nothing(
     each((tree) =>
-      all(tree, (element) => element.properties.dataPart === 'said' || told.some((name) => name in element.properties)).flatMap(
+      all(tree, (element) => element.properties.dataPart === 'status' || told.some((name) => name in element.properties)).flatMap(
         ({ properties }) => {
-          seen.add(properties.dataPart === 'said' ? 'said' : told.find((name) => name in properties)!);
+          seen.add(properties.dataPart === 'status' ? 'said' : told.find((name) => name in properties)!);
           return String(properties.role) === 'status' ? [] : [`${Object.keys(properties).join(' ')} is no status`];
         },
       ),
@@ -218,10 +218,10 @@ test('no script hears a single key, a drag, a gesture, the device being moved, o
 
 test('a planted fault is seen', () => {
   const tree = fromHtml(
-    '<nav class="thumbs"><a href="/a" target="_blank" aria-label="Other" title="x">Now</a></nav><input type="email" autocomplete="name">',
+    '<nav class="bottom-nav"><a href="/a" target="_blank" aria-label="Other" title="x">Now</a></nav><input type="email" autocomplete="name">',
   );
   assert.equal(all(tree, has('target')).length, 1);
-  assert.deepEqual(links(all(tree, hasClass('thumbs'))[0]!), ['Now /a']);
+  assert.deepEqual(links(all(tree, hasClass('bottom-nav'))[0]!), ['Now /a']);
   let type = '';
   walk(tree, 'element', (element) => {
     if (element.tagName !== 'input') return;

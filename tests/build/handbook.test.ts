@@ -106,7 +106,7 @@ test('every published page but the search is a chapter of both, with its title, 
 });
 
 test('the parts follow the thumb index', () => {
-  const thumbs = elements(parsed(demo.read('index.html')), (node) => classed(node, 'thumbs'))
+  const thumbs = elements(parsed(demo.read('index.html')), (node) => classed(node, 'bottom-nav'))
     .flatMap((nav) => elements(nav, ({ tagName }) => tagName === 'a'))
     .map(text);
   assert.ok(thumbs.length > 3);

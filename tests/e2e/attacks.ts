@@ -94,7 +94,7 @@ export function testAttacks(times: number): void {
     for (const { slug, values, wide, faulty } of calculators) {
       const names = [...new Set([values, wide, faulty].flatMap((tail) => tail.split('&').map((pair) => pair.split('=')[0]!)))];
       await page.goto(`${site.address}work-it-out/${slug}/#${values}`);
-      await page.waitForFunction(() => document.querySelector('[data-part="said"]')?.textContent !== '');
+      await page.waitForFunction(() => document.querySelector('[data-part="status"]')?.textContent !== '');
       await withJudge(page);
       const pairs = fc.array(fc.tuple(fc.oneof(fc.constantFrom(...names), harmful), harmful, fc.boolean()), { minLength: 1, maxLength: 4 });
       const tails = samples(pairs, 8 * times).map((made) =>
@@ -140,7 +140,7 @@ export function testAttacks(times: number): void {
     let taken = 0;
     for (const text of [...samples(savedFile(asItShouldBe), 2 * times), ...samples(savedFile(orOdd), 3 * times)]) {
       await page.locator('#opened-file').setInputFiles({ name: 'runs.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-      await page.locator('[data-told]').filter({ hasText: /\S/ }).waitFor();
+      await page.locator('[data-status]').filter({ hasText: /\S/ }).waitFor();
       const take = page.getByRole('button', { name: 'Take it over' });
       if (await take.isVisible()) {
         await take.click();
@@ -148,9 +148,9 @@ export function testAttacks(times: number): void {
       }
       await page.reload();
       for (const summary of await page.locator('.desk summary').all()) await summary.click();
-      await page.locator('[data-deed=notes]').click();
-      await page.locator('.note-field, [data-told]').first().waitFor();
-      await page.locator('[data-deed=calendar]').click();
+      await page.locator('[data-action=notes]').click();
+      await page.locator('.note-field, [data-status]').first().waitFor();
+      await page.locator('[data-action=calendar]').click();
       const box = page.locator('input[data-tick]:enabled').first();
       if ((await box.count()) > 0) await box.click();
       const text2 = await page.locator('main').innerText();

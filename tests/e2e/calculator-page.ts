@@ -38,7 +38,7 @@ export async function openCalculator(
   page.on('console', (message) => message.type() === 'error' && broken.push(message.text()));
   const address = `${site.address}work-it-out/${slug}/`;
   const settled = async (): Promise<void> => {
-    await page.waitForFunction(() => (document.querySelector('[data-part="said"]')?.textContent ?? '') !== '');
+    await page.waitForFunction(() => (document.querySelector('[data-part="status"]')?.textContent ?? '') !== '');
     assert.deepEqual(broken, []);
     assert.doesNotMatch(await page.locator('main').innerText(), /NaN|Infinity|undefined|null|\[object/);
   };
@@ -46,7 +46,7 @@ export async function openCalculator(
     page,
     values: () => page.evaluate(readValues),
     words: (name) => page.locator(`output[name="${name}"]`).first().innerText(),
-    said: () => page.locator('[data-part="said"]').innerText(),
+    said: () => page.locator('[data-part="status"]').innerText(),
     faults: () => page.locator('form .fault').allInnerTexts(),
     hash: () => page.evaluate(() => location.hash.slice(1)),
     fill: (name, text, row = 0) => page.locator(`form [name="${name}"]`).nth(row).fill(text),
@@ -66,8 +66,8 @@ export async function openCalculator(
         next !== '' &&
         page.url().startsWith(address) &&
         (await page.evaluate((values) => {
-          if (!document.querySelector('[data-part="said"]')!.textContent) return false;
-          document.querySelector<HTMLButtonElement>('[data-deed="clear"]')!.click();
+          if (!document.querySelector('[data-part="status"]')!.textContent) return false;
+          document.querySelector<HTMLButtonElement>('[data-action="clear"]')!.click();
           location.hash = values;
           return true;
         }, next));

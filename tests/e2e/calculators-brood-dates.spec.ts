@@ -53,7 +53,7 @@ test('brood dates: a sealed queen cell in words, with the sum', async () => {
   assert.equal(await sheet.said(), 'Sealed queen cells, 20 May 2026: a queen from them lays from 28 May to 11 June 2026.');
   assert.equal(await sheet.words('lays-earliest'), 'Thursday 28 May 2026');
   assert.match(
-    await sheet.page.locator('[data-said="sum"]').innerText(),
+    await sheet.page.locator('[data-text="sum"]').innerText(),
     /is sealed on day 7\.5 to 8 and emerges on day 15\.5 to 17\. She mates on day 22 to 26 and lays from day 24 to 29\..* Half days are rounded outward\.$/,
   );
   assert.equal(await sheet.page.locator('[data-part="result"] svg .bar').count(), 5);

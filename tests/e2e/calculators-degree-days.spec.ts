@@ -35,7 +35,7 @@ test('degree-days: several days are added, and the day a sum is reached is named
   assert.equal((await sheet.values()).total, '10.5');
   assert.equal(await sheet.said(), '10.5 degree-days (°F), simple, base 50 °F. 9 is reached on day 3 of 3.');
   assert.match(
-    await sheet.page.locator('[data-said="sum"]').innerText(),
+    await sheet.page.locator('[data-text="sum"]').innerText(),
     /The day of 43 to 63: \(43 \+ 63\) ÷ 2 − 50 = 3\. All days: 0 \+ 3 \+ 7\.5 = 10\.5\.$/,
   );
   assert.equal(await sheet.page.locator('[data-part="result"] svg .column').count(), 4);
@@ -165,7 +165,7 @@ test('degree-days: a club without normals has no figure, and the arithmetic is s
   assert.equal(await other.words('total'), 'No figure for this club.');
   assert.match(await other.said(), /^No figure for this club: it holds no normals\./);
   assert.match(
-    await other.page.locator('[data-said="sum"]').innerText(),
+    await other.page.locator('[data-text="sum"]').innerText(),
     /^Simple: the mean of lowest and highest, less the base\. Base 10 °C\./,
   );
   await other.close();

@@ -17,7 +17,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 
 const count = (samples: string, rest = 'method=wash&phase=dearth') => sheet.open(`samples=${samples}&${rest}`);
 
-const said = (name: string): Promise<string> => sheet.page.locator(`[data-said="${name}"]`).innerText();
+const said = (name: string): Promise<string> => sheet.page.locator(`[data-text="${name}"]`).innerText();
 
 /** Every verdict says what to do next. */
 const NEXT = {
@@ -206,7 +206,7 @@ test('mite count: an average hides no colony, and under four colonies there is n
   assert.equal(found['apiary-low'], undefined);
   assert.equal(await sheet.words('apiary-low'), 'none under four colonies');
   assert.match(
-    await sheet.page.locator('[data-said="apiary-remarks"]').innerText(),
+    await sheet.page.locator('[data-text="apiary-remarks"]').innerText(),
     /^A range for all together needs four colonies or more. 3 colonies show an apiary poorly: 8 or more are better\.$/,
   );
 });
@@ -214,12 +214,12 @@ test('mite count: an average hides no colony, and under four colonies there is n
 test('mite count: what the level was set with, and by whom', async () => {
   await count('A:9/300', 'method=gas&phase=dearth');
   assert.match(
-    await sheet.page.locator('[data-said="level-from"]').innerText(),
+    await sheet.page.locator('[data-text="level-from"]').innerText(),
     /^University of Montreal, faculty of veterinary medicine 2021; Quebec\. Printed for fall.* It does not say that it was set with this method\.$/,
   );
   await count('A:9/300', 'method=wash');
   assert.match(
-    await sheet.page.locator('[data-said="level-from"]').innerText(),
+    await sheet.page.locator('[data-text="level-from"]').innerText(),
     /No part of the year was chosen, so this is the strictest of the levels\. It does not say that it was set with this method\.$/,
   );
 });

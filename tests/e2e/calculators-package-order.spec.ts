@@ -28,7 +28,7 @@ test('package order: all that the supplier said, in all and line by line (3,500 
   assert.equal(await sheet.words('queens'), '15, 1 of them spare');
   assert.equal(await sheet.words('syrup-l'), '3.7 US gal (14 L, 3.08 imperial gal)');
   assert.equal(
-    await sheet.page.locator('[data-said="road"]').innerText(),
+    await sheet.page.locator('[data-text="road"]').innerText(),
     'Bees are reckoned at 3,500 to the pound. About 5 hours on the road. Put in over the label for deaths on the way: 10 %.',
   );
   assert.match(
@@ -163,12 +163,12 @@ test('package order: what stands on the sheet', async () => {
   ])
     assert.ok(text.includes(words), words);
   assert.equal(await own.page.locator('table.ruled tbody tr').count(), 8);
-  for (const away of ['.margin', '.stays', '[data-part="example"]', 'form.asks', '.box', '.mark'])
+  for (const away of ['.sidebar', '.stays', '[data-part="example"]', 'form.asks', '.box', '.mark'])
     assert.ok(await own.page.locator(away).first().isHidden(), away);
   await own.page.emulateMedia({ media: 'screen' });
   assert.ok(await own.page.locator('table.ruled').isHidden());
   assert.equal(
-    await own.page.locator('[data-said="sheets"]').innerText(),
+    await own.page.locator('[data-text="sheets"]').innerText(),
     'A sheet has lines for 8 members. If each takes one package, print 2 sheets.',
   );
   await own.close();
@@ -178,7 +178,7 @@ test('package order: printed before anything is worked out, the whole page is th
   await sheet.open('');
   await sheet.page.emulateMedia({ media: 'print' });
   assert.ok(await sheet.page.locator('[data-part="example"]').isVisible());
-  assert.ok(await sheet.page.locator('.margin').isVisible());
+  assert.ok(await sheet.page.locator('.sidebar').isVisible());
   assert.ok(await sheet.page.locator('.stays').last().isVisible());
   await sheet.page.emulateMedia({ media: 'screen' });
 });

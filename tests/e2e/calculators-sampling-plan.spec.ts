@@ -53,11 +53,11 @@ test('sampling plan: more than a colony should give is said', async () => {
   await sheet.open('share=0.05&certainty=95');
   assert.equal((await sheet.values())['bees-needed'], '5990');
   assert.match(
-    await sheet.page.locator('[data-said="samples"]').innerText(),
+    await sheet.page.locator('[data-text="samples"]').innerText(),
     /^More than a colony should give: over 600\. .* take a usual sample of 300 now and another in two weeks\.$/,
   );
   await sheet.open('share=0.5&certainty=95');
-  assert.equal(await sheet.page.locator('[data-said="samples"]').innerText(), 'That is 2 usual samples of 300.');
+  assert.equal(await sheet.page.locator('[data-text="samples"]').innerText(), 'That is 2 usual samples of 300.');
 });
 
 test('sampling plan: wrong in the address', async () => {

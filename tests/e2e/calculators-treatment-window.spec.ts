@@ -194,7 +194,7 @@ test('label rows: never advice, a brand, a dose or leave, whatever is written; w
   );
   const own = await sheet.page.locator('main').evaluate((main) =>
     [...main.querySelectorAll('h1, h2, h3, legend, label, li, p, td, th')]
-      .filter((each) => !each.closest('.box, .margin'))
+      .filter((each) => !each.closest('.box, .sidebar'))
       .map((each) => each.textContent ?? '')
       .filter((words) => /\b(recommended|safe|fits)\b|not ruled out/i.test(words)),
   );
@@ -276,7 +276,7 @@ test('label rows: what was typed in F stands in the box again when its address i
     ['64', '75'],
   );
   assert.equal(await sheet.hash(), address);
-  assert.match(await sheet.page.locator('[data-said="planned"]').innerText(), /daily highs from 64 °F \(17\.8 °C\) to 75 °F \(23\.9 °C\)/);
+  assert.match(await sheet.page.locator('[data-text="planned"]').innerText(), /daily highs from 64 °F \(17\.8 °C\) to 75 °F \(23\.9 °C\)/);
 });
 
 test('label rows: the switch puts boxes and answer in the other scale, and leaves the address', async () => {
@@ -284,7 +284,7 @@ test('label rows: the switch puts boxes and answer in the other scale, and leave
   await sheet.open(values);
   await sheet.press('°C');
   assert.equal(await sheet.page.locator('[name="high"]').inputValue(), '28');
-  assert.match(await sheet.page.locator('[data-said="planned"]').innerText(), /daily highs from 18 °C \(64 °F\) to 28 °C \(82 °F\)/);
+  assert.match(await sheet.page.locator('[data-text="planned"]').innerText(), /daily highs from 18 °C \(64 °F\) to 28 °C \(82 °F\)/);
   assert.equal(await sheet.hash(), values);
   await sheet.press('°F');
   assert.equal(await sheet.page.locator('[name="high"]').inputValue(), '82.4');

@@ -81,21 +81,21 @@ test('weight check: two rules disagree on the same weights, and each result name
   const less = sampleErrors.map((error) => error - 1);
   await sheet.open(address('us', less));
   assert.equal(await sheet.said(), 'Fails by the US rule: the mean is 0.088 oz under the label.');
-  assert.match(await sheet.page.locator('[data-said="rule"]').innerText(), /Handbook 133/);
+  assert.match(await sheet.page.locator('[data-text="rule"]').innerText(), /Handbook 133/);
   await sheet.open(address('ca', less));
   assert.equal(await sheet.said(), 'Passes by the Canadian rule: the mean is 0.088 oz under the label.');
   assert.match(
-    await sheet.page.locator('[data-said="sum"]').innerText(),
+    await sheet.page.locator('[data-text="sum"]').innerText(),
     /Mean and room together: 15\.9262 \+ 0\.0929 = 16\.0191 oz, against 16\.0144 oz\.$/,
   );
   await sheet.turn('metric');
   assert.equal(await sheet.said(), 'Passes by the Canadian rule: the mean is 2.5 g under the label.');
   assert.match(
-    await sheet.page.locator('[data-said="sum"]').innerText(),
+    await sheet.page.locator('[data-text="sum"]').innerText(),
     /Mean and room together: 451\.5 \+ 2\.635 = 454\.135 g, against 454 g\.$/,
   );
   await sheet.turn('us');
-  assert.match(await sheet.page.locator('[data-said="rule"]').innerText(), /SOR\/2018-108/);
+  assert.match(await sheet.page.locator('[data-text="rule"]').innerText(), /SOR\/2018-108/);
   assert.match(await sheet.page.locator('[data-part="result"]').innerText(), /not a legal inspection/);
 });
 
@@ -108,7 +108,7 @@ test('weight check: what is from memory is marked so, and decides nothing', asyn
   assert.match(await sheet.words('short-once'), /^1, by more than 0\.256 oz \(7\.3 g\)$/);
   await sheet.open(address('us', [0, 1, 2], 3, 700));
   assert.equal(await sheet.words('short-once'), 'No tolerance held for this label.');
-  assert.equal(await sheet.page.locator('.ledger small:has-text("from memory")').count(), 5);
+  assert.equal(await sheet.page.locator('.table small:has-text("from memory")').count(), 5);
 });
 
 test('weight check: the EU count test, its own number of packages beside the mean’s', async () => {
@@ -121,13 +121,13 @@ test('weight check: the EU count test, its own number of packages beside the mea
   );
   assert.equal(await sheet.words('sample-needed'), '30 of 200, and 50 for the count of short ones');
   assert.equal((await sheet.values()).verdict, 'too-few');
-  assert.equal(await sheet.page.locator('[data-said="why"]').innerText(), 'It asks for 50 weights; here are 30.');
+  assert.equal(await sheet.page.locator('[data-text="why"]').innerText(), 'It asks for 50 weights; here are 30.');
   const fifty = (short: number) => Array.from({ length: 50 }, (_, at) => (at < short ? -14 : 3));
   await sheet.open(address('eu', fifty(3), 200));
   assert.equal((await sheet.values()).verdict, 'passes');
   await sheet.open(address('eu', fifty(4), 200));
   assert.equal((await sheet.values()).verdict, 'fails');
-  assert.match(await sheet.page.locator('[data-said="why"]').innerText(), /Too many are short by more than the tolerance\.$/);
+  assert.match(await sheet.page.locator('[data-text="why"]').innerText(), /Too many are short by more than the tolerance\.$/);
 });
 
 test('weight check: one weight, and weights all alike', async () => {
@@ -190,11 +190,11 @@ test('weight check: another way to write a list', async () => {
 test('weight check: a column of numbers pasted along is seen', async () => {
   await sheet.open(address('us', [0, 1, -453, 2, -452]));
   assert.equal(
-    await sheet.page.locator('[data-said="far-off"]').innerText(),
+    await sheet.page.locator('[data-text="far-off"]').innerText(),
     'Look again: Weights 3 and 5 are under half the label or over twice it. Was another column pasted along?',
   );
   await sheet.open(address('us', sampleErrors));
-  assert.equal(await sheet.page.locator('[data-said="far-off"]').textContent(), '');
+  assert.equal(await sheet.page.locator('[data-text="far-off"]').textContent(), '');
 });
 
 test('weight check: wrong ones are named by their place, what was typed stays', async () => {

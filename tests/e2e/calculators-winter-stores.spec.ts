@@ -57,7 +57,7 @@ test('winter stores: ideal and rule of practice side by side, in both systems, w
   agrees(found, 'syrup-l-least', 5.873, 2);
   assert.equal(await sheet.words('stores-kg'), '46 lb (20.9 kg)');
   assert.match(await sheet.words('syrup-l-most'), /^to 2\.04 US gal \(7\.73 L, 1\.7 imperial gal\)$/);
-  const sum = await sheet.page.locator('[data-said="sum"]').innerText();
+  const sum = await sheet.page.locator('[data-text="sum"]').innerText();
   assert.match(sum, /^5 deep × 6 lb \+ 4 medium × 4 lb = 46 lb\. 60 lb wanted − 46 lb = 14 lb short\./);
   assert.match(sum, /14 × 0\.82 ÷ 1\.00 = 11\.5 lb of sugar\. By the rule of practice: 14 × 0\.82 ÷ 0\.76 = 15\.1 lb of sugar\./);
 });
@@ -185,13 +185,13 @@ test('winter stores: a club without the figures says so, and still sums', async 
   assert.equal(found['sugar-kg-least'], undefined);
   assert.equal(await other.words('sugar-kg-least'), 'No figure for this club.');
   assert.match(
-    await other.page.locator('[data-said="sum"]').innerText(),
+    await other.page.locator('[data-text="sum"]').innerText(),
     /^40 kg − 25 kg = 15 kg\. 20 kg wanted − 15 kg = 5 kg short\..*no figure for this club\.$/,
   );
   await other.open('deep=5&target-kg=20');
   assert.deepEqual(Object.keys(await other.values()), []);
   assert.equal(await other.words('feed-by'), 'No figure for this club.');
-  assert.match(await other.page.locator('[data-said="sum"]').innerText(), /^5 deep × no figure = no figure for this club\.$/);
+  assert.match(await other.page.locator('[data-text="sum"]').innerText(), /^5 deep × no figure = no figure for this club\.$/);
   await other.close();
   await southern.close();
 });

@@ -26,7 +26,7 @@ export function paleEdges(): string[] {
     // The browser's own box to tick, or round button, is drawn by it.
     if (
       !control.checkVisibility({ visibilityProperty: true }) ||
-      control.closest('.only-heard') ||
+      control.closest('.visually-hidden') ||
       (control.matches('[type=checkbox], [type=radio]') && style.appearance !== 'none')
     )
       continue;

@@ -138,7 +138,7 @@ test(
     assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
     assert.equal(await temperature(page), '15');
     host.stop();
-    await page.locator('[data-deed=notes]').click();
+    await page.locator('[data-action=notes]').click();
     await page.locator('.note-field').first().waitFor();
     await other.goto(at(LIST));
     assert.equal(await temperature(other), '17');

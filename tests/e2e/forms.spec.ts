@@ -57,7 +57,7 @@ test('where colours are forced, what is pressed and where the reader is are stil
   await page.getByRole('button', { name: 'Gloves', exact: true }).click();
   await page.mouse.click(5, 5);
   assert.deepEqual([await outline('button[aria-pressed=true]'), await outline('button[aria-pressed=false]')], ['solid', 'none']);
-  assert.deepEqual([await outline('.thumbs a[aria-current]'), await outline('.thumbs a:not([aria-current])')], ['solid', 'none']);
+  assert.deepEqual([await outline('.bottom-nav a[aria-current]'), await outline('.bottom-nav a:not([aria-current])')], ['solid', 'none']);
   await context.close();
 });
 

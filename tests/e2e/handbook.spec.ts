@@ -42,7 +42,7 @@ test('it opens alone: its own style, nothing asked for, nothing to complain of',
 
 test('from the contents to a chapter, and from there to a source', async () => {
   const topOf = (id: string): Promise<number> => page.evaluate((name) => document.getElementById(name)!.getBoundingClientRect().top, id);
-  await page.click('.thumbs a:has-text("Contents")');
+  await page.click('.bottom-nav a:has-text("Contents")');
   await page.click('#contents a:text-is("Mite count day")');
   assert.equal(await page.evaluate(() => location.hash), '#mite-count-day');
   assert.ok(Math.abs((await topOf('mite-count-day')) - 90) < 60, `${await topOf('mite-count-day')} px from the top`);
@@ -70,7 +70,7 @@ test('printed: dark on white, boxes whole, no bar at the edge', async () => {
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   await page.setViewportSize({ width: 688, height: 1009 });
   nothing([...(await page.evaluate(wrongOnPaper)), ...(await page.evaluate(sideways))]);
-  assert.equal(await page.isVisible('.thumbs'), false);
+  assert.equal(await page.isVisible('.bottom-nav'), false);
   await page.emulateMedia({ media: null, colorScheme: null });
 });
 

@@ -52,13 +52,13 @@ test("on a list nothing that is reached lies under the line that stays, however 
 
 test('a wide table is moved sideways by the arrow keys, under its name', async () => {
   const { page, context } = await open(browser, site.at('/about/'), { viewport: { width: 320, height: 640 } });
-  const frame = page.locator('.sideways').first();
+  const frame = page.locator('.scroll-x').first();
   assert.match((await frame.getAttribute('aria-label'))!, /^Table: /);
   await frame.focus();
   const isWide = await frame.evaluate((element) => element.scrollWidth > element.clientWidth);
   if (isWide) {
     await page.keyboard.press('ArrowRight');
-    await page.waitForFunction(() => document.querySelector('.sideways')!.scrollLeft > 0);
+    await page.waitForFunction(() => document.querySelector('.scroll-x')!.scrollLeft > 0);
   }
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 320);
   await context.close();

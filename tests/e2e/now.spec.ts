@@ -20,7 +20,7 @@ async function on(instant: string, site: Site, path = '', zone = 'America/New_Yo
 
 interface Said {
   title: string;
-  lede: string;
+  lead: string;
   due: string[];
   soon: string[];
   out: string[];
@@ -40,7 +40,7 @@ const said = (page: Page): Promise<Said> =>
     );
     return {
       title: document.querySelector('h1')!.textContent!,
-      lede: document.querySelector('.lede')!.textContent!,
+      lead: document.querySelector('.lead')!.textContent!,
       due: rows('due'),
       soon: rows('soon'),
       out: rows('out'),
@@ -220,7 +220,7 @@ test.describe('the demo club', () => {
     const hill = await said(page);
     assert.deepEqual(await here(), ['Build-up: 23 March to 29 April']);
     assert.notDeepEqual(hill.due, valley.due);
-    assert.equal(hill.lede, 'What to do now in the hill.');
+    assert.equal(hill.lead, 'What to do now in the hill.');
     await page.reload();
     assert.deepEqual(await said(page), hill);
     assert.equal(await page.locator('button[data-form=district][value=hill]').getAttribute('aria-pressed'), 'true');

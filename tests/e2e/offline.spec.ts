@@ -97,7 +97,7 @@ test('every calculator wakes, and a count is computed', async () => {
     await page.locator('main form input:visible, main form select:visible').first().focus();
     await page.getByRole('button', { name: 'Work it out', exact: true }).first().click();
     await page
-      .waitForFunction(() => (document.querySelector('[data-part="said"]')?.textContent ?? '') !== '', undefined, { timeout: 5000 })
+      .waitForFunction(() => (document.querySelector('[data-part="status"]')?.textContent ?? '') !== '', undefined, { timeout: 5000 })
       .catch(() => broken.push(`${path} says nothing`));
   }
   await page.goto(at('work-it-out/mite-count/#mites=9&bees=300'));
@@ -119,7 +119,7 @@ test('search finds, a tick stays, a list prints', async () => {
   const box = page.locator('input[data-tick]').first();
   await box.check();
   // What loads on a press is in the copy too.
-  await page.locator('[data-deed=notes]').click();
+  await page.locator('[data-action=notes]').click();
   await page.locator('.note-field').first().waitFor();
   await page.reload();
   assert.ok(await box.isChecked());

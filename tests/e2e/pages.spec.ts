@@ -49,10 +49,10 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 
 function read(): Omit<Seen, 'waits'> {
-  const line = document.querySelector('.unwell');
+  const line = document.querySelector('.emergency');
   return {
     text: document.body.innerText,
-    margin: document.querySelector<HTMLElement>('.margin')?.innerText ?? '',
+    margin: document.querySelector<HTMLElement>('.sidebar')?.innerText ?? '',
     robots: document.querySelector<HTMLMetaElement>('meta[name=robots]')?.content ?? '',
     tel: [...(line?.querySelectorAll('a') ?? [])].map((link) => link.getAttribute('href')!).find((href) => href.startsWith('tel:')) ?? '',
     hazards: [...document.querySelectorAll<HTMLElement>('[data-hazard]')].map((place) =>

@@ -160,8 +160,8 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
     tells: /^<h1> has the animation turn$/,
   },
   { fault: 'no title', css: 'h1 { display: none }', rule: waitsForScript, tells: /^no title$/ },
-  { fault: 'no text', css: '.text { display: none } .margin { display: none }', rule: waitsForScript, tells: /^0 letters of text$/ },
-  { fault: 'no way to the parts', css: '.thumbs { display: none }', rule: waitsForScript, tells: /^0 of five parts$/ },
+  { fault: 'no text', css: '.text { display: none } .sidebar { display: none }', rule: waitsForScript, tells: /^0 letters of text$/ },
+  { fault: 'no way to the parts', css: '.bottom-nav { display: none }', rule: waitsForScript, tells: /^0 of five parts$/ },
   {
     fault: 'a button that does nothing',
     html: '<button type="button">Do it</button>',

@@ -30,7 +30,7 @@ export function smallText(): string[] {
     const words = node.textContent!.trim();
     const element = node.parentElement!;
     if (words === '' || element.closest('script, style, title') || !element.checkVisibility({ visibilityProperty: true })) continue;
-    if (element.closest('.only-heard')) continue;
+    if (element.closest('.visually-hidden')) continue;
     const size = Number.parseFloat(getComputedStyle(element).fontSize);
     const drawn = element instanceof SVGGraphicsElement ? size * (element.getScreenCTM()?.a ?? 1) : size;
     if (drawn < 17.95) faults.add(`"${words.slice(0, 40)}" at ${Math.round(drawn * 10) / 10} px`);
@@ -49,7 +49,7 @@ export function smallTargets(): string[] {
     let block = link.parentElement!;
     while (getComputedStyle(block).display === 'inline') block = block.parentElement!;
     const rest = block.cloneNode(true) as HTMLElement;
-    for (const other of rest.querySelectorAll('a, button, .only-heard, script, style')) other.remove();
+    for (const other of rest.querySelectorAll('a, button, .visually-hidden, script, style')) other.remove();
     // Flex and grid set their children out as rows of their own: what stands there is no word of a sentence.
     const links = block.querySelectorAll('a').length;
     return (
@@ -61,7 +61,7 @@ export function smallTargets(): string[] {
     'a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])',
   )) {
     // A source's mark beside its number leads to a row of full size.
-    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .only-heard, .mark')) continue;
+    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .visually-hidden, .mark')) continue;
     // A box to tick is pressed by its whole row.
     if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element)))
       continue;
@@ -95,7 +95,7 @@ export function paleText(): string[] {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const words = node.textContent!.trim();
     const element = node.parentElement!;
-    if (words === '' || element.closest('script, style, svg, .only-heard') || !element.checkVisibility({ visibilityProperty: true }))
+    if (words === '' || element.closest('script, style, svg, .visually-hidden') || !element.checkVisibility({ visibilityProperty: true }))
       continue;
     const [ink, paper] = [getComputedStyle(element).color, ground(element)];
     const [dark, bright] = [light(ink), light(paper)].sort((a, b) => a - b) as [number, number];
@@ -167,7 +167,7 @@ export function wrongOnPaper(): string[] {
   for (const whole of document.querySelectorAll('.step, .box, tr'))
     if (getComputedStyle(whole).breakInside !== 'avoid')
       faults.add(`<${whole.tagName.toLowerCase()}> "${whole.textContent!.trim().slice(0, 30)}" may be cut in two`);
-  for (const furniture of document.querySelectorAll<HTMLElement>('button, .thumbs, input[type=search]'))
+  for (const furniture of document.querySelectorAll<HTMLElement>('button, .bottom-nav, input[type=search]'))
     if (furniture.checkVisibility())
       faults.add(`<${furniture.tagName.toLowerCase()}> "${furniture.textContent!.trim().slice(0, 20)}" is printed`);
   for (const element of document.body.querySelectorAll<HTMLElement>('*')) {

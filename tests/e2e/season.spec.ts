@@ -185,10 +185,10 @@ test.describe('the year', () => {
   test('the curve has its numbers in a table: twelve months of lows and highs', () =>
     at('year/', '2026-04-25', async (page) => {
       assert.equal(await page.locator('main details tbody tr').count(), 12);
-      assert.ok((await page.locator('main svg.picture .dot').count()) >= 12);
+      assert.ok((await page.locator('main svg.chart .dot').count()) >= 12);
       assert.match(
         await page
-          .locator('main svg.picture title')
+          .locator('main svg.chart title')
           .first()
           .evaluate((title) => title.textContent!),
         /degree-days up to 2,\d\d0/,

@@ -35,7 +35,7 @@ async function said(
   const { page, context } = await open(browser, `${site.at('/signs/')}${hash}`);
   await look(page);
   const told = await page.evaluate(() => ({
-    headline: document.querySelector('[data-part="said"]')!.textContent!,
+    headline: document.querySelector('[data-part="status"]')!.textContent!,
     found: [...document.querySelectorAll('[data-part="found"] > article h3 a')].map((link) => link.textContent!),
     why: [...document.querySelectorAll('[data-part="found"] > article [data-part="why"]')].map((place) => (place as HTMLElement).innerText),
     text: document.querySelector<HTMLElement>('.result')!.innerText,

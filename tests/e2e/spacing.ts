@@ -77,7 +77,7 @@ export function wordsSeen(): string[] {
   const seen: string[] = [];
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const element = node.parentElement!;
-    if (element.closest('script, style, svg, .only-heard, .skip') || !element.checkVisibility({ visibilityProperty: true })) continue;
+    if (element.closest('script, style, svg, .visually-hidden, .skip') || !element.checkVisibility({ visibilityProperty: true })) continue;
     seen.push(...node.textContent!.split(/\s+/).filter(Boolean));
   }
   return seen;

@@ -25,7 +25,7 @@ const told =
   (part: string) =>
   (page: Page): Promise<void> =>
     page.waitForFunction((name) => (document.querySelector(name)?.textContent ?? '') !== '', `[data-${part}]`).then(() => undefined);
-const said = told('part="said"');
+const said = told('part="status"');
 const begun = async (page: Page): Promise<void> => {
   const box = page.locator('input[data-tick]');
   await box.first().check();
@@ -35,10 +35,10 @@ const begun = async (page: Page): Promise<void> => {
     .fill('The gate with the bell, Long Lane 4, a mile past the church; the nearest crossing is Long Lane and Route 9');
   await page.locator('#yard').press('Tab');
   for (const summary of await page.locator('.desk summary').all()) await summary.click();
-  await page.locator('[data-deed=notes]').click();
+  await page.locator('[data-action=notes]').click();
   await page.locator('.note-field').first().waitFor();
-  await page.locator('[data-deed=new-run]').click();
-  await page.locator('[data-deed=link]').click();
+  await page.locator('[data-action=new-run]').click();
+  await page.locator('[data-action=link]').click();
 };
 
 export const lists: State[] = [
@@ -50,11 +50,11 @@ export const lists: State[] = [
       page.evaluate(() => {
         for (
           let box = document.querySelector<HTMLInputElement>('input[data-tick]:not(:checked)');
-          box && !box.disabled && !box.closest<HTMLElement>('.step')!.querySelector('p.deeds:not([hidden])');
+          box && !box.disabled && !box.closest<HTMLElement>('.step')!.querySelector('p.actions:not([hidden])');
           box = document.querySelector('input[data-tick]:not(:checked)')
         )
           box.click();
-        if (!document.querySelector('.step p.deeds:not([hidden])')) throw new Error('no step pauses');
+        if (!document.querySelector('.step p.actions:not([hidden])')) throw new Error('no step pauses');
       }),
   },
   {
@@ -67,14 +67,14 @@ export const lists: State[] = [
           box;
           box = document.querySelector('input[data-tick]:not(:checked)')
         ) {
-          const answer = box.closest('.step')!.querySelector<HTMLElement>('p.deeds:not([hidden]) button');
+          const answer = box.closest('.step')!.querySelector<HTMLElement>('p.actions:not([hidden]) button');
           if (answer) throw new Error('a step of this list pauses: choose another list');
           box.click();
         }
         if (!document.querySelector('[data-progress]')!.textContent!.includes('All done.')) throw new Error('the list is not done');
       }),
   },
-  { name: 'a run that an address offers', at: 'lists/package-first-six-weeks/#run=2026-04-18;candy;drawn;', reach: told('told') },
+  { name: 'a run that an address offers', at: 'lists/package-first-six-weeks/#run=2026-04-18;candy;drawn;', reach: told('status') },
 ];
 
 export const answers: State[] = [

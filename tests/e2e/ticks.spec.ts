@@ -32,7 +32,7 @@ const names = (page: Page): Promise<string[]> =>
 const keyOf = (page: Page): Promise<string> => page.evaluate(() => `almanac ${document.documentElement.dataset.shelf} lists`);
 const startAgain = async (page: Page): Promise<void> => {
   await page.locator('summary', { hasText: 'More than one run' }).click();
-  await page.locator('[data-deed=start-again]').click();
+  await page.locator('[data-action=start-again]').click();
 };
 const stored = (page: Page): Promise<Record<string, string>> => page.evaluate(() => ({ ...localStorage }));
 
@@ -207,8 +207,8 @@ test('a store that holds something else is left as it is until the reader has it
     await page.locator(`input[data-tick="${one}"]`).check();
     assert.match(await page.locator('[data-progress]').innerText(), /cannot be read\. It is left as it is/);
     assert.equal((await stored(page))[key], odd);
-    await page.locator('[data-deed=set-aside]').click();
-    await page.locator('[data-told]', { hasText: 'put aside' }).waitFor();
+    await page.locator('[data-action=set-aside]').click();
+    await page.locator('[data-status]', { hasText: 'put aside' }).waitFor();
     assert.equal((await stored(page))[`${key} set aside ${index + 1}`], odd);
     await page.reload();
     assert.deepEqual(await ticked(page), [one], `with ${odd}`);
@@ -224,7 +224,7 @@ test('without script the boxes tick, and nothing offers what it cannot do', asyn
   await page.goto(site.at(list));
   await page.locator('.step label').first().click();
   assert.equal(await page.locator('input[data-tick]:checked').count(), 1);
-  assert.equal(await page.locator('button[data-deed]').filter({ visible: true }).count(), 0);
+  assert.equal(await page.locator('button[data-action]').filter({ visible: true }).count(), 0);
   await own.close();
 });
 
@@ -302,7 +302,7 @@ test('at a step that asks, the list pauses until the reader says whom she asked'
   const after = page.locator(`input[data-tick="${all[all.indexOf(asking!) + 1]}"]`);
   assert.equal(await after.isDisabled(), true);
   assert.match(await page.locator('[data-progress]').innerText(), /The list pauses there/);
-  await page.locator(`#step-${asking} [data-deed=asked]`).click();
+  await page.locator(`#step-${asking} [data-action=asked]`).click();
   await page.locator(`#step-${asking} .step-note`).waitFor();
   assert.equal(await after.isDisabled(), false);
   await page.reload();
@@ -316,12 +316,12 @@ test('a run is carried as an address and taken over only when the reader says so
   await page.locator(`input[data-tick="${one}"]`).check();
   await page.locator(`input[data-tick="${two}"]`).check();
   await page.locator('summary', { hasText: 'Carry it away' }).click();
-  await page.locator('[data-deed=link]').click();
-  const address = await page.locator('[data-told] input').inputValue();
+  await page.locator('[data-action=link]').click();
+  const address = await page.locator('[data-status] input').inputValue();
   assert.ok(address.split('#')[1]!.length <= 500);
   await context.close();
   const other = await reader(`${dated}#${address.split('#')[1]}`);
-  await other.locator('[data-told]', { hasText: 'would add 2 ticks' }).waitFor();
+  await other.locator('[data-status]', { hasText: 'would add 2 ticks' }).waitFor();
   assert.deepEqual(await ticked(other), []);
   await other.getByRole('button', { name: 'Take it over' }).click();
   await other.locator(`input[data-tick="${two}"]:checked`).waitFor();
@@ -334,14 +334,14 @@ test('a run is saved to a file and opened again elsewhere, with what it would ad
   const [one] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
   await page.locator('summary', { hasText: 'Carry it away' }).click();
-  const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('[data-deed=save-file]').click()]);
+  const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('[data-action=save-file]').click()]);
   const path = await saved.path();
   await page.evaluate(() => localStorage.clear());
   await page.reload();
   assert.deepEqual(await ticked(page), []);
   await page.locator('summary', { hasText: 'Carry it away' }).click();
   await page.locator('#opened-file').setInputFiles(path);
-  await page.locator('[data-told]', { hasText: 'would add 1 tick' }).waitFor();
+  await page.locator('[data-status]', { hasText: 'would add 1 tick' }).waitFor();
   await page.getByRole('button', { name: 'Take it over' }).click();
   await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
   await context.close();
@@ -373,15 +373,15 @@ test('the yard’s address stands beside the emergency number of every list, goe
     page
       .locator('summary', { hasText: 'Carry it away' })
       .click()
-      .then(() => page.locator('[data-deed=save-file]').click()),
+      .then(() => page.locator('[data-action=save-file]').click()),
   ]);
   const text = readFileSync((await saved.path())!, 'utf8');
   assert.equal(JSON.parse(text).yard, said);
-  await page.locator('[data-deed=link]').click();
-  const address = await page.locator('[data-told] input').inputValue();
+  await page.locator('[data-action=link]').click();
+  const address = await page.locator('[data-status] input').inputValue();
   assert.ok(address.includes('#run=') && !decodeURIComponent(address).includes('Mill'));
   await page.goto(site.at(other));
-  const unwell = page.locator('.unwell');
+  const unwell = page.locator('.emergency');
   assert.match(await unwell.innerText(), /call 911[\s\S]*14 Mill Lane/);
   // In reach at the foot of the list too.
   await page.locator('input[data-tick]').last().scrollIntoViewIfNeeded();
@@ -410,13 +410,13 @@ for (const [how, script, said, pressed] of [
 ] as const) {
   test(`the screen stays on where the browser ${how}, and only while it is wanted`, async () => {
     const page = await reader(list, async (fresh) => void (await fresh.addInitScript(script)));
-    const button = page.locator('[data-deed=screen]');
+    const button = page.locator('[data-action=screen]');
     await button.click();
-    await page.locator('[data-told]').filter({ hasText: said }).waitFor();
+    await page.locator('[data-status]').filter({ hasText: said }).waitFor();
     assert.equal(await button.getAttribute('aria-pressed'), pressed);
     if (pressed === 'true') {
       await button.click();
-      await page.locator('[data-told]').filter({ hasText: 'The screen goes off as it always does.' }).waitFor();
+      await page.locator('[data-status]').filter({ hasText: 'The screen goes off as it always does.' }).waitFor();
       assert.equal(await page.evaluate('window.locks'), 0);
     }
     assert.equal(await button.getAttribute('aria-pressed'), 'false');

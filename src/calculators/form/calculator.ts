@@ -3,7 +3,7 @@
  * return to the page and at "Work it out". From then on it calculates at every change, so that no old answer remains under new numbers.
  * The values are in the address after `#`. An address without `=` is a fragment of the page and is ignored. The form uses the club's
  * units, or those that the reader chose at its top. The address always uses fixed units. Markup: components/Calculator, with parts named
- * by `data-part` and buttons by `data-deed`.
+ * by `data-part` and buttons by `data-action`.
  */
 import { readAddress, writeAddress, type Address } from '../../../shared/address/address.ts';
 import { listFaults, markFaults, unmark } from './faults.ts';
@@ -75,10 +75,10 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     const worked = faults.length > 0 ? faults : work(values, place());
     if (typeof worked !== 'string') {
       markFaults(worked);
-      say('said', `No result yet: ${worked.length === 1 ? 'one box' : `${worked.length} boxes`} to mend.`);
+      say('status', `No result yet: ${worked.length === 1 ? 'one box' : `${worked.length} boxes`} to mend.`);
       return worked;
     }
-    say('said', worked);
+    say('status', worked);
     part('result').hidden = false;
     part('example').classList.add('no-print');
     return [];
@@ -131,7 +131,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     changed();
   }
 
-  const deeds: Record<string, (button: HTMLElement) => void> = {
+  const actions: Record<string, (button: HTMLElement) => void> = {
     print: () => window.print(),
     clear: () => {
       live = false;
@@ -140,7 +140,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
       unmark(form);
       empty();
       list([]);
-      say('said', '');
+      say('status', '');
       say('passed-over', '');
       history.replaceState(null, '', location.pathname + location.search);
       form.querySelector<HTMLElement>('input, select, textarea')!.focus();
@@ -167,8 +167,8 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     });
   }
   root.addEventListener('click', ({ target }) => {
-    const button = (target as Element).closest<HTMLElement>('[data-deed]');
-    if (button) deeds[button.dataset.deed!]!(button);
+    const button = (target as Element).closest<HTMLElement>('[data-action]');
+    if (button) actions[button.dataset.action!]!(button);
     const units = (target as Element).closest<HTMLButtonElement>('[data-form="units"]');
     if (units) turn(units.value as System);
   });
@@ -180,7 +180,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     const faults = refresh();
     list(faults);
     if (faults.length > 0) part('summary').focus();
-    else part('said').scrollIntoView({ block: 'nearest' });
+    else part('status').scrollIntoView({ block: 'nearest' });
   });
   form.addEventListener('input', ({ target }) => {
     const box = target as HTMLInputElement;

@@ -9,7 +9,7 @@ export function put(result: ParentNode, name: string, words: string, value?: num
   else output.dataset.value = typeof value === 'number' ? toDataValue(value) : value;
 }
 
-/** Fills a sentence beside the outputs, marked `data-said`. */
+/** Fills a sentence beside the outputs, marked `data-text`. */
 export function show(result: ParentNode, name: string, words: string): void {
-  result.querySelector(`[data-said="${name}"]`)!.textContent = words;
+  result.querySelector(`[data-text="${name}"]`)!.textContent = words;
 }

@@ -24,7 +24,7 @@ function change(make: (kept: ChecklistState) => ChecklistState): void {
 }
 const inRun = (make: (run: Run) => Run): void => change((kept) => inOpenRun(kept, id, make));
 
-const DEEDS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
+const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
   today: () => setDay(today),
   well: (button) => answerStep(button.value, 'All is well here.'),
   asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
@@ -62,7 +62,7 @@ const DEEDS: Record<string, (button: HTMLButtonElement) => void | Promise<void>>
 /** The pressed button, or the reader's own field that changed. */
 export async function answer(touched: HTMLButtonElement): Promise<void> {
   if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
-  else await DEEDS[touched.dataset.deed!]?.(touched);
+  else await ACTIONS[touched.dataset.action!]?.(touched);
 }
 
 /** A field of the reader's own: her day, how she started, the run, a note, a file. */
@@ -139,7 +139,7 @@ function toggleNotes(button: HTMLButtonElement): void {
     if (!on) continue;
     const label = document.createElement('label');
     label.className = 'note-field';
-    label.append(Object.assign(document.createElement('span'), { className: 'only-heard', textContent: `Note on: ${wordsOf(box)}` }));
+    label.append(Object.assign(document.createElement('span'), { className: 'visually-hidden', textContent: `Note on: ${wordsOf(box)}` }));
     const input = Object.assign(document.createElement('input'), {
       type: 'text',
       name: box.dataset.tick!,

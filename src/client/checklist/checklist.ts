@@ -49,7 +49,7 @@ export function show(): void {
     line(step, 'step-changed', tick === 'changed' ? 'These words are new since you ticked.' : '');
     line(step, 'step-note', [own(run.notes, box.dataset.tick!), own(run.asked, box.dataset.tick!)].filter(Boolean).join(' '));
     const asking = box === next && pauses(box, run);
-    const answers = step.querySelector<HTMLElement>('p.deeds');
+    const answers = step.querySelector<HTMLElement>('p.actions');
     if (answers) answers.hidden = !asking;
     paused ||= asking;
   }
@@ -94,18 +94,18 @@ list.addEventListener('change', (event) => {
 });
 
 // The other actions below the list load on the first press of one of their buttons, which is then handled.
-const deeds = () => import('./actions.ts');
+const actions = () => import('./actions.ts');
 for (const [kind, name] of [
-  ['click', 'button[data-deed]'],
+  ['click', 'button[data-action]'],
   ['change', '[data-own]'],
 ] as const) {
   document.addEventListener(kind, ({ target }) => {
     const touched = (target as Element).closest<HTMLButtonElement>(name);
-    if (touched) void deeds().then((all) => all.answer(touched));
+    if (touched) void actions().then((all) => all.answer(touched));
   });
 }
 
-for (const part of document.querySelectorAll<HTMLElement>('[data-awake]')) part.hidden = false;
+for (const part of document.querySelectorAll<HTMLElement>('[data-js]')) part.hidden = false;
 // The sticky bar above the list grows with the apiary's address, so the scroll margin for keyboard users grows too.
 const staying = find('yard').parentElement!;
 new ResizeObserver(() => root.style.setProperty('--reach', `${staying.offsetHeight}px`)).observe(staying);
@@ -116,6 +116,6 @@ show();
 
 /** An address with a run offers it. Nothing is imported without confirmation. */
 function opened(): void {
-  if (location.hash.startsWith('#run=')) void deeds().then((all) => all.offer(location.hash));
+  if (location.hash.startsWith('#run=')) void actions().then((all) => all.offer(location.hash));
 }
 opened();

@@ -59,7 +59,7 @@ function sayToday(): void {
   document.querySelector('h1')!.textContent = half;
   document.querySelector('[data-ring-half]')!.textContent = half.replace('First half', '1st half').replace('Second half', '2nd half');
   const name = document.querySelector('[data-district-name]')!.textContent;
-  document.querySelector('.lede')!.textContent = `What to do now in ${name}.`;
+  document.querySelector('.lead')!.textContent = `What to do now in ${name}.`;
   const phase = [...document.querySelectorAll<HTMLElement>('[data-phase]')].find((row) => isWithinSpan(now, ...windowOf(row, 'phase')));
   for (const row of document.querySelectorAll('[data-phase]')) row.toggleAttribute('data-here', row === phase);
   document.querySelector('[data-ring-phase]')!.textContent = phase ? phase.querySelector('.phase-name')!.textContent : '';

@@ -39,7 +39,7 @@ function wake(root: HTMLElement): void {
     );
     say('little', ranking.fitLittle.length > 0 ? `More speaks against: ${ranking.fitLittle.map(titleOf).join(', ')}.` : '');
     say(
-      'said',
+      'status',
       headline(
         ranking,
         ranking.candidates.map(({ id }) => titleOf(id)),
@@ -92,7 +92,7 @@ function wake(root: HTMLElement): void {
       button.addEventListener('click', () => {
         said();
         show();
-        part('said').focus();
+        part('status').focus();
       });
       return button;
     };
@@ -103,7 +103,7 @@ function wake(root: HTMLElement): void {
       make('p', { class: 'small quiet' }, `It tells about: ${tells}`),
       make(
         'p',
-        { class: 'deeds' },
+        { class: 'actions' },
         answer('It is there', () => (boxes.find(({ value }) => value === sign)!.checked = true)),
         answer('It is not there', () => notThere.add(sign)),
       ),
@@ -123,7 +123,7 @@ function wake(root: HTMLElement): void {
 
   function say(name: string, words: string): void {
     part(name).textContent = words;
-    if (name !== 'said') part(name).hidden = words === '';
+    if (name !== 'status') part(name).hidden = words === '';
   }
 
   function list(name: string, lines: readonly string[]): void {
@@ -147,7 +147,7 @@ function wake(root: HTMLElement): void {
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     show();
-    part('said').focus();
+    part('status').focus();
   });
   form.addEventListener('reset', () => {
     notThere.clear();

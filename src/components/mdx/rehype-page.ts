@@ -27,11 +27,11 @@ function table(node: Element): Element {
     if (cell.children.length === 0) cell.tagName = 'td';
     else cell.properties.scope = 'col';
   });
-  node.properties.className = ['ledger'];
+  node.properties.className = ['table'];
   return {
     type: 'element',
     tagName: 'div',
-    properties: { className: ['sideways'], role: 'region', tabIndex: 0, ariaLabel: `Table: ${heads.join(', ')}` },
+    properties: { className: ['scroll-x'], role: 'region', tabIndex: 0, ariaLabel: `Table: ${heads.join(', ')}` },
     children: [node],
   };
 }

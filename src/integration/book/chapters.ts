@@ -53,7 +53,7 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   const sources = new Sources(setting.publications);
   const trees = new Map(leaves.map(({ page }) => [page.place, onPaper(page.html, setting.districts)] as const));
   const ledes = new Map(
-    [...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lede'))?.children ?? [])] as const),
+    [...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lead'))?.children ?? [])] as const),
   );
   drawOnce(leaves, trees, setting.base);
   const marks = new Map([...trees].map(([place, tree]) => [place, settleSources(tree, place, sources)] as const));

@@ -27,7 +27,7 @@ export function epub(bound: Bound, fingerprint: string): Uint8Array {
   const { club, day } = front;
   const unwell = unwellLine(pages, base, (place) => (chapters.has(place) ? `${chapters.get(place)!.slug}.xhtml` : undefined));
   const page = (title: string, body: readonly (Element | Root)[], lead = true): string =>
-    xhtml(club.language, title, [...(lead ? [h('p', { class: 'unwell' }, unwell())] : []), ...body]);
+    xhtml(club.language, title, [...(lead ? [h('p', { class: 'emergency' }, unwell())] : []), ...body]);
   const foot = (): Element =>
     h(
       'p',

@@ -30,7 +30,7 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
     club.demonstration
       ? h('p', [h('b', 'A demonstration: this club does not exist.'), ' Its county, its dates and its offices’ numbers are made up.'])
       : '',
-    h('p', { class: 'unwell' }, [...unwell]),
+    h('p', { class: 'emergency' }, [...unwell]),
     h('p', 'The label, the inspector, the extension service and your doctor decide; this book does not.'),
     h('p', [
       main ? `Days are those of ${main}${others.length > 0 ? `; where they differ elsewhere, those days follow in brackets` : ''}. ` : '',
@@ -51,7 +51,7 @@ export function unwellLine(
   base: string,
   hrefOf: (place: string) => string | undefined,
 ): () => ElementContent[] {
-  const line = pages.map(({ html }) => /<section class="unwell[^>]*>([\s\S]*?)<\/section>/.exec(html)?.[1]).find(Boolean);
+  const line = pages.map(({ html }) => /<section class="emergency[^>]*>([\s\S]*?)<\/section>/.exec(html)?.[1]).find(Boolean);
   if (!line) throw new Error('no page says whom to call when someone is unwell');
   return () => {
     const tree = fromHtml(line.replace(/\s+/g, ' ').trim(), { fragment: true });

@@ -64,9 +64,9 @@ function isGone(node: Element): boolean {
   // The year's own page has the ring whole.
   if (isOf(node, 'ring-place')) return all(node, (each) => isOf(each, 'linked') || isOf(each, 'curve')).length === 0;
   if (tagName === 'a') return isOf(node, 'button') && properties.href?.toString().startsWith('#') === true;
-  if (isOf(node, 'press') || isOf(node, 'deeds') || isOf(node, 'result') || isOf(node, 'no-notice')) return true;
+  if (isOf(node, 'press') || isOf(node, 'actions') || isOf(node, 'result') || isOf(node, 'no-notice')) return true;
   // Sources and cautions stand in the book anyway; a sheet by itself needs them once more.
-  if (isOf(node, 'only-paper')) return isOf(node, 'in-line') || isOf(node, 'listed');
+  if (isOf(node, 'print-only')) return isOf(node, 'in-line') || isOf(node, 'listed');
   return isOf(node, 'no-print') && properties.dataInBook === undefined;
 }
 

@@ -35,13 +35,13 @@ export function leaveToBelow(tree: Root, place: string, base: string): void {
 }
 
 /** Where a row names a page of the book, what that page says of itself first is not said here too. */
-export function sayOnce(tree: Root, links: readonly (readonly [Element, Target])[], ledes: ReadonlyMap<string, string>): void {
-  const leads = new Map(links.filter(([, { id }]) => id === '').map(([link, { place }]) => [link, ledes.get(place) ?? '']));
+export function sayOnce(tree: Root, links: readonly (readonly [Element, Target])[], leadOf: ReadonlyMap<string, string>): void {
+  const leads = new Map(links.filter(([, { id }]) => id === '').map(([link, { place }]) => [link, leadOf.get(place) ?? '']));
   for (const row of all(tree, ({ tagName }) => tagName === 'li')) {
-    const lede = row.children.map((child) => (child.type === 'element' ? leads.get(child) : undefined)).find(Boolean);
-    for (const line of lede ? row.children : []) {
+    const lead = row.children.map((child) => (child.type === 'element' ? leads.get(child) : undefined)).find(Boolean);
+    for (const line of lead ? row.children : []) {
       const [begin] = line.type === 'element' && line.tagName === 'p' ? line.children : [];
-      if (begin?.type === 'text' && begin.value.trim() === lede) begin.value = '';
+      if (begin?.type === 'text' && begin.value.trim() === lead) begin.value = '';
     }
   }
 }

@@ -68,7 +68,7 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
       h('section', { id: 'sources' }, [h('h2', 'Sources'), sourcesList(sources)]),
     ]),
     h('footer', { class: 'foot' }, `${club.almanac}, ${editionWords(day)}. ${club.name}, ${club.place}.`),
-    h('nav', { class: 'thumbs', ariaLabel: 'Parts of the book' }, [
+    h('nav', { class: 'bottom-nav', ariaLabel: 'Parts of the book' }, [
       h('a', { href: '#contents' }, 'Contents'),
       ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name)),
     ]),
@@ -97,7 +97,7 @@ function chapterOf(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, wor
   const { children } = dress(chapter, chapters, worn);
   const article = h('article', { id: chapter.slug }, children as ElementContent[]);
   // A wide table is pushed sideways in its frame; two frames of the book do not share a name.
-  for (const frame of all(article, (node) => isOf(node, 'sideways'))) {
+  for (const frame of all(article, (node) => isOf(node, 'scroll-x'))) {
     Object.assign(frame.properties, {
       role: 'region',
       tabIndex: 0,

@@ -41,7 +41,7 @@ export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
 /** All leaves one after the other, as they are read. */
 export const inOrder = (leaves: readonly Leaf[]): Leaf[] => leaves.flatMap((leaf) => [leaf, ...inOrder(leaf.below)]);
 
-const THUMBS = /<nav class="thumbs"[^>]*>([\s\S]*?)<\/nav>/;
+const THUMBS = /<nav class="bottom-nav"[^>]*>([\s\S]*?)<\/nav>/;
 
 function thumbOf({ html }: BuiltPage): { part: string; opens: boolean } {
   const here = /<a [^>]*aria-current="(page|true)"[^>]*>([^<]*)<\/a>/.exec(THUMBS.exec(html)?.[1] ?? '');

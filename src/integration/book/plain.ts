@@ -30,7 +30,7 @@ function strip(tree: Root | Element, classes: ReadonlySet<string>): void {
     if (node.tagName === 'svg') return stripPicture(node, classes);
     for (const name of Object.keys(node.properties)) if (!KEPT.has(name)) delete node.properties[name];
     // A name without a part to play is read by nobody; a table that is pushed sideways has its frame's.
-    if (!own.includes('sideways')) delete node.properties.ariaLabel;
+    if (!own.includes('scroll-x')) delete node.properties.ariaLabel;
     return undefined;
   });
 }
@@ -50,7 +50,7 @@ function stripPicture(svg: Element, classes: ReadonlySet<string>): typeof SKIP {
 
 /** A table of three columns fits the narrowest window: its frame is for nothing. */
 const isNarrow = (node: Element): boolean =>
-  isOf(node, 'sideways') &&
+  isOf(node, 'scroll-x') &&
   all(node, ({ tagName }) => tagName === 'tr').every((row) => row.children.filter((child) => child.type === 'element').length <= 3);
 
 /** What is led to may as well be the heading that a frame begins with. */

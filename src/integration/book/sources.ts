@@ -52,7 +52,7 @@ export class Sources {
 
 /** Renumbers the marks of a chapter and turns its margin into its last lines. @throws Error when a mark has no note. */
 export function settleSources(tree: Root, place: string, sources: Sources): Mark[] {
-  const [margin] = all(tree, (node) => isOf(node, 'margin'));
+  const [margin] = all(tree, (node) => isOf(node, 'sidebar'));
   const notes = new Map(
     all(margin, (node) => node.tagName === 'li' && /^note-\d+$/.test(String(node.properties.id))).map((note) => [
       String(note.properties.id),

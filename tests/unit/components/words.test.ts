@@ -64,7 +64,7 @@ for (const [name, body, html] of [
   [
     'a table has its alignment as a class, and no style',
     '| | Day |\n| :-- | --: |\n| Egg | 3 |',
-    '<opening><div class="sideways" role="region" tabindex="0" aria-label="Table: Day"><table class="ledger"><thead><tr><td></td><th class="number" scope="col">Day</th></tr></thead><tbody><tr><td>Egg</td><td class="number">3</td></tr></tbody></table></div></opening>',
+    '<opening><div class="scroll-x" role="region" tabindex="0" aria-label="Table: Day"><table class="table"><thead><tr><td></td><th class="number" scope="col">Day</th></tr></thead><tbody><tr><td>Egg</td><td class="number">3</td></tr></tbody></table></div></opening>',
   ],
   [
     'a step has its words in a slot, the verb first, and its reason below',

@@ -9,7 +9,7 @@ import { apacheFile, headersFile, serverRules } from '../../../src/integration/s
 import { robots, sitemap } from '../../../src/integration/sitemap.ts';
 
 const html = (main: string, margin = ''): string =>
-  `<!doctype html><head><script>awake()</script><script type="module" src="/assets/leaf.a1.js"></script></head><main id="text"><h1>Bees &amp; <b>wasps</b></h1>${main}<aside class="margin" aria-label="x">${margin}</aside></main>`;
+  `<!doctype html><head><script>awake()</script><script type="module" src="/assets/leaf.a1.js"></script></head><main id="text"><h1>Bees &amp; <b>wasps</b></h1>${main}<aside class="sidebar" aria-label="x">${margin}</aside></main>`;
 const page = (place: string, main = '', margin = ''): BuiltPage => ({
   file: place.endsWith('.html') ? place : `${place}index.html`,
   place,

@@ -91,7 +91,7 @@ rows<string, string>(
     },
     {
       case: 'what is hidden, pressed or filled in goes',
-      given: '<p hidden>a</p><form class="asks"><p>b</p></form><button>c</button><p class="deeds">d</p><script>e()</script><p>f</p>',
+      given: '<p hidden>a</p><form class="asks"><p>b</p></form><button>c</button><p class="actions">d</p><script>e()</script><p>f</p>',
       expect: '<p>f</p>',
       from: 'on-paper.ts',
     },
@@ -132,7 +132,7 @@ rows<string, string>(
 const leaf = (place: string, part: string, main = '', opens = false): BuiltPage => ({
   file: `${place}index.html`,
   place,
-  html: `<main id="text"><h1>${place || 'first'}</h1>${main}</main><nav class="thumbs" aria-label="x">${['Now', 'Lists'].map((name) => `<a href="/"${name === part ? ` aria-current="${opens ? 'page' : 'true'}"` : ''}>${name}</a>`).join('')}</nav>`,
+  html: `<main id="text"><h1>${place || 'first'}</h1>${main}</main><nav class="bottom-nav" aria-label="x">${['Now', 'Lists'].map((name) => `<a href="/"${name === part ? ` aria-current="${opens ? 'page' : 'true'}"` : ''}>${name}</a>`).join('')}</nav>`,
 });
 
 test('parts in the order of the thumbs, pages as the one that lists them names them; no search, no withdrawn, no missing', () => {
@@ -172,7 +172,7 @@ test('a publication that several notes name stands once in full', () => {
 
 test('a mark without its note stops the build', () => {
   const tree = onPaper(
-    '<main id="text"><p>8<sup class="mark"><a href="#note-1">1</a></sup></p><aside class="margin"></aside></main>',
+    '<main id="text"><p>8<sup class="mark"><a href="#note-1">1</a></sup></p><aside class="sidebar"></aside></main>',
     new Map(),
   );
   assert.throws(() => settleSources(tree, 'lists/a/', new Sources([])), {

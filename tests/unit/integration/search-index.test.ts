@@ -17,13 +17,13 @@ import { openSearch, placesFor, recordsIn } from '../../e2e/search-engine.ts';
 const page = (place: string, main: string, kind = 'know-how', title = 'Title'): BuiltPage => ({
   file: `${place}index.html`,
   place,
-  html: `<html><body><p>outside</p><main id="text" data-found-as="${kind}"><div class="text"><h1>${title}</h1>${main}</div><aside class="margin"><p>marginal</p></aside></main></body></html>`,
+  html: `<html><body><p>outside</p><main id="text" data-found-as="${kind}"><div class="text"><h1>${title}</h1>${main}</div><aside class="sidebar"><p>marginal</p></aside></main></body></html>`,
 });
 const found = (main: string, kind?: string, place = 'a/b/') => foundOn(page(place, main, kind))[0]!;
 
 test('the title, the sentence, the headings and the text are told apart', () => {
-  const { title, lede, headings, text } = found('<p class="lede">In short.</p><h2>Why</h2><p>Because.</p>');
-  assert.deepEqual([title, lede, headings.trim(), text], ['Title', 'In short.', 'Why', 'In short. Why. Because.']);
+  const { title, lead, headings, text } = found('<p class="lead">In short.</p><h2>Why</h2><p>Because.</p>');
+  assert.deepEqual([title, lead, headings.trim(), text], ['Title', 'In short.', 'Why', 'In short. Why. Because.']);
 });
 
 test('what stands apart on the page stands apart in the text, and ends as a sentence', () => {
@@ -37,7 +37,7 @@ test('what stands apart on the page stands apart in the text, and ends as a sent
 
 test('marks of sources, forms, drawings, boxes, hidden and marginal words are not read; a box of the law is', () => {
   const read = found(
-    '<p>57<sup class="mark"><a>3</a></sup> °F</p><form>f<label>l</label></form><svg><text>s</text></svg><section class="box">box</section><p hidden>h</p><span class="only-paper">p</span><span class="only-heard">o</span><a data-unfound>u</a><script>x()</script><section class="box law">law</section>',
+    '<p>57<sup class="mark"><a>3</a></sup> °F</p><form>f<label>l</label></form><svg><text>s</text></svg><section class="box">box</section><p hidden>h</p><span class="print-only">p</span><span class="visually-hidden">o</span><a data-unfound>u</a><script>x()</script><section class="box law">law</section>',
   ).text;
   assert.equal(read, '57 °F. law.');
 });
@@ -59,7 +59,7 @@ test('a page without a kind is not found; an entry of a list is found by itself,
   const [list, entry, ...more] = foundOn(
     page(
       'words/',
-      '<p class="lede">All.</p><dl><div id="brood" data-found-as="word"><dt><b>brood</b></dt><dd>The young. <a data-unfound>More</a></dd></div></dl>',
+      '<p class="lead">All.</p><dl><div id="brood" data-found-as="word"><dt><b>brood</b></dt><dd>The young. <a data-unfound>More</a></dd></div></dl>',
       'word',
       'Words',
     ),
@@ -84,7 +84,7 @@ const words: Word[] = [
 const pages = [
   page(
     'pests/varroa/',
-    '<p class="lede">A mite on bees.</p><p>Count 1/2 cup of bees. Above 3 per 100, act.</p>',
+    '<p class="lead">A mite on bees.</p><p>Count 1/2 cup of bees. Above 3 per 100, act.</p>',
     'pest or disease',
     'Varroa',
   ),
