@@ -16,10 +16,10 @@ import { withIds } from '../checks/task-ids.ts';
 import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder } from '../source/folder.ts';
 import { argumentsOf } from './arguments.ts';
-import { editionDay } from './edition.ts';
+import { editionDay } from '../source/edition-day.ts';
 import { annotations } from './annotations.ts';
-import { projectFolder } from './paths.ts';
-import { readyPictures } from './ready-pictures.ts';
+import { picturesFolder, projectFolder } from './paths.ts';
+import { readyPictures } from '../pictures/ready-pictures.ts';
 
 const { values } = argumentsOf('check');
 if (values.strict && values.on === undefined) stop('--strict needs the day to take for today: --strict --on 2026-05-01.');
@@ -27,7 +27,7 @@ if (!values.strict && values.on !== undefined) stop('--on is for --strict: --str
 if (values['write-ids']) writeIds(values.content);
 
 const folder = readFolder(values.content);
-const { faults: unreadable } = await readyPictures(folder, console.error);
+const { faults: unreadable } = await readyPictures(folder, picturesFolder, console.error);
 const found = foundIn(folder, unreadable);
 const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on as Day) : [])]);
 console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));

@@ -1,7 +1,8 @@
 // What `npm start` does: builds the club unless the last build still holds, and serves it.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { isFresh, remember, sourceFingerprint } from './freshness.ts';
+import { sourceFingerprint } from '../integration/fingerprint.ts';
+import { isFresh, remember } from './freshness.ts';
 import { serve, type Served } from './serve.ts';
 
 export type Build = (options: { content: string; out: string; base: string; quiet?: boolean }) => Promise<{ ok: boolean }>;

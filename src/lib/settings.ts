@@ -1,13 +1,33 @@
-/* Settings of this build: content folder and edition. The cli sets them as environment variables. No code here reads the clock. */
+/*
+ * What pages know of the build they are drawn in: the content folder, the folder of published pictures, and the edition. The
+ * integration passes it through one environment variable, because Astro bundles this file. Nothing here reads the clock.
+ */
 import { resolve } from 'node:path';
 
-export const contentFolder = resolve(process.env.ALMANAC_CONTENT ?? 'content');
-
-/** Published pictures, which builds share. */
-export const picturesFolder = resolve(process.env.ALMANAC_PICTURES ?? '.almanac/pictures');
-
-/** The edition: a day, and the fingerprint of its input. */
-export const edition = {
-  day: process.env.ALMANAC_EDITION ?? '1970-01-01',
-  fingerprint: process.env.ALMANAC_FINGERPRINT ?? 'unbuilt',
+export type Settings = {
+  content: string;
+  /** Published pictures, which builds share. */
+  pictures: string;
+  /** A day, and a hash of what the edition was built from. */
+  edition: { day: string; fingerprint: string };
 };
+
+const VARIABLE = 'ALMANAC_SETTINGS';
+
+/** To be called before Astro loads the content. */
+export function passSettings(settings: Settings): void {
+  process.env[VARIABLE] = JSON.stringify(settings);
+}
+
+const passed = process.env[VARIABLE];
+const settings: Settings = passed
+  ? (JSON.parse(passed) as Settings)
+  : {
+      content: resolve('content'),
+      pictures: resolve('.almanac/pictures'),
+      edition: { day: '1970-01-01', fingerprint: 'unbuilt' },
+    };
+
+export const contentFolder = settings.content;
+export const picturesFolder = settings.pictures;
+export const edition = settings.edition;

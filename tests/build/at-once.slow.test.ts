@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { test } from 'vitest';
-import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { fingerprint } from '../../src/integration/fingerprint.ts';
 import { change, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();

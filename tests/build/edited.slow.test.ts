@@ -8,7 +8,7 @@ import { appendFileSync, cpSync, readdirSync, rmSync, writeFileSync } from 'node
 import { dirname, join } from 'node:path';
 import { test } from 'vitest';
 import { setTimeout as wait } from 'node:timers/promises';
-import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { fingerprint } from '../../src/integration/fingerprint.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 import { noise } from '../unit/pictures/made.ts';

@@ -8,7 +8,7 @@ import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { test } from 'vitest';
 import { setTimeout as wait } from 'node:timers/promises';
-import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { fingerprint } from '../../src/integration/fingerprint.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 

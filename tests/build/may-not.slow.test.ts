@@ -8,7 +8,7 @@ import { chmodSync, chownSync, cpSync, mkdirSync, mkdtempSync, readdirSync, real
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, test } from 'vitest';
-import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { fingerprint } from '../../src/integration/fingerprint.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { fixtureFolder, type Ran } from '../setup/built-site.ts';
 import { change } from './workshop.ts';

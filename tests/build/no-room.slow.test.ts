@@ -8,7 +8,7 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, stat
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { afterAll, test } from 'vitest';
-import { fingerprint } from '../../src/cli/fingerprint.ts';
+import { fingerprint } from '../../src/integration/fingerprint.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { change, openWorkshop } from './workshop.ts';
 import { noise } from '../unit/pictures/made.ts';

@@ -4,7 +4,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { onTestFinished, test } from 'vitest';
-import { sourceFingerprint } from '../../src/cli/freshness.ts';
+import { sourceFingerprint } from '../../src/integration/fingerprint.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { runDesk } from '../setup/built-site.ts';
 

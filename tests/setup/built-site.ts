@@ -11,7 +11,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { sourceFingerprint } from '../../src/cli/freshness.ts';
+import { sourceFingerprint } from '../../src/integration/fingerprint.ts';
 import { withLock } from '../../src/cli/lock.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { serve } from '../../src/cli/serve.ts';

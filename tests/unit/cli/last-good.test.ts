@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
 import { foundIn } from '../../../src/checks/drafts.ts';
-import { fingerprint } from '../../../src/cli/fingerprint.ts';
+import { fingerprint } from '../../../src/integration/fingerprint.ts';
 import { copyTexts, keepCopy, lastGoodOf, standIn, type StandIn } from '../../../src/cli/last-good.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';

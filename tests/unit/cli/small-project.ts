@@ -12,8 +12,10 @@ export function smallProject(files: Record<string, string>, { withPackages = fal
     for (const name of readdirSync(join(projectFolder, room)))
       if (/\.m?[jt]s$/.test(name)) copyFileSync(join(projectFolder, room, name), join(folder, room, name));
   }
-  mkdirSync(join(folder, 'src', 'source'));
-  copyFileSync(join(projectFolder, 'src', 'source', 'passed-over.ts'), join(folder, 'src', 'source', 'passed-over.ts'));
+  for (const path of [join('src', 'source', 'passed-over.ts'), join('src', 'integration', 'fingerprint.ts')]) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    copyFileSync(join(projectFolder, path), join(folder, path));
+  }
   const empty = { 'package.json': '{"type":"module"}', 'package-lock.json': '{"packages":{}}' };
   if (withPackages) symlinkSync(join(projectFolder, 'node_modules'), join(folder, 'node_modules'), 'junction');
   const installed = withPackages ? {} : { 'node_modules/.package-lock.json': '{"packages":{}}' };

@@ -4,8 +4,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'vitest';
-import { bar } from '../../../src/cli/progress.ts';
-import { reportLines } from '../../../src/cli/report.ts';
+import { bar } from '../../../src/integration/progress.ts';
+import { reportLines } from '../../../src/integration/report.ts';
+import { formerEdition } from '../../../src/integration/former-edition.ts';
 import { changesBetween, letterParagraph, readRecord } from '../../../src/integration/changes.ts';
 
 const page = (title: string, sha256: string) => ({ title, sha256 });
@@ -55,7 +56,7 @@ test('the report names what differs, what is past its day, and what to upload', 
   const due = [
     { path: 'bulletins/varroa.mdx', line: 3, column: 1, what: 'Varroa', by: 'disease officer', day: '2026-04-01' as never, daysLeft: -17 },
   ];
-  const lines = reportLines({ site, former, almanac: 'The Almanac', address: null, due });
+  const lines = reportLines({ site, former: formerEdition(former), almanac: 'The Almanac', address: null, due });
   for (const line of [
     '3 pages, 3 files, 0.0 MB.',
     'Since the edition of 1 March 2026:',
@@ -70,7 +71,7 @@ test('the report names what differs, what is past its day, and what to upload', 
   ])
     assert.ok(lines.includes(line), `${line}\n\n${lines.join('\n')}`);
   assert.equal(
-    reportLines({ site, former: join(work, 'none'), almanac: 'The Almanac', address: null, due: [] }).at(-1),
+    reportLines({ site, former: formerEdition(join(work, 'none')), almanac: 'The Almanac', address: null, due: [] }).at(-1),
     'Upload everything in the folder.',
   );
   rmSync(work, { recursive: true });

@@ -8,21 +8,26 @@ import { readdirSync } from 'node:fs';
 export type Progress = { end: (sentence?: string) => void };
 
 /** `expected` 0 where there was no edition before: then only the count is shown. */
-export function watchPages(folder: string, expected: number, output: NodeJS.WriteStream = process.stdout): Progress {
+export function startProgress(folder: string, expected: number, output: NodeJS.WriteStream = process.stdout): Progress {
   if (!output.isTTY) return { end: (sentence) => void (sentence && output.write(`${sentence}\n`)) };
   const draw = (): void => {
     output.write(`\r${bar(pagesIn(folder), expected)}`);
   };
-  let timer: NodeJS.Timeout | undefined = setInterval(draw, 250);
-  return {
+  let timer: NodeJS.Timeout | undefined = setInterval(draw, 250).unref();
+  return (running = {
     end: (sentence) => {
       if (!timer) return;
       clearInterval(timer);
       timer = undefined;
       output.write(`\r${' '.repeat(60)}\r${sentence ? `${sentence}\n` : ''}`);
     },
-  };
+  });
 }
+
+let running: Progress | undefined;
+
+/** Takes the bar away where a build stopped on the way. */
+export const endProgress = (): void => running?.end();
 
 /** Folders come and go while they are counted. */
 function pagesIn(folder: string): number {

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'vitest';
 import { setTimeout as wait } from 'node:timers/promises';
-import { watchPages } from '../../../src/cli/progress.ts';
+import { startProgress } from '../../../src/integration/progress.ts';
 
 for (const sentence of ['Pages drawn: 1.', undefined]) {
   test(
@@ -15,7 +15,10 @@ for (const sentence of ['Pages drawn: 1.', undefined]) {
       const folder = mkdtempSync(join(tmpdir(), 'progress-'));
       writeFileSync(join(folder, 'index.html'), '');
       let written = '';
-      const progress = watchPages(folder, 24, { isTTY: true, write: (text: string) => (written += text) } as unknown as NodeJS.WriteStream);
+      const progress = startProgress(folder, 24, {
+        isTTY: true,
+        write: (text: string) => (written += text),
+      } as unknown as NodeJS.WriteStream);
       await wait(300);
       assert.match(written, /\[#\.{23}\] {2}1 of about 24$/);
       rmSync(folder, { recursive: true });

@@ -1,5 +1,5 @@
-/* What happens to the drawn pages: search, calendar, what hosts and search engines read, then the record of the edition. Each step says what it made. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+/* Outputs after the build: search index, calendars, book, files for hosts and search engines, edition record, precache list. Each step says what it made. */
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeBook } from './book/book.ts';
 import { nameSizes } from './book/sizes.ts';
@@ -7,6 +7,7 @@ import { builtPages, isPublished } from './built-pages.ts';
 import { clubCalendar } from './club-calendar.ts';
 import { editionRecord, type Edition } from './edition-record.ts';
 import { changesFeed } from './feed.ts';
+import type { FormerEdition } from './former-edition.ts';
 import { takeHandedOver } from './handed-over.ts';
 import { manifest } from './manifest.ts';
 import { movedUnsaid } from './moved-events.ts';
@@ -19,7 +20,7 @@ import { seasonCalendar } from './season-calendar.ts';
 import { apacheFile, headersFile, serverRules } from './server-files.ts';
 import { robots, sitemap } from './sitemap.ts';
 
-export type Publishing = {
+export type Outputs = {
   /** The folder of drawn pages. */
   site: string;
   base: string;
@@ -27,12 +28,12 @@ export type Publishing = {
   edition: Edition;
   /** The folder of pictures made ready. */
   pictures: string;
-  /** The folder of the last good site, where there may be one. */
-  former: string;
+  /** The edition that this one replaces, where there is one. */
+  former: FormerEdition | null;
   say: (line: string) => void;
 };
 
-export async function publish({ site, base, address, edition, pictures, former, say }: Publishing): Promise<void> {
+export async function writeOutputs({ site, base, address, edition, pictures, former, say }: Outputs): Promise<void> {
   const write = (name: string, text: string | Uint8Array): void => writeFileSync(join(site, name), text);
   nameScriptFiles(site);
   const { club, meetings, season, words, windows, news, moved, publications } = takeHandedOver(site);
@@ -50,8 +51,7 @@ export async function publish({ site, base, address, edition, pictures, former, 
 
   const writeCalendar = (name: string, text: string): void => {
     write(name, text);
-    const old = join(former, name);
-    if (existsSync(old)) for (const sentence of movedUnsaid(readFileSync(old, 'utf8'), text)) say(sentence);
+    for (const sentence of movedUnsaid(former?.calendars.get(name) ?? '', text)) say(sentence);
   };
   writeCalendar(
     'club.ics',

@@ -3,8 +3,7 @@ import { mkdirSync, mkdtempSync, renameSync, rmSync, symlinkSync, utimesSync, wr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'vitest';
-import { fingerprint, printsOf, whatChanged } from '../../../src/cli/fingerprint.ts';
-import { sourceFingerprint } from '../../../src/cli/freshness.ts';
+import { fingerprint, printsOf, sourceFingerprint, whatChanged } from '../../../src/integration/fingerprint.ts';
 import { projectFolder } from '../../../src/cli/paths.ts';
 
 function smallClub(): string {

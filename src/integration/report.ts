@@ -1,36 +1,35 @@
 /*
- * What a webmaster is told once an edition is made: its size, what changed since the one it replaces, a paragraph for the
- * club's letter, what is due for review on the edition's day, and what to upload.
+ * The report at the end of a build: the edition's size, what changed since the one it replaces, a paragraph for the club's
+ * letter, what is due for review on the edition's day, and what to upload.
  */
-import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { join, sep } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Due } from '../checks/review.ts';
-import { changesBetween, letterParagraph, readRecord } from '../integration/changes.ts';
+import { changesBetween, letterParagraph, readRecord } from './changes.ts';
+import { hashedFiles, type FormerEdition, type HashedFile } from './former-edition.ts';
 
 export type Reporting = {
-  /** The new site, and the folder it will replace. */
+  /** The folder of the new site. */
   site: string;
-  former: string;
+  /** The edition that it replaces, where there is one. */
+  former: FormerEdition | null;
   almanac: string;
   address: string | null;
   due: readonly Due[];
 };
 
-/** Lines for the terminal. To be asked for while both folders are there. */
+/** Lines for the terminal. */
 export function reportLines({ site, former, almanac, address, due }: Reporting): string[] {
   const now = readRecord(readFileSync(join(site, 'edition.json'), 'utf8'))!;
-  const old = join(former, 'edition.json');
-  const before = existsSync(old) ? readRecord(readFileSync(old, 'utf8')) : null;
-  const files = filesIn(site);
+  const files = hashedFiles(site);
   const bytes = [...files.values()].reduce((sum, { size }) => sum + size, 0);
   const lines = ['', `${Object.keys(now.pages).length} pages, ${files.size} files, ${(bytes / 1e6).toFixed(1)} MB.`];
-  if (before) {
-    const changes = changesBetween(before, now);
+  if (former) {
+    const changes = changesBetween(former.record, now);
     const none = changes.added.length + changes.changed.length + changes.gone.length === 0;
-    lines.push('', `Since the edition of ${formatDay(before.day as Day)}${none ? ' no page has other words.' : ':'}`);
+    lines.push('', `Since the edition of ${formatDay(former.record.day as Day)}${none ? ' no page has other words.' : ':'}`);
     for (const [words, titles] of [
       ['added', changes.added],
       ['changed', changes.changed],
@@ -39,7 +38,7 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
       if (titles.length > 0) lines.push(...listed(words, titles));
     lines.push('', 'For the club’s letter:', `  ${letterParagraph(almanac, now.day, changes, address)}`);
   }
-  lines.push('', ...dueLines(due, now.day), '', upload(files, before ? filesIn(former) : null));
+  lines.push('', ...dueLines(due, now.day), '', upload(files, former?.files ?? null));
   return lines;
 }
 
@@ -59,21 +58,9 @@ function dueLines(due: readonly Due[], day: string): string[] {
   ];
 }
 
-function upload(files: ReadonlyMap<string, Held>, before: ReadonlyMap<string, Held> | null): string {
+function upload(files: ReadonlyMap<string, HashedFile>, before: ReadonlyMap<string, HashedFile> | null): string {
   if (!before) return 'Upload everything in the folder.';
-  const differ = [...files].filter(([name, { print }]) => before.get(name)?.print !== print);
+  const differ = [...files].filter(([name, { hash }]) => before.get(name)?.hash !== hash);
   const gone = [...before.keys()].filter((name) => !files.has(name));
   return `Upload the whole folder; ${differ.length} of its ${files.size} files differ from the last edition, and ${gone.length} of that one are gone.`;
 }
-
-type Held = { size: number; print: string };
-
-const filesIn = (folder: string): Map<string, Held> =>
-  new Map(
-    readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .filter((name) => statSync(join(folder, name)).isFile())
-      .map((name) => {
-        const bytes = readFileSync(join(folder, name));
-        return [name.split(sep).join('/'), { size: bytes.length, print: createHash('sha1').update(bytes).digest('hex') }];
-      }),
-  );

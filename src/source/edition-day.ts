@@ -1,5 +1,5 @@
 /* The day of an edition: what was asked for, or the newest day on which anything was checked, changed or withdrawn. Never the clock. */
-import type { Folder } from '../source/folder.ts';
+import type { Folder } from './folder.ts';
 
 const DAY = /^\d{4}-\d\d-\d\d$/;
 

@@ -5,6 +5,7 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { isPassedOver } from '../source/passed-over.ts';
 
 // Installed packages have their lock file; the others are left by desktops and by git.
 const leftOut = new Set(['node_modules', '.git', '.DS_Store', 'Thumbs.db', 'desktop.ini']);
@@ -13,7 +14,7 @@ const leftOut = new Set(['node_modules', '.git', '.DS_Store', 'Thumbs.db', 'desk
 export type Prints = readonly (readonly [name: string, print: string])[];
 
 /** `places` maps a name of the caller's to a file or folder: `{ content: '/any/where' }`. */
-export const fingerprint = (places: Readonly<Record<string, string>>): string => printOf(printsOf(places));
+export const fingerprint = (places: Readonly<Record<string, string>>): string => hashOfFiles(printsOf(places));
 
 export function printsOf(places: Readonly<Record<string, string>>): Prints {
   const files = Object.entries(places).flatMap(([name, path]) => filesIn(name.normalize('NFC'), path, []));
@@ -22,7 +23,7 @@ export function printsOf(places: Readonly<Record<string, string>>): Prints {
 }
 
 /** One print for all of them. Its length stands before each name, so that no two sets of files read as the same. */
-export function printOf(prints: Prints): string {
+export function hashOfFiles(prints: Prints): string {
   const hash = createHash('sha256');
   for (const [name, print] of prints) hash.update(`${Buffer.byteLength(name)}:${name}${print}`);
   return hash.digest('hex');
@@ -74,4 +75,14 @@ function filePrint(path: string): string {
   } catch (error) {
     return hash.update(`unreadable: ${(error as NodeJS.ErrnoException).code}`).digest('hex');
   }
+}
+
+/** The fingerprint of what a build of this content reads. */
+export const sourceFingerprint = (project: string, content: string): string => hashOfFiles(sourcePrints(project, content));
+
+/** The same, a file at a time. What the reader passes over, such as an editor's own file of what is not saved yet, is none of it. */
+export function sourcePrints(project: string, content: string): Prints {
+  const own = ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'];
+  const read = printsOf({ content, ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });
+  return read.filter(([name]) => !name.startsWith('content/') || !name.split('/').some(isPassedOver));
 }

@@ -1,0 +1,50 @@
+/* Checks a content folder before it is built or shown. Faults are printed all at once, a line or two each. */
+import { draftsLine, foundIn } from '../checks/drafts.ts';
+import { readyPictures } from '../pictures/ready-pictures.ts';
+import { formatDiagnostic } from '../source/diagnostic.ts';
+import type { Folder } from '../source/folder.ts';
+import { openFolder } from '../source/open-folder.ts';
+
+/** The content has faults, which are printed. It carries no stack: the program is not at fault. */
+export class ContentError extends Error {
+  override name = 'ContentError';
+  constructor(count: number) {
+    super(`${countOf(count)}. Nothing was built; the last good site stands as it was.`);
+    this.stack = '';
+  }
+}
+
+type Say = (line: string) => void;
+
+/** The folder, read and without a fault. @throws ContentError after printing the faults. */
+export async function checkContent(content: string, pictures: string, say: Say): Promise<Folder> {
+  const folder = openFolder(content, true);
+  const prepared = await readyPictures(folder, pictures, say);
+  const { faults, drafts } = foundIn(folder, prepared.faults);
+  for (const fault of faults) console.error(formatDiagnostic(fault));
+  if (faults.length > 0) throw new ContentError(faults.length);
+  say(`Checked: ${folder.entries.length + 1} files, no fault.`);
+  if (drafts.length > 0) say(draftsLine(drafts));
+  if (prepared.made > 0) say(`Pictures made ready: ${prepared.made}.`);
+  return folder;
+}
+
+/** For the preview: gives the faults as they are now, and prints them where they differ from the last time. */
+export function faultWatcher(content: string, pictures: string, say: Say): () => Promise<string[]> {
+  let printed = '';
+  return async () => {
+    const folder = openFolder(content, true);
+    const { faults, drafts } = foundIn(folder, (await readyPictures(folder, pictures, say)).faults);
+    const lines = [...faults.map(formatDiagnostic), ...drafts.map((draft) => `draft: ${formatDiagnostic(draft)}`)];
+    const text = lines.join('\n');
+    if (text !== printed) {
+      for (const line of lines) say(line);
+      if (drafts.length > 0) say(draftsLine(drafts));
+      say(faults.length === 0 ? 'No faults.' : `${countOf(faults.length)}: each stands on the pages too.`);
+    }
+    printed = text;
+    return lines;
+  };
+}
+
+const countOf = (count: number): string => `${count} ${count === 1 ? 'fault' : 'faults'}`;

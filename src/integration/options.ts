@@ -1,0 +1,43 @@
+/*
+ * Options of a build that Astro has no flag for. They travel as environment variables, so that `npx astro build` takes them too:
+ * ALMANAC_CONTENT=../my-club npx astro build. The commands of src/cli set the same variables.
+ */
+import { resolve } from 'node:path';
+
+export type AlmanacOptions = {
+  /** The club's folder. */
+  content: string;
+  /** The edition's day; without it the newest day in the content. */
+  edition?: string | undefined;
+  /** The folder of the edition that the new one replaces, for the report; without it the output folder. */
+  replaces?: string | undefined;
+  /** Only faults are printed. */
+  quiet?: boolean | undefined;
+};
+
+const VARIABLES = {
+  content: 'ALMANAC_CONTENT',
+  edition: 'ALMANAC_EDITION',
+  replaces: 'ALMANAC_REPLACES',
+  quiet: 'ALMANAC_QUIET',
+} as const;
+
+/** A relative path is meant from `root`. */
+export function optionsIn(environment: NodeJS.ProcessEnv, root: string): AlmanacOptions {
+  const valueOf = (name: keyof typeof VARIABLES): string | undefined => environment[VARIABLES[name]] || undefined;
+  return {
+    content: resolve(root, valueOf('content') ?? 'content'),
+    edition: valueOf('edition'),
+    replaces: valueOf('replaces'),
+    quiet: valueOf('quiet') !== undefined,
+  };
+}
+
+/** Sets the variables for Astro, which runs in this process. An option that is not given is unset. */
+export function setOptions(environment: NodeJS.ProcessEnv, options: AlmanacOptions): void {
+  for (const [name, variable] of Object.entries(VARIABLES) as [keyof typeof VARIABLES, string][]) {
+    const value = options[name];
+    if (value === undefined || value === false) delete environment[variable];
+    else environment[variable] = value === true ? '1' : value;
+  }
+}

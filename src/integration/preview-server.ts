@@ -1,0 +1,53 @@
+/*
+ * What `astro dev` serves besides pages: the content's faults, the published pictures, and from the last build what only finished
+ * pages give: the search index and the book.
+ */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { AstroIntegration } from 'astro';
+import { PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
+import { faultWatcher } from './check-content.ts';
+
+type ServerSetup = NonNullable<AstroIntegration['hooks']['astro:server:setup']>;
+type Server = Parameters<ServerSetup>[0]['server'];
+
+export type Previewing = {
+  content: string;
+  base: string;
+  /** The folder of published pictures. */
+  pictures: string;
+  /** The output folder of the last build. */
+  built: string;
+  say: (line: string) => void;
+};
+
+const FROM_LAST_BUILD = new RegExp(`^(?:${PAGEFIND_FOLDER}[\\w./-]+|${WORDS}|handbook\\.(?:html|epub))$`);
+const TYPES: Record<string, string> = {
+  js: 'text/javascript',
+  json: 'application/json',
+  html: 'text/html; charset=utf-8',
+  epub: 'application/epub+zip',
+  jpg: 'image/jpeg',
+};
+
+/** Prints the faults, and again whenever they change. */
+export async function previewServer({ middlewares }: Server, { content, base, pictures, built, say }: Previewing): Promise<void> {
+  const faultsNow = faultWatcher(content, pictures, say);
+  await faultsNow();
+  middlewares.use((request, response, next) => {
+    const path = (request.url ?? '').split('?')[0]!;
+    const below = path.startsWith(base) ? path.slice(base.length) : '';
+    const send = (file: string): void => {
+      readFile(file).then(
+        (bytes) => response.setHeader('content-type', TYPES[file.split('.').at(-1)!] ?? 'application/octet-stream').end(bytes),
+        () => response.writeHead(404, { 'content-type': 'text/plain' }).end('Build the site once: npm run build.\n'),
+      );
+    };
+    const picture = /^pictures\/([a-z0-9-]+\.jpg)$/.exec(below)?.[1];
+    if (path === '/almanac-faults.json')
+      faultsNow().then((faults) => response.setHeader('content-type', 'application/json').end(JSON.stringify(faults)), next);
+    else if (picture) send(join(pictures, picture));
+    else if (FROM_LAST_BUILD.test(below) && !below.includes('..')) send(join(built, below));
+    else next();
+  });
+}

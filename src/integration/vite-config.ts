@@ -1,0 +1,47 @@
+/* How the pages' scripts are bundled: few files, names that every host serves, and content pages as modules. */
+import type { AstroConfig } from 'astro';
+import { mdxModules } from '../source/mdx-modules.ts';
+
+type ViteConfig = AstroConfig['vite'];
+type Plugin = Extract<NonNullable<NonNullable<ViteConfig['plugins']>[number]>, { name: string }>;
+
+/** Vite's helper for a dynamic import also fetches styles. Ours have none, and it is 0.9 kB a page. */
+const plainImports: Plugin = {
+  name: 'plain-imports',
+  enforce: 'pre',
+  configEnvironment: (name) =>
+    name === 'client' ? { build: { modulePreload: { polyfill: false, resolveDependencies: () => [] } } } : undefined,
+  load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
+};
+
+export const viteConfig = (): ViteConfig => ({
+  // Some hosts serve no file whose name begins with "_"; Astro would name a page's script after the page, such as [id].
+  environments: {
+    client: {
+      build: {
+        rolldownOptions: {
+          output: { entryFileNames: ({ name }) => `assets/${name.replace(/\.astro.*$/, '').replace(/^_+|_+$/g, '')}.[hash].js` },
+        },
+      },
+    },
+  },
+  plugins: [plainImports, mdxModules() as Plugin],
+  build: {
+    // A script of one line that only fetches the layout's is written into the page; nothing else is.
+    assetsInlineLimit: (_path, content) => content.length < 200,
+    rolldownOptions: {
+      checks: { moduleLevelDirective: false },
+      // What every page needs is one file: the layout's script with the few words of days it works with; the sums of days are another.
+      output: {
+        codeSplitting: {
+          groups: [
+            {
+              name: 'leaf',
+              test: /preload-helper|client\/layout\/(?!faults)|calculators\/form\/window-here|shared\/days\/(today|year-span|month-names)\.ts/,
+            },
+          ],
+        },
+      },
+    },
+  },
+});

@@ -1,0 +1,15 @@
+/* Prepares the pictures of a folder, and says why it takes long where many are new. */
+import type { Folder } from '../source/folder.ts';
+import { preparePictures, type Prepared } from './prepare.ts';
+
+/** Fewer are ready before anybody wonders. */
+const MANY = 5;
+
+/** `kept` is the folder that builds share. */
+export function readyPictures(folder: Folder, kept: string, say: (line: string) => void): Promise<Prepared> {
+  let made = 0;
+  return preparePictures(folder, kept, () => {
+    made += 1;
+    if (made === MANY) say('Making pictures ready, about a second each; only new ones are made again ...');
+  });
+}

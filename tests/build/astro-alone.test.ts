@@ -1,0 +1,102 @@
+// Astro's own commands give the whole site, without any command of ours around them.
+import assert from 'node:assert/strict';
+import { spawn, type ChildProcess } from 'node:child_process';
+import { existsSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, test } from 'vitest';
+import { ENGINE, WORDS } from '../../shared/words/search-files.ts';
+import { projectFolder } from '../../src/cli/paths.ts';
+import { fingerprint } from '../../src/integration/fingerprint.ts';
+import { builtFixture, type Ran } from '../setup/built-site.ts';
+import { change, contentsOf, openWorkshop } from './workshop.ts';
+
+const { copy } = openWorkshop();
+const club = copy('southern');
+// Astro moves its files by renaming, so that the output must lie on the project's disk.
+const out = join(projectFolder, '.almanac', `astro-alone-${process.pid}`);
+afterAll(() => rmSync(out, { recursive: true, force: true }));
+
+function astro(command: string, ...typed: string[]): { child: ChildProcess; output: () => string; ended: Promise<Ran> } {
+  const child = spawn(
+    process.execPath,
+    [join(projectFolder, 'node_modules', 'astro', 'bin', 'astro.mjs'), command, '--outDir', out, ...typed],
+    {
+      cwd: projectFolder,
+      env: { ...process.env, ALMANAC_CONTENT: club, ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1' },
+    },
+  );
+  let output = '';
+  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text: string) => (output += text));
+  const ended = new Promise<Ran>((resolve, reject) => child.on('error', reject).on('close', (code) => resolve({ code, output })));
+  return { child, output: () => output, ended };
+}
+
+/** Waits for the address that a server prints. */
+async function addressOf({ child, output, ended }: ReturnType<typeof astro>): Promise<string> {
+  const printed = new Promise<string>((resolve) => {
+    const look = (): void => {
+      const address = /http:\/\/(?:localhost|127\.0\.0\.1):\d+\//.exec(output())?.[0];
+      if (address) resolve(address);
+    };
+    for (const stream of [child.stdout!, child.stderr!]) stream.on('data', look);
+  });
+  return Promise.race([printed, ended.then(({ output: said }) => assert.fail(said))]);
+}
+
+test('astro build gives every file of npm run build, byte for byte; astro preview serves them', async () => {
+  const { code, output } = await astro('build').ended;
+  assert.equal(code, 0, output);
+  for (const line of [/^Checked: \d+ files, no fault\.$/m, /^Search: \d+ pages and entries\.$/m, /^Offline copy: \d+ files, /m, /^Book: /m])
+    assert.match(output, line);
+  const [ours, theirs] = [contentsOf((await builtFixture('southern')).folder), contentsOf(out)];
+  assert.deepEqual([...theirs.keys()], [...ours.keys()]);
+  assert.ok(theirs.size > 100, `${theirs.size} files`);
+  assert.deepEqual(
+    [...theirs].filter(([path, text]) => ours.get(path) !== text).map(([path]) => path),
+    [],
+  );
+  const preview = astro('preview', '--port', '0');
+  try {
+    const address = await addressOf(preview);
+    for (const path of ['', 'lists/', ENGINE, WORDS, 'worker.js', 'handbook.html', 'club.ics', 'manifest.webmanifest']) {
+      const answer = await fetch(address + path);
+      assert.equal(answer.status, 200, path);
+      assert.ok((await answer.text()).length > 100, path);
+    }
+  } finally {
+    preview.child.kill();
+    await preview.ended;
+  }
+});
+
+test('astro build stops at faults: all of them, exit code 1, no stack, and the former site stands', async () => {
+  const former = existsSync(out) ? fingerprint({ out }) : '';
+  change(join(club, 'articles', 'stings.mdx'), 'subject: people', 'subject: poeple');
+  change(join(club, 'words', 'autumn.yaml'), 'meaning:', 'meanning:');
+  const { code, output } = await astro('build').ended;
+  change(join(club, 'articles', 'stings.mdx'), 'subject: poeple', 'subject: people');
+  change(join(club, 'words', 'autumn.yaml'), 'meanning:', 'meaning:');
+  assert.equal(code, 1, output);
+  assert.match(output, /^articles\/stings\.mdx:4:10 field: subject: found "poeple"; write /m);
+  assert.match(output, /^words\/autumn\.yaml:2:1 [a-z-]+: meanning: /m);
+  assert.match(output, /^2 faults\. Nothing was built; the last good site stands as it was\.$/m);
+  assert.doesNotMatch(output, /^\s+at .+:\d+:\d+|node:internal|Stack trace|ContentError/m);
+  assert.equal(existsSync(out) ? fingerprint({ out }) : '', former);
+});
+
+test('astro dev shows pages and faults, and serves calendar and pictures', async () => {
+  change(join(club, 'words', 'autumn.yaml'), 'meaning:', 'meanning:');
+  const dev = astro('dev', '--port', '0');
+  try {
+    const address = await addressOf(dev);
+    const faults = (await (await fetch(`${address}almanac-faults.json`)).json()) as string[];
+    assert.equal(faults.length, 1);
+    assert.match(faults[0]!, /^words\/autumn\.yaml:2:1 [a-z-]+: meanning: /);
+    assert.match(dev.output(), /^words\/autumn\.yaml:2:1 [a-z-]+: meanning: /m);
+    assert.match(await (await fetch(address)).text(), /<main id="text"/);
+  } finally {
+    dev.child.kill();
+    await dev.ended;
+    change(join(club, 'words', 'autumn.yaml'), 'meanning:', 'meaning:');
+  }
+});
