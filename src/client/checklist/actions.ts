@@ -14,7 +14,7 @@ import { linkTail, runFromTail } from './share.ts';
 import { boxes, find, id, key, show, stepOf, store, today, wordsOf } from './checklist.ts';
 
 const club = document.documentElement.dataset.shelf!.split('/')[0]!;
-const told = find('told');
+const told = find('status');
 const tell = (words: string): void => void (told.textContent = words);
 
 function change(make: (kept: ChecklistState) => ChecklistState): void {
