@@ -22,6 +22,7 @@ export const FORMS: Record<Tag, Form> = {
   },
   Contact: { must: ['duty'], may: [], holdsWords: false, example: '<Contact duty="inspector" />' },
   Day: { must: ['of'], may: [], holdsWords: false, example: '<Day of="last syrup" />' },
+  Line: { must: ['of'], may: [], holdsWords: false, example: '<Line of="emergency" />' },
   Caution: { must: ['id'], may: ['part'], holdsWords: false, example: '<Caution id="disease-spread" />' },
   Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
 };
@@ -126,6 +127,7 @@ function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   if (tag.name === 'Figure') return figureFaults(page, tag, club);
   if (tag.name === 'Drawing') return drawnFaults(page, tag, club);
   if (tag.name === 'Day') return dayFaults(page, tag, club);
+  if (tag.name === 'Line') return lineFaults(page, tag);
   if (tag.name === 'Caution') return quotedFaults(page, tag, club);
   const duty = attribute(tag, 'duty');
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
@@ -152,6 +154,14 @@ function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   if (!id) return at(`"${of}"`, near ? `"${near}"` : `one of: ${anchors.map(anchorName).join(', ')}`);
   const no = undated([id], districtsIn(club));
   return no ? at(no.found, no.write) : [];
+}
+
+/** The emergency number or the poison line. */
+function lineFaults(page: Page, tag: TagNode): Diagnostic[] {
+  const of = attribute(tag, 'of');
+  return !of || of === 'emergency' || of === 'poison'
+    ? []
+    : [atNode(page, tag, { rule: 'tag', field: 'Line, of', found: `"${of}"`, write: '"emergency" or "poison"' })];
 }
 
 /** A quoted caution exists, is shown, and has the requested part. */

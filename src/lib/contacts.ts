@@ -30,6 +30,20 @@ export function reached(contact: Contact, edition: string): Reached {
   return edition < until ? { phone, email, web, place, consent: `${agreed} ${until}` } : { place, over: true };
 }
 
+type Lines = Pick<Club, 'emergency' | 'poison'>;
+
+/** As words of a sentence: "call the poison line, 1-800-222-1222". */
+export const lineNumber = (club: Lines, of: 'emergency' | 'poison'): string => club[of]?.number ?? 'whose number is not given here';
+
+/** Fields with `{emergency}` and `{poison}` filled in, in every text of theirs. */
+export function withLines<T>(fields: T, club: Lines): T {
+  if (typeof fields === 'string')
+    return fields.replace(/\{(emergency|poison)\}/g, (_, of: 'emergency' | 'poison') => lineNumber(club, of)) as T;
+  if (Array.isArray(fields)) return fields.map((each: unknown) => withLines(each, club)) as T;
+  if (typeof fields !== 'object' || fields === null) return fields;
+  return Object.fromEntries(Object.entries(fields).map(([key, value]) => [key, withLines(value, club)])) as T;
+}
+
 /** A contact's name in the middle of a sentence: "the county extension office". */
 export const inSentence = (name: string): string =>
   `the ${name.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())}`.replace(/^the (the|your) /, '$1 ');

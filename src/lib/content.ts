@@ -21,6 +21,7 @@ import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
+import { withLines } from './contacts.ts';
 import { isPublished, standing, withdrawalOf } from './published.ts';
 import { rowOn } from './figures.ts';
 import type { PictureFiles } from './render-context.ts';
@@ -81,13 +82,15 @@ async function readShelves(): Promise<Almanac> {
   const club = clubEntry.data;
   const sources = new Map((await shelf<Source>('sources')).map((item) => [item.id, item.data]));
   const forage = byTitle((await shelf<Forage>('forage')).map((item) => withBloom(item, sources)));
+  const withNumbers = async <T>(name: string): Promise<Item<T>[]> =>
+    (await shelf<T>(name)).map((item) => ({ ...item, data: withLines(item.data, club) }));
   const figures = new Map(onSources(await shelf<Figure>('figures'), sources).map((item) => [item.id, item.data]));
   return {
     club,
     seasons: seasonsOf({ club, forage, figureOf: (id, row) => rowInForce(figures.get(id), row, edition.day) }),
-    checklists: byTitle(await shelf<Checklist>('checklists')),
-    bulletins: byTitle(await shelf<Bulletin>('bulletins')),
-    articles: byTitle(await shelf<Article>('articles')),
+    checklists: byTitle(await withNumbers<Checklist>('checklists')),
+    bulletins: byTitle(await withNumbers<Bulletin>('bulletins')),
+    articles: byTitle(await withNumbers<Article>('articles')),
     meetings: (await shelf<Meeting>('meetings')).sort(
       (a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id),
     ),
@@ -97,7 +100,7 @@ async function readShelves(): Promise<Almanac> {
     words: (await shelf<Word>('words')).sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
     figures,
     sources,
-    cautions: new Map((await shelf<Caution>('cautions')).map((item) => [item.id, item.data])),
+    cautions: new Map((await withNumbers<Caution>('cautions')).map((item) => [item.id, item.data])),
     signs: byTitle(await shelf<Sign>('signs')),
     notices: (await shelf<Notice>('notices')).sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
     counts: await shelf<Counts>('counts'),

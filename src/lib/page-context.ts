@@ -5,7 +5,7 @@
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Almanac } from './content.ts';
-import { contactFor, reached, type Reached } from './contacts.ts';
+import { contactFor, lineNumber, reached, type Reached } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import { leads } from './tools.ts';
@@ -76,6 +76,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
       picture: () => null,
       caution: (hazard) => almanac.cautions.get(hazard) ?? null,
       packageDays: (name) => packageDays(almanac, day, name),
+      line: (of) => lineNumber(almanac.club, of),
       dayOf: (anchor) => windowSaid(`${anchor} to ${anchor}`),
       window: windowSaid,
     },

@@ -44,6 +44,8 @@ export type RenderContext = {
   packageDays: (name: string) => string | null;
   /** An anchor of this club in words, with its day in each district for the browser. Null where it has none. */
   dayOf: (anchor: string) => { words: string; windows: string } | null;
+  /** The number of the emergency line or the poison line, as words of a sentence. */
+  line: (of: 'emergency' | 'poison') => string;
   /** A step's own `when:` in words, with its windows for the browser. Null for any time. */
   window: (when: string) => { words: string; windows: string } | null;
 };

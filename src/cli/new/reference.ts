@@ -63,6 +63,10 @@ export const TAG_MEANINGS: Record<Tag, { prints: string; attributes: Readonly<Re
     prints: "A day of the year in the reader's district.",
     attributes: { of: 'The name of the day, as the `/about/` page lists it.' },
   },
+  Line: {
+    prints: 'The number of the emergency line or the poison line of `club.yaml`. In a `summary:` and in a caution write `{emergency}` or `{poison}`.',
+    attributes: { of: '`emergency` or `poison`.' },
+  },
   Caution: {
     prints: 'The text of a caution, so that no page words the rule again. It stands on a line of its own.',
     attributes: {

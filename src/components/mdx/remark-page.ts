@@ -106,7 +106,7 @@ function joinTags(tree: Root): void {
 }
 
 const isInSentence = (node: unknown): node is TagNode =>
-  isTag(node) && node.type === 'mdxJsxFlowElement' && /^(?:Figure|Example|Contact|Day)$/.test(node.name);
+  isTag(node) && node.type === 'mdxJsxFlowElement' && /^(?:Figure|Example|Contact|Day|Line)$/.test(node.name);
 const inSentence = (node: TagNode): TagNode => ({ ...node, type: 'mdxJsxTextElement' });
 /** True for lists without empty lines between the items. */
 const isBelow = (above: TagNode, node: TagNode): boolean =>
