@@ -1,4 +1,4 @@
-// What the linter looks for: mistakes of the code, in every file it reads safely. Form is the formatter's.
+// ESLint rules for mistakes in the code. Prettier takes care of the format.
 import astro from 'eslint-plugin-astro';
 import ts from 'typescript-eslint';
 

@@ -2,7 +2,7 @@ import { defineConfig } from '@playwright/test';
 import { launchVariable } from './src/cli/browser.ts';
 import { desk, phone } from './tests/e2e/visit.ts';
 
-/* `npm test` finds a browser and leaves the way to start it in the environment. Without it, Playwright takes its own. */
+/* `npm test` finds a browser and passes its launch options in the environment. Without them Playwright uses its own browser. */
 const launchOptions = JSON.parse(process.env[launchVariable] ?? '{}') as Record<string, unknown>;
 
 export default defineConfig({

@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-/* Three projects: pure modules share their workers; commands and builds get a process of their own. */
+/* Three projects: pure modules share their workers, while commands and builds get a process of their own. */
 const forks = { pool: 'forks' as const, testTimeout: 180_000, hookTimeout: 300_000, setupFiles: ['tests/setup/environment.ts'] };
 
 export default defineConfig({

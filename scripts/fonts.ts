@@ -1,6 +1,6 @@
 /*
- * Cuts the two weights of the text face to the letters an almanac needs, so that both together stay under 20 kB. Run by
- * hand when the letters or the face change (`node scripts/fonts.ts`); its two files are kept in src/styles/fonts.
+ * Subsets the two weights of the text font to the characters an almanac needs, so that both together stay under 20 kB. Run by hand when
+ * the characters or the font change (`node scripts/fonts.ts`). The two output files are in src/styles/fonts.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import subset from 'subset-font';

@@ -1,11 +1,11 @@
-// Draws public/icon.svg as the pictures that phones ask for. Run by hand when the icon changes: `node scripts/icons.ts`.
+// Renders public/icon.svg as the PNG icons that phones request. Run by hand when the icon changes: `node scripts/icons.ts`.
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { projectFolder } from '../src/cli/paths.ts';
 
 const paper = '#fbf6e9';
 for (const size of [180, 192, 512]) {
-  // A phone may cut a circle out of it: what is drawn stays within four fifths.
+  // A phone may crop it to a circle, so the drawing stays within four fifths.
   const drawn = Math.round(size * 0.8);
   const edge = Math.floor((size - drawn) / 2);
   await sharp(join(projectFolder, 'public', 'icon.svg'), { density: 72 * (drawn / 32) })

@@ -1,7 +1,6 @@
-// Every npm script comes through here: `node scripts/launch.mjs NAME ...` runs src/cli/NAME.ts with the
-// words that follow. Before that it finds a Node that is new enough and sees that the packages of the
-// lock file are installed, so that one command is enough after a clone. Plain JavaScript for Node 18 on:
-// nothing may be needed before it has run.
+// Launcher of every npm script: `node scripts/launch.mjs NAME ...` runs src/cli/NAME.ts with the arguments that follow. First it finds a
+// new enough Node and makes sure that the packages of the lock file are installed, so that one command is enough after a clone. Plain
+// JavaScript for Node 18 and later, without any package, because it runs before the install.
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { nodeToUse } from './newer-node.mjs';
@@ -23,7 +22,7 @@ const commands = {
   'test:slow': ['test.ts', '--slow'],
 };
 
-// npm runs a script through a shell. When npm is told to end, the shell is what it ends: notice that.
+// npm runs a script through a shell. A signal to npm ends only that shell, so its end must be noticed here.
 if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
 
 process.exitCode = await launch(process.argv[2], process.argv.slice(3));

@@ -1,7 +1,7 @@
-// Which Node runs the almanac. The site builder needs 22.12, running TypeScript as it stands 22.18, the
-// HTML checker 22.22 (or 24.8); many machines still have 20. Where the running Node will not do, Node
-// 22.23.2 is installed from the package registry into the folder newer-node/ beside this file: it has
-// its own lock file, touches nothing else on the machine, and is brought once.
+// Chooses the Node version that runs the almanac. Astro needs 22.12, running TypeScript directly needs 22.18, and the HTML checker needs
+// 22.22 (or 24.8). Many machines still have 20. Where the running Node is too old, Node 22.23.2 is installed from the package registry
+// into the folder newer-node/ beside this file. That folder has its own lock file. The install happens once and changes nothing else on
+// the machine.
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -28,12 +28,12 @@ export function isNewEnough(version) {
   return major > 24;
 }
 
-/** @returns {string | undefined} the package that brings Node to this kind of machine */
+/** @returns {string | undefined} the package that contains Node for this kind of machine */
 export function packageFor(platform, arch) {
   return packageOf[`${platform}-${arch}`];
 }
 
-/** @returns {Promise<{ node: string } | { sentence: string }>} the Node to go on with */
+/** @returns {Promise<{ node: string } | { sentence: string }>} the Node to use, or the reason why there is none */
 export async function nodeToUse() {
   if (isNewEnough(process.versions.node)) return { node: process.execPath };
   const own = `This machine's Node is ${process.versions.node}; the almanac needs 22.22 or newer`;

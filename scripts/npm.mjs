@@ -1,6 +1,5 @@
-// Runs `npm ci` in a folder and turns what can go wrong into a sentence. npm is called as a JavaScript
-// file under a Node of our choice: under an old Node it would leave out native packages without a word.
-// No install script of any package is run: none is needed, and npm 12 blocks them.
+// Runs `npm ci` in a folder and turns each failure into a sentence. npm runs as a JavaScript file under a Node of our choice, because
+// under an old Node it silently omits native packages. No install script of any package runs: none is needed, and npm 12 blocks them.
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { runChild } from './run-child.mjs';
@@ -24,7 +23,7 @@ const flags = [
   '--fetch-retry-mintimeout=1000',
 ];
 
-/** @returns {Promise<string | null>} a sentence that says why it failed, or null */
+/** @returns {Promise<string | null>} a sentence with the reason for a failure, or null */
 export async function installPackages(folder, node) {
   const npm = findNpm();
   if (!npm) return 'npm was not found. Start the command through npm, as in `npm start`.';
@@ -34,12 +33,12 @@ export async function installPackages(folder, node) {
     stdio: ['ignore', 'ignore', 'pipe'],
   });
   if (code !== 0) return sentenceFor(errors);
-  // npm calls it a success when a package that it may do without could not be fetched.
+  // npm reports success when an optional package could not be downloaded.
   const stale = whatIsStale(folder);
   return stale && `${unreachable} (npm ended well, but ${stale}.)`;
 }
 
-/** The sentence for what npm wrote when it failed. */
+/** The sentence for npm's error output. */
 export function sentenceFor(errors) {
   if (noNetwork.test(errors)) return unreachable;
   if (/\bENOSPC\b/.test(errors)) return 'The disk is full: the packages need about 400 MB. Make room and run the same command again.';
@@ -54,7 +53,7 @@ export function sentenceFor(errors) {
   return `npm could not install the packages: ${said.join(' ') || 'it gave no reason'}`;
 }
 
-/** The environment for whatever runs under `node`: a plain `node` on the path then means the same one. */
+/** The environment for programs under `node`, in which a plain `node` on the path is the same one. */
 export function environmentFor(node) {
   const environment = { ...process.env, NODE: node, npm_node_execpath: node, ASTRO_TELEMETRY_DISABLED: '1' };
   const path = Object.keys(environment).find((key) => key.toUpperCase() === 'PATH') ?? 'PATH';

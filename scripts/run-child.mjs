@@ -1,6 +1,6 @@
-// Runs a program and ends as it ends. A signal sent to this process alone is handed on; one typed at
-// the keyboard reaches both, so whoever listens must bear hearing it twice. When the child dies of a
-// signal this process dies of the same one, so that the caller sees the truth.
+// Runs a program and exits the same way. A signal to this process alone is forwarded. One typed at the keyboard reaches both processes,
+// so the child may receive it twice. When the child dies of a signal, this process dies of the same one, so that the caller sees the
+// cause.
 import { spawn } from 'node:child_process';
 
 const handedOn = process.platform === 'win32' ? ['SIGTERM'] : ['SIGINT', 'SIGTERM', 'SIGHUP'];
@@ -10,7 +10,7 @@ export function runChild(file, parts, options) {
   return new Promise((resolve, reject) => {
     const child = spawn(file, parts, options);
     const listeners = handedOn.map((signal) => [signal, () => child.kill(signal)]);
-    // Windows sends Ctrl-C to every program of the console; here it must only not end us first.
+    // Windows sends Ctrl-C to every program of the console. This process must not end before the child.
     if (process.platform === 'win32') listeners.push(['SIGINT', () => {}]);
     for (const [signal, listener] of listeners) process.on(signal, listener);
     let errors = '';

@@ -1,17 +1,14 @@
-// Tells whether a folder's installed packages are still those of its lock file, by comparing
-// package-lock.json with the copy npm leaves in node_modules when it has finished. Reading the two
-// takes a few milliseconds, so that every command can ask. The copy is written last: an install that
-// was broken off leaves none, and counts as stale.
-//
-// Packages for other kinds of machine are rightly absent. One meant for this machine must be there:
-// npm leaves it out without a word when it runs under a Node too old for it.
+// Detects stale node_modules: compares package-lock.json with the copy that npm leaves in node_modules when it has finished. That takes
+// a few milliseconds, so every command can do it. npm writes the copy last, so an interrupted install leaves none and counts as stale.
+// Packages for other kinds of machine are absent for good reason. One for this machine must be there: npm silently omits it when it
+// runs under a Node that is too old for it.
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
  * @param {string} folder
  * @param {{ platform: string, arch: string, libc: string | undefined }} machine
- * @returns {string | null} what is wrong with the installed packages, or null where nothing is
+ * @returns {string | null} the difference between the installed packages and the lock file, or null
  */
 export function whatIsStale(folder, machine = thisMachine()) {
   const wanted = packagesIn(join(folder, 'package-lock.json'));
@@ -32,11 +29,11 @@ export function whatIsStale(folder, machine = thisMachine()) {
   return extra ? `${extra} is not in the lock file` : null;
 }
 
-/** Names and C library of the machine in the words that packages use of themselves. */
+/** Platform, architecture and C library of the machine, in the terms of package.json. */
 export function thisMachine() {
   const { platform, arch } = process;
   if (platform !== 'linux') return { platform, arch, libc: undefined };
-  // The report is slow where it looks up the machine's connections.
+  // The report is slow where it looks up the machine's network connections.
   process.report.excludeNetwork = true;
   const glibc = process.report.getReport().header.glibcVersionRuntime;
   return { platform, arch, libc: glibc ? 'glibc' : 'musl' };
@@ -44,7 +41,7 @@ export function thisMachine() {
 
 function mustBeThere(entry, machine) {
   if (!entry.optional && !entry.devOptional && !entry.peer) return true;
-  // An optional package in plain JavaScript belongs to one for some machine; only that one is asked for.
+  // An optional package in plain JavaScript belongs to a native one. Only the native one for this machine is required.
   if (!entry.os && !entry.cpu) return false;
   return fits(entry.os, machine.platform) && fits(entry.cpu, machine.arch) && fits(entry.libc, machine.libc);
 }

@@ -1,10 +1,10 @@
 /*
- * On the code host's own machines a line of this form is shown as a sentence beside the line of the change it speaks of,
- * so that whoever edits in a browser sees it there. The form is the host's: its signs in words are written as %25 and so on.
+ * Annotations for the code host, which shows such a line beside the changed line of the file, where a person who edits in a
+ * browser sees it. The host defines the syntax, with special characters as %25 and so on.
  */
 import type { Diagnostic } from '../source/diagnostic.ts';
 
-/** One line a fault; `folder` is the content folder as seen from the repository's first folder. */
+/** One line per diagnostic. `folder` is the content folder relative to the root of the repository. */
 export function annotations(faults: readonly Diagnostic[], folder: string, level: 'error' | 'notice' = 'error'): string[] {
   return faults.map(({ path, line, column, rule, field, found, write }) => {
     const where = Object.entries({ file: folder === '' ? path : `${folder}/${path}`, line, col: column, title: rule }).map(

@@ -1,5 +1,5 @@
-// Reads what was typed after a command's name. Every mistake comes back as one sentence that says what
-// to type instead; nothing here prints or ends the program but `argumentsOf`.
+// Parses the arguments of a command. Every mistake becomes one sentence that says what to type instead. Only `argumentsOf` prints or ends
+// the program.
 import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { commands, type Command, type CommandName, type Option } from './commands.ts';
@@ -39,7 +39,7 @@ export function readArguments<Name extends CommandName>(
     return wrong(
       `npm kept --${swallowed} for itself. Write two dashes before the options: ${lineFor(name)} -- --${swallowed}${exampleOf(command.options[swallowed]!)}`,
     );
-  // `new article Swarm season`: the last word a command takes was meant to hold them all.
+  // `new article Swarm season`: the last argument of a command takes all remaining words.
   if (words.length > command.words.length && command.words.at(-1)?.startsWith('"'))
     return wrong(
       `Put all the words of the ${wordIn(command.words.at(-1)!)} in quotes: npm run ${name} -- ${words.slice(0, command.words.length - 1).join(' ')} "${words
@@ -55,7 +55,7 @@ export function readArguments<Name extends CommandName>(
   return { ok: true, values: values as Values<Name>, words };
 }
 
-/** For a command's first line: what was typed, or the sentence printed and the program ended (0 for --help, else 2). */
+/** For the first line of a command: the parsed arguments. Otherwise it prints the sentence and ends the program (0 for --help, else 2). */
 export function argumentsOf<Name extends CommandName>(name: Name): { values: Values<Name>; words: string[] } {
   const read = readArguments(name, process.argv.slice(2));
   if (read.ok) return read;

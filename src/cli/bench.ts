@@ -1,5 +1,5 @@
-// npm run bench: the measurements of tests/bench, as a table and as JSON in .almanac. They lie with the tests, which
-// nothing of the desk imports, and so run as a program of their own.
+// npm run bench: the measurements of tests/bench, as a table and as JSON in .almanac. They are part of the tests, which src/ does not
+// import, so they run as a separate program.
 import { join } from 'node:path';
 import { argumentsOf } from './arguments.ts';
 import { projectFolder } from './paths.ts';

@@ -1,12 +1,12 @@
-// Finds a browser for the tests, or brings one: the first of a list that really starts. A shell without windows comes first, since
-// it is about twice as quick; then what is on the machine; a download last.
+// Finds or installs a browser for the tests: the first of a list that really starts. A headless shell comes first because it is about
+// twice as fast, then installed browsers, then a download.
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, dirname, join } from 'node:path';
 import type { LaunchOptions } from '@playwright/test';
 
-/** The environment variable in which `npm test` hands the launch options to the tests, as JSON. */
+/** The environment variable in which `npm test` passes the launch options to the tests, as JSON. */
 export const launchVariable = 'ALMANAC_LAUNCH';
 
 export interface Machine {
@@ -15,12 +15,12 @@ export interface Machine {
   isRoot: boolean;
   /** True where a browser starts with these options. */
   starts: (options: LaunchOptions) => Promise<boolean>;
-  /** Runs a program without a word; true where it went well. */
+  /** Runs a program silently. True where it succeeded. */
   runs: (program: string, parts: string[]) => Promise<boolean>;
   tell: (line: string) => void;
 }
 
-/** For Playwright's `chromium.launch`; null where no browser is to be had. */
+/** Options for Playwright's `chromium.launch`, or null where no browser is available. */
 export async function findBrowser(machine: Machine = thisMachine()): Promise<LaunchOptions | null> {
   const args = argumentsFor(machine);
   const named = machine.environment.ALMANAC_BROWSER;
@@ -43,7 +43,7 @@ async function firstThatStarts(all: LaunchOptions[], machine: Machine): Promise<
   return null;
 }
 
-// Root gets no sandbox. The rest keeps the browser from calling its maker, and from trying HTTP/3.
+// Root needs --no-sandbox. The other options stop the browser's own network requests and HTTP/3.
 function argumentsFor({ isRoot }: Machine): string[] {
   const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync', '--disable-quic', '--no-first-run'];
   return isRoot ? ['--no-sandbox', ...quiet] : quiet;
@@ -58,7 +58,7 @@ function onPath({ environment }: Machine, args: string[], names: string[]): Laun
 async function bringFromSystem({ platform, isRoot, runs, tell }: Machine): Promise<boolean> {
   if (platform !== 'linux' || !isRoot || !(await runs('apt-get', ['--version']))) return false;
   tell("Installing the system's chromium-headless-shell for the tests (about 60 MB, once) ...");
-  // Without a network it gives up soon, and a browser that is there already is taken.
+  // Without a network this fails quickly, and an installed browser is used.
   const soon = ['-qq', '-o', 'Acquire::Retries=0', '-o', 'Acquire::http::Timeout=20'];
   return (await runs('apt-get', [...soon, 'update'])) && (await runs('apt-get', [...soon, '-y', 'install', 'chromium-headless-shell']));
 }

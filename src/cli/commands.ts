@@ -1,7 +1,6 @@
-// The commands and the options each knows: one table, read by arguments.ts. A kind says what an option
-// takes: a folder or file (from where the person stands), a day, a base path, a site's address, one of
-// some words, or nothing (a flag). `otherwise` is what counts when it is not given; a folder's is meant
-// from the project.
+// Table of the commands and their options, for arguments.ts. A kind states what an option takes: a folder or file (relative to the
+// person's directory), a day, a base path, a site's address, one of some words, or nothing (a flag). `otherwise` is the default. The
+// default of a folder is relative to the project.
 
 export type Kind = 'folder' | 'file' | 'day' | 'base' | 'site' | 'flag' | readonly string[];
 export interface Option {
@@ -10,7 +9,7 @@ export interface Option {
   readonly otherwise?: string;
 }
 export interface Command {
-  /** The words it takes besides options, as its help names them. */
+  /** Its positional arguments, as the help names them. */
   readonly words: readonly string[];
   readonly options: Readonly<Record<string, Option>>;
 }

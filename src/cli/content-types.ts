@@ -1,4 +1,4 @@
-// What a web host says of each kind of file, by the end of its name.
+// Content types that a web server sends, by file extension.
 import { extname } from 'node:path';
 
 const types: Readonly<Record<string, string>> = {
@@ -32,7 +32,7 @@ export function contentTypeOf(path: string): string {
   return types[extname(path).toLowerCase()] ?? 'application/octet-stream';
 }
 
-/** True where sending the file compressed saves anything: fonts and pictures already are. */
+/** True where compression makes the response smaller. Fonts and pictures are already compressed. */
 export function isWorthCompressing(contentType: string): boolean {
   return /charset=utf-8$|wasm$/.test(contentType);
 }

@@ -1,4 +1,4 @@
-/* Which entry a webmaster means: `articles/swarms`, the path of its file, or the address of its page. */
+/* Finds the entry that a webmaster names: `articles/swarms`, the path of its file, or the address of its page. */
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { collectionCalled } from './new/kinds.ts';
 import { nearName } from './near-name.ts';
@@ -22,7 +22,7 @@ export function entryNamed(typed: string, files: readonly string[]): Named {
   return wrong(near ? `There is no ${path}; did you mean ${collection}/${near}?` : `There is no ${path}.`);
 }
 
-/** `/pests/varroa/`, perhaps with the site before it and a place on the page behind it. */
+/** `/pests/varroa/`, with or without the site before it and a fragment after it. */
 function byAddress(said: string): [string, string, string] | null {
   const bare = said
     .replace(/^https?:\/\/[^/]+/, '')

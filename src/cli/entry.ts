@@ -1,5 +1,5 @@
-// Some files here are both a command and a function that another command calls. `isEntry(import.meta.url)`
-// is true in the file that node was started with, and only there.
+// Detects the entry file. Some files here are both a command and a function for other commands. `isEntry(import.meta.url)` is true only
+// in the file that Node was started with.
 import { realpathSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 

@@ -1,9 +1,9 @@
-/* Why a build stopped, in one sentence that says what to do, from whatever was thrown. */
+/* Explains a build error in one sentence that says what to do, for any thrown value. */
 
-/** The sentence ends with a full stop; nothing of a stack is in it. */
+/** The sentence ends with a full stop and contains nothing of the stack. */
 export function explainError(error: unknown): string {
   const { code, path, message, hint } = (error ?? {}) as NodeJS.ErrnoException & { hint?: string };
-  // The bundler's own account has colours, and its first line says only how many errors there are.
+  // The bundler's own message has colours, and its first line states only the number of errors.
   const lines = String(message || hint || (error ?? ''))
     .replace(/\u001b\[[0-9;]*m/g, '')
     .split('\n')
@@ -23,7 +23,7 @@ export function explainError(error: unknown): string {
       return `${where} may not be read or written by you. Change its permissions, or write another folder.`;
     case 'ENOENT':
       return `${where} was taken away while the site was built. Build again.`;
-    // Where a folder is to be made.
+    // Where a folder is to be created.
     case 'EEXIST':
     case 'ENOTDIR':
       return `${where} is a file, or lies in one, where a folder must be. Write another folder.`;
@@ -40,7 +40,7 @@ export function explainError(error: unknown): string {
   }
 }
 
-/** Parts that are not Node's name the reason in words of the system, or with its code first. */
+/** Native modules state the reason in the system's words, or with the error code first. */
 function codeIn(message: string): string | undefined {
   if (/no space left on device/i.test(message)) return 'ENOSPC';
   if (/permission denied/i.test(message)) return 'EACCES';

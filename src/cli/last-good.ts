@@ -1,7 +1,7 @@
 /*
- * The last good state of a club's files. Each build that succeeds keeps a copy of the text files it was made from in
- * `.almanac/last-good`, under a hash of the content folder's path. `standIn` puts a folder together that has no fault: the
- * club's files as they are, and in the place of each faulty one its last good state. The club's own files are not touched.
+ * Last good state of a club's files. Each successful build copies its text files to `.almanac/last-good`, under a hash of the content
+ * folder's path. `standIn` builds a folder without faults: the club's current files, with the last good state in place of each faulty
+ * one. The club's own files are not changed.
  */
 import { createHash } from 'node:crypto';
 import {
@@ -29,12 +29,12 @@ const TEXT = /\.(?:mdx|yaml|csv|svg)$/;
 const placeOf = (content: string): string =>
   join(keptFolder, createHash('sha256').update(realpathSync(content)).digest('hex').slice(0, 16));
 
-/** Copies the text files of a folder to `to`, to be handed to `keepCopy` once their edition is in its place. */
+/** Copies the text files of a folder to `to`. Pass it to `keepCopy` once their edition is in place. */
 export function copyTexts({ directory, files }: Folder, to: string): void {
   for (const path of files.filter((each) => TEXT.test(each))) copy(join(directory, path), join(to, 'content', path));
 }
 
-/** `copied` becomes the last good state of `content`. Copies of folders that are gone are cleared away. */
+/** `copied` becomes the last good state of `content`. Copies of deleted folders are removed. */
 export function keepCopy(content: string, copied: string): void {
   const place = placeOf(content);
   const old = `${place}.old-${process.pid}`;
@@ -49,7 +49,7 @@ export function keepCopy(content: string, copied: string): void {
   }
 }
 
-/** The folder of the last good state of this club's folder; null where none was kept, or where another club lay there. */
+/** The folder of the last good state of this club's folder. Null where there is none, or where it belongs to another club. */
 export function lastGoodOf(content: string): string | null {
   const held = join(placeOf(content), 'content');
   if (!existsSync(join(held, 'club.yaml'))) return null;
@@ -62,13 +62,13 @@ function idIn(folder: string): string | null {
   return existsSync(file) ? (/^id:[ \t]*["']?([a-z0-9-]+)/m.exec(readFileSync(file, 'utf8'))?.[1] ?? null) : null;
 }
 
-/** What stands in for what; paths inside the content folder. */
+/** The replaced files, as paths inside the content folder. */
 export type StoodIn = {
   /** In their last good state. */
   asBefore: string[];
   /** New since then, and left out. */
   leftOut: string[];
-  /** Taken away since then, and needed. */
+  /** Deleted since then, but needed. */
   broughtBack: string[];
 };
 export type StandIn = { ok: true; stoodIn: StoodIn } | { ok: false; inTheWay: Diagnostic[]; hasLastGood: boolean };
@@ -76,9 +76,9 @@ export type StandIn = { ok: true; stoodIn: StoodIn } | { ok: false; inTheWay: Di
 type Choice = 'now' | 'last' | 'out';
 
 /**
- * Fills `directory` so that `faultsOf` finds nothing in it. First each faulty file is replaced by its last good state, or
- * left out where it is new; then what was deleted is brought back; at last everything but notices and withdrawals is as it
- * was. Without a last good state a faulty file is left out, as long as no other file needs it.
+ * Fills `directory` so that `faultsOf` finds nothing in it. First each faulty file is replaced by its last good state, or left out where
+ * it is new. Then deleted files are restored. Finally everything but notices and withdrawals is restored. Without a last good state a
+ * faulty file is left out, as long as no other file needs it.
  */
 export async function standIn(
   content: string,
@@ -102,7 +102,7 @@ export async function standIn(
     if (!moved && !further.shift()?.()) return { ok: false, inTheWay: faults, hasLastGood: last !== null };
   }
 
-  /** Takes a file from how it is now to its last good state, or out; false where that was done before. */
+  /** Replaces a file by its last good state, or removes it. False where that was done before. */
   function giveWay(path: string): boolean {
     const moves = together(path).filter((each) => choices.get(each) === 'now' && (then.has(each) || each !== 'club.yaml'));
     for (const each of moves) choices.set(each, then.has(each) ? 'last' : 'out');
@@ -130,7 +130,7 @@ export async function standIn(
     }
   }
 
-  /** False for a file that cannot be read. */
+  /** False for an unreadable file. */
   function copied(path: string): boolean {
     try {
       copy(join(content, path), join(directory, path), !TEXT.test(path));
@@ -141,7 +141,7 @@ export async function standIn(
     }
   }
 
-  /** What was withdrawn since stays withdrawn. */
+  /** Entries that were withdrawn since then stay withdrawn. */
   function putLast(path: string): void {
     const to = join(directory, path);
     const bytes = readFileSync(join(last!, path));
@@ -169,19 +169,19 @@ export async function standIn(
   }
 }
 
-/** A drawing's words and lines go together. */
+/** The words and the SVG of a drawing belong together. */
 function together(path: string): string[] {
   const [, bare] = /^(drawings\/[^/]+)\.(?:yaml|svg)$/.exec(path) ?? [];
   return bare === undefined ? [path] : [`${bare}.yaml`, `${bare}.svg`];
 }
 
-/** `linked`: as a second name of the same file where the disk can, since pictures are large and only read. */
+/** `linked`: as a hard link where the disk allows it, because pictures are large and only read. */
 function copy(from: string, to: string, linked = false): void {
   mkdirSync(dirname(to), { recursive: true });
   try {
     if (linked) return linkSync(realpathSync(from), to);
   } catch {
-    // Another disk, or one without such names.
+    // Another disk, or one without hard links.
   }
   copyFileSync(from, to);
 }

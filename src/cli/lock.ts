@@ -1,23 +1,23 @@
 /*
- * One at a time, across processes: a file with the number of the process that is at work. Astro keeps files of its own in
- * the project while it builds, and a finished site takes the place of the one before, so that two at once would mix.
+ * Cross-process lock, held as a file with a process id. Two builds at once would overwrite each other's output: Astro has working files
+ * in the project, and a finished site replaces the one before.
  */
 import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 
 const STEP_MS = 50;
-/** A second. The number follows the making of the file at once: one that stays empty was left by a killed process. */
+/** A second. The process id is written right after the file is created, so a file that stays empty belongs to a killed process. */
 const EMPTY_STEPS = 20;
-/** Ten minutes behind one process: its number may have gone to another program, and nobody here can know. */
+/** Ten minutes behind one process. Its id may belong to another program by now, which cannot be detected. */
 const MOST_STEPS = 12_000;
 
-/** The turns of this process. Its number may be that of one that was killed, above all in a container. */
+/** The locks of this process. Its id may equal that of a killed one, especially in a container. */
 const ours = new Set<string>();
 
 /**
- * Runs `work` when no other process that names the same file does. `waits` is told once, after a second, for whom.
- * Throws with a sentence after ten minutes behind the same process; the turn is never taken from one that is alive.
+ * Runs `work` when no other process holds the lock file. `waits` is called once, after a second, with the process that holds it. Throws
+ * with a sentence after ten minutes behind the same process. The lock is never taken from a live process.
  */
 export async function withLock<Result>(
   lock: string,
@@ -46,7 +46,7 @@ export async function withLock<Result>(
   }
 }
 
-/** Makes the file with our number in it; false where it is there. A full disk leaves no empty one. */
+/** Creates the file with our process id. False where it exists. A full disk leaves no empty file. */
 function made(lock: string): boolean {
   let file: number;
   try {
@@ -66,7 +66,7 @@ function made(lock: string): boolean {
   }
 }
 
-/** Number of the process that holds it; 0 while it is being written, NaN where it holds something else, null where it is gone. */
+/** Process id of the holder: 0 while it is being written, NaN for other content, null where the file is gone. */
 function holderOf(lock: string): number | null {
   try {
     return Number(readFileSync(lock, 'utf8').trim());
@@ -87,11 +87,11 @@ function isGone(lock: string, holder: number): boolean {
   }
 }
 
-/** Two who find it left must not both take it away: the slower would take that of the quicker. */
+/** Prevents two processes from both removing a stale lock, because the slower would remove the lock of the quicker. */
 function takeAway(lock: string, holder: number, steps: number): void {
   const going = `${lock}.going`;
   if (!made(going)) {
-    // Held for a moment only; still there after seconds, it was left itself.
+    // This lock is held for a moment only, so one that is still there after seconds is stale itself.
     if (steps % 60 === 59) rmSync(going, { force: true });
     return;
   }

@@ -1,5 +1,4 @@
-// The known name that a mistyped one most likely meant: the one with the fewest letters to add, drop,
-// change or swap, if they are few for its length.
+// Finds the known name that a mistyped one most likely meant: the one with the smallest edit distance, if that is small for its length.
 
 export function nearName(typed: string, known: readonly string[]): string | undefined {
   const allowed = Math.max(1, Math.floor(typed.length / 3));

@@ -1,12 +1,12 @@
 /*
- * `npm run new`: writes the draft of an entry, brings in a table of meetings or reading, or begins a club's folder.
+ * `npm run new`: writes the draft of an entry, imports a table of meetings or reading, or starts a club's folder.
  *
  *     npm run new -- KIND "Title"
  *     npm run new -- meeting --from FILE.csv [--write]
  *     npm run new -- club DIR
  *     npm run new -- schemas [--content DIR]
  *
- * Exit 0 when what was asked was done or shown, 1 when nothing could be written, 2 for a word that means nothing here.
+ * Exit 0 on success, 1 when nothing could be written, 2 for an unknown argument.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
@@ -80,7 +80,7 @@ function draft(collection: Collection, wanted: string | undefined): void {
   tellLeftOut(collection);
 }
 
-/** A new club names the folders that it has nothing in yet. */
+/** club.yaml of a new club lists the folders that have no entries yet. */
 function tellLeftOut(collection: Collection): void {
   const fields = readFolder(values.content).club?.fields.value as { 'leaves-out'?: unknown } | undefined;
   const without = fields?.['leaves-out'];
@@ -133,7 +133,7 @@ function closing(files: readonly Brought[]): string[] {
     : [`${many} would be written. Nothing is written yet: add --write.`, ...blank];
 }
 
-/** A folder as the person who stands elsewhere would type it. */
+/** A folder as the person would type it from her own directory. */
 function shown(folder: string): string {
   const near = relative(whereThePersonStands(), folder);
   return near === '' ? '.' : near.length < folder.length ? near : folder;

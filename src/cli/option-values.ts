@@ -1,10 +1,10 @@
-// What each kind of option takes, and the sentence for what it does not.
+// Validates the values of options by kind, with a sentence for each error.
 import type { Kind } from './commands.ts';
 
-/** @returns the sentence for a value that will not do, or undefined */
+/** @returns the sentence for an invalid value, or undefined */
 export function mistakeIn(rawName: string, takes: Kind, value: string | undefined, joined: boolean): string | undefined {
   if (takes === 'flag') return value === undefined ? undefined : `${rawName} takes no value; write ${rawName} alone.`;
-  // `--content --out x`: the next option is not a value, unless it was joined on with an equals sign.
+  // `--content --out x`: the next option is not a value, unless an equals sign joins it.
   if (value === undefined || value === '' || (!joined && value.startsWith('-'))) return `${rawName} needs ${nounFor(takes)} after it.`;
   if (typeof takes !== 'string') return takes.includes(value) ? undefined : `${rawName} takes ${takes.join(' or ')}, not ${value}.`;
   if (takes === 'day' && !isDay(value)) return `${rawName} takes a day written as 2026-05-01, not ${value}.`;

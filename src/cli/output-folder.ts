@@ -1,12 +1,12 @@
-/* Which folders a site may be put into, and which never, before anything is built. */
+/* Checks the output folder before a build: which folders a site may replace, and which it never may. */
 import { accessSync, constants, existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { join, resolve, sep } from 'node:path';
 import { projectFolder } from './paths.ts';
 
-/** What a build reads: a site in one of them would be read by the next. */
+/** Input folders of a build. A site in one of them would be input of the next build. */
 const READ = ['src', 'shared', 'public', 'tests', 'node_modules'].map((name) => join(projectFolder, name));
 
-/** The sentence for a folder that must not be replaced by a site, or cannot be; null for any other. */
+/** The sentence for a folder that a site must not or cannot replace, or null. */
 export function refusal({ content, out }: { content: string; out: string }): string | null {
   if ([content, projectFolder].some((held) => isInside(held, out)))
     return `--out ${out} holds the club's words or the almanac's own files. Write a folder of its own, such as dist.`;
@@ -20,7 +20,7 @@ export function refusal({ content, out }: { content: string; out: string }): str
   return null;
 }
 
-/** The folder that a link leads to: the site takes that one's place, and the link stays. */
+/** The target of a link. The site replaces the target, and the link stays. */
 export const trueFolder = (out: string): string => (existsSync(out) ? realpathSync(out) : resolve(out));
 
 const isInside = (inner: string, outer: string): boolean => `${trueFolder(inner)}${sep}`.startsWith(`${trueFolder(outer)}${sep}`);

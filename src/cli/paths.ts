@@ -1,14 +1,14 @@
-// Where the project lies, and where the person stands. npm runs every script from the project's own
-// folder and tells the other in INIT_CWD: a path typed in a command is meant from there.
+// Paths of the project and of the person's directory. npm runs every script from the project's folder and passes the other directory in
+// INIT_CWD. A path in a command is relative to that one.
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const projectFolder: string = fileURLToPath(new URL('../../', import.meta.url));
 
-/** Pictures made ready to be published, kept from build to build. It may be deleted at any time. */
+/** Cache of published pictures between builds. It may be deleted at any time. */
 export const picturesFolder: string = join(projectFolder, '.almanac', 'pictures');
 
-/** Below it the pages of a build are drawn, one build after the other. It may be deleted when none is at work. */
+/** Astro draws the pages of one build at a time below it. It may be deleted when no build runs. */
 export const drawingFolder: string = join(projectFolder, '.almanac', 'drawing');
 
 export function whereThePersonStands(environment: NodeJS.ProcessEnv = process.env): string {

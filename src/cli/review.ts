@@ -1,6 +1,6 @@
 /*
- * `npm run review`: what is past its next-check day or comes to it within 60 days, a duty at a time. Where --on is not
- * given it asks the clock, in the club's own time zone; of the other commands only withdraw does.
+ * `npm run review`: lists by duty what is overdue or due for a check within 60 days. Without --on it reads the clock, in the club's own
+ * time zone. Of the other commands only withdraw does.
  */
 import type { Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';

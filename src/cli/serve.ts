@@ -1,6 +1,6 @@
-// A web server for one built folder, on this machine only, that answers as a plain static host does:
-// the file at the address, index.html for a folder, a redirect to add a folder's last slash, and the
-// site's own 404.html, with status 404, for the rest. Outside the base path nothing exists.
+// Static web server for one built folder, on this machine only. It answers like a plain static host: the file at the address, index.html
+// for a folder, a redirect that adds a folder's last slash, and the site's own 404.html with status 404. Nothing is served outside the
+// base path.
 import { createReadStream, readFileSync, realpathSync, statSync, type Stats } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -12,16 +12,16 @@ export interface ServeOptions {
   folder: string;
   /** Begins and ends with a slash. */
   base?: string;
-  /** The first port to try; 0 lets the system choose. */
+  /** The first port to try. 0 lets the system choose. */
   port?: number;
-  /** Compresses as hosts do, so that measured bytes are those a reader waits for. */
+  /** Compresses as hosts do, so that measured bytes are those that a reader downloads. */
   gzip?: boolean;
-  /** Further headers for an address below the base, such as the policy a host is told to send. */
+  /** More headers for an address below the base, such as the recommended content policy. */
   headers?: (path: string) => Readonly<Record<string, string>>;
 }
 
 export interface Served {
-  /** The site's first page, with its last slash. */
+  /** The address of the first page, with its last slash. */
   address: string;
   close: () => Promise<void>;
 }
@@ -46,7 +46,7 @@ function answer(request: IncomingMessage, response: ServerResponse, site: Site):
   const inside = pathBelow(site.base, address);
   const path = inside === undefined ? undefined : fileFor(site.folder, inside);
   if (path === 'add a slash') {
-    // One slash in front only: two would send the reader to another host.
+    // Only one leading slash: two would redirect the reader to another host.
     const location = `/${address.replace(/^\/+/, '')}/${query.length > 0 ? `?${query.join('?')}` : ''}`;
     response.writeHead(301, { location }).end();
     return;
@@ -57,7 +57,7 @@ function answer(request: IncomingMessage, response: ServerResponse, site: Site):
   else response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('There is no such page.\n');
 }
 
-/** The address below the base, decoded; undefined where it is outside or cannot be one of ours. */
+/** The decoded path below the base, or undefined where it is outside or invalid. */
 function pathBelow(base: string, address: string): string | undefined {
   if (!address.startsWith(base)) return undefined;
   try {
@@ -74,7 +74,7 @@ function fileFor(folder: string, path: string): string | undefined {
   if (kind?.isDirectory() && path !== '' && !path.endsWith('/')) return 'add a slash';
   const file = kind?.isDirectory() ? join(found, 'index.html') : found;
   if (!isFile(file) || (path.endsWith('/') && !kind?.isDirectory())) return undefined;
-  // A link inside the folder may point out of it.
+  // A link inside the folder may lead outside it.
   return realpathSync(file).startsWith(folder + sep) ? file : undefined;
 }
 
@@ -82,7 +82,7 @@ function isFile(path: string): boolean {
   return kindOf(path)?.isFile() ?? false;
 }
 
-// A name too long for the disk, or a folder closed to us, is as good as absent.
+// A name that is too long for the disk, or a folder without permission, counts as missing.
 function kindOf(path: string): Stats | undefined {
   try {
     return statSync(path, { throwIfNoEntry: false });

@@ -1,4 +1,4 @@
-/* What was published in the place of files with faults, said to the webmaster, or what stands in the way of it. */
+/* Messages about files with faults: what was published in their place, or what prevents it. */
 import { formatDiagnostic } from '../source/diagnostic.ts';
 import type { StandIn } from './last-good.ts';
 

@@ -1,4 +1,4 @@
-// npm start [-- --content DIR]: builds the club where needed, serves it and says where, on one line.
+// npm start [-- --content DIR]: builds the club where needed, serves it, and prints the address on one line.
 import { argumentsOf } from './arguments.ts';
 import { openAlmanac } from './open-almanac.ts';
 import { projectFolder } from './paths.ts';
@@ -12,7 +12,7 @@ const served = await openAlmanac({
 });
 
 if (served) {
-  // Heard twice when typed at the keyboard, once from there and once from the launcher.
+  // Received twice when typed at the keyboard: once from there and once from the launcher.
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void served.close());
   console.log(`The almanac is at ${served.address}  (Ctrl-C stops it)`);
 } else {

@@ -1,7 +1,7 @@
 /*
- * A finished site takes the place of the one before, and what a killed build left behind is cleared up. Beside an output
- * folder `dist` lie while a build runs: `dist.building-123` (its work, never a site to keep) and, between two renames,
- * `dist.old-123` (the last good site, always whole).
+ * Swaps a finished site into the place of the one before, and removes what killed builds left. During a build two folders are beside the
+ * output folder `dist`. `dist.building-123` is its work and never a complete site. `dist.old-123` exists between two renames and is the
+ * last good site, always complete.
  */
 import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
@@ -9,7 +9,7 @@ import { basename, dirname, join } from 'node:path';
 /** The folder in which this process makes the new site of `out`. */
 export const workFolder = (out: string): string => `${out}.building-${process.pid}`;
 
-/** `site` lies in `work`. Throws where a rename fails; the last good site is then where it was. */
+/** `site` is inside `work`. Throws where a rename fails. The last good site is then in its old place. */
 export function swapSite(site: string, out: string, work: string): void {
   const old = `${out}.old-${process.pid}`;
   const replaces = existsSync(out);
@@ -20,23 +20,23 @@ export function swapSite(site: string, out: string, work: string): void {
     if (replaces) renameSync(old, out);
     throw error;
   }
-  // Among the work first: a site that is half deleted must not look like one to bring back.
+  // Moves it into the work folder first, because a half-deleted site must not look like one to restore.
   if (replaces) letGo(() => renameSync(old, join(work, 'former')));
 }
 
-/** Also to another disk, where nothing can be renamed. */
+/** Also works to another disk, where a rename fails. */
 export function moveFolder(from: string, to: string): void {
   mkdirSync(dirname(to), { recursive: true });
   try {
     renameSync(from, to);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EXDEV') throw error;
-    // Without a filter Node copies by another way, which says "input/output error" of a full disk.
+    // Without a filter Node uses another copy method, which reports "input/output error" for a full disk.
     cpSync(from, to, { recursive: true, filter: () => true });
   }
 }
 
-/** What builds that were killed left: a site that had been moved aside comes back, all else goes. To be called in turn only. */
+/** Cleans up after killed builds: a site that had been moved aside is restored, and the rest is deleted. Call only with the lock held. */
 export function clearUp(out: string): void {
   if (!existsSync(dirname(out))) return;
   const start = `${basename(out)}.`;
@@ -49,13 +49,13 @@ export function clearUp(out: string): void {
   }
 }
 
-/** A folder that may not be deleted is no reason to have no site. */
+/** A folder that cannot be deleted must not prevent the site. */
 export const removeWork = (work: string): void => letGo(() => rmSync(work, { recursive: true, force: true, maxRetries: 3 }));
 
 function letGo(attempt: () => void): void {
   try {
     attempt();
   } catch {
-    // It stays beside the site under a name that says so; the next build tries again.
+    // It stays beside the site under a telling name, and the next build tries again.
   }
 }

@@ -1,4 +1,4 @@
-/* Counts of a test run, read from the JSON reports of Vitest and Playwright Test. A run that broke off counts as one failure. */
+/* Counts of a test run, from the JSON reports of Vitest and Playwright Test. A run that broke off counts as one failure. */
 
 export interface Report {
   passed: number;
@@ -72,12 +72,12 @@ export function addUp(reports: readonly (Report | null)[]): Report {
   return total;
 }
 
-/** The last line of a run, alone on its line. */
+/** The last line of a run, on a line of its own. */
 export function closingLine({ passed, failed, skipped }: Report): string {
   return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
 }
 
-/** The longest tests, longest first, as lines to print. */
+/** The slowest tests, slowest first, as lines to print. */
 export function slowest(reports: readonly (Report | null)[], count: number): string[] {
   return reports
     .flatMap((report) => report?.times ?? [])
@@ -97,7 +97,7 @@ function parsed(json: string | null): unknown {
   }
 }
 
-// The program says that something went wrong, and no test did: a file that does not load, a set-up that failed, a crash.
+// The program failed and no test did: a file does not load, a set-up failed, or a crash.
 function brokenOff(report: Report, exitCode: number): Report {
   if (exitCode !== 0 && report.failed === 0) report.failed = 1;
   return report;

@@ -1,7 +1,6 @@
 /*
- * npm test [-- PATTERN] and npm run test:slow: reads the code, then runs Vitest and Playwright Test one after the other, and ends
- * with one line that counts both. The exit code is not zero where a reader found something, a test failed, no test ran, or no
- * browser was found.
+ * npm test [-- PATTERN] and npm run test:slow: checks types, lints, then runs Vitest and Playwright Test, and ends with one line that
+ * counts both. The exit code is not zero where a check finds something, a test fails, no test runs, or no browser is found.
  */
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -14,11 +13,11 @@ import { addUp, closingLine, playwrightReport, slowest, vitestReport, type Repor
 const { values, words } = argumentsOf('test');
 const pattern = words[0];
 
-// Tests start commands of their own. They must not hear what npm told this one.
+// Tests start commands of their own, which must not inherit npm's variables.
 for (const key of Object.keys(process.env)) if (key === 'INIT_CWD' || /^npm_/i.test(key)) delete process.env[key];
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
 
-/** Programs that read the code and run none of it, each with the file of its settings. They run where no pattern was given. */
+/** Static checks, each with its settings file. They run where no pattern was given. */
 const READERS = [
   { name: 'types', settings: 'tsconfig.json', words: ['typescript/bin/tsc', '--noEmit', '-p', '.'], slow: false },
   { name: 'linter', settings: 'eslint.config.js', words: ['eslint/bin/eslint.js', '.'], slow: false },
@@ -35,7 +34,7 @@ const READERS = [
 const runPackage = (file: string, parts: string[], stdio: 'inherit' | 'ignore' = 'inherit') =>
   runChild(process.execPath, [join(projectFolder, 'node_modules', file), ...parts], { cwd: projectFolder, stdio });
 
-// Astro writes the types of its virtual modules. A fresh checkout has none.
+// Astro generates the types of its virtual modules. A fresh checkout has none.
 if (READERS.length > 0 && !existsSync(join(projectFolder, '.astro', 'types.d.ts')))
   await runPackage('astro/bin/astro.mjs', ['sync'], 'ignore');
 

@@ -1,8 +1,8 @@
 /*
- * `npm run withdraw -- COLLECTION/ID "why"`: takes one entry down and publishes that, also when other files have faults. It
- * writes the line `withdrawn:` into the entry's file and builds; files with faults are published in their last good state.
- * When nothing could be published, the file is put back as it was. Exit 0 when published, 1 when not, 2 for a word that
- * means nothing here. The day is today in the club's time zone, or --on.
+ * `npm run withdraw -- COLLECTION/ID "why"`: withdraws one entry and publishes that, even when other files have faults. It writes the
+ * line `withdrawn:` into the entry's file and builds. Files with faults are published in their last good state. When nothing could be
+ * published, the file is restored. Exit 0 when published, 1 when not, 2 for an unknown argument. The day is today in the club's time
+ * zone, or --on.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -78,7 +78,7 @@ function reasonOf(given: string | undefined): string {
   return said;
 }
 
-/** Where the time zone cannot be read, this computer's own. */
+/** The computer's own time zone, where the club's cannot be read. */
 function today({ club }: Folder): string {
   const zone = (club?.fields.value as { 'time-zone'?: unknown } | undefined)?.['time-zone'];
   try {

@@ -1,9 +1,9 @@
-/* The line `withdrawn: DAY, why` of an entry's file: found, and written so that every other byte of the file stays as it is. */
+/* Finds and writes the line `withdrawn: DAY, why` of an entry's file, and leaves every other byte of the file unchanged. */
 import { parse } from 'yaml';
 
 const MARK = '\u00EF\u00BB\u00BF';
 
-/** The line for a file of this name, without its end. Words that would be read as something else stand in quotes. */
+/** The line for a file of this name, without its line end. Quotes are added where YAML would parse the words as something else. */
 export function withdrawnLine(path: string, day: string, why: string): string {
   const value = `${day}, ${why}`;
   if (path.endsWith('.csv')) return `# withdrawn: ${value}`;
@@ -19,16 +19,16 @@ function readsAs(line: string, value: string): boolean {
   }
 }
 
-/** The line as it stands among the fields of a file, or null. */
+/** The line among the fields of a file, or null. */
 export function withdrawnLineIn(path: string, bytes: Buffer): string | null {
   const text = bytes.toString('utf8').replace(/^\uFEFF/, '');
   const head = path.endsWith('.mdx') ? text.replace(/^---[ \t]*\r?\n/, '').split(/^---[ \t]*\r?$/m)[0]! : text;
   return (path.endsWith('.csv') ? /^#[ \t]*withdrawn[ \t]*:.*$/m : /^withdrawn:.*$/m).exec(head)?.[0].trimEnd() ?? null;
 }
 
-/** The file with the line as the first of its fields, with the line end that the file has. */
+/** The file with the line as its first field, and with the file's own line end. */
 export function withWithdrawnLine(path: string, bytes: Buffer, line: string): Buffer {
-  // A byte a letter: the place is counted in bytes, whatever the file's letters are.
+  // Latin-1 keeps one character per byte, so positions are byte offsets in any encoding.
   const text = bytes.toString('latin1');
   const end = /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
   const begin = text.startsWith(MARK) ? MARK.length : 0;

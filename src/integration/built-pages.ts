@@ -1,16 +1,16 @@
-/* The drawn pages as files: each with its place below the base, its HTML, and the words of its main text. */
+/* Drawn pages as files: each with its path below the base, its HTML, and the words of its main text. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 
 export type BuiltPage = {
-  /** The file inside the site, forward slashes: `pests/varroa/index.html`. */
+  /** The file inside the site, with forward slashes: `pests/varroa/index.html`. */
   file: string;
-  /** Where it stands below the base: `pests/varroa/`; nothing for the first page. */
+  /** The path below the base: `pests/varroa/`, or empty for the first page. */
   place: string;
   html: string;
 };
 
-/** Every page of the site, in one order on every machine. */
+/** Every page of the site, in the same order on every machine. */
 export function builtPages(site: string): BuiltPage[] {
   return readdirSync(site, { recursive: true, encoding: 'utf8' })
     .map((file) => file.split(sep).join('/'))
@@ -19,10 +19,10 @@ export function builtPages(site: string): BuiltPage[] {
     .map((file) => ({ file, place: file.replace(/(^|\/)index\.html$/, '$1'), html: readFileSync(join(site, file), 'utf8') }));
 }
 
-/** Not found is an answer, and so is the notice of what was withdrawn: nothing leads there. */
+/** The 404 page and withdrawal notices are answers to old links. Nothing links to them. */
 export const isPublished = (page: BuiltPage): boolean => page.place !== '404.html' && !/<main [^>]*data-withdrawn/.test(page.html);
 
-/** The words of the main text, without its margin of notes and reviews. */
+/** The words of the main text, without its sidebar of notes and reviews. */
 export function mainWords({ html }: BuiltPage): string {
   const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
   return plainWords(main.replace(/<aside class="sidebar"[\s\S]*<\/aside>/, ' '));
@@ -30,7 +30,7 @@ export function mainWords({ html }: BuiltPage): string {
 
 export const titleOf = ({ html }: BuiltPage): string => plainWords(/<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '');
 
-/** HTML as the words it shows. The mark of a source is no part of the number before it. */
+/** HTML as its visible words. A source mark is no part of the number before it. */
 export function plainWords(html: string): string {
   return html
     .replace(/<(script|style|svg)\b[\s\S]*?<\/\1>/g, ' ')

@@ -1,13 +1,10 @@
-/*
- * The bundler writes some page scripts as a file of one line that only fetches another. Pages then name the other file
- * themselves, which saves every reader a request; the file of one line goes.
- */
+/* Removes one-line page scripts that only import another file. Pages then name the other file themselves, which saves a request. */
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const ONLY_FETCHES = /^\s*import\s*["']\.\/([\w.-]+\.js)["'];?\s*$/;
 
-/** Rewrites the pages below `site`; returns how many files went. */
+/** Rewrites the pages below `site` and returns the number of deleted files. */
 export function nameScriptFiles(site: string): number {
   const assets = join(site, 'assets');
   const instead = new Map<string, string>();

@@ -1,4 +1,4 @@
-/* What changed since the edition that the folder held before: told to the webmaster, and as a paragraph for the club's letter. */
+/* Changes since the previous edition in the output folder: for the webmaster, and as a paragraph for the club's newsletter. */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { EditionRecord } from './edition-record.ts';
@@ -26,7 +26,7 @@ export function changesBetween(before: EditionRecord, now: EditionRecord): Chang
   };
 }
 
-/** Ready to paste; at most as many titles as a letter bears. */
+/** Ready to paste, with as many titles as fit in a newsletter. */
 export function letterParagraph(almanac: string, day: string, { added, changed, gone }: Changes, address: string | null): string {
   const listed = (words: string, titles: string[]): string =>
     titles.length === 0
@@ -36,7 +36,7 @@ export function letterParagraph(almanac: string, day: string, { added, changed, 
   return `${almanac}, edition of ${formatDay(day as Day)}.${listed('New', added)}${listed('Changed', changed)}${listed('Taken down', gone)}${nothing}${address ? ` ${address}` : ''}`;
 }
 
-/** The record in a built folder; null where there is none that can be read. */
+/** The record in a built folder, or null where there is none or it cannot be parsed. */
 export function readRecord(text: string | null): EditionRecord | null {
   try {
     const record = JSON.parse(text ?? '') as EditionRecord;

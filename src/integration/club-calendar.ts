@@ -1,7 +1,6 @@
 /*
- * club.ics: the club's meetings, to subscribe to (RFC 5545). Hall time stays the hall's clock, with the rules of its zone
- * in the file; whole days are dates whose end is the day after. An event keeps its UID for ever, and its SEQUENCE is the
- * number of dated changes in its entry.
+ * Club calendar club.ics: the club's meetings, to subscribe to (RFC 5545). Times are local, with the rules of the time zone in the file.
+ * All-day events end on the day after. An event always keeps its UID, and its SEQUENCE is the number of dated changes in its entry.
  */
 import ical, { ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
@@ -53,14 +52,14 @@ function addMeeting(
   });
 }
 
-/** Whole days where no hour is known, or where several days have no last hour. */
+/** All-day events where no hour is known, or where several days have no end time. */
 function span({ day, lastDay, start, finish }: Meeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
   if (!start || (lastDay && !finish))
     return { start: new WallClock(day, '00:00'), end: new WallClock(addDays((lastDay ?? day) as Day, 1), '00:00'), allDay: true };
   return { start: new WallClock(day, start), end: finish ? new WallClock(lastDay ?? day, finish) : null, allDay: false };
 }
 
-/** The rules of a zone, under the name that the events use: the library answers an old name with the new one. */
+/** The rules of a time zone under the name that the events use, because the library returns the new name for an old one. */
 function zoneRules(zone: string): string | null {
   const [rules] = tzlib_get_ical_block(zone) as [string?, string?];
   return rules ? rules.replace(/^TZID:.*$/m, `TZID:${zone}`).replace(/\r?\n/g, '\r\n') : null;

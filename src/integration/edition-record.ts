@@ -1,6 +1,6 @@
 /*
- * The record of an edition: its day, what it was built from, and for every page a fingerprint of its main text, so that
- * a later edition can say which pages were added, changed or withdrawn.
+ * Edition record: its day, the fingerprint of its input, and a fingerprint of every page's main text, so that a later edition can list
+ * added, changed and removed pages.
  */
 import { createHash } from 'node:crypto';
 import { mainWords, titleOf, type BuiltPage } from './built-pages.ts';
@@ -8,7 +8,7 @@ import { mainWords, titleOf, type BuiltPage } from './built-pages.ts';
 export type Edition = { day: string; fingerprint: string };
 
 export type EditionRecord = Edition & {
-  /** By place below the base, in one order. */
+  /** By path below the base, in a fixed order. */
   pages: Record<string, { title: string; sha256: string }>;
 };
 

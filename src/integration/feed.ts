@@ -1,13 +1,13 @@
-/* `changes.xml`: what is new, for programs that follow it. Atom, RFC 4287; written only where the site's whole address is known. */
+/* News feed `changes.xml` (Atom, RFC 4287). It is written only where the site's complete address is known. */
 import { createHash } from 'node:crypto';
 import { Feed } from 'feed';
 import type { Club, News } from './handed-over.ts';
 import type { Edition } from './edition-record.ts';
 
-/** As many as a reader who comes back after a season may have missed. */
+/** Enough for a reader who returns after a season. */
 const MOST = 60;
 
-/** Entries are dated by day; noon in UTC is that day nearly everywhere. */
+/** Entries have a day only, and noon in UTC is that day nearly everywhere. */
 const noon = (day: string): Date => new Date(`${day}T12:00:00Z`);
 
 export function changesFeed(club: Club, news: readonly News[], edition: Edition, root: string): string {
@@ -24,7 +24,7 @@ export function changesFeed(club: Club, news: readonly News[], edition: Edition,
     author: { name: club.name },
   });
   for (const { key, title, words, place, day } of news.slice(0, MOST)) {
-    // What is told ahead of its day was known on the day of the edition.
+    // News with a later date was known on the day of the edition.
     const date = noon(day < edition.day ? day : edition.day);
     feed.addItem({
       id: idOf(club, key),
@@ -41,7 +41,7 @@ export function changesFeed(club: Club, news: readonly News[], edition: Edition,
 /** Titles and summaries are marked as HTML. */
 const escaped = (words: string): string => words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
-/** The same for the same club and thing, wherever the site lives: a UUID of version 5 (RFC 9562) in the name space of URLs. */
+/** Stable for the same club and item at any address: a version 5 UUID (RFC 9562) in the name space of URLs. */
 function idOf(club: Club, key: string): string {
   const space = Buffer.from('6ba7b8119dad11d180b400c04fd430c8', 'hex');
   const bytes = createHash('sha1').update(space).update(`almanac/${club.id}/${key}`).digest().subarray(0, 16);

@@ -1,7 +1,7 @@
-/* What a phone needs to keep the almanac among its own things: a name, icons, where it opens, and three ways in. W3C Web Application Manifest. */
+/* Web app manifest (W3C): name, icons, start page, and three shortcuts. */
 import type { Club } from './handed-over.ts';
 
-/** Ways in, where the club has the page. */
+/** Shortcuts, where the club has the page. */
 const SHORTCUTS = [
   ['Now', ''],
   ['Mite count', 'work-it-out/mite-count/'],

@@ -1,11 +1,11 @@
-/* The pictures that the drawn pages name, and no others, go into the site: what only a draft shows is left behind. */
+/* Copies into the site only those pictures that the drawn pages name. Pictures of drafts are left out. */
 import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BuiltPage } from './built-pages.ts';
 
 export const PICTURES = 'pictures/';
 
-/** Copies from `kept`, where they were made ready; returns how many files. `base` begins and ends with a slash. */
+/** Copies from the cache `kept` and returns the number of files. `base` begins and ends with a slash. */
 export function putPictures(site: string, base: string, pages: readonly BuiltPage[], kept: string): number {
   const names = picturesNamed(base, pages);
   if (names.length > 0) mkdirSync(join(site, PICTURES), { recursive: true });
@@ -16,7 +16,7 @@ export function putPictures(site: string, base: string, pages: readonly BuiltPag
   return names.length;
 }
 
-/** Names of files below `pictures/`, from every address in a picture's tag; sorted, each once. */
+/** Names of files below `pictures/`, from every address in a picture's tag, sorted and unique. */
 export function picturesNamed(base: string, pages: readonly BuiltPage[]): string[] {
   const tags = pages.flatMap(({ html }) => html.match(/<img\b[^>]*>/g) ?? []);
   const addresses = tags.flatMap((tag) => [...tag.matchAll(/(?<=["\s])(\/[^"\s,]*\/|\/)pictures\/([a-z0-9-]+\.jpg)(?=["\s])/g)]);

@@ -1,14 +1,14 @@
 /*
- * The policy under which a page runs: nothing from elsewhere, scripts of our own and the few in the page by their hash, no
- * style in the page, no text taken for markup. W3C Content Security Policy 3 and Trusted Types. It stands in each page, so
- * that it holds on hosts that send no headers; what only a header can say is in the header files too.
+ * Content security policy of a page: nothing from other sites, our own scripts and a few inline ones by hash, no inline styles, no text
+ * parsed as markup. W3C Content Security Policy 3 and Trusted Types. It is in each page, so that it works on hosts without headers.
+ * Directives that need a header are in the header files too.
  */
 import { createHash } from 'node:crypto';
 import type { BuiltPage } from './built-pages.ts';
 
 export type Policy = Readonly<Record<string, string>>;
 
-/** Of pages with these scripts in them. `styles`: those of the book, which is one file. */
+/** For pages with these inline scripts. `styles`: those of the book, which is one file. */
 export function policyOf(html: readonly string[], styles: readonly string[] = []): Policy {
   return {
     'default-src': "'self'",
@@ -19,12 +19,12 @@ export function policyOf(html: readonly string[], styles: readonly string[] = []
     'base-uri': "'none'",
     'form-action': "'self'",
     'require-trusted-types-for': "'script'",
-    // The one policy is in the page's own script: it lets the address of our worker through, and no markup.
+    // The only Trusted Types policy is in the page's own script. It allows the address of our worker and no markup.
     'trusted-types': 'default',
   };
 }
 
-/** The search page alone runs WebAssembly, in which its engine is written. */
+/** Only the search page runs WebAssembly, which Pagefind needs. */
 export const searches = (html: string): boolean => /<form\b[^>]*\sdata-search-page\b/.test(html);
 
 export const written = (policy: Policy): string =>
@@ -32,7 +32,7 @@ export const written = (policy: Policy): string =>
     .map(([name, from]) => `${name} ${from}`)
     .join('; ');
 
-/** The page with its own policy in it, before anything that it rules. */
+/** The page with its own policy before everything that it controls. */
 export function withPolicy({ html, place }: BuiltPage): string {
   const charset = /<meta charset="utf-8"\s*\/?>/i;
   if (!charset.test(html)) throw new Error(`withPolicy: ${place} names no character set to stand behind`);
@@ -47,5 +47,5 @@ function inlineScripts(html: readonly string[]): string[] {
   return [...new Set(scripts)].map(hashOf).sort();
 }
 
-/** By which a policy knows what stands in a page itself. */
+/** The hash by which a policy allows inline content. */
 export const hashOf = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;

@@ -1,6 +1,6 @@
 /*
- * The search index: one record a page or entry, indexed by Pagefind, and the words that a question is read with. The files are static
- * and small, so that a first question fetches little of them.
+ * Search index: one record per page or entry, indexed by Pagefind, and the word lists for parsing queries. The files are static and
+ * small, so that a first query downloads little.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -13,16 +13,16 @@ import { recordOf } from './search-record.ts';
 import { searchWords } from './search-words.ts';
 
 /**
- * How many places of words a piece of the index holds. Pagefind takes 20,000, and a first question then fetches 97 kB of pieces; the
- * setting is not part of its documented interface, so a test looks at the sizes. Beside 500, on the demonstration almanac's questions:
- * 300 saves 0.4 kB a question (2.4 at worst) and makes 89 files more; 1,000 costs 2.6 kB (8.9 at worst) and makes 72 files fewer.
+ * Word positions per piece of the index. Pagefind takes 20,000, and a first query then downloads 97 kB of pieces. The setting is not part
+ * of its documented interface, so a test measures the sizes. Compared with 500, on the questions for the demo almanac: 300 saves 0.4 kB a
+ * query (2.4 at most) and adds 89 files; 1,000 costs 2.6 kB (8.9 at most) and removes 72 files.
  */
 const PIECE = '500';
 
-/** What Pagefind writes and this almanac serves; its own boxes for searching and its worker are left out. */
+/** The files of Pagefind that this almanac serves. Its own search boxes and its worker are left out. */
 const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefind\.\w+\.pf_meta|(?:index|fragment)\/.+)$/;
 
-/** Writes the files of search below the site. `windows`: by a page's place, its days in each district. */
+/** Writes the search files below the site. `windows`: by a page's path, its days in each district. */
 export async function writeSearch(
   site: string,
   pages: readonly BuiltPage[],
@@ -42,8 +42,8 @@ export async function writeSearch(
 }
 
 /**
- * The longest record, the shortest, the second longest, and so on. Pagefind puts two neighbors into one file of texts: a page takes
- * a line of the word list along, which halves the files of a reader's copy and costs a question some hundred bytes.
+ * Sorts the longest record, the shortest, the second longest, and so on. Pagefind puts two neighbours into one text file, so a page
+ * shares its file with a glossary entry. This halves the files in the offline copy and costs some hundred bytes a query.
  */
 function paired(found: readonly Found[]): Found[] {
   const falling = [...found].sort((a, b) => b.text.length - a.text.length || (a.place < b.place ? -1 : 1));
@@ -54,7 +54,7 @@ function paired(found: readonly Found[]): Found[] {
 
 type IndexFile = { path: string; content: Uint8Array };
 
-/** Records are numbered as they are handed over, so each waits for the one before. */
+/** Records are numbered in the order of insertion, so each waits for the one before. */
 async function indexFiles(records: readonly { url: string; content: string }[]): Promise<IndexFile[]> {
   process.env.PAGEFIND_UNSTABLE_INDEX_CHUNK_SIZE = PIECE;
   const { close, createIndex } = await import('pagefind');

@@ -1,7 +1,6 @@
 /*
- * A drawn page as search knows it: what it is called, its kind, and its words by how much they count. An element with
- * `data-found-as` is found by itself: a page's main text, a word of the word list, a line of the reading list. What has
- * `data-unfound` is not read.
+ * Searchable parts of a drawn page: title, kind, and words by weight. An element with `data-found-as` is a record of its own: a page's
+ * main text, a glossary word, a reading-list line. An element with `data-unfound` is left out.
  */
 import { fromHtml } from 'hast-util-from-html';
 import type { Element, Nodes } from 'hast';
@@ -12,21 +11,24 @@ export type Found = {
   place: string;
   kind: string;
   title: string;
-  /** The sentence under the title. */
+  /** The sentence below the title. */
   lead: string;
   headings: string;
-  /** All that it says below its title, in order. */
+  /** All the text below its title, in order. */
   text: string;
   /** The day of a meeting, in words. */
   when?: string;
 };
 
-/** A space that must not break stays, as between a number and its unit. */
+/** A non-breaking space stays, as between a number and its unit. */
 const SPACES = /[^\S\u00a0\u202f]+/g;
 
-/** A mark of a source is no part of the number before it; what is hidden, pressed or filled in is no text; cautions, and pages named at the foot, stand on many pages and answer for none. */
+/**
+ * Removes elements that are no text of the page: source marks, hidden parts, controls. Also removes cautions and footer links, which are
+ * on many pages and answer no query.
+ */
 const NOT_READ = new Set(['svg', 'form', 'button', 'script', 'style', 'aside']);
-/** What is large and unread is not parsed either. */
+/** Large unsearched elements are not parsed either. */
 const LARGE_UNREAD = /<svg\b[\s\S]*?<\/svg>|<aside class="sidebar"[\s\S]*<\/aside>/g;
 const NOT_READ_CLASSES = ['mark', 'print-only', 'visually-hidden'];
 const NAMES_OTHERS = new Set(['pest or disease', 'meeting']);
@@ -62,7 +64,7 @@ const BLOCKS = new Set([
 ]);
 const CELLS = new Set(['td', 'th']);
 
-/** Everything on the page that can be found, the page itself first; nothing for a page that is to stay out. */
+/** All records of the page, the page itself first. Empty for a page outside the search. */
 export function foundOn({ html, place }: BuiltPage): Found[] {
   const main = /<main [^>]*data-found-as=[\s\S]*<\/main>/.exec(html)?.[0];
   if (!main) return [];
@@ -91,7 +93,7 @@ function take(element: Element, place: string, all: Found[]): void {
     if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, all);
     const from = text.length;
     if (node.tagName === 'br') text.push(' ');
-    // What a picture shows is an answer, too.
+    // The description of a picture is an answer, too.
     if (node.tagName === 'img' && node.properties.alt) text.push(` ${String(node.properties.alt)} `);
     for (const child of node.children) walk(child);
     const said = (): string => text.slice(from).join('').replace(/\s+/g, ' ').trim();
@@ -114,11 +116,11 @@ function take(element: Element, place: string, all: Found[]): void {
     .trim();
 }
 
-/** The heading of a page; the first bold or cited words of an entry. */
+/** The heading of a page, or the first bold or cited words of an entry. */
 const isTitle = (element: Element, { place, title }: Found): boolean =>
   element.tagName === 'h1' || (place.includes('#') && !title && /^(?:b|cite)$/.test(element.tagName));
 
-/** Ends what was said as a sentence, so that two lines of a page do not run into one. */
+/** Ends a text like a sentence, so that two lines do not run together. */
 function closeBlock(text: string[]): void {
   const last = text.findLastIndex((each) => each.trim() !== '');
   if (last < 0) return;

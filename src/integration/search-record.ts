@@ -1,6 +1,6 @@
 /*
- * A page, or an entry that is found by itself, as the record that Pagefind indexes: title, text and day first, which results show, then
- * words that only help to find it. Each part counts by its weight. The weights were tried out on the questions of tests/tables.
+ * Pagefind record of a page or entry: title, text and day, which results show, then words that only help to find it. Each part has a
+ * weight. The weights were tuned on the questions of tests/tables.
  */
 import { canonical, otherForms } from '../../shared/words/canonical.ts';
 import { joinParts, onePart, ORDER } from '../../shared/words/search-record.ts';
@@ -9,11 +9,11 @@ import { wordsIn } from '../../shared/words/terms.ts';
 import type { Word } from './handed-over.ts';
 import type { Found } from './search-pages.ts';
 
-/** Pagefind takes 10 at most, and keeps 1.05 (25/24) in fewer bytes than 1. A word of names counts once, however many names hold it. */
+/** Pagefind allows at most 10, and stores 1.05 (25/24) in fewer bytes than 1. A word in several names counts once. */
 const WEIGHTS = { title: 10, names: 7, lead: 4, headings: 1, kind: 1.5, text: 1.05, gathered: 0.2 };
 const MOST = 10;
 
-/** Pages that gather others would answer every question: their text counts little beside their names. */
+/** Overview pages would match every query, so their text counts little compared with their names. */
 const GATHERS: Record<string, string[]> = {
   'year/': ['what to do this month', 'January February March April May June July August September October November December'],
   'meetings/': ['next meeting', 'when and where we meet', 'meeting dates', 'calendar'],
@@ -22,16 +22,16 @@ const GATHERS: Record<string, string[]> = {
   'words/': [],
 };
 
-/** The place of the page that a word leads to. */
+/** The path of the page for a word. */
 export const pageOf = (more: string | undefined): string | undefined => more?.slice(1).replace(/#.*/, '');
 
-/** What people call it: the names of the words that it explains, or what a page that gathers others is asked for. */
+/** People's names for it: the names of the words that it explains, or the queries for an overview page. */
 export const namesOf = (place: string, words: readonly Word[]): string[] => [
   ...words.filter(({ id, more }) => place === `words/#${id}` || pageOf(more) === place).flatMap(({ names }) => names),
   ...(GATHERS[place] ?? []),
 ];
 
-/** `at` is the record's number, by which the browser knows it. */
+/** `at` is the record's number, which the browser uses. */
 export function recordOf(found: Found, at: number, words: readonly Word[]): string {
   const weight = found.place in GATHERS ? WEIGHTS.gathered : WEIGHTS.text;
   const [lead, rest] = found.text.startsWith(found.lead) ? [found.lead, found.text.slice(found.lead.length)] : ['', found.text];
@@ -56,10 +56,10 @@ export function recordOf(found: Found, at: number, words: readonly Word[]): stri
   return `<html lang="en"><body><main data-pagefind-body data-pagefind-sort="${order}">${joinParts(parts)}</main></body></html>`;
 }
 
-/** Each word that says something, once. */
+/** Each meaningful word, once. */
 const large = (texts: readonly string[]): string[] => [...new Set(texts.flatMap(wordsIn))].filter((word) => !SMALL_WORDS.has(word));
 
-/** A span, since Pagefind ends every block with a full stop of its own. */
+/** A span, because Pagefind adds a full stop after every block. */
 function weighed(weight: number, text: string | readonly string[]): string {
   const words = typeof text === 'string' ? text : text.join(' ');
   return words === '' ? '' : `<span data-pagefind-weight="${weight}">${escaped(onePart(words))}</span>`;

@@ -1,6 +1,6 @@
 /*
- * What the browser reads a question with: every word of the almanac, for spelling and other forms; the names of the word list; and the
- * kind and the days of each record, by which results are chosen.
+ * Word lists for parsing queries: every word of the almanac, for spelling and other forms; the glossary names; and the kind and days of
+ * each record, for filters.
  */
 import type { SearchWords } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
@@ -10,10 +10,10 @@ import type { Word } from './handed-over.ts';
 import type { Found } from './search-pages.ts';
 import { namesOf, pageOf } from './search-record.ts';
 
-/** By term: how often it is written how. */
+/** By term: the number of each spelling. */
 type Forms = Map<string, Map<string, number>>;
 
-/** `windows`: by a page's place, its days in each district. */
+/** `windows`: by a page's path, its days in each district. */
 export function searchWords(found: readonly Found[], words: readonly Word[], windows: Readonly<Record<string, string>>): SearchWords {
   const kinds = [...new Set(found.map(({ kind }) => kind))].sort();
   const recordAt = new Map(found.map(({ place }, at) => [place, at]));
@@ -33,7 +33,7 @@ function writtenNames({ id, names: [first, ...others] }: Word): string {
   return [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';');
 }
 
-/** Each word in the form that is written most, by the alphabet: those that stand in a page, then those that people only type for one. */
+/** Each word in its most frequent form, sorted: first those on pages, then those that people only type. */
 function formsOf(found: readonly Found[], words: readonly Word[]): { right: string[]; typed: string[] } {
   const forms: Forms = new Map();
   const onPages = new Set<string>();
@@ -49,10 +49,10 @@ function formsOf(found: readonly Found[], words: readonly Word[]): { right: stri
   return { right: listed('pages'), typed: listed('names') };
 }
 
-/** Each word is cut down to its term once. */
+/** The term of each word is computed once. */
 const stock = new Map<string, string>();
 
-/** Counts the form of a word; small words are left out. Gives its term. */
+/** Counts the form of a word, without stop words, and returns its term. */
 function counted(word: string, forms: Forms): string {
   const term = stock.get(word) ?? termOf(word);
   stock.set(word, term);
@@ -62,7 +62,7 @@ function counted(word: string, forms: Forms): string {
   return term;
 }
 
-/** The form that is written most; of two, the shorter one. */
+/** The most frequent form, or the shorter of two equals. */
 const usual = (forms: ReadonlyMap<string, number>): string =>
   [...forms].sort(([a, x], [b, y]) => y - x || a.length - b.length || byAlphabet(a, b))[0]![0];
 

@@ -1,7 +1,7 @@
 /*
- * season-DISTRICT.ics: what is to be done in one district, to subscribe to (RFC 5545). Each task is one event of whole days, the end
- * the day after its last, in the twelve months from the edition's day; its UID names the list, the district and the year it begins
- * in, so that next year's is another event. Nobody is busy because of it.
+ * Season calendar season-DISTRICT.ics: the tasks of one district, to subscribe to (RFC 5545). Each task is one all-day event, which ends
+ * on the day after its last, in the twelve months from the edition's day. Its UID contains the list, the district and the year in which
+ * it begins, so that next year's is another event. The events mark nobody as busy.
  */
 import ical, { ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
 import { addDays, type Day } from '../../shared/days/day.ts';
@@ -37,7 +37,7 @@ export function seasonCalendar(club: Club, { district, name, tasks }: SeasonTask
   return `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
 }
 
-/** The first time that it is not over on the day. */
+/** The first occurrence that is not over on the day. */
 export function nextOccurrence(from: MonthDay, to: MonthDay, day: Day): { first: Day; last: Day } {
   const year = Number(day.slice(0, 4));
   const found = [year - 1, year, year + 1]

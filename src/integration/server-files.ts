@@ -1,6 +1,6 @@
 /*
- * Files that tell common servers how to serve the folder: types, how long to keep what, and a policy under which nothing
- * from elsewhere runs. A plain folder works without them; a host that does not know them leaves them alone.
+ * Header files for common servers: content types, cache times, and a content policy that allows nothing from other sites. A plain folder
+ * works without them, and hosts that do not know them ignore them.
  */
 import type { BuiltPage } from './built-pages.ts';
 import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
@@ -9,15 +9,15 @@ import { policyOf, searches, written, type Policy } from './policy.ts';
 
 export type ServerRules = {
   everywhere: Record<string, string>;
-  /** Where pages are: the first folder of each, the first page, the page of a missing address; and the policy of each. */
+  /** Where pages are: the first folder of each, the first page, the 404 page, each with its policy. */
   pages: readonly { path: string; policy: string }[];
-  /** What holds where nothing else is said: a policy without the line on scripts, which differs, and the strict one. */
+  /** The defaults: a policy without the script directive, which differs, and the strict policy. */
   policy: { shared: string; strict: string };
 };
 
 const POLICY = 'Content-Security-Policy';
 
-/** Names of the files in these folders change with what is in them. */
+/** File names in these folders change with their content. */
 const HASHED = ['assets/', PICTURES, `${PAGEFIND_FOLDER}index/`, `${PAGEFIND_FOLDER}fragment/`];
 const FOR_EVER = 'public, max-age=31536000, immutable';
 const ASK_AGAIN = 'no-cache';
@@ -36,7 +36,7 @@ const TYPES: Record<string, string> = {
   pf_fragment: 'application/octet-stream',
 };
 
-/** `styles` are those that stand in a file itself. */
+/** `styles` are those inside a file. */
 export function serverRules(pages: readonly BuiltPage[], styles: readonly string[] = []): ServerRules {
   const policyOver = (all: readonly BuiltPage[]): Policy => ({
     ...policyOf(
@@ -66,7 +66,8 @@ export function headersFile(base: string, { everywhere, pages, policy }: ServerR
   const rule = (path: string, headers: Record<string, string>): string =>
     [path, ...Object.entries(headers).map(([name, value]) => `  ${name}: ${value}`), ''].join('\n');
   return [
-    // Some hosts join two rules that name one header, others take the nearer one. Two policies both hold; of all else there is one.
+    // Some hosts combine two rules for one header, others use the nearer one. Two policies work together, and every other header is set
+    // once.
     rule(`${base}*`, { ...everywhere, [POLICY]: policy.shared }),
     ...HASHED.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': FOR_EVER })),
     rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
@@ -79,7 +80,7 @@ export function headersFile(base: string, { everywhere, pages, policy }: ServerR
   ].join('\n');
 }
 
-/** `.htaccess`, for Apache and servers that read its files. */
+/** `.htaccess`, for Apache and compatible servers. */
 export function apacheFile(base: string, { everywhere, pages, policy }: ServerRules): string {
   const types = Object.entries(TYPES).map(([ending, type]) => `  AddType "${type}" .${ending}`);
   const headers = Object.entries({ ...everywhere, [POLICY]: policy.strict }).map(

@@ -1,7 +1,7 @@
-/* What search engines of the web read: the list of pages, and who may read them. */
+/* Sitemap and robots.txt for web search engines. */
 import type { BuiltPage } from './built-pages.ts';
 
-/** Every published page by its whole address. `root` is the address of the first page. */
+/** Every published page by its complete address. `root` is the address of the first page. */
 export function sitemap(root: string, pages: readonly BuiltPage[]): string {
   const lines = pages.map(({ place }) => `  <url><loc>${escaped(new URL(place, root).href)}</loc></url>`);
   return [
@@ -13,7 +13,7 @@ export function sitemap(root: string, pages: readonly BuiltPage[]): string {
   ].join('\n');
 }
 
-/** A demonstration is nobody's to find. Robots look for this file only at the root of a host. */
+/** A demonstration must not be found. Robots read this file only at the root of a host. */
 export function robots(root: string | null, demonstration: boolean): string {
   if (demonstration) return 'User-agent: *\nDisallow: /\n';
   return `User-agent: *\nDisallow:\n${root ? `\nSitemap: ${new URL('sitemap.xml', root).href}\n` : ''}`;

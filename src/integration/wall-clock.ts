@@ -1,6 +1,6 @@
-/* A day and hour as they stand on the hall's clock, whatever zone this machine is in and whatever hour its own clock skips. */
+/* A local day and hour for the calendar writer, independent of this machine's time zone and its clock changes. */
 export class WallClock extends Date {
-  // By these three the calendar writer knows a date that minds its own zone, and leaves it as it is.
+  // By these three properties the calendar writer recognises a date with its own time zone and leaves it unchanged.
   readonly internal = new Date(this);
   withTimeZone(): this {
     return this;

@@ -1,9 +1,12 @@
-/* From a cell's words to a field's value: yes and no, digits and lists as spreadsheets write them; the rest stays as typed. */
+/*
+ * Converts the text of a cell to the value of a field: yes and no, digits and lists as spreadsheets write them. All other text stays as
+ * typed.
+ */
 import { inner, type Shaped } from './field-lines.ts';
 
 const YES_NO: Record<string, boolean> = { yes: true, true: true, y: true, no: false, false: false, n: false };
 
-/** Undefined for an empty cell. What does not fit is left as it is, for the schema to refuse. */
+/** Undefined for an empty cell. A value that does not fit stays unchanged, and the schema refuses it. */
 export function valueFrom(text: string, field: Shaped): unknown {
   const words = text.replace(/\s+/g, ' ').trim();
   if (words === '') return undefined;
@@ -16,11 +19,11 @@ export function valueFrom(text: string, field: Shaped): unknown {
   if (held.def.type === 'boolean') return YES_NO[words.toLowerCase()] ?? words;
   if (held.def.type === 'number') return /^-?\d+(?:\.\d+)?$/.test(words) ? Number(words) : words;
   if (held.options) return held.options.find((option) => option.toLowerCase() === words.toLowerCase()) ?? words;
-  // Spreadsheets write the seconds of a time as well.
+  // Spreadsheets add seconds to a time.
   return words.replace(/^(\d\d:\d\d):00$/, '$1');
 }
 
-/** What to write instead of a time that is not of 24 hours; null where it cannot be told. */
+/** The 24-hour form of a 12-hour time, or null where it is ambiguous. */
 export function timeMeant(text: string): string | null {
   const [, hour, minute, half] = /^(\d{1,2})(?:[:.h](\d\d))?\s*(?:([ap])\.?\s*m\.?)?$/i.exec(text.trim()) ?? [];
   if (hour === undefined || (minute === undefined && half === undefined)) return null;

@@ -1,4 +1,4 @@
-/* The folder of a new club: club.yaml and a page of each kind that members look for, with blanks to fill, and what is copied. */
+/* Folder of a new club: club.yaml, one page of each important kind with blanks to fill, and copied entries. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { relative, resolve, sep } from 'node:path';
 import type { Folder } from '../../source/folder.ts';
@@ -11,10 +11,10 @@ import { fieldLines, type Given } from './field-lines.ts';
 import { singular } from './kinds.ts';
 import { template } from './template.ts';
 
-/** A page of each, which is shown as soon as its blanks are filled. */
+/** One page of each kind, published as soon as its blanks are filled. */
 const FIRST: readonly Collection[] = ['checklists', 'articles', 'meetings'];
 
-/** Why a club's folder cannot be begun there; null where it can. */
+/** The reason why a club's folder cannot be created there, or null. */
 export function refusal(directory: string, project: string): string | null {
   const inside = !relative(resolve(project, 'content'), directory).startsWith('..');
   if (inside) return "That folder lies in the demonstration's own. Write a folder beside the almanac's, such as ../our-club.";
@@ -25,7 +25,7 @@ export function refusal(directory: string, project: string): string | null {
     : `${directory.split(sep).at(-1)} holds files already, and stays as it is. Write the name of a new folder.`;
 }
 
-/** Every file of it, with paths inside the folder. `from`: the club whose figures, sources and cautions are copied. */
+/** Every file, with paths inside the folder. `from`: the club whose figures, sources and cautions are copied. */
 export function clubFiles(from: Folder): File[] {
   const taken = copied(from);
   const has = new Set([...FIRST, ...taken.map(({ path }) => path.split('/')[0])]);
@@ -39,7 +39,7 @@ const HEAD = [
   '# npm run check -- --content and the path of this folder names every blank that is left.',
 ];
 
-/** The parts of the year are the quickest way to dates; a contact without a number helps nobody. */
+/** Phases of the year are the quickest way to dates. A contact without a number helps nobody. */
 const clubFile = (without: readonly string[]): string =>
   `${[...HEAD, ...fieldLines(club, { demonstration: false, season: { phases: null }, contacts: { phone: null, 'public-office': null }, 'leaves-out': without } satisfies Given)].join('\n')}\n`;
 

@@ -1,15 +1,15 @@
-/* Which field each column of a table means: by the field's own name, or by a plain word for it. */
+/* Maps the columns of a table to fields: by the field's own name, or by a plain word for it. */
 import { nearest } from '../../checks/nearest.ts';
 import type { Diagnostic } from '../../source/diagnostic.ts';
 import type { Cell } from '../../source/table.ts';
 import { collections } from '../../schemas/collections.ts';
 import { inner, type Shaped } from './field-lines.ts';
 
-/** Kinds that a table may bring in. */
+/** Kinds that a table may import. */
 export const TABLED = ['meetings', 'reading'] as const;
 export type Tabled = (typeof TABLED)[number];
 
-/** What stands below the fields of a page; no field of its own. */
+/** The words below the fields of a page, which are no field. */
 export const WORDS = 'words';
 
 const PLAIN: Record<Tabled, Record<string, string>> = {
@@ -68,12 +68,12 @@ const PLAIN: Record<Tabled, Record<string, string>> = {
   },
 };
 
-/** Without these a row is no entry. */
+/** Columns without which a row is no entry. */
 export const NEEDED: Record<Tabled, readonly string[]> = { meetings: ['title', 'day'], reading: ['title'] };
 
 export const fieldsOf = (kind: Tabled): Record<string, Shaped> => (collections[kind].schema as unknown as Shaped).shape!;
 
-/** The field of each column, in their order; null for an empty one. */
+/** The field of each column in order, or null for an empty one. */
 export function columnsOf(
   kind: Tabled,
   path: string,
@@ -98,7 +98,7 @@ export function columnsOf(
       .toLowerCase()
       .replace(/[\s_]+/g, '-')
       .replace(/[:*?.]+$/, '');
-    // In a list of books "by" is the writer, and in the almanac the one who checked.
+    // In a list of books "by" is the author, and in the almanac the person who checked.
     const field = kind === 'reading' && name === 'by' ? undefined : known.includes(name) ? name : PLAIN[kind][name];
     if (field === undefined)
       return at(

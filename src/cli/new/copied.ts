@@ -1,16 +1,16 @@
 /*
- * What a new club takes over from another folder: figures, the sources they rest on, and cautions. Facts come along with
- * their sources; what the other club said of itself does not, so each must be compared and dated anew.
+ * Copies figures, their sources and cautions into a new club from another folder. Facts come with their sources. The other club's own
+ * statements do not, so each entry must be compared and dated again.
  */
 import { parseDocument, type Document, type Scalar } from 'yaml';
 import type { Entry, Folder } from '../../source/folder.ts';
 import type { File } from './draft.ts';
 
-/** Of figures and cautions: what another club looked at, when, who answers there, and its own pages. */
+/** Fields of figures and cautions that belong to the other club: its checks, dates, contacts and pages. */
 const OWN = ['history', 'formerly', 'withdrawn', 'draft', 'ask', 'more'];
 const BY = 'almanac editor';
 
-/** Numbers to call in an emergency, for a club that wants them. */
+/** Emergency numbers, for a club that wants them. */
 const LINES = ['fcc-911', 'hrsa-poison-help'];
 
 /** Figures and cautions with `checked` blank, and every source that they name. */

@@ -1,4 +1,4 @@
-/* Writes the file of a new entry: never over another, and under no name that a host could not serve. */
+/* Writes the file of a new entry, never over another, and always under a name that a host can serve. */
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileFaults, sameName } from '../../checks/names.ts';
@@ -14,10 +14,10 @@ import { mayBeDraft, template } from './template.ts';
 export type File = { path: string; text: string };
 export type Made<T> = { ok: true; made: T } | { ok: false; sentence: string };
 
-/** The field that a title goes into. */
+/** The field that contains the title. */
 const TITLED: Partial<Record<Collection, string | null>> = { words: 'word', cautions: null };
 
-/** The files of an entry with this title, with the path of the one to fill in first. */
+/** The files of an entry with this title, and the path of the one to fill in first. */
 export function draftOf(collection: Collection, title: string): Made<[File, ...File[]]> {
   const said = title.replace(/\s+/g, ' ').trim();
   if (said === '')
@@ -53,14 +53,14 @@ function givenFrom(collection: Collection, title: string): Given {
   return { ...(field ? { [field]: rest ?? title } : {}), ...(day ? { day } : {}), ...(mayBeDraft(collection) ? { draft: true } : {}) };
 }
 
-/** The file in `directory` that has this name, whatever the case of its letters; undefined where there is none. */
+/** The file in `directory` with this name, in any case, or undefined. */
 export function taken(directory: string, path: string): string | undefined {
   const folder = dirname(path);
   const there = existsSync(join(directory, folder)) ? readdirSync(join(directory, folder)) : [];
   return there.map((name) => `${folder}/${name}`).find((other) => sameName(other) === sameName(path));
 }
 
-/** Writes files that are not there yet: all of them, or none and the disk's own error. */
+/** Writes files that do not exist yet: all of them, or none and the disk's own error. */
 export function write(directory: string, files: readonly File[]): void {
   const written: string[] = [];
   try {

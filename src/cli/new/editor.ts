@@ -1,7 +1,6 @@
 /*
- * What an editor needs to help while a club's fields are typed: a JSON Schema (draft 7) of each kind of YAML file, and the
- * settings that say which file each is for, in the form that Visual Studio Code and its free kin read. Both lie in
- * folders whose names begin with a point, which are no part of the almanac.
+ * Editor support for a club's fields: a JSON Schema (draft 7) of each kind of YAML file, and the settings that assign them, for Visual
+ * Studio Code and compatible editors. Both are in folders whose names begin with a point, which the almanac ignores.
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -39,7 +38,7 @@ function explain({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: { 
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
-/** Writes the schemas anew; settings that are there and differ stay, and are told by their path. */
+/** Writes the schemas again. Existing settings that differ stay, and their paths are returned. */
 export function writeEditorFiles(directory: string): { written: number; kept: string[] } {
   const kept = editorFiles()
     .filter(

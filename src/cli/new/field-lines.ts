@@ -1,16 +1,18 @@
 /*
- * The fields of a schema as lines of YAML to fill in: above each a remark from the schema itself, so that a field that is
- * added there is never missing here. What must be there stands as a blank; what may be left out stands behind a number
- * sign, with an example.
+ * Template of a schema's fields as YAML lines to fill in. A remark from the schema is above each field, so a new field of the schema
+ * appears here by itself. A required field is a blank. An optional field is commented out, with an example.
  */
 import { z } from 'astro/zod';
 import { stringify } from 'yaml';
 import { remark } from './remarks.ts';
 
-/** Values by the name of their field; `null` puts one that may be left out there as a blank. Of a section the same again, and of a list of sections those of its one item. */
+/**
+ * Values by field name. `null` adds an optional field as a blank. A section has such values itself, and a list of sections has those of
+ * its single item.
+ */
 export type Given = Readonly<Record<string, unknown>>;
 
-/** The parts of a zod schema that are read here. */
+/** The parts of a zod schema that this file reads. */
 export type Shaped = z.ZodType & {
   shape?: Record<string, Shaped>;
   element?: Shaped;
@@ -33,7 +35,10 @@ export function fieldLines(section: z.ZodType, given: Given = {}): string[] {
   ]);
 }
 
-/** `asExample`: inside a section that is not in use, where blanks show their examples. `told`: sections whose fields stand at the top. */
+/**
+ * `asExample`: inside a section that is commented out, where blanks show their examples. `told`: sections whose fields are at the top
+ * level.
+ */
 type How = { given?: unknown; asExample: boolean; told: ReadonlyMap<Shaped, string>; top?: boolean };
 
 function linesOf(name: string, field: Shaped, { given, asExample, told, top }: How): string[] {
@@ -61,14 +66,14 @@ function valueLines(name: string, field: Shaped, { given, asExample, told }: How
   return [field.values?.size === 1 && !field.options ? `${name}: ${String([...field.values][0])}` : `${name}:`];
 }
 
-/** The section that a field holds, alone or many times. */
+/** The section inside a field, single or in a list. */
 function sectionIn(field: Shaped): Shaped | undefined {
   const held = inner(field);
   const section = held.element ? inner(held.element) : held;
   return section.shape ? section : undefined;
 }
 
-/** Fields as one item of a list: the dash stands before the first that is in use, the remarks above it. */
+/** Fields as one item of a list: the dash precedes the first active one, with the remarks above it. */
 function asItem(lines: string[]): string[] {
   const first = lines.findIndex((line) => !line.startsWith('#'));
   return lines.map((line, index) => (index === first ? `  - ${line}` : `    ${line}`));
@@ -83,7 +88,7 @@ function written(name: string, value: unknown): string[] {
         .split('\n');
 }
 
-/** What a field that is not in use shows: its own example, or the first of its choices; nothing for a section. */
+/** The content of a commented-out field: its own example, or the first of its choices. Empty for a section. */
 export function exampleOf(field: Shaped): unknown {
   const held = inner(field);
   const own = (z.globalRegistry.get(field) ?? {}).examples ?? z.globalRegistry.get(held)?.examples;
@@ -94,7 +99,7 @@ export function exampleOf(field: Shaped): unknown {
   return item === undefined ? undefined : [item];
 }
 
-/** The field itself, without what says that it may be left out. */
+/** The field itself, without its optional wrapper. */
 export function inner(field: Shaped): Shaped {
   return field.def.type === 'optional' && field.unwrap ? inner(field.unwrap()) : field;
 }

@@ -1,12 +1,12 @@
-/* From a title to a file's name: lower-case letters of ASCII and digits, joined by hyphens, as every host can serve. */
+/* File name of a title: lower-case ASCII letters and digits, joined by hyphens, which every host can serve. */
 
-/** Letters that do not come apart into a plain one and its accent. */
+/** Letters that do not decompose into a plain letter and an accent. */
 const PLAIN: Record<string, string> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l', đ: 'd', ð: 'd', þ: 'th', ħ: 'h', ı: 'i' };
 
-/** As long as check allows, with room for a day before it. */
+/** The maximum length that check allows, less the length of a day before it. */
 const LONGEST = 48;
 
-/** Whole words while they fit; null where a title has no letter that can stand in an address. */
+/** Takes whole words while they fit. Null where a title has no letter that can be in an address. */
 export function nameFor(title: string): string | null {
   const words = title
     .toLowerCase()

@@ -1,6 +1,6 @@
 /*
- * A table of meetings or reading as drafts. Each row is looked at as the entry it would become, by the same rules as the
- * folder itself, and what they find is told at its cell. What the table does not say stays blank in the draft.
+ * Imports a table of meetings or reading as drafts. The rules of the folder check each row as the entry that it would become, and report
+ * at its cell. Fields that the table lacks stay blank in the draft.
  */
 import { checkFolder } from '../../checks/check.ts';
 import { fieldFaults } from '../../checks/fields.ts';
@@ -16,10 +16,10 @@ import { nameFor } from './file-name.ts';
 import { asEntry, FIRST_OF_WORDS, type Row } from './row-entry.ts';
 import { template } from './template.ts';
 
-/** `lacking`: fields that stand blank. */
+/** `lacking`: fields that are blank. */
 export type Brought = File & { title: string; day: string | undefined; lacking: string[] };
 
-/** Drafts for the rows, or everything that is wrong with them; never both. */
+/** Drafts for the rows, or all diagnostics, never both. */
 export function bringIn(kind: Tabled, path: string, bytes: Uint8Array, folder: Folder): { files: Brought[]; faults: Diagnostic[] } {
   const refused = unreadable(path, bytes);
   if (refused) return { files: [], faults: [refused] };
@@ -111,7 +111,7 @@ function blankFaults(kind: Tabled, path: string, row: Row): Diagnostic[] {
     );
 }
 
-/** No row becomes a file that is there, or that another row becomes. */
+/** No row may become an existing file, or the same file as another row. */
 function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: readonly (Brought | null)[], folder: Folder): Diagnostic[] {
   return rows.flatMap((row, index): Diagnostic[] => {
     const file = files[index];
@@ -147,7 +147,7 @@ function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: re
   });
 }
 
-/** Rules that compare the cells of a row with one another: they say nothing while one of them is wrong. */
+/** Rules that compare the cells of a row. They are skipped while one of the cells is wrong. */
 const BETWEEN = new Set(['meeting', 'review', 'work']);
 
 /** The rules of the whole folder, with the rows among its entries. */
@@ -155,7 +155,7 @@ function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Fo
   const unread: Diagnostic[] = [];
   const named = (row: Row, index: number): Entry => asEntry(kind, `${path}\n${index}`, row, unread);
   const alone = fieldFaults({ ...folder, club: null, entries: rows.map(named) });
-  // What is wrong in one cell does not hide what is wrong in its neighbours.
+  // A mistake in one cell does not hide mistakes in its neighbours.
   const mended = rows.map((row, index) => ({
     ...row,
     given: Object.fromEntries(
@@ -188,7 +188,7 @@ function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Fo
   });
 }
 
-/** In a cell nothing stands in quotes; a time of twelve hours is told in 24. */
+/** Cells have no quotes, and a 12-hour time gets a message with the 24-hour form. */
 function writeIn(field: string, row: Row, write: string): string {
   const time = field === 'start' || field === 'finish' ? timeMeant(row.cells.get(field)!.text) : null;
   if (time !== null && /^a time/.test(write)) return `a time of 24 hours, here "${time}"`;

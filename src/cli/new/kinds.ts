@@ -1,4 +1,4 @@
-/* The kinds that `new` writes, by the words people call them. */
+/* Kinds of entries that `new` writes, by the words that people use for them. */
 import { collectionNames, type Collection } from '../../schemas/collections.ts';
 import { nearName } from '../near-name.ts';
 
@@ -44,7 +44,7 @@ export const kindNames: readonly string[] = [...collectionNames.map((name) => SI
 
 export const singular = (collection: Collection): string => SINGULAR[collection];
 
-/** The collection that a word means, or the sentence for a word that means none. */
+/** The collection that a word means, or the sentence for an unknown word. */
 export function collectionCalled(word: string): { ok: true; collection: Collection } | { ok: false; sentence: string } {
   const collection = names.get(word.trim().toLowerCase());
   if (collection) return { ok: true, collection };

@@ -1,6 +1,6 @@
 /*
- * Text of docs/reference.md: every field of every collection, the tags, the forms of `when:`, and the commands. The lists come
- * from the schemas, the tag check and the command table, so the reference cannot fall behind them.
+ * Text of docs/reference.md: every field of every collection, the tags, the forms of `when:`, and the commands. The lists come from the
+ * schemas, the tag check and the command table, so the reference is always up to date.
  */
 import { z } from 'astro/zod';
 import { FORMS } from '../../checks/tags.ts';
@@ -27,7 +27,7 @@ export const WHEN_FORMS: readonly [example: string, meaning: string][] = [
   ['day 3 to day 5 after installing', "Counted from the reader's own day, which is day 0."],
 ];
 
-/** What each tag prints, and what each of its attributes means. */
+/** The output of each tag, and the meaning of each of its attributes. */
 export const TAG_MEANINGS: Record<Tag, { prints: string; attributes: Readonly<Record<string, string>> }> = {
   Figure: {
     prints: 'The figure with its unit in both systems, and a reference mark for its source.',
@@ -107,7 +107,7 @@ function collectionPart(name: Collection): string[] {
   return [`## ${name}`, intro, '', ...(name === 'counts' ? countsTable() : fieldTable(schema))];
 }
 
-/** The rows of counts are checked in a second step, so their schema lies behind a pipe. */
+/** The rows of counts are validated in a second step, so their schema is behind a pipe. */
 function countsTable(): string[] {
   const { out } = collections.counts.schema.def as unknown as { out: Shaped };
   const shape = out.shape!;
@@ -125,13 +125,13 @@ function countsTable(): string[] {
 const fieldTable = (schema: z.ZodType): string[] => table(fieldRows(schema as Shaped, '', new Map()));
 const table = (rows: string[]): string[] => ['| field | required | meaning | example |', '| --- | --- | --- | --- |', ...rows];
 
-/** One row a field. The fields of a section follow it, with the name of the section before theirs. */
+/** One row per field. The fields of a section follow it, with the name of the section before theirs. */
 function fieldRows(section: Shaped, before: string, seen: Map<string, string>): string[] {
   return Object.entries(section.shape!).flatMap(([name, field]) => {
     const path = `${before}${name}`;
     const held = sectionIn(field);
     if (!held) return [fieldRow(path, field)];
-    // Sections of the same fields are explained once.
+    // Sections with the same fields are explained once.
     const key = JSON.stringify(z.toJSONSchema(held.section, { unrepresentable: 'any' }));
     const earlier = seen.get(key);
     if (earlier) return [fieldRow(path, field, `Its fields are those of \`${earlier}\`.`)];
@@ -156,13 +156,13 @@ function fieldRow(path: string, field: Shaped, more = ''): string {
   return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
 }
 
-/** The description says enough where the hint would only add "a day". */
+/** Omits a hint that would only add "a day" to the description. */
 function hintBeside(field: Shaped, example: unknown): string {
   const hint = wanted(field, example);
   return hint === 'a day' && description(field) ? '' : hint;
 }
 
-/** The hint that check prints behind "write", without an example that has its own column. */
+/** The hint that check prints after "write", without an example that has its own column. */
 function wanted(field: Shaped, example: unknown): string {
   const held = inner(field);
   if (held.element) {

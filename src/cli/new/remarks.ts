@@ -1,4 +1,4 @@
-/* What stands above a field in a template: what it is for, what to write there, and an example where that does not show one. */
+/* Remark above a field in a template: its purpose, what to write, and an example where the field does not show one. */
 import { z } from 'astro/zod';
 import type { Shaped } from './field-lines.ts';
 
@@ -8,14 +8,14 @@ export function remark(field: z.ZodType): string {
   return [description(field as Shaped), wants && `Write ${wants}${/[.!?]"$/.test(wants) ? '' : '.'}`].filter(Boolean).join(' ');
 }
 
-/** What the field is for, as its schema says. */
+/** The purpose of the field, from its schema. */
 export function description(field: Shaped): string | undefined {
   return (
     z.globalRegistry.get(field)?.description ?? (field.unwrap && field.def.type === 'optional' ? description(field.unwrap()) : undefined)
   );
 }
 
-/** The hint that check prints behind "write"; of a list, that of its items. */
+/** The hint that check prints after "write", or for a list that of its items. */
 function wantedIn(field: Shaped): string {
   if (field.def.type === 'optional' && field.unwrap) return wantedIn(field.unwrap());
   if (field.shape) return '';
@@ -28,7 +28,7 @@ function wantedIn(field: Shaped): string {
     : `${hint}, such as ${typeof example === 'string' ? `"${example}"` : String(example)}`;
 }
 
-/** What check prints behind "write". */
+/** The text that check prints after "write". */
 export const hintOf = (field: Shaped): string => {
   const error = (field.def as { error?: (issue: unknown) => unknown }).error?.({});
   return typeof error === 'string' ? error : '';

@@ -1,4 +1,7 @@
-/* A row of a table as the entry it would become, completed with examples where it says nothing, so that every rule can look at what it says. */
+/*
+ * Row of a table as the entry that it would become. Examples fill the fields that the table lacks, so that every rule can check the
+ * others.
+ */
 import type { Diagnostic } from '../../source/diagnostic.ts';
 import { readText, type Entry } from '../../source/folder.ts';
 import type { Cell } from '../../source/table.ts';
@@ -6,16 +9,16 @@ import { fieldsOf, WORDS, type Tabled } from './columns.ts';
 import { exampleOf } from './field-lines.ts';
 import { nameFor } from './file-name.ts';
 
-/** `given`: the values by field; `cells`: where each stands; `name`: the name above its column. */
+/** `given`: the values by field. `cells`: the position of each. `name`: the name above its column. */
 export type Row = { given: Record<string, unknown>; cells: Map<string, Cell>; name: (field: string) => string; first: Cell };
 
-/** Stands for a cell that the table does not have. */
+/** Placeholder for a cell that the table does not have. */
 const NOWHERE = { line: 0, column: 0 };
 
-/** Words begin on this line, so that what is found in them can be told from what is found in a cell. */
+/** The words begin on this line, so that diagnostics in them are distinct from those in cells. */
 export const FIRST_OF_WORDS = 1_000_000;
 
-/** What is found where the table says nothing stands on line 0. A tag that cannot be read is added to `faults`. */
+/** Diagnostics in filled-in examples are on line 0. A tag that cannot be parsed is added to `faults`. */
 export function asEntry(kind: Tabled, path: string, row: Row, faults: Diagnostic[]): Entry {
   const { [WORDS]: words, ...given } = row.given;
   const stand = Object.entries(fieldsOf(kind)).flatMap(([field, schema]) =>

@@ -1,4 +1,4 @@
-/* The text of a new entry's file: remarks, fields to fill, and for a page what stands below them. */
+/* Template text of a new entry's file: remarks, fields to fill, and for a page the words below them. */
 import { COUNT_COLUMNS } from '../../schemas/counts.ts';
 import { collections, type Collection } from '../../schemas/collections.ts';
 import { fieldLines, type Given, type Shaped } from './field-lines.ts';
@@ -10,7 +10,7 @@ const HOW = [
   '# to use it, take away its first number sign, and those of the indented lines below it.',
 ];
 
-/** `words` stand below the fields in place of the kind's own. */
+/** `words` replace the kind's own words below the fields. */
 export function template(collection: Collection, given: Given, words?: string): string {
   if (collection === 'counts') return countsTable(given);
   const { schema, ending } = collections[collection];
@@ -23,7 +23,7 @@ export function template(collection: Collection, given: Given, words?: string): 
 /** Entries of this kind may be drafts. */
 export const mayBeDraft = (collection: Collection): boolean => 'draft' in ((collections[collection].schema as Shaped).shape ?? {});
 
-/** A table has columns, not fields: remarks stand above them. */
+/** A CSV table has columns instead of fields, so the remarks are above them. */
 function countsTable({ title }: Given): string {
   return [
     `# title: ${String(title)}`,

@@ -1,4 +1,4 @@
-/* What stands below the fields of a new page: its headings where a kind has fixed ones, and a remark that shows how words are written. */
+/* Words below the fields of a new page: its fixed headings, where the kind has them, and a remark that shows how to write. */
 import { BULLETIN_PARTS } from '../../schemas/bulletins.ts';
 import type { Collection } from '../../schemas/collections.ts';
 
@@ -32,7 +32,7 @@ const below: Partial<Record<Collection, Below>> = {
   meetings: { remarks: ['Below the dashes come the words, if there are any: what is covered, and what to do before.'], words: '' },
 };
 
-/** Remarks for the end of the fields, and the words; empty for a kind without words. */
+/** Remarks for the end of the fields, and the words. Empty for a kind without words. */
 export function wordsBelow(collection: Collection): { remarks: string[]; words: string } {
   const { remarks, words } = below[collection] ?? { remarks: [], words: '' };
   return {

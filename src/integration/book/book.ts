@@ -1,4 +1,4 @@
-/* The book of the almanac, made from the drawn pages: `handbook.epub` and `handbook.html`, both of one edition. */
+/* Book of the almanac, made from the drawn pages: `handbook.epub` and `handbook.html`, both of one edition. */
 import type { BuiltPage } from '../built-pages.ts';
 import type { Edition } from '../edition-record.ts';
 import type { Club } from '../handed-over.ts';
@@ -11,19 +11,25 @@ import { bookStyles, classesIn, oneFileStyles } from './style-sheets.ts';
 export type BookOf = {
   pages: readonly BuiltPage[];
   base: string;
-  /** The whole address of the first page, where it is known. */
+  /** The complete address of the first page, where it is known. */
   root: string | null;
   club: Club;
-  /** The main one first. */
+  /** The main district first. */
   districts: readonly { id: string; name: string }[];
   /** Sources in full. */
   publications: readonly string[];
   edition: Edition;
 };
 
-export type Book = { html: string; epub: Uint8Array; /** What stands in the one file, for the policy of who serves it. */ styles: string };
+export type Book = {
+  html: string;
+  epub: Uint8Array;
+  /**
+   * The style sheet in the single file, for the content policy of a host.
+   */ styles: string;
+};
 
-/** Both files; drafts and what was withdrawn are in none of the pages, and so in none of them. */
+/** Makes both files. The pages contain no drafts and no withdrawn entries, so neither do the books. */
 export function makeBook({ pages, base, root, club, districts, publications, edition }: BookOf): Book {
   const parts = partsOf(pages, base);
   const classes = classesIn(bookStyles() + oneFileStyles());

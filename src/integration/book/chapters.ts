@@ -1,6 +1,6 @@
 /*
- * The chapters of the book: every page on paper, with what its links lead to found out once. How an address, an `id` and a
- * heading are written differs between the two files, so that is left to whoever puts them on (`dress`).
+ * Chapters of the book: the printable text of every page, with the targets of its links resolved once. The two files write addresses,
+ * `id`s and heading levels differently, so they do that themselves (`dress`).
  */
 import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
@@ -17,27 +17,27 @@ import { pointAtSources, settleSources, Sources, type Listed, type Mark } from '
 export type Chapter = {
   place: string;
   title: string;
-  /** Its name in addresses: letters, digits and hyphens, once in the book. */
+  /** Its name in addresses: letters, digits and hyphens, unique in the book. */
   slug: string;
   tree: Root;
   links: readonly (readonly [Element, Target])[];
   marks: readonly Mark[];
-  /** Elements that something in the book leads to, with their `id` on the page. */
+  /** Elements that something in the book links to, with their `id` on the page. */
   marked: readonly (readonly [Element, string])[];
   /** Headings with their level on the page. */
   headings: readonly (readonly [Element, number])[];
 };
 
-/** How the two files write what they differ in. */
+/** The differences between the two files. */
 export type Dress = {
   href: (target: { slug: string; id: string }) => string;
   source: (number: number) => Record<'href', string> & Record<string, string>;
   id: (slug: string, id: string) => string;
-  /** By how much headings stand lower than on the page. */
+  /** How many levels headings are lowered from the page. */
   lower: number;
 };
 
-/** `root` is the whole address of the first page, where it is known; `classes` are those that the book's style sheet speaks of. */
+/** `root` is the complete address of the first page, where it is known. `classes` are those of the book's style sheet. */
 export type Setting = {
   base: string;
   root: string | null;
@@ -46,7 +46,7 @@ export type Setting = {
   /** Sources in full, as the pages have them. */ publications: readonly string[];
 };
 
-/** Chapters by place, in their order, and all their sources. @throws Error when a page cannot be named or a source is missing. */
+/** Chapters by path, in order, and all their sources. @throws Error when a page has no name or a source is missing. */
 export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters: Map<string, Chapter>; sources: readonly Listed[] } {
   const leaves = parts.flatMap(({ leaves: of }) => inOrder(of));
   const slugs = slugsOf(leaves);
@@ -79,7 +79,7 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   return { chapters, sources: sources.all };
 }
 
-/** Writes addresses, ids and levels into the chapter as one of the two files wants them. */
+/** Writes addresses, ids and levels into the chapter in the form of one of the two files. */
 export function dress(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, { href, source, id, lower }: Dress): Root {
   for (const [element, target] of chapter.links) element.properties.href = href({ slug: chapters.get(target.place)!.slug, id: target.id });
   for (const [element, number] of chapter.marks) element.properties = source(number);
@@ -88,11 +88,11 @@ export function dress(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, 
   return chapter.tree;
 }
 
-/** What the book calls leaves of its own. */
+/** Names of the book's own pages. */
 const OWN = ['title', 'contents', 'sources', 'nav', 'now'];
 export const isOwnName = (name: string): boolean => OWN.includes(name) || /^(part-|s)\d+$/.test(name);
 
-/** The last word of a place where the book has it once, else the whole place. */
+/** The last word of a path where it is unique in the book, otherwise the whole path. */
 function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
   const places = leaves.map(({ page: { place } }) => place);
   const lastOf = (place: string): string => place.split('/').at(-2) ?? 'now';
@@ -107,7 +107,10 @@ function slugsOf(leaves: readonly Leaf[]): Map<string, string> {
   return new Map(places.map((place, index) => [place, slugs[index]!]));
 }
 
-/** Settles every link, those along which letters of a picture run as well: those that stay in the book are returned, the others get a whole address or become words. */
+/**
+ * Resolves every link, including links inside drawings. Links within the book are returned. The others get a complete address or become
+ * plain words.
+ */
 function linksIn(
   tree: Root,
   page: BuiltPage,

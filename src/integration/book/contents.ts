@@ -1,4 +1,4 @@
-/* The contents of the book as nested lists: parts, the pages of each, and below a page those that it lists. */
+/* Table of contents of the book as nested lists: parts, the pages of each, and below a page those that it lists. */
 import type { Element } from 'hast';
 import { h } from 'hastscript';
 import type { Leaf } from './order.ts';

@@ -1,6 +1,6 @@
 /*
- * The book as EPUB 3.3: a file a chapter, its contents as navigation, its facts in the package document. The archive is the
- * same byte for byte from the same chapters: one order, and the edition's day as the time of every file.
+ * Writes the book as EPUB 3.3: one file per chapter, the contents as navigation, the metadata in the package document. The same chapters
+ * give the same bytes: the order is fixed, and the edition's day is the time of every file.
  */
 import { strToU8, zipSync, type Zippable } from 'fflate';
 import type { Element, Root } from 'hast';
@@ -21,7 +21,7 @@ const DRESS: Dress = {
   lower: 0,
 };
 
-/** `fingerprint` tells two editions of one day apart. */
+/** `fingerprint` distinguishes two editions of one day. */
 export function epub(bound: Bound, fingerprint: string): Uint8Array {
   const { front, base, pages, parts, chapters, sources } = bound;
   const { club, day } = front;
@@ -75,11 +75,11 @@ function navigation({ front: { club }, parts, chapters }: Bound): string {
       ),
     ]),
   ]);
-  // For programs only. XML wants a value.
+  // For programs only. XML requires a value.
   return made.replace('<nav epub:type="landmarks">', '<nav epub:type="landmarks" hidden="hidden">');
 }
 
-/** A document of XHTML. Everything in it comes from trees, so that every tag is closed and every sign escaped. */
+/** An XHTML document. All content comes from trees, so every tag is closed and every character is escaped. */
 function xhtml(language: string, title: string, body: readonly (Element | Root)[]): string {
   const drawn = body.map((each) => toHtml(each, { closeSelfClosing: true })).join('\n');
   return [
@@ -99,7 +99,7 @@ const CONTAINER = `<?xml version="1.0" encoding="utf-8"?>
 </container>
 `;
 
-/** EPUB 3.3, OCF 4.2: `mimetype` comes first and is stored as it is. */
+/** EPUB 3.3, OCF 4.2: `mimetype` comes first and is stored without compression. */
 function packed(files: readonly PackedFile[], opf: string, day: string): Uint8Array {
   const archive: Zippable = {
     mimetype: [strToU8('application/epub+zip'), { level: 0 }],
@@ -108,6 +108,6 @@ function packed(files: readonly PackedFile[], opf: string, day: string): Uint8Ar
     'book/book.css': strToU8(bookStyles()),
   };
   for (const { name, text } of files) archive[`book/${name}`] = strToU8(text);
-  // Without a zone: an archive keeps the time of the wall, here the same one everywhere.
+  // Without a time zone: an archive stores local time, which is the same on every machine here.
   return zipSync(archive, { level: 9, mtime: `${day}T12:00:00` });
 }

@@ -1,6 +1,6 @@
 /*
- * What opens the book: its name, who publishes it, of which edition it is, whom to call, and what a reader has to know of a
- * copy that does not change. And the line for someone unwell, taken from the drawn pages, which opens each chapter.
+ * Front matter of the book: name, publisher, edition, emergency contacts, and a warning that a copy does not change. It also takes the
+ * emergency line, which opens each chapter, from the drawn pages.
  */
 import type { Element, ElementContent } from 'hast';
 import { fromHtml } from 'hast-util-from-html';
@@ -45,7 +45,7 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
   ]);
 }
 
-/** "Someone is unwell: call 911, what to do", its links as the book has them. @throws Error when no page says it. */
+/** "Someone is unwell: call 911, what to do", with links as the book writes them. @throws Error when no page contains it. */
 export function unwellLine(
   pages: readonly BuiltPage[],
   base: string,

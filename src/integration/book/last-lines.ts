@@ -1,12 +1,12 @@
 /*
- * The margin of a page as the last lines of its chapter: whom to ask next, what else was read, when it was checked and by
- * whom. Sources by number are not among them: the book has one list for all.
+ * Last lines of a chapter, from the sidebar of its page: whom to ask next, further reading, and when it was checked and by whom. Numbered
+ * sources are not among them, because the book has one list for all.
  */
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { all, isOf, wordsOf } from './find.ts';
 
-/** The lines, and the links among them that are to name a source, each with that source's words. */
+/** The lines, and the links among them that name a source, each with that source's words. */
 export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {
   const named: [Element, string][] = [];
   const lines = margin.children.flatMap((child): ElementContent[] => {
@@ -27,7 +27,7 @@ export function lastLines(margin: Element): { lines: ElementContent[]; named: [E
   return { lines, named };
 }
 
-/** What an office is asked stands under whom to ask; its name, number and hours stand in every chapter. */
+/** An office is listed under whom to ask. Its name, number and hours are in every chapter. */
 function askedBriefly({ children }: Element): ElementContent[] {
   const [begin, call] = children.filter((child) => wordsOf([child]) !== '');
   if (begin?.type !== 'text' || call?.type !== 'element' || !String(call.properties.href).startsWith('tel:')) return children;
@@ -39,7 +39,7 @@ function askedBriefly({ children }: Element): ElementContent[] {
   ];
 }
 
-/** Who publishes stands at the head of the book; the rest of a review is one line. */
+/** The publisher is in the front matter. The rest of a review is one line. */
 function reviewed(list: Element): Element {
   const told: ElementContent[][] = [];
   for (const each of list.children.filter((child): child is Element => child.type === 'element')) {

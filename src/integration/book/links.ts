@@ -1,22 +1,22 @@
 /*
- * Where a link of a drawn page leads in the book: to a place in it; outside, by its whole address; or nowhere, when only
- * its words stay. A calculator's form filled by an address is on the live page only; its example and tables are near.
+ * Resolves a link of a drawn page for the book: inside the book, outside by complete address, or nowhere, where only its words stay. A
+ * calculator with values in its address works only on the live page, but its example and tables are in the book.
  */
-export type Target = { place: string; /** Nothing for the page as a whole. */ id: string };
+export type Target = { place: string; /** Empty for the page as a whole. */ id: string };
 export type Led =
   | ({ kind: 'inside' } & Target)
   | { kind: 'outside'; address: string }
-  | { kind: 'nowhere'; /** The place of the page that would have answered. */ near?: string };
+  | { kind: 'nowhere'; /** The path of the page that would have answered. */ near?: string };
 
 export type Shelf = {
   base: string;
-  /** The whole address of the first page, where it is known. */
+  /** The complete address of the first page, where it is known. */
   root: string | null;
-  /** The ids of a page of the book; undefined for a page that is not in it. */
+  /** The ids of a page in the book, or undefined for another page. */
   held: (place: string) => ReadonlySet<string> | undefined;
 };
 
-/** `from` is the place of the page on which the link stands. */
+/** `from` is the path of the page that contains the link. */
 export function leadsTo(href: string, from: string, { base, root, held }: Shelf): Led {
   if (/^(tel|mailto|https?):/.test(href)) return { kind: 'outside', address: href };
   const { pathname, search, hash } = new URL(href, `https://almanac.invalid${base}${from}`);

@@ -1,6 +1,6 @@
 /*
- * The main text of a drawn page as it can stand on paper: what is pressed, filled in, hidden or made by script goes; a box
- * to tick becomes an empty box; what was folded lies open; days of the other districts stand beside the first one's.
+ * Printable text of a drawn page. Controls, hidden parts and script output are removed. A checkbox becomes an empty box, folded parts are
+ * open, and the days of other districts follow those of the first.
  */
 import { fromHtml } from 'hast-util-from-html';
 import type { Element, ElementContent, Parents, Root } from 'hast';
@@ -11,7 +11,7 @@ import { all, isOf, wordsOf } from './find.ts';
 /** Districts by id, as in "the hill". */
 export type Districts = ReadonlyMap<string, string>;
 
-/** The title and all that follows it, with every `id` it came with. Tags that only carry values for programs are gone. */
+/** The title and all that follows, with every `id`. Data tags for programs are removed. */
 export function onPaper(html: string, districts: Districts): Root {
   const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
   const tree = fromHtml(main, { fragment: true });
@@ -23,7 +23,7 @@ export function onPaper(html: string, districts: Districts): Root {
     if (isGone(node)) return replace(parent, index, []);
     const windows = node.properties.dataWindows;
     if (typeof windows === 'string') return replace(parent, index, [...node.children, ...elsewhere(windows, districts)]);
-    // A book that one can send by mail has no photographs; what each shows is said.
+    // A book to send by mail has no photographs, so the description of each replaces it.
     if (node.tagName === 'img')
       return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
     if (isWrapping(node)) return replace(parent, index, node.children);
@@ -57,20 +57,20 @@ const UNPRINTED = [
 function isGone(node: Element): boolean {
   const { tagName, properties } = node;
   if (properties.hidden !== undefined) return true;
-  // A box to tick stays, and turns into an empty one.
+  // A checkbox stays and becomes an empty box.
   if (UNPRINTED.includes(tagName)) return properties.type !== 'checkbox';
   if (tagName === 'form') return isOf(node, 'asks');
   if (tagName === 'g') return isOf(node, 'other');
-  // The year's own page has the ring whole.
+  // The year page has the complete ring.
   if (isOf(node, 'ring-place')) return all(node, (each) => isOf(each, 'linked') || isOf(each, 'curve')).length === 0;
   if (tagName === 'a') return isOf(node, 'button') && properties.href?.toString().startsWith('#') === true;
   if (isOf(node, 'press') || isOf(node, 'actions') || isOf(node, 'result') || isOf(node, 'no-notice')) return true;
-  // Sources and cautions stand in the book anyway; a sheet by itself needs them once more.
+  // The book contains sources and cautions anyway. A single sheet repeats them.
   if (isOf(node, 'print-only')) return isOf(node, 'in-line') || isOf(node, 'listed');
   return isOf(node, 'no-print') && properties.dataInBook === undefined;
 }
 
-/** What says nothing to a reader of paper; a calculator's own tag, and a form that is no more than its boxes. */
+/** Elements without meaning on paper, such as a calculator's custom element and an empty form. */
 function isWrapping({ tagName, properties }: Element): boolean {
   if (['data', 'time', 'label', 'form', 'picture'].includes(tagName) || tagName.includes('-')) return true;
   return tagName === 'span' && !/step-words|when|status|tick|phase-name/.test(String(properties.className ?? ''));
@@ -83,11 +83,11 @@ function turn(node: Element): void {
   if (['details', 'aside', 'article'].includes(tagName)) node.tagName = 'div';
   if (tagName === 'summary') Object.assign(node, { tagName: 'p', properties: { className: ['unfolded'] } });
   if (tagName === 'svg') named(node);
-  // A book cannot tell which day it is read: it holds no number that was given until a day.
+  // A book does not know on which day it is read, so it contains no number with a consent that ends.
   for (const name of ['dataReach', 'dataReachTo', 'dataReachWords']) delete node.properties[name];
 }
 
-/** A picture says its name by itself, so that no `id` has to. */
+/** A picture has its name as a label, so that no `id` is needed. */
 function named(svg: Element): void {
   svg.properties.role = 'img';
   delete svg.properties.ariaLabelledBy;
@@ -97,7 +97,7 @@ function named(svg: Element): void {
   );
 }
 
-/** Of `valley 05-03 05-17;hill 05-12 05-26` the days that are others than the first one's. */
+/** The days in `valley 05-03 05-17;hill 05-12 05-26` that differ from the first. */
 function elsewhere(windows: string, districts: Districts): ElementContent[] {
   const [first, ...others] = windows.split(';').map((each) => each.split(' ') as [id: string, from: string, to: string]);
   const differing = others.filter(([, from, to]) => from !== first![1] || to !== first![2]);
@@ -107,7 +107,7 @@ function elsewhere(windows: string, districts: Districts): ElementContent[] {
   }));
 }
 
-/** A line of a box, or a word of the word list, that ends in "more" is the link itself: it says where it leads, and nothing is read twice. */
+/** A line that ends in a "more" link becomes that link, so that nothing is read twice. */
 function leadFromLines(tree: Root): void {
   for (const word of all(tree, (node) => isOf(node, 'word'))) {
     const [name] = all(word, ({ tagName }) => tagName === 'b');
@@ -126,7 +126,7 @@ function leadFromLines(tree: Root): void {
   }
 }
 
-/** "Nothing begins" stands below every list of the year; the style sheet of the pages shows it below an empty one. */
+/** "Nothing begins" is below every list of the year. The pages' style sheet shows it only below an empty one. */
 function filled(half: Element): void {
   const list = half.children.find((child): child is Element => child.type === 'element' && child.tagName === 'ul');
   if (list && all(list, ({ tagName }) => tagName === 'li').length > 0)
@@ -135,7 +135,7 @@ function filled(half: Element): void {
 
 const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'circle', 'use']);
 
-/** Takes out what holds nothing any more, and then what held only that. */
+/** Removes empty elements, and then their empty parents. */
 export function dropEmpty(tree: Root): void {
   let found = false;
   visit(tree, 'element', (node, index, parent) => {

@@ -1,4 +1,4 @@
-/* What pages say each for itself and a book says once: a drawing, the rows that lead to the pages below, the first words of a page. */
+/* Removes repetitions that pages need and a book does not: a drawing, rows that link to subpages, and the first words of a page. */
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { h } from 'hastscript';
@@ -7,7 +7,7 @@ import type { Target } from './links.ts';
 import { dropEmpty } from './on-paper.ts';
 import type { Leaf } from './order.ts';
 
-/** A drawing that stands on two pages is drawn on the first; the other keeps its words and says where. */
+/** A drawing on two pages is drawn on the first. The other keeps its text version and a reference. */
 export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Root>, base: string): void {
   const drawn = new Map<string, { place: string; title: string }>();
   for (const { page, title } of leaves) {
@@ -24,7 +24,7 @@ export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Roo
   }
 }
 
-/** Rows that name single places on the pages below, which follow and name them: in a book the contents lead there. */
+/** Rows that link to places on subpages, which follow directly. In a book the contents link there. */
 export function leaveToBelow(tree: Root, place: string, base: string): void {
   const leadsBelow = (node: Element): boolean => place !== '' && new RegExp(`^${base}${place}[^#]+#`).test(String(node.properties.href));
   for (const list of all(tree, (node) => isOf(node, 'rows')))
@@ -34,7 +34,7 @@ export function leaveToBelow(tree: Root, place: string, base: string): void {
   dropEmpty(tree);
 }
 
-/** Where a row names a page of the book, what that page says of itself first is not said here too. */
+/** Where a row names a page of the book, that page's own summary is not repeated. */
 export function sayOnce(tree: Root, links: readonly (readonly [Element, Target])[], leadOf: ReadonlyMap<string, string>): void {
   const leads = new Map(links.filter(([, { id }]) => id === '').map(([link, { place }]) => [link, leadOf.get(place) ?? '']));
   for (const row of all(tree, ({ tagName }) => tagName === 'li')) {

@@ -1,6 +1,6 @@
 /*
- * The book as one file of HTML that opens from anywhere: no other file, no script, every link inside it. An id
- * that two chapters have carries the name of its chapter, so that each stands once.
+ * Writes the book as a single HTML file that opens from anywhere: no other file, no script, all links internal. An id that occurs in two
+ * chapters is prefixed with the name of its chapter.
  */
 import type { Element, ElementContent } from 'hast';
 import { toHtml } from 'hast-util-to-html';
@@ -24,7 +24,7 @@ export type Bound = {
   sources: readonly Listed[];
 };
 
-/** An `id` that the book has once stands by itself, another with the name of its chapter before it. */
+/** A unique `id` stays, and any other is prefixed with the name of its chapter. */
 function dressFor(chapters: ReadonlyMap<string, Chapter>): Dress {
   const counted = new Map<string, number>();
   for (const name of [...chapters.values()].flatMap(({ slug, marked }) => [slug, ...marked.map(([, id]) => id)]))
@@ -38,7 +38,7 @@ function dressFor(chapters: ReadonlyMap<string, Chapter>): Dress {
   };
 }
 
-/** The file, and the style sheet in it: its own policy, and the host's, let that one through and nothing else. */
+/** The file and its style sheet. Its own policy, and the host's, allow only that style sheet. */
 export function oneFile({ front, base, pages, parts, chapters, sources }: Bound): { html: string; styles: string } {
   const { club, day } = front;
   const unwell = unwellLine(pages, base, (place) => (chapters.has(place) ? `#${chapters.get(place)!.slug}` : undefined));
@@ -96,7 +96,7 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
 function chapterOf(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, worn: Dress): Element {
   const { children } = dress(chapter, chapters, worn);
   const article = h('article', { id: chapter.slug }, children as ElementContent[]);
-  // A wide table is pushed sideways in its frame; two frames of the book do not share a name.
+  // A wide table scrolls sideways in its frame. Two frames of the book must not share a name.
   for (const frame of all(article, (node) => isOf(node, 'scroll-x'))) {
     Object.assign(frame.properties, {
       role: 'region',
@@ -114,7 +114,7 @@ export const sourcesList = (sources: readonly Listed[]): Element =>
     sources.map(({ as, words }, index) => h('li', { id: `s${index + 1}` }, as === undefined ? words : `As ${as}. ${words}`)),
   );
 
-/** Every printed sheet says whom to call, what it is of and how many there are. */
+/** Every printed sheet states whom to call, the book, and the number of sheets. */
 function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): string {
   const ring = all(h('p', [...unwell]), ({ properties }) => String(properties.href).startsWith('tel:')).map((link) =>
     toHtml(link.children),

@@ -1,6 +1,6 @@
 /*
- * Which drawn pages the book holds, and in what order: the parts of the thumb index one after the other, in each the page
- * that opens it, then every page below the one that lists it, in the order in which that one names them.
+ * Order of the book's pages: the parts in the order of the bottom navigation. In each part, the page that opens it comes first, then
+ * every page below the one that lists it, in the order of that list.
  */
 import { isPublished, titleOf, type BuiltPage } from '../built-pages.ts';
 
@@ -8,12 +8,12 @@ import { isPublished, titleOf, type BuiltPage } from '../built-pages.ts';
 export type Leaf = { page: BuiltPage; title: string; below: Leaf[] };
 export type Part = { name: string; leaves: Leaf[] };
 
-/** A page that is nothing without its form: in a book one looks into the contents. */
+/** A page that consists of its form. In a book the contents replace it. */
 const ONLY_LIVE = ['search/'];
 
 export const isInBook = (page: BuiltPage): boolean => isPublished(page) && !ONLY_LIVE.includes(page.place);
 
-/** @throws Error when a page stands in no part: it would be missing from the book unsaid. */
+/** @throws Error when a page belongs to no part, because the book would silently lack it. */
 export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
   const held = pages.filter(isInBook);
   const placed = held.map((page) => ({ page, ...thumbOf(page) }));
@@ -38,7 +38,7 @@ export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
   });
 }
 
-/** All leaves one after the other, as they are read. */
+/** All pages in reading order. */
 export const inOrder = (leaves: readonly Leaf[]): Leaf[] => leaves.flatMap((leaf) => [leaf, ...inOrder(leaf.below)]);
 
 const THUMBS = /<nav class="bottom-nav"[^>]*>([\s\S]*?)<\/nav>/;
@@ -48,7 +48,7 @@ function thumbOf({ html }: BuiltPage): { part: string; opens: boolean } {
   return { part: here?.[2] ?? '', opens: here?.[1] === 'page' };
 }
 
-/** The page that opens a part, and beside it those that stand below no other. */
+/** The page that opens a part, and the pages that no other lists. */
 function treeOf(first: BuiltPage, pages: readonly BuiltPage[], base: string): Leaf[] {
   const others = new Map(pages.filter((page) => page !== first).map((page) => [page.place, page]));
   const children = Map.groupBy(
@@ -69,14 +69,14 @@ function treeOf(first: BuiltPage, pages: readonly BuiltPage[], base: string): Le
   return [{ page: first, title: titleOf(first), below: [] }, ...below(first)];
 }
 
-/** `year/`, then the first page's nothing, of `year/bloom/`. */
+/** The parent path: `year/`, and then the empty path of the first page, for `year/bloom/`. */
 const foldersAbove = (place: string): string[] =>
   [...place.matchAll(/\/(?=[^/])/g)]
     .map(({ index }) => place.slice(0, index + 1))
     .reverse()
     .concat('');
 
-/** Places that the main text of a page leads to, in its order. */
+/** Paths that the main text of a page links to, in order. */
 function namedOn({ html }: BuiltPage, base: string): string[] {
   const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
   return [

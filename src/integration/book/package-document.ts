@@ -1,6 +1,6 @@
 /*
- * The package document of the EPUB: what the book is, for whom it can be read, and the order of its files. EPUB 3.3, 5;
- * accessibility facts by EPUB Accessibility 1.1, 2.2, with words of the schema.org vocabulary.
+ * Package document of the EPUB: metadata, accessibility, and the order of its files. EPUB 3.3, 5; accessibility metadata by EPUB
+ * Accessibility 1.1, 2.2, with terms of the schema.org vocabulary.
  */
 import { createHash } from 'node:crypto';
 import { toHtml } from 'hast-util-to-html';
@@ -8,7 +8,7 @@ import type { Front } from './front.ts';
 
 export type PackedFile = { name: string; text: string; nav?: boolean; svg?: boolean };
 
-/** What a reader with other senses or programs can count on. Every drawing and picture has its words or its table beside it. */
+/** Accessibility features. Every drawing and picture has its description or its table beside it. */
 const ACCESS: readonly (readonly [property: string, value: string])[] = [
   ['schema:accessMode', 'textual'],
   ['schema:accessMode', 'visual'],
@@ -58,7 +58,7 @@ export function packageDocument({ club, day }: Front, fingerprint: string, files
   ].join('\n');
 }
 
-/** RFC 9562, 5.5: a UUID of version 5 made from a name, so that one edition has one for ever. The space of names is that of URLs, A.4. */
+/** RFC 9562, 5.5: a version 5 UUID made from a name, so that one edition always has the same one. The name space is that of URLs, A.4. */
 export function namedUuid(name: string, space = '6ba7b811-9dad-11d1-80b4-00c04fd430c8'): string {
   const bytes = createHash('sha1')
     .update(Buffer.from(space.replaceAll('-', ''), 'hex'))

@@ -1,6 +1,6 @@
 /*
- * Makes a chapter light: takes off attributes that only a program reads, classes of which the book's style sheet does not
- * speak, frames that hold nothing together any more, and spaces that no reader sees.
+ * Simplifies a chapter: removes attributes for programs, classes that the book's style sheet does not use, redundant wrappers, and
+ * invisible spaces.
  */
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
@@ -29,7 +29,7 @@ function strip(tree: Root | Element, classes: ReadonlySet<string>): void {
     else delete node.properties.className;
     if (node.tagName === 'svg') return stripPicture(node, classes);
     for (const name of Object.keys(node.properties)) if (!KEPT.has(name)) delete node.properties[name];
-    // A name without a part to play is read by nobody; a table that is pushed sideways has its frame's.
+    // An aria-label on an element without a role is ignored. A scrollable table has the label of its frame.
     if (!own.includes('scroll-x')) delete node.properties.ariaLabel;
     return undefined;
   });
@@ -41,19 +41,19 @@ function stripPicture(svg: Element, classes: ReadonlySet<string>): typeof SKIP {
     const own = ((node.properties.className as string[] | undefined) ?? []).filter((name) => classes.has(name));
     if (own.length > 0) node.properties.className = own;
     else delete node.properties.className;
-    // Letters keep their size beside the words of any program only in a measure that all of them know.
+    // Only this unit keeps the size of letters relative to the text in every reading program.
     for (const [name, value] of Object.entries(node.properties))
       if (typeof value === 'string' && value.endsWith('rem')) node.properties[name] = value.replace(/rem$/, 'em');
   });
   return SKIP;
 }
 
-/** A table of three columns fits the narrowest window: its frame is for nothing. */
+/** A table of three columns fits the narrowest screen, so it needs no frame. */
 const isNarrow = (node: Element): boolean =>
   isOf(node, 'scroll-x') &&
   all(node, ({ tagName }) => tagName === 'tr').every((row) => row.children.filter((child) => child.type === 'element').length <= 3);
 
-/** What is led to may as well be the heading that a frame begins with. */
+/** A link target may move to the heading that begins the frame. */
 function handOn(frame: Element): void {
   const within = frame.children.filter((child): child is Element => child.type === 'element');
   const [begin] = within;

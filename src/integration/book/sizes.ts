@@ -1,12 +1,12 @@
-/* How big the two books are: written where pages lead to them, and told to whoever builds. */
+/* Sizes of the two books, written into the pages that link to them and reported to the webmaster. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BuiltPage } from '../built-pages.ts';
 
-/** Bytes that a book without photographs should not pass, to be sent by mail and read on an old device. */
+/** Bytes that a book without photographs should not exceed, so that it can be mailed and read on an old device. */
 const LARGE = 2_000_000;
 
-/** Fills `<span data-book="epub"></span>` in the pages; gives a sentence, and one for each book that is large. */
+/** Fills `<span data-book="epub"></span>` in the pages. Returns one sentence with the sizes, and one for each book that is too large. */
 export function nameSizes(site: string, pages: readonly BuiltPage[], { html, epub }: { html: string; epub: Uint8Array }): string[] {
   const sizes: Record<string, number> = { html: Buffer.byteLength(html), epub: epub.length };
   for (const page of pages.filter((each) => each.html.includes('data-book="'))) {

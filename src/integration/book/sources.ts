@@ -1,15 +1,15 @@
 /*
- * The sources of all chapters as one numbered list at the end of the book: what pages keep in their margins is said once,
- * and the raised numbers of the text are the book's own. A publication that several notes name stands once in full.
+ * Sources of all chapters as one numbered list at the end of the book. Notes of all sidebars are merged, and the raised numbers are the
+ * book's own. A publication in several notes is listed in full once.
  */
 import type { Element, Root } from 'hast';
 import { all, isOf, wordsOf } from './find.ts';
 import { lastLines } from './last-lines.ts';
 
-/** A link of a chapter that leads to a source, and the number of that source from 1. */
+/** A link to a source in a chapter, and the number of that source from 1. */
 export type Mark = readonly [link: Element, source: number];
 
-/** A source as the list has it: its words, or those after the publication's own, which stand under another number. */
+/** A list entry: its words, or only those after the publication, which has its own number. */
 export type Listed = { as?: number; words: string };
 
 export class Sources {
@@ -17,12 +17,12 @@ export class Sources {
   readonly #listed: Listed[] = [];
   readonly #publications: readonly string[];
 
-  /** Publications in full, as notes begin with them; short ones are no saving. */
+  /** Publications in full, as notes begin with them. Short ones are left out because they save nothing. */
   constructor(publications: readonly string[]) {
     this.#publications = publications.filter(({ length }) => length > 30).sort((a, b) => b.length - a.length);
   }
 
-  /** The number of a source in the book, the next one for words that are new. */
+  /** The number of a source in the book. New words get the next number. */
   numberOf(words: string): number {
     const known = this.#numbers.get(words);
     if (known !== undefined) return known;
@@ -32,7 +32,7 @@ export class Sources {
     return this.#listed.length;
   }
 
-  /** The number that says what a row says: of a note that begins with its words, else of its publication, and what is left to say. */
+  /** The number for a row's source: of a note that begins with its words, or of its publication with the remaining words. */
   numberFor(words: string): { number: number; rest: string } | undefined {
     const note = [...this.#numbers].find(([said]) => said.startsWith(`${words} `));
     if (note) return { number: note[1], rest: '' };
@@ -50,7 +50,7 @@ export class Sources {
   }
 }
 
-/** Renumbers the marks of a chapter and turns its margin into its last lines. @throws Error when a mark has no note. */
+/** Renumbers the marks of a chapter and turns its sidebar into its last lines. @throws Error when a mark has no note. */
 export function settleSources(tree: Root, place: string, sources: Sources): Mark[] {
   const [margin] = all(tree, (node) => isOf(node, 'sidebar'));
   const notes = new Map(
@@ -70,7 +70,7 @@ export function settleSources(tree: Root, place: string, sources: Sources): Mark
   return [...marks, ...named.map(([link, words]) => numbered(link, sources.numberOf(words)))];
 }
 
-/** What a row of a figure has its number from is said once in the book: the row names it by number. After all chapters are settled. */
+/** Replaces the source of a figure's row by its number. Call after all chapters are resolved. */
 export function pointAtSources(tree: Root, sources: Sources): void {
   const rows = all(tree, (node) => isOf(node, 'figure-rows')).flatMap((figure) => all(figure, ({ tagName }) => tagName === 'li'));
   for (const row of rows) {
@@ -85,6 +85,6 @@ function numbered(link: Element, number: number): Mark {
   return [link, number];
 }
 
-/** A note without its own number, and without the link to the rows that stand elsewhere in the book. */
+/** A note without its own number, and without the link to rows elsewhere in the book. */
 const noteWords = (note: Element): string =>
   wordsOf(note.children.filter((child) => !(child.type === 'element' && ['b', 'a'].includes(child.tagName))));

@@ -1,4 +1,4 @@
-/* The two style sheets of the book, and the classes of which they speak: a chapter keeps no other. */
+/* Style sheets of the two books, and the classes in them. A chapter keeps no other classes. */
 import { readFileSync } from 'node:fs';
 
 const read = (name: string): string =>
@@ -8,11 +8,11 @@ const read = (name: string): string =>
     .replace(/ ?([{};,]) ?/g, '$1')
     .trim();
 
-/** What both books show alike. */
+/** Styles of both books. */
 export const bookStyles = (): string => read('book.css');
-/** What the one file adds for a screen and for paper. */
+/** Styles of the single file for screen and print. */
 export const oneFileStyles = (): string => read('one-file.css');
 
-/** Classes in selectors; `.5rem` and `example.org` are none. */
+/** Classes in selectors. `.5rem` and `example.org` are none. */
 export const classesIn = (styles: string): Set<string> =>
   new Set([...styles.matchAll(/\.([a-z][\w-]*)(?=[^{}]*\{)/gi)].map(([, name]) => name!));
