@@ -13,6 +13,7 @@ import { fillBox, turnBox } from './single.ts';
 import { systemOf } from './units.ts';
 
 // Each kind has its own value type, and no narrower type can contain several kinds.
+// eslint-disable-next-line @typescript-eslint/no-explicit-any
 type Columns = Readonly<Record<string, Kind<any>>>;
 export type RowOf<Of extends Columns> = { readonly [Name in keyof Of]: Of[Name] extends Kind<infer Value> ? Value : never };
 

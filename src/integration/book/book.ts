@@ -24,9 +24,8 @@ export type BookOf = {
 export type Book = {
   html: string;
   epub: Uint8Array;
-  /**
-   * The style sheet in the single file, for the content policy of a host.
-   */ styles: string;
+  /** The style sheet in the single file, for the content policy of a host. */
+  styles: string;
 };
 
 /** Makes both files. The pages contain no drafts and no withdrawn entries, so neither do the books. */
