@@ -1,12 +1,12 @@
 import { test } from 'vitest';
 
-/** One line of a published table: what goes in, what must come out, and where that is printed. */
+/** One row of a published table: the input, the expected output, and its source. */
 export type Row<Given, Expect> = { case: string; given: Given; expect: Expect; from: string };
 
 /**
- * On what an expected value rests. `published`: its source prints it. `recomputed`: a program of others, or one written apart, gave it by
- * a published method or from published data. `derived`: worked by hand from published figures. `rule`: a rule of this project.
- * `memory`: from memory or common practice, with no publication opened.
+ * Basis of an expected value. `published`: its source prints it. `recomputed`: an independent program computed it by a published method
+ * or from published data. `derived`: computed by hand from published figures. `rule`: a rule of this project. `memory`: from memory or
+ * common practice, with no publication opened.
  */
 export const BASES = ['published', 'recomputed', 'derived', 'rule', 'memory'] as const;
 export type Basis = (typeof BASES)[number];
@@ -14,7 +14,7 @@ export type Basis = (typeof BASES)[number];
 /** A row of tests/tables. */
 export type SourcedRow<Given, Expect> = Row<Given, Expect> & { basis: Basis };
 
-/** Runs a table, a test a row, on inputs that cannot be written to. An empty table is a mistake. */
+/** Runs a table, one test per row, on frozen inputs. An empty table is an error. */
 export function rows<Given, Expect>(
   title: string,
   table: readonly Row<Given, Expect>[],

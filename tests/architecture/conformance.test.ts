@@ -1,5 +1,4 @@
-// tests/CONFORMANCE.md names every criterion of WCAG 2.2, and each proof that it names is a test that is there; the page for
-// readers says the same.
+// tests/CONFORMANCE.md names every criterion of WCAG 2.2, and every proof in it is an existing test. The page for readers agrees.
 import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -32,7 +31,7 @@ const rows = read('tests/CONFORMANCE.md')
     };
   });
 
-test('the list of criteria is whole: 31 of level A, 24 of AA, 31 of AAA', () => {
+test('the list of criteria is complete: 31 of level A, 24 of AA, 31 of AAA', () => {
   const count = (level: string): number => CRITERIA.filter((each) => each.level === level).length;
   assert.deepEqual([count('A'), count('AA'), count('AAA')], [31, 24, 31]);
   assert.deepEqual(
@@ -41,7 +40,7 @@ test('the list of criteria is whole: 31 of level A, 24 of AA, 31 of AAA', () => 
   );
 });
 
-test('numbers and levels are those that the rules of axe carry', () => {
+test('numbers and levels are those in the rules of axe', () => {
   const { getRules } = createRequire(createRequire(import.meta.url).resolve('@axe-core/playwright'))('axe-core') as {
     getRules: () => { tags: string[] }[];
   };
@@ -51,7 +50,7 @@ test('numbers and levels are those that the rules of axe carry', () => {
       .find((tag) => /^wcag2\d?a+$/.test(tag))
       ?.replace(/^wcag2\d?/, '')
       .toUpperCase();
-    // A rule may bear on several criteria; its level is that of the strictest.
+    // A rule may concern several criteria. Its level is that of the strictest.
     const numbers = tags.flatMap((tag) => /^wcag(\d)(\d)(\d+)$/.exec(tag)?.slice(1).join('.') ?? []);
     const levels = numbers.map((number) => CRITERIA.find((each) => each.number === number)?.level ?? number);
     if (!level || numbers.includes('4.1.1')) continue;
@@ -61,7 +60,7 @@ test('numbers and levels are those that the rules of axe carry', () => {
   assert.ok(seen > 60, `${seen} rules`);
 });
 
-test('each is met or does not apply, with a proof, or is not met, with the reason; A and AA are met in full', () => {
+test('each criterion is met or does not apply, with a proof, or is not met, with a reason; A and AA are met in full', () => {
   for (const { number, level, result, why, proofs } of rows) {
     assert.ok(RESULTS.includes(result), `${number}: ${result}`);
     assert.ok(why.length > 4, `${number} says nothing`);
@@ -70,7 +69,7 @@ test('each is met or does not apply, with a proof, or is not met, with the reaso
   }
 });
 
-/** Pieces of text in a test file and in the files of tests/ that it stands on: the names of tests are among them. */
+/** Strings in a test file and in the helpers that it imports, which include the names of tests. */
 function piecesOf(path: string, seen = new Set<string>()): Set<string> {
   const pieces = new Set<string>();
   if (seen.has(path)) return pieces;
@@ -96,7 +95,7 @@ function faultOf(proof: string): string | null {
   return piecesOf(path).has(words!) ? null : `${path} has no such test`;
 }
 
-test('every proof that is named is there', () => {
+test('every proof in the table exists', () => {
   assert.deepEqual(
     rows.flatMap(({ number, proofs }) => proofs.flatMap((proof) => (faultOf(proof) ? [`${number}: ${proof}: ${faultOf(proof)}`] : []))),
     [],
@@ -106,7 +105,7 @@ test('every proof that is named is there', () => {
   assert.equal(faultOf('trust us'), 'names no test');
 });
 
-test('the page for readers gives the same counts, and names what is not met', () => {
+test('the page for readers gives the same counts and names the criteria that are not met', () => {
   const page = read('src/pages/about/access.astro');
   assert.deepEqual(
     [...page.matchAll(/data-criterion="([\d.]+)"/g)].map(([, number]) => number),

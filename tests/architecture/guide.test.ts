@@ -1,5 +1,5 @@
-// The documents are true to the tree: the plan names every folder, the dependency table every package, and every command, path and
-// link that a document names exists.
+// Documents agree with the tree: the plan names every folder, the dependency table every package, and every command, path and link in a
+// document exists.
 import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { join, posix } from 'node:path';
@@ -23,7 +23,7 @@ const cells = (part: string): string[][] =>
     .slice(1)
     .map((line) => line.slice(2, -2).split(' | '));
 
-test('every room of the tree stands in the plan, and the plan names no other', () => {
+test('the plan names every folder of the tree, and no other', () => {
   const plan = under('DEVELOPERS.md', 'The plan');
   const named = [...plan.matchAll(/(?:^|\s)([a-z][a-z-]*)\//gm)].map(([, name]) => name!);
   const rooms = new Set(
@@ -45,7 +45,7 @@ test('every room of the tree stands in the plan, and the plan names no other', (
   );
 });
 
-test('each package has its reason, and no reason is left of a package that went', () => {
+test('each package has a reason, and no removed package has one', () => {
   const named = cells(under('docs/dependencies.md', 'Dependencies')).flatMap(([names]) =>
     names!
       .replace(/\((?:tests|bench)\)/, '')
@@ -56,7 +56,7 @@ test('each package has its reason, and no reason is left of a package that went'
   assert.equal(new Set(named).size, named.length);
 });
 
-test('commands that the documents name are there', () => {
+test('every command in a document exists', () => {
   const wrong = documents.flatMap((path) =>
     [...read(path).matchAll(/(?:`|^ {4})npm (?:run )?([a-z:]+)/gm)]
       .filter(([, name]) => !(name! in scripts))
@@ -65,8 +65,8 @@ test('commands that the documents name are there', () => {
   assert.deepEqual(wrong, []);
 });
 
-test('files that the documents name are there', () => {
-  // A superseded decision speaks of files that went.
+test('every file in a document exists', () => {
+  // A superseded decision may name files that were deleted.
   const current = documents.filter((path) => !/^Status: Superseded/m.test(read(path)));
   const wrong = current.flatMap((path) =>
     [...read(path).matchAll(/`(?:node )?((?:src|tests|shared|docs)\/[\w/.-]+)`/g)]
@@ -76,7 +76,7 @@ test('files that the documents name are there', () => {
   assert.deepEqual(wrong, []);
 });
 
-/** The fragment of a heading, as hosts of Markdown make it. */
+/** The fragment of a heading, as Markdown hosts make it. */
 const fragmentOf = (heading: string): string =>
   heading
     .toLowerCase()
@@ -96,7 +96,7 @@ function brokenLinks(path: string): string[] {
   });
 }
 
-test('links between the documents lead somewhere', () => {
+test('every link between documents leads to an existing file and heading', () => {
   assert.ok(documents.length > 60, `${documents.length} documents`);
   assert.deepEqual(documents.flatMap(brokenLinks), []);
 });
@@ -117,7 +117,7 @@ test('README.md has at most 80 lines, DEVELOPERS.md at most 150', () => {
     assert.ok(read(path).split('\n').length <= most, `${path}: ${read(path).split('\n').length} lines`);
 });
 
-test('every decision has a status with a day, and says its context, what was rejected and what follows', () => {
+test('every decision has a status with a date, and states context, rejected alternatives and consequences', () => {
   const decisions = files('docs/decisions').filter((path) => !path.endsWith('/README.md'));
   assert.ok(decisions.length > 40);
   for (const [at, path] of decisions.entries()) {
@@ -135,7 +135,7 @@ test('every decision has a status with a day, and says its context, what was rej
   }
 });
 
-test('the changelog begins with this version', () => {
+test('the changelog begins with the current version', () => {
   const [newest] = [...read('CHANGELOG.md').matchAll(/^## (\S+), \d{1,2} [A-Z][a-z]+ \d{4}$/gm)].map(([, number]) => number);
   assert.equal(newest, version);
 });

@@ -1,9 +1,11 @@
-// Which way imports run: from the pages down to the arithmetic, never back.
+// Import directions: from the pages down to shared/, never back.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { files, importsOf, isCode, read, type Import } from './tree.ts';
 
-/** A room's name is the folder of its files. Each calculator and each part of client/ is a room of its own, and so are the tags of pages. */
+/**
+ * A room's name is the folder of its files. Each calculator and each part of client/ is a room of its own, and so are the mdx components.
+ */
 export function roomOf(path: string): string {
   const [first = '', second = '', third = ''] = path.split('/');
   if (first === 'shared') return 'shared';
@@ -13,7 +15,7 @@ export function roomOf(path: string): string {
   return second;
 }
 
-/** Whom each room may use, besides itself. `types` may be named where no value is taken. */
+/** The rooms that each room may import, besides itself. `types` are rooms for type imports only. */
 const may: Record<string, { values: string[]; types?: string[]; packages?: RegExp }> = {
   shared: { values: [] },
   schemas: { values: ['shared'], packages: /^astro\/zod$/ },
@@ -69,7 +71,7 @@ function faultsIn(path: string, imports: Import[]): string[] {
 
 const ours = files().filter((path) => isCode(path) && /^(src|shared)\//.test(path));
 
-test('every import runs down the house', () => {
+test('every import follows the import directions', () => {
   assert.ok(ours.length > 100, `${ours.length} files`);
   const all = ours.map((path) => ({ path, imports: importsOf(path) }));
   assert.ok(all.reduce((sum, { imports }) => sum + imports.length, 0) > 200);
@@ -79,7 +81,7 @@ test('every import runs down the house', () => {
   );
 });
 
-test('what is imported is there', () => {
+test('every imported file exists', () => {
   const there = new Set(files());
   const lost = [...ours, ...files('tests').filter(isCode)].flatMap((path) =>
     importsOf(path)
@@ -89,14 +91,14 @@ test('what is imported is there', () => {
   assert.deepEqual(lost, []);
 });
 
-test('only two files of the library ask Astro: one for entries, one for their words', () => {
+test('only two files of lib import from Astro: one for entries, one for their words', () => {
   assert.deepEqual(
     ours.filter((path) => importsOf(path).some(({ from }) => from === 'astro:content')),
     ['src/content.config.ts', 'src/lib/content.ts', 'src/lib/render-words.ts'],
   );
 });
 
-test('a package that is imported is listed in package.json, and one that is listed is used', () => {
+test('every imported package is listed in package.json, and every listed package is used', () => {
   const listedIn = (path: string): Record<string, string> => {
     const { dependencies, devDependencies } = JSON.parse(read(path)) as Record<string, Record<string, string>>;
     return { ...dependencies, ...devDependencies };
@@ -107,7 +109,7 @@ test('a package that is imported is listed in package.json, and one that is list
       .split('/')
       .slice(0, from.startsWith('@') ? 2 : 1)
       .join('/');
-  // What only the bench installs has a list of its own.
+  // Packages for the bench alone have a list of their own.
   const apart = 'tests/bench/lighthouse/';
   const usedApart = files()
     .filter((path) => isCode(path) && path.startsWith(apart))
@@ -117,7 +119,7 @@ test('a package that is imported is listed in package.json, and one that is list
   const used = new Map<string, string>();
   for (const path of code)
     for (const { from } of importsOf(path)) if (!/^(\.|node:|astro:|virtual:)/.test(from)) used.set(nameOf(from), path);
-  // Packages older than modules are asked for by name.
+  // Packages without ES modules are required by name.
   for (const path of code)
     for (const [, name] of read(path).matchAll(/(?:[rR]equire\b|import\.meta\.resolve)[^\n]*?\('([a-z@][\w@/-]*)'\)/g))
       used.set(nameOf(name!), path);
@@ -126,7 +128,7 @@ test('a package that is imported is listed in package.json, and one that is list
     [...used].filter(([name]) => !(name in listed) && !asTypes(name)).map(([name, path]) => `${path} imports ${name}`),
     [],
   );
-  // Named in a setting, asked for by a command, or what another package here cannot do without.
+  // Named in a setting, used by a command, or required by another package here.
   const otherwise = [
     '@types/node',
     '@astrojs/check',

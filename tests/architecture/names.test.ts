@@ -1,17 +1,17 @@
-// Names of files and exports say what they do, and no file mentions machine paths or how it was made.
+// Names of files and exports describe what they do, and no file mentions machine paths or how it was made.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { files, isCode, isText, read } from './tree.ts';
 
 const all = files();
 
-/** Words that say nothing about what a file or an export does. */
+/** Words that do not describe what a file or an export does. */
 const banned = ['util', 'utils', 'helper', 'helpers', 'misc', 'manager', 'managers'];
 
 const wordsIn = (name: string): string[] => name.split(/[-_.]|(?<=[a-z])(?=[A-Z])/).map((word) => word.toLowerCase());
 const saysNothing = (name: string): boolean => wordsIn(name).some((word) => banned.includes(word));
 
-test('no file or folder has a name that says nothing', () => {
+test('no file or folder has a name without meaning', () => {
   const named = all.filter((path) => /^(src|shared|tests|docs|scripts)\//.test(path) && !path.startsWith('tests/fixtures/'));
   assert.ok(named.length > 300, `${named.length} files`);
   assert.deepEqual(
@@ -22,7 +22,7 @@ test('no file or folder has a name that says nothing', () => {
   for (const name of ['service-worker', 'base.css', 'data.ts', 'handler.ts', 'information.ts']) assert.ok(!saysNothing(name), name);
 });
 
-test('no export has such a name', () => {
+test('no export has a name without meaning', () => {
   const exported = (path: string): string[] =>
     [...read(path).matchAll(/^export (?:async )?(?:function|const|class|interface|type) (\w+)/gm)].map((match) => match[1]!);
   assert.deepEqual(
@@ -38,7 +38,7 @@ test('no export has such a name', () => {
   assert.ok(saysNothing('formHelper') && !saysNothing('handled'));
 });
 
-// Written in pieces, so that this file does not mention them itself.
+// In pieces, so that this file does not contain the words itself.
 const mentions: RegExp[] = [
   new RegExp(['(^|[\\s"\'`(])/', '(work|root|tmp)', '/[a-z]'].join('')),
   new RegExp(['\\.\\./\\.?\\.?/?', 'shared/', '(design|cases|reference|hooks)'].join('')),

@@ -1,4 +1,4 @@
-// The arithmetic knows no clock, no network, no page; and nothing but the reader's own page and one command asks the clock.
+// shared/ uses no clock, network or page. Only the reader's page and some commands read the clock.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import ts from 'typescript';
@@ -10,7 +10,7 @@ const outside = new Set(
   ),
 );
 
-/** Names of the outer world that the code uses as values and does not declare itself; and chance. */
+/** Globals that the code uses as values without declaring them, and random numbers. */
 function reachesOut(path: string, code = codeOf(path)): string[] {
   const source = ts.createSourceFile(path, code, ts.ScriptTarget.Latest, true);
   const own = new Set<string>();
@@ -31,7 +31,7 @@ function reachesOut(path: string, code = codeOf(path)): string[] {
   return [...new Set(used)].filter((name) => !own.has(name));
 }
 
-/** A field's or a property's name says nothing of the outer world. */
+/** The name of a field or property is not a global. */
 function isNameOnly(node: ts.Identifier): boolean {
   const { parent } = node;
   return (
@@ -41,7 +41,7 @@ function isNameOnly(node: ts.Identifier): boolean {
   );
 }
 
-/** Where the clock is asked: `new Date()`, `Date.now()`, `Date()`, `performance.now()`. */
+/** Reads of the clock: `new Date()`, `Date.now()`, `Date()`, `performance.now()`. */
 function asksTheClock(path: string, code = codeOf(path)): string[] {
   const source = ts.createSourceFile(path, code, ts.ScriptTarget.Latest, true);
   const found: string[] = [];
@@ -54,7 +54,7 @@ function asksTheClock(path: string, code = codeOf(path)): string[] {
   return found;
 }
 
-test('shared/ reaches for nothing outside', () => {
+test('shared/ uses no global of the outside world', () => {
   const shared = files('shared').filter(isCode);
   assert.ok(shared.length > 30);
   assert.deepEqual(
@@ -63,7 +63,7 @@ test('shared/ reaches for nothing outside', () => {
   );
 });
 
-test("the clock is asked by the reader's page, its worker and by the commands that list what is due, withdraw today and measure, and nowhere else", () => {
+test('only the client, the service worker and the commands that list what is due, withdraw today or measure read the clock', () => {
   const may = (path: string): boolean =>
     /^src\/(calculators|client|service-worker)\//.test(path) ||
     ['src/cli/review.ts', 'src/cli/withdraw.ts', 'tests/bench/bench.ts'].includes(path);
@@ -75,7 +75,7 @@ test("the clock is asked by the reader's page, its worker and by the commands th
   );
 });
 
-test('each of these is seen', () => {
+test('the test detects each of these', () => {
   for (const [code, name] of [
     ['const today = new Date(2026, 1, 1);', 'Date'],
     ['export const x = () => fetch("/a");', 'fetch'],

@@ -1,4 +1,4 @@
-// Every row of tests/tables names its source and on what its expected value rests, and the two agree.
+// Every row of tests/tables names its source and the basis of its expected value, and the two agree.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { BASES, type Basis, type SourcedRow } from '../rows.ts';
@@ -6,7 +6,7 @@ import { files } from './tree.ts';
 
 type Kept = SourcedRow<unknown, unknown>;
 
-/** Words of a source that settle the basis. */
+/** Words of a source that decide the basis. */
 const SETTLED: [words: RegExp, basis: Basis[]][] = [
   [/from memory|no source|common table/, ['memory']],
   [/^our rule|worked by hand/, ['rule']],
@@ -32,7 +32,7 @@ const faultOf = ({ case: name, from, basis }: Kept): string[] => {
   return settled && !settled[1].includes(basis) ? [`${name}: ${basis}, but “${from}”`] : [];
 };
 
-test('every row of a table says on what it rests, as its source says', async ({ annotate }) => {
+test('every row of a table states its basis, as its source does', async ({ annotate }) => {
   const kept = await keptRows();
   assert.ok(kept.length > 450, `${kept.length} rows`);
   assert.deepEqual(kept.flatMap(faultOf), []);
@@ -40,7 +40,7 @@ test('every row of a table says on what it rests, as its source says', async ({ 
   await annotate(`${kept.length} rows: ${counts.join(', ')}`);
 });
 
-test('a row is seen whose basis is not what its source says', () => {
+test('the test detects a row whose basis contradicts its source', () => {
   const row = { case: 'a', given: 1, expect: 2 };
   assert.equal(faultOf({ ...row, from: 'from memory', basis: 'published' }).length, 1);
   assert.equal(faultOf({ ...row, from: '', basis: 'rule' }).length, 1);

@@ -1,4 +1,4 @@
-/* The project's own files, as they lie on the disk, and what each imports. */
+/* The project's own files, and the imports of each. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join, posix, sep } from 'node:path';
 import ts from 'typescript';
@@ -7,7 +7,7 @@ import { projectFolder } from '../../src/cli/paths.ts';
 const notOurs = new Set(['node_modules', '.git', 'dist', '.astro', '.almanac', 'output', 'test-results', '.DS_Store']);
 const text = new Set(['.ts', '.mjs', '.astro', '.css', '.json', '.md', '.mdx', '.yaml', '.csv', '.svg', '.txt', '']);
 
-/** Paths from the project with forward slashes, sorted. */
+/** Paths from the project folder with forward slashes, sorted. */
 export function files(folder = ''): string[] {
   const found = readdirSync(join(projectFolder, folder), { withFileTypes: true }).filter(({ name }) => !notOurs.has(name));
   return found.flatMap((each) => (each.isDirectory() ? files(posix.join(folder, each.name)) : [posix.join(folder, each.name)])).sort();
@@ -17,7 +17,7 @@ export const read = (path: string): string => readFileSync(join(projectFolder, p
 export const isText = (path: string): boolean => text.has(extname(path));
 export const isCode = (path: string): boolean => /\.(ts|mjs|astro)$/.test(path);
 
-/** The code of a file: of an Astro page what stands between its dashes and in its scripts. */
+/** The code of a file. For an Astro page: its front matter and its scripts. */
 export function codeOf(path: string, content = read(path)): string {
   if (!path.endsWith('.astro')) return content;
   const [, head = ''] = /^---\n([\s\S]*?)\n---/.exec(content) ?? [];
@@ -25,11 +25,11 @@ export function codeOf(path: string, content = read(path)): string {
 }
 
 export interface Import {
-  /** What is written. */
+  /** The written specifier. */
   from: string;
-  /** The file of the project it means, or the name of a package. */
+  /** The project file that it resolves to, or the name of a package. */
   to: string;
-  /** Gone when the program runs. */
+  /** True for a type import. */
   typeOnly: boolean;
 }
 

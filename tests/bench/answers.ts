@@ -1,4 +1,4 @@
-/* How soon a reader has an answer, in a browser that is slowed to a quarter: a key in a calculator, a search, a page without signal. */
+/* Response times in a browser slowed to a quarter: a key in a calculator, a search, a page without signal. */
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
 import { openBrowser } from './browser.ts';
@@ -6,7 +6,7 @@ import { openHost, openReader } from '../e2e/kept.ts';
 import { oneOfEachKind, phone } from '../e2e/visit.ts';
 import { median, type Row } from './table.ts';
 
-/** A phone of some years beside the machine that measures. */
+/** A phone of some years compared with the measuring machine. */
 const SLOWER = 4;
 
 export async function answers(): Promise<Row[]> {
@@ -31,7 +31,7 @@ async function withDemo<T>(use: (browser: Browser, site: Site) => Promise<T>): P
   }
 }
 
-/** Forms that are filled, the box that is typed in, and what is typed there a sign at a time. */
+/** Forms with values, the box to type in, and the text to type there, one character at a time. */
 const FORMS = [
   { slug: 'mite-count', values: 'samples=A:9/300;B:4/300&method=wash&phase=dearth', box: 'mites', typed: '12345678901234567890' },
   { slug: 'syrup', values: 'sugar-parts=2&water-parts=1&amount=25&unit=lb', box: 'amount', typed: '12345678901234567890' },
@@ -63,13 +63,13 @@ const keyRows = (): Promise<Row[]> =>
 
 type KeyTime = { result: number; frame: number };
 
-/** From the key's own time stamp until the result stands in the page and is laid out, and until the browser asks for a frame with it. */
+/** From the key's own timestamp until the result is in the page and laid out, and until the browser requests a frame with it. */
 async function keyTimes(page: Page, box: string, typed: string): Promise<KeyTime[]> {
   await page.evaluate(() => {
     const times: KeyTime[] = ((window as unknown as { times: KeyTime[] }).times = []);
     let pressed = 0;
     document.addEventListener('keydown', (event) => (pressed = event.timeStamp), true);
-    // Last of the listeners: the calculator's own, on its form, have run.
+    // This is the last listener: the calculator's own, on its form, have run.
     window.addEventListener('input', () => {
       document.body.getBoundingClientRect();
       const result = performance.now() - pressed;
@@ -78,7 +78,7 @@ async function keyTimes(page: Page, box: string, typed: string): Promise<KeyTime
   });
   await page.locator(`form [name="${box}"]`).first().focus();
   for (const [at, sign] of [...typed].entries()) {
-    // A number of two signs at most, so that every key gives a result and none a fault.
+    // A number of at most two digits, so that every key gives a result and none an error.
     if (at % 2 === 0) await page.keyboard.press('Control+A');
     await page.keyboard.press(sign);
     await page.waitForFunction((count) => (window as unknown as { times: KeyTime[] }).times.length > count, at);
@@ -107,7 +107,7 @@ const searchRows = (): Promise<Row[]> =>
     ];
   });
 
-/** From sending the form to the count of what was found. */
+/** From submitting the form to the number of results. */
 const searchTime = (page: Page, words: string): Promise<number> =>
   page.evaluate(async (typed) => {
     const [field, status] = [document.querySelector<HTMLInputElement>('#words')!, document.querySelector('[role=status]')!];

@@ -1,6 +1,6 @@
 /*
- * Measures what the almanac promises of time, memory and bytes: a table for the terminal, `.almanac/bench.json` for
- * programs. Times are of this machine in this hour; what counts are the ratios, measured side by side.
+ * Benchmarks of the almanac's promises on time, memory and bytes: a table for the terminal, `.almanac/bench.json` for programs. Times
+ * depend on the machine and its load. The ratios, measured side by side, are what counts.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus, platform, release, totalmem } from 'node:os';

@@ -1,4 +1,4 @@
-/* The browser of a measurement, started as the tests start it. Pages keep no offline copy unless `workers` is set. */
+/* Browser of a benchmark, started as the tests start it. Pages store no offline copy unless `workers` is set. */
 import { chromium, type Browser, type LaunchOptions } from '@playwright/test';
 import { findBrowser, launchVariable } from '../../src/cli/browser.ts';
 

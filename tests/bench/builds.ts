@@ -1,7 +1,6 @@
 /*
- * Our whole build beside a bare Astro project with Pagefind of the same pages, in one run, turn by turn. Bare is written in
- * MDX with a component on each page and drawn by the same processor as ours; and once more in plain Markdown, which is less
- * work than any almanac can be.
+ * Our whole build compared with a bare Astro project with Pagefind and the same pages, alternately in one run. The bare project uses MDX
+ * with a component on each page and the same processor as ours. A second one uses plain Markdown, which is less work than any almanac.
  */
 import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -13,7 +12,7 @@ import { median, type Row } from './table.ts';
 
 const packages = join(projectFolder, 'node_modules');
 
-/** How often each is built: the largest once, since it takes minutes. */
+/** How often each is built. The largest is built once, because it takes minutes. */
 const ROUNDS: Record<number, number> = { 100: 3, 1000: 3, 5000: 1 };
 
 type Built = { seconds: number; processorSeconds: number; peakMB: number };
@@ -62,7 +61,7 @@ function growth(sides: ReadonlyMap<number, Side>): Row[] {
   if (!few || !many) return [];
   const least = sides.get(100)!;
   const grows = (of: (side: Side) => number): number => of(many) / 5000 / (of(few) / 1000);
-  // Without what every build costs before its first page.
+  // Without the fixed cost of every build before its first page.
   const further = (of: (side: Side) => number): number => (of(many) - of(few)) / 4000 / ((of(few) - of(least)) / 900);
   const row = (name: string, value: number, more: Partial<Row> = {}): Row => ({
     part: 'builds',

@@ -1,4 +1,4 @@
-/* How long `check` takes over the demo club and over clubs of 200 and 5,000 files; and the book of the demo club. */
+/* Duration of `check` for the demo club and for clubs of 200 and 5,000 files, and of the book of the demo club. */
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -1,6 +1,6 @@
 /*
- * Clubs of any size for measuring: the small good club of the tests and as many further pages as asked for, each of about 450
- * words, a table, a figure and a few links. The words are drawn from a list by a fixed rule, so that every run has the same.
+ * Clubs of any size for benchmarks: the small good club of the tests with as many extra pages as needed. Each has about 450 words, a
+ * table, a figure and a few links. A fixed rule picks the words from a list, so that every run has the same.
  */
 import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -12,7 +12,7 @@ bloom dearth winter frost weight count sample mite board sugar water strip label
     /\s+/,
   );
 
-/** A small generator of whole numbers below `most`, the same each time (Park and Miller 1988). */
+/** A small generator of whole numbers below `most`, the same in each run (Park and Miller 1988). */
 function numbers(seed: number): (most: number) => number {
   let state = seed * 7919 + 1;
   return (most) => {
@@ -29,7 +29,7 @@ function sentence(next: (most: number) => number): string {
 
 const paragraph = (next: (most: number) => number): string => Array.from({ length: 6 }, () => sentence(next)).join(' ');
 
-/** The words of page `number`, with nothing that only our own generator knows. */
+/** The words of page `number`, without syntax of our own generator. */
 function plainBody(number: number): string {
   const next = numbers(number);
   const table = [
@@ -50,7 +50,7 @@ function plainBody(number: number): string {
   ].join('\n\n');
 }
 
-/** The same with a figure and a link to the next page, in the way that the project writes them. */
+/** The same with a figure and a link to the next page, in our syntax. */
 function wholeBody(number: number, pages: number, figure: string): string {
   const next = 1 + (number % pages);
   return `${plainBody(number)}\n\nCool it for ${figure}. See [page ${next}](/know-how/${nameOf(next)}/).`;
@@ -81,12 +81,15 @@ export function writeClub(folder: string, pages: number): void {
   }
 }
 
-/** What the pages of a bare project are written in: MDX with a component on each, as ours, or plain Markdown, which is less work. */
+/** The format of a bare project: MDX with a component on each page, like ours, or plain Markdown, which is less work. */
 export type Written = 'mdx' | 'md';
 
 const COOLING: Record<Written, string> = { mdx: '<Figure id="cooling" />', md: '10 minutes' };
 
-/** The same pages as a bare Astro project with the same Markdown processor: one layout, one collection, one component; no checks, no calendar, no sources. */
+/**
+ * The same pages as a bare Astro project with the same Markdown processor: one layout, one collection, one component; no checks, no
+ * calendar, no sources.
+ */
 export function writeBareProject(folder: string, pages: number, written: Written): void {
   const write = (name: string, text: string): void => {
     mkdirSync(dirname(join(folder, name)), { recursive: true });
@@ -109,7 +112,7 @@ export const collections = { pages: defineCollection({ loader: glob({ pattern: '
     write(`pages/${nameOf(number)}.${written}`, `---\ntitle: ${titleOf(number)}\n---\n${wholeBody(number, pages, COOLING[written])}\n`);
 }
 
-// Its caches lie in the project, so that a cold build is cold.
+// Its caches are inside the project, so that a cold build is cold.
 const bareConfig = (written: Written): string => `import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', markdown: { processor: unified() }, integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };

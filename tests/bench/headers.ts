@@ -1,4 +1,4 @@
-/* The headers that a host sends when it reads the site's `_headers`: every rule whose path fits, later ones over earlier. */
+/* Headers that a host sends when it reads the site's `_headers`: every rule whose path matches, later ones over earlier. */
 import type { Built } from '../setup/built-site.ts';
 
 /** For `serve`: by the path below the base. */

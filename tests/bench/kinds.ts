@@ -1,4 +1,4 @@
-/* Kinds of page, for rows: by the first word of the address and whether there is a second; `/` is the first page. */
+/* Kinds of page for the rows: by the first word of the address and whether there is a second. `/` is the first page. */
 import type { Built } from '../setup/built-site.ts';
 
 export function kindOf(site: Built, page: string): string {
@@ -7,6 +7,6 @@ export function kindOf(site: Built, page: string): string {
   return first.includes('.') ? first : `${first}/${second ? '*' : ''}`;
 }
 
-/** Pages by kind, kinds in the order of the alphabet. */
+/** Pages by kind, sorted by kind. */
 export const byKind = (site: Built): Map<string, string[]> =>
   new Map([...Map.groupBy(site.pages, (page) => kindOf(site, page))].sort(([a], [b]) => (a < b ? -1 : 1)));

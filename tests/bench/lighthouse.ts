@@ -1,6 +1,6 @@
 /*
- * Lighthouse on a page of each kind of a club that is no demonstration, served with our headers and packed as hosts do.
- * Each page counts with its worst of five views.
+ * Lighthouse on a page of each kind of a club that is no demonstration, served with our headers and with compression. Each page counts
+ * with its worst of five views.
  */
 import { spawn } from 'node:child_process';
 import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -46,7 +46,10 @@ export async function lighthouse(quick: boolean): Promise<Row[]> {
   }
 }
 
-/** A demonstration asks not to be found; this copy of a small club does not. Numbers and addresses that are made up go, as checks demand. */
+/**
+ * A demonstration asks robots to stay away, and this copy of a small club does not. Invented numbers and addresses are removed, as checks
+ * require.
+ */
 function openClub(): string {
   const club = join(projectFolder, '.almanac', 'bench-club');
   rmSync(club, { recursive: true, force: true });
@@ -101,7 +104,7 @@ const NAMES = {
   seo: ['findability', 100],
 } as const;
 
-/** Of all views of a kind the worst; what is within its budget is told in one line for all kinds. */
+/** The worst of all views of a kind. Results within budget share one line for all kinds. */
 function rowsOf(kind: string, views: readonly View[]): Row[] {
   const row = (name: string, measured: number, more: Partial<Row>): Row => ({
     part: 'lighthouse',

@@ -1,19 +1,22 @@
-/* Runs a command as a person would and measures it: time on the wall, time of the processors, the most memory it held with all it started, and when it said what. */
+/*
+ * Runs a command as a person would and measures it: wall time, CPU time, peak memory with all child processes, and the time of each
+ * output line.
+ */
 import { spawn } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 
 export type Run = {
   seconds: number;
   processorSeconds: number;
-  /** NaN where there is no /proc to ask. */
+  /** NaN where there is no /proc. */
   peakMB: number;
-  /** What it printed, each line with the second at which it came. */
+  /** Its output, each line with its time in seconds. */
   lines: { second: number; text: string }[];
 };
 
 const LOOK_MS = 50;
 
-/** @throws Error with all it printed when it does not end with 0. */
+/** @throws Error with its output when it does not exit with 0. */
 export async function measured(command: string, words: readonly string[], cwd: string): Promise<Run> {
   const before = childProcessor();
   const began = performance.now();
@@ -38,7 +41,7 @@ export async function measured(command: string, words: readonly string[], cwd: s
   return { seconds: since(), processorSeconds: childProcessor() - before, peakMB: peak > 0 ? peak : Number.NaN, lines };
 }
 
-/** One after the other, as one run. */
+/** Combines successive runs to one. */
 export const together = (runs: readonly Run[]): Run => ({
   seconds: sum(runs.map(({ seconds }) => seconds)),
   processorSeconds: sum(runs.map(({ processorSeconds }) => processorSeconds)),
@@ -48,7 +51,7 @@ export const together = (runs: readonly Run[]): Run => ({
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
 
-/** Seconds that ended children used, and theirs: the fields cutime and cstime of proc(5), in hundredths. */
+/** CPU seconds of finished children and their own: the fields cutime and cstime of proc(5), in hundredths. */
 function childProcessor(): number {
   if (!existsSync('/proc/self/stat')) return Number.NaN;
   const fields = readFileSync('/proc/self/stat', 'utf8')
@@ -57,14 +60,14 @@ function childProcessor(): number {
   return (Number(fields[13]) + Number(fields[14])) / 100;
 }
 
-/** Resident memory of a process and all below it, in MB; 0 for one that has ended, or where there is no /proc. */
+/** Resident memory of a process and its children, in MB. 0 for a finished one, or where there is no /proc. */
 function memoryOf(process: number | string): number {
   const own = Number(/^VmRSS:\s+(\d+)/m.exec(readOr(`/proc/${process}/status`))?.[1] ?? 0) / 1024;
   const below = threadsOf(process).flatMap((thread) => readOr(`/proc/${process}/task/${thread}/children`).split(' ').filter(Boolean));
   return own + sum(below.map(memoryOf));
 }
 
-// A process may end while we look.
+// A process may end during the measurement.
 function readOr(path: string): string {
   try {
     return readFileSync(path, 'utf8');

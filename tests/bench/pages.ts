@@ -1,4 +1,4 @@
-/* The bytes of the demo club: pages and first views by kind, script, styles, letters, and the whole copy for use without signal. */
+/* Bytes of the demo club: pages and first views by kind, script, styles, fonts, and the whole offline copy. */
 import type { Browser } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
 import { openBrowser } from './browser.ts';
@@ -50,7 +50,7 @@ function pageRows(site: Site): Row[] {
   ];
 }
 
-/** The page with most script of those that may have as much; the style sheets and the letters. */
+/** The page with the most script among those with the same limit, the style sheets and the fonts. */
 function scriptRows(site: Site): Row[] {
   const scripts = [...Map.groupBy(site.pages, (page) => mostScript(site, page))]
     .sort(([a], [b]) => a - b)

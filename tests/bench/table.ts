@@ -1,17 +1,17 @@
-/* What was measured, as rows: for a person a table with budgets and verdicts, for a program the same as JSON. */
+/* Benchmark results as rows: a table with budgets and verdicts for a person, and the same as JSON for a program. */
 
 export type Row = {
-  /** What it is about: builds, check, pages, answers, lighthouse. */
+  /** The subject: builds, check, pages, answers, lighthouse. */
   part: string;
   name: string;
   measured: number;
   unit: 's' | 'ms' | 'MB' | 'B' | 'times' | 'requests' | 'points' | '';
-  /** At most, or at least, this. */
+  /** The maximum or minimum. */
   most?: number;
   least?: number;
-  /** Which page, which of several, beside what. */
+  /** Which page, which of several, compared with what. */
   note?: string;
-  /** In the table only when it is over. */
+  /** Shown in the table only when it is over budget. */
   inDetail?: boolean;
 };
 
@@ -22,7 +22,7 @@ export const verdictOf = ({ measured, most, least }: Row): Verdict =>
 
 const HEADS = ['what', 'measured', 'budget', 'verdict', ''];
 
-/** Columns of equal width; the last, of notes, is left as it is. */
+/** Columns of equal width, except the last column of notes. */
 export function table(rows: readonly Row[]): string {
   const cells = [
     HEADS,
@@ -46,7 +46,7 @@ function budget({ most, least, unit }: Row): string {
   return least === undefined ? '' : `>= ${shown(least, unit)}`;
 }
 
-/** Seconds, megabytes and ratios with two places; what is counted without. */
+/** Seconds, megabytes and ratios have two decimals, and counts have none. */
 function shown(value: number, unit: Row['unit']): string {
   if (Number.isNaN(value)) return 'not known';
   const places =

@@ -1,5 +1,4 @@
-// What every page keeps for readers who find their way by other means than the eye or a steady hand; of the files as they
-// are published. The numbers are criteria of WCAG 2.2.
+// Accessibility of every built page: titles, landmarks, order, names, status messages. The numbers are criteria of WCAG 2.2.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -101,7 +100,7 @@ test('every page is reached by links from the first, and every page of an entry 
   }
   const led = (page: string): boolean =>
     !all(trees.get(page)!, (element) => element.tagName === 'main' && 'dataWithdrawn' in element.properties).length && page !== '/404.html';
-  // Nothing is withdrawn in the demo club: then nothing leads to the list of it.
+  // Nothing is withdrawn in the demo club, so nothing links to the list of withdrawn pages.
   const pages = site.pages.filter((page) => led(page) && page !== '/withdrawn/');
   assert.match(words(trees.get('/withdrawn/')!), /Nothing, up to the day of this edition\./);
   nothing(pages.filter((page) => !reached.has(page)));
@@ -198,7 +197,7 @@ test('no script hears a single key, a drag, a gesture, the device being moved, o
   const heard =
     /["'`](key(down|up|press)|drag\w*|drop|touch\w+|mouse(down|move|over|enter)|pointer(move|over|enter)|device(motion|orientation)|wheel|contextmenu)["'`]/g;
   nothing(scripts.flatMap((file) => [...site.read(file).matchAll(heard)].map(([, name]) => `${file} hears ${name}`)));
-  // The one press that is heard at its beginning only fetches the calculator's script.
+  // The one listener for the start of a press only fetches the calculator's script.
   assert.deepEqual(
     scripts.filter((file) => /["'`]pointerdown["'`]/.test(site.read(file))).map((file) => file.replace(/\..*/, '')),
     ['assets/wake-on-touch'],
@@ -216,7 +215,7 @@ test('no script hears a single key, a drag, a gesture, the device being moved, o
   );
 });
 
-test('a planted fault is seen', () => {
+test('the test detects a planted fault', () => {
   const tree = fromHtml(
     '<nav class="bottom-nav"><a href="/a" target="_blank" aria-label="Other" title="x">Now</a></nav><input type="email" autocomplete="name">',
   );

@@ -1,4 +1,4 @@
-// Builds at the same time, into one folder or several, from one club or several: each folder is as if its build had been alone.
+// Concurrent builds, into one folder or several, from one club or several: each folder is as if its build had been alone.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';

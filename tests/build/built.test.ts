@@ -1,4 +1,4 @@
-// What a build publishes beside its pages, held against the content it was built from.
+// Files that a build publishes besides its pages, compared with the content.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -30,7 +30,7 @@ beforeAll(async () => {
 });
 
 for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
-  test(`club.ics of ${club}: every meeting of the content and no other, event by event`, async () => {
+  test(`club.ics of ${club} contains exactly the meetings of the content, event by event`, async () => {
     const { content, read } = club === 'demo' ? demo : await builtFixture(club);
     const folder = readFolder(content);
     const { id, 'time-zone': zone } = folder.club!.fields.value as { id: string; 'time-zone': string };
@@ -69,9 +69,10 @@ for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
   });
 }
 
-test('what was handed over for publishing is published nowhere', () => assert.ok(!readdirSync(demo.folder).includes('almanac.json')));
+test('the file that pages hand over to the integration is not published', () =>
+  assert.ok(!readdirSync(demo.folder).includes('almanac.json')));
 
-test('edition.json names every page but the one of missing addresses, by its place', () => {
+test('edition.json names every page except the 404 page by its path', () => {
   const record = JSON.parse(demo.read('edition.json')) as EditionRecord;
   assert.deepEqual(
     Object.keys(record.pages).sort(),
@@ -88,12 +89,12 @@ test('edition.json names every page but the one of missing addresses, by its pla
   );
 });
 
-test('without a web address there is no sitemap; a demonstration is closed to robots', () => {
+test('without a web address there is no sitemap, and a demonstration is closed to robots', () => {
   assert.ok(!readdirSync(demo.folder).includes('sitemap.xml'));
   assert.equal(demo.read('robots.txt'), 'User-agent: *\nDisallow: /\n');
 });
 
-test('search keeps the text of each page, and nothing that stands beside the text', () => {
+test('search contains the text of each page and nothing from its sidebar', () => {
   const records = recordsIn(demo.folder);
   assert.ok(records.length > 300, `${records.length} records`);
   assert.equal(new Set(records.map(({ place }) => place)).size, records.length);
@@ -104,7 +105,7 @@ test('search keeps the text of each page, and nothing that stands beside the tex
   }
 });
 
-// The engine's setting for it is not documented: a new version that forgets it would fetch pieces of 20 kB.
+// Pagefind does not document this setting. A new version that ignored it would fetch pieces of 20 kB.
 test('search fetches small files: pieces of the index under 5 kB, texts under 8 kB, words under 20 kB; its folder names the version', () => {
   const folder = join(demo.folder, PAGEFIND_FOLDER);
   const large = (name: string, most: number): string[] =>
@@ -123,7 +124,7 @@ test('search fetches small files: pieces of the index under 5 kB, texts under 8 
   assert.deepEqual([PAGEFIND_FOLDER, dependencies.pagefind], [`pagefind-${version}/`, version]);
 });
 
-test('a draft is in no file of the site', async () => {
+test('no file of the site contains a draft', async () => {
   const { folder, content } = await builtFixture('hostile');
   const drafts = readFolder(content).entries.filter((entry) => (entry.fields.value as { draft?: boolean }).draft === true);
   const titles = drafts

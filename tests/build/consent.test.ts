@@ -1,4 +1,4 @@
-// A consent that is over on the edition's day: the number is in no file of the edition, and check says so.
+// Consent that is over on the edition's day: no file of the edition contains the number, and check reports it.
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { test } from 'vitest';

@@ -1,6 +1,6 @@
 /*
- * A club is edited while its site is built, at moments spread over the whole build. Either the site is that of one state of
- * the club, byte for byte, or the build stops with a sentence that names the file, and the last good site stands.
+ * Edits of a club during its build, at moments spread over the whole build. Either the site shows exactly one state of the club, or the
+ * build stops with a sentence that names the file, and the last good site stays.
  */
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
@@ -16,7 +16,7 @@ import { fixtureFolder } from '../setup/built-site.ts';
 
 const { folder, copy, build } = openWorkshop();
 
-/** Each brings a sound club into another sound state. */
+/** Each changes a valid club into another valid state. */
 const EDITS: readonly { what: RegExp; edit: (club: string) => void }[] = [
   {
     what: /content\/words\/autumn\.yaml changed/,
@@ -38,7 +38,7 @@ const EDITS: readonly { what: RegExp; edit: (club: string) => void }[] = [
 
 type Ran = { code: number | null; output: string };
 
-/** Builds; `edit` is called after so many milliseconds, or once the output matches. */
+/** Builds. `edit` is called after so many milliseconds, or once the output matches. */
 async function edited(content: string, out: string, when: number | RegExp, edit: () => void): Promise<Ran> {
   const child = spawn(process.execPath, [join(projectFolder, 'src', 'cli', 'build.ts'), '--content', content, '--out', out]);
   const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
@@ -63,7 +63,7 @@ const fresh = (club: string): void => {
   cpSync(fixtureFolder('southern'), club, { recursive: true });
 };
 
-/** The site of a club as it is now. */
+/** The site of a club in its current state. */
 async function alone(content: string): Promise<{ print: string; took: number }> {
   const out = join(folder, `alone-${readdirSync(folder).length}`, 'out');
   const began = performance.now();
@@ -103,7 +103,7 @@ test(
   },
 );
 
-test('a picture is changed or taken away while the site is built', { timeout: 120_000, tags: ['slow'] }, async () => {
+test('a picture is changed or deleted during the build', { timeout: 120_000, tags: ['slow'] }, async () => {
   const club = copy('southern');
   const picture = join(club, 'articles', 'comb.png');
   const put = async (width: number): Promise<void> => writeFileSync(picture, await noise(width, 400).png().toBuffer());
@@ -127,38 +127,42 @@ test('a picture is changed or taken away while the site is built', { timeout: 12
 
 const MOMENTS = 18;
 
-test(`edited at ${MOMENTS} moments: one state or the other, or a sentence`, { timeout: 900_000, tags: ['slow'] }, async (t) => {
-  const club = copy('southern');
-  const { print: first, took } = await alone(club);
-  const states: string[] = [];
-  for (const { edit } of EDITS) {
-    fresh(club);
-    edit(club);
-    states.push((await alone(club)).print);
-  }
-  const count = { former: 0, later: 0, stopped: 0 };
-  for (let moment = 0; moment < MOMENTS; moment += 1) {
-    const { what, edit } = EDITS[moment % EDITS.length]!;
-    fresh(club);
-    const out = join(folder, 'moments', 'out');
-    const last = moment === 0 ? null : fingerprint({ out });
-    const after = took * 1.05 * ((moment * 0.6180339887 + 0.02) % 1);
-    const ran = await edited(club, out, after, () => edit(club));
-    if (ran.code === 0) {
-      const print = fingerprint({ out });
-      assert.ok(print === first || print === states[moment % EDITS.length], `after ${after.toFixed(0)} ms: a mixture`);
-      count[print === first ? 'former' : 'later'] += 1;
-    } else {
-      stopped(ran, what);
-      if (last) assert.equal(fingerprint({ out }), last);
-      count.stopped += 1;
+test(
+  `edited at ${MOMENTS} moments: the site shows one state or the other, or the build stops with a sentence`,
+  { timeout: 900_000, tags: ['slow'] },
+  async (t) => {
+    const club = copy('southern');
+    const { print: first, took } = await alone(club);
+    const states: string[] = [];
+    for (const { edit } of EDITS) {
+      fresh(club);
+      edit(club);
+      states.push((await alone(club)).print);
     }
-  }
-  void t.annotate(JSON.stringify(count));
-  assert.ok(count.stopped > 0 && count.former + count.later > 0, JSON.stringify(count));
-});
+    const count = { former: 0, later: 0, stopped: 0 };
+    for (let moment = 0; moment < MOMENTS; moment += 1) {
+      const { what, edit } = EDITS[moment % EDITS.length]!;
+      fresh(club);
+      const out = join(folder, 'moments', 'out');
+      const last = moment === 0 ? null : fingerprint({ out });
+      const after = took * 1.05 * ((moment * 0.6180339887 + 0.02) % 1);
+      const ran = await edited(club, out, after, () => edit(club));
+      if (ran.code === 0) {
+        const print = fingerprint({ out });
+        assert.ok(print === first || print === states[moment % EDITS.length], `after ${after.toFixed(0)} ms: a mixture`);
+        count[print === first ? 'former' : 'later'] += 1;
+      } else {
+        stopped(ran, what);
+        if (last) assert.equal(fingerprint({ out }), last);
+        count.stopped += 1;
+      }
+    }
+    void t.annotate(JSON.stringify(count));
+    assert.ok(count.stopped > 0 && count.former + count.later > 0, JSON.stringify(count));
+  },
+);
 
-test('what an editor puts beside a file while it is open stops no build', { timeout: 120_000, tags: ['slow'] }, async () => {
+test("an editor's temporary file beside an open file stops no build", { timeout: 120_000, tags: ['slow'] }, async () => {
   const club = copy('southern');
   const ran = await edited(club, join(folder, 'open', 'out'), /^Checked: /m, () => {
     for (const name of ['.autumn.yaml.swp', 'autumn.yaml~', '~$autumn.yaml']) writeFileSync(join(club, 'words', name), 'x');

@@ -1,4 +1,4 @@
-// The demo club built from a copy of the whole project, in another folder, zone and language: the same bytes.
+// Reproducible build from a copy of the whole project, in another folder, time zone and language: the same bytes.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { cpSync, mkdirSync } from 'node:fs';

@@ -1,4 +1,4 @@
-// Every number that is marked on any page is followed to its row, and the row to its source.
+// Traces every marked number of any page to its row, and the row to its source.
 import assert from 'node:assert/strict';
 import { beforeAll, test } from 'vitest';
 import { sourceWords } from '../../src/lib/figures.ts';
@@ -47,7 +47,7 @@ const plain = (html: string): string =>
     .replace(/&#x([0-9a-f]+);/gi, (_, hex: string) => String.fromCodePoint(parseInt(hex, 16)))
     .replace(/\s+/g, ' ');
 
-/** What is wrong with each marked number of a page. A calculator's own sums and table are worked out, and so without a row. */
+/** Problems with the marked numbers of a page. A calculator computes its results and table, so those have no row. */
 function faultsOn(
   page: string,
   html: string,
@@ -65,7 +65,7 @@ function faultsOn(
     if (at['data-treatment']) {
       const row = treatments.get(at['data-treatment'])?.rows.find(({ id }) => id === at['data-row']);
       if (!row) return [`${name}: no row ${at['data-treatment']}/${at['data-row']}`];
-      // A limit of warmth stands within a list: limits.0.least-c.
+      // A temperature limit is within a list: limits.0.least-c.
       const field = at['data-field']!;
       const found = field.split('.').reduce((part, key) => part?.[key], row as any);
       const source = field.startsWith('works-poorly') ? row['efficacy-source'] : row.source;
@@ -96,7 +96,7 @@ function faultsOn(
   return { faults, count: numbers.length };
 }
 
-test('every marked number of the demo club has its row, unit and source, and a note beside it that names the source', (t) => {
+test('every marked number of the demo club has its row, unit and source, and a note that names the source', (t) => {
   const all = demo.pages.map((page) => ({ page, ...faultsOn(page, demo.read(fileOf(demo, page)), held, demo.base) }));
   const count = all.reduce((sum, each) => sum + each.count, 0);
   void t.annotate(`${count} numbers on ${all.filter((each) => each.count > 0).length} pages`);
@@ -115,7 +115,7 @@ for (const club of ['southern', 'sub-folder', 'hostile']) {
   });
 }
 
-test('the walk sees a number without a figure, of another value, and one whose note names another source', () => {
+test('the test detects a number without a figure, one with another value, and one whose note names another source', () => {
   const note = (words: string): string => `<ol><li id="note-1">${words}</li></ol>`;
   const [id, figure] = [...held.figures].find(([, { rows }]) => rows.length === 1 && rows[0]!.value !== undefined)!;
   const row = figure.rows[0]!;
@@ -128,7 +128,7 @@ test('the walk sees a number without a figure, of another value, and one whose n
   assert.match(look(number(row.value) + note('Somebody else')), /does not name/);
 });
 
-test('every figure stands with all its rows, sources, the one followed and why', () => {
+test('every figure is shown with all its rows and sources, the one that is followed, and the reason', () => {
   const missing = [...held.figures].flatMap(([id, figure]: [string, any]) => {
     if (figure.draft) return [];
     const page = `figures/${figure.subject ?? 'other'}/index.html`;
@@ -146,7 +146,7 @@ test('every figure stands with all its rows, sources, the one followed and why',
   nothing(missing);
 });
 
-test('a note of a figure leads to its rows', () => {
+test('a note of a figure links to its rows', () => {
   const html = demo.read('pests/varroa/index.html');
   assert.match(html, /<a class="no-print" href="\/figures\/mites\/#sample-bees">All rows<\/a>/);
 });

@@ -1,4 +1,4 @@
-// The book in both its forms, held against the pages it was made from.
+// Book in both formats, compared with the pages it was made from.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -16,21 +16,21 @@ import { builtDemo, builtFixture, type Built } from '../setup/built-site.ts';
 import { nothing } from '../e2e/visit.ts';
 import { chaptersIn, classed, elements, epubBytes, mainOf, packedIn, parsed, text } from './handbook.ts';
 
-/** The newest day on which anything in the demo club was checked: the book is dated by it, and not by the clock. */
+/** The newest day on which anything in the demo club was checked. The book has this date, not that of the clock. */
 const newest = readdirSync(join(projectFolder, 'content'), { recursive: true, encoding: 'utf8' })
   .filter((path) => /\.(?:mdx|yaml)$/.test(path))
   .flatMap((path) => /^checked: (\S+)$/m.exec(readFileSync(join(projectFolder, 'content', path), 'utf8'))?.[1] ?? [])
   .sort()
   .at(-1) as Day;
 
-/** Half as much again as the demo club takes, so that a book that doubles is noticed. */
+/** One and a half times the size for the demo club, so that a doubling is noticed. */
 const LARGEST = 1_600_000;
 
 let demo: Built;
 let book: Root;
 let chapters: Map<string, Element>;
 let packed: Map<string, string>;
-/** Chapters by the place of their page. */
+/** Chapters by the path of their page. */
 let chapterAt: Map<string, Element>;
 beforeAll(async () => {
   demo = await builtDemo();
@@ -46,7 +46,7 @@ beforeAll(async () => {
   chapterAt = new Map([...chapters.values()].map((chapter, index) => [places[index]!, chapter]));
 });
 
-/** Pages that the book is to hold, by place. */
+/** Paths of the pages that the book must contain. */
 const held = (): [place: string, title: string][] =>
   Object.entries((JSON.parse(demo.read('edition.json')) as EditionRecord).pages)
     .filter(([place]) => place !== 'search/')
@@ -55,20 +55,20 @@ const pageAt = (place: string): Element => mainOf(demo.read(`${place}index.html`
 const titleOf = (chapter: Element | undefined): string => text(chapter && elements(chapter, ({ tagName }) => tagName === 'h3')[0]);
 
 for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
-  test(`${club}: the checker finds no fault in the EPUB, and nothing to warn of`, async () => {
+  test(`${club}: the EPUB checker reports no error and no warning`, async () => {
     const { valid, messages } = await EpubCheck.validate(epubBytes(club === 'demo' ? demo : await builtFixture(club)));
     nothing(messages.map(({ severity, id, message, location }) => `${severity} ${id}: ${message} (${location?.path})`));
     assert.ok(valid);
   });
 }
 
-test('the checker sees a fault', async () => {
+test('the EPUB checker detects a fault', async () => {
   const bytes = epubBytes(demo).slice();
   bytes.set([0], 40);
   assert.equal((await EpubCheck.validate(bytes)).valid, false);
 });
 
-test('every published page but the search is a chapter of both, with its title, and stands in both contents', () => {
+test('every published page except the search is a chapter of both books, with its title, and in both tables of contents', () => {
   const titles = held();
   assert.ok(titles.length > 150);
   assert.equal(chapters.size, titles.length);
@@ -105,7 +105,7 @@ test('every published page but the search is a chapter of both, with its title, 
   assert.deepEqual(sorted(files.map(([, file]) => text(elements(parsed(file), ({ tagName }) => tagName === 'h1')[0]))), expected);
 });
 
-test('the parts follow the thumb index', () => {
+test('the parts follow the bottom navigation', () => {
   const thumbs = elements(parsed(demo.read('index.html')), (node) => classed(node, 'bottom-nav'))
     .flatMap((nav) => elements(nav, ({ tagName }) => tagName === 'a'))
     .map(text);
@@ -117,7 +117,7 @@ test('the parts follow the thumb index', () => {
   ]);
 });
 
-test('the one file: every link leads to a place in it, every id stands once, and it asks for no other file', () => {
+test('the single file: every link leads to a place in it, every id is unique, and it requests no other file', () => {
   const ids = elements(book, ({ properties }) => properties.id !== undefined).map(({ properties }) => String(properties.id));
   assert.deepEqual(
     ids.filter((id, index) => ids.indexOf(id) !== index),
@@ -142,7 +142,7 @@ test('the one file: every link leads to a place in it, every id stands once, and
   assert.doesNotMatch(demo.read('handbook.html'), /url\(|@import/);
 });
 
-test('the EPUB holds no script, no form and nothing from elsewhere', () => {
+test('the EPUB contains no script, no form and nothing from other sites', () => {
   const found = [...packed].flatMap(([name, file]) =>
     [...file.matchAll(/<(?:script|form|input|button|iframe|object|img)\b|\son\w+=|javascript:|src=|url\(/g)].map(
       ([fault]) => `${name}: ${fault}`,
@@ -152,7 +152,7 @@ test('the EPUB holds no script, no form and nothing from elsewhere', () => {
   nothing(found);
 });
 
-test('every step of every list, and every sign, stands behind an empty box, in order', () => {
+test('every step of every list, and every sign, follows an empty box, in order', () => {
   let seen = 0;
   for (const [place] of held()) {
     const steps = elements(pageAt(place), (node) => node.tagName === 'li' && classed(node, 'step')).map((step) =>
@@ -175,11 +175,11 @@ test('every step of every list, and every sign, stands behind an empty box, in o
   assert.ok(seen > 300, `${seen} steps`);
 });
 
-test('every source of a page is the source that its number names at the end of the book', () => {
+test('every source of a page is the source with that number at the end of the book', () => {
   const listed = elements(book, (node) => classed(node, 'sources'))
     .flatMap((list) => elements(list, ({ tagName }) => tagName === 'li'))
     .map(text);
-  /** "As 13." stands for the words of 13. */
+  /** "As 13." means the words of 13. */
   const inFull = (number: number): string =>
     listed[number - 1]!.replace(/^As (\d+)\. /, (_, other: string) => `${inFull(Number(other)).replace(/\.?$/, '.')} `);
   let seen = 0;
@@ -193,7 +193,7 @@ test('every source of a page is the source that its number names at the end of t
           .replace(/ All rows$/, ''),
       ]),
     );
-    // What stands in a form, or waits for script, is not in the book, and neither is its mark.
+    // Content of forms, and content that waits for script, is not in the book, and neither is its mark.
     for (const gone of elements(page, (node) => node.properties.hidden !== undefined || classed(node, 'asks') || classed(node, 'result')))
       gone.children = [];
     const expected = elements(page, ({ properties }) => notes.has(String(properties.href))).map(({ properties }) =>
@@ -215,7 +215,7 @@ test('every source of a page is the source that its number names at the end of t
   assert.ok(numbers.length > 200 && numbers.every((number) => number >= 1 && number <= listed.length));
 });
 
-test('cautions, days of the next check, the emergency number and the notes of a demonstration are kept', () => {
+test('the book keeps cautions, next-check days, the emergency number and the notes of a demonstration', () => {
   let boxes = 0;
   for (const [place] of held()) {
     const page = pageAt(place);
@@ -241,14 +241,14 @@ test('cautions, days of the next check, the emergency number and the notes of a 
     assert.ok(text(book).includes(words), words);
 });
 
-test('days of another district stand beside the first one’s', () => {
+test('days of other districts follow the first one’s', () => {
   const row = elements(chapterAt.get('lists/')!, ({ tagName }) => tagName === 'li')
     .map(text)
     .find((words) => words.startsWith('The first full look in spring'));
   assert.match(row!, /14 March to 20 April \(the hill: 23 March to 29 April\)/);
 });
 
-test('every drawing is drawn once, with its words wherever it stands', () => {
+test('every drawing is drawn once, with its text version in every place', () => {
   const drawings = held().flatMap(([place]) =>
     elements(pageAt(place), (node) => classed(node, 'drawing')).map((figure) => ({
       place,
@@ -265,7 +265,7 @@ test('every drawing is drawn once, with its words wherever it stands', () => {
   }
 });
 
-test('a calculator is its worked example and its tables, with no form', () => {
+test('a calculator is its worked example and its tables, without a form', () => {
   for (const [place] of held().filter(([place]) => /^work-it-out\/./.test(place))) {
     const chapter = chapterAt.get(place)!;
     assert.match(text(chapter), /A worked example/, place);
@@ -274,7 +274,7 @@ test('a calculator is its worked example and its tables, with no form', () => {
   }
 });
 
-test('the package says what the book is and for whom it can be read', () => {
+test('the package document describes the book and its accessibility', () => {
   const opf = packed.get('book/package.opf')!;
   for (const fact of [
     '<dc:title>The Tamarack Almanac</dc:title>',
@@ -300,7 +300,7 @@ test('the package says what the book is and for whom it can be read', () => {
   assert.equal([...packed.keys()][0], 'mimetype');
 });
 
-test('neither book is over 1.6 MB, and the pages say how big they are', (t) => {
+test('neither book is over 1.6 MB, and the pages state their sizes', (t) => {
   const sizes = { html: Buffer.byteLength(demo.read('handbook.html')), epub: epubBytes(demo).length };
   void t.annotate(`handbook.html ${sizes.html} B, handbook.epub ${sizes.epub} B`);
   for (const [kind, bytes] of Object.entries(sizes)) {
@@ -309,21 +309,21 @@ test('neither book is over 1.6 MB, and the pages say how big they are', (t) => {
   }
 });
 
-test('search, map and offline copy leave the books out; the file that servers read knows their type', async () => {
+test('search, sitemap and offline copy leave the books out, and the server file knows their type', async () => {
   const { read } = await builtFixture('sub-folder', { base: '/club/', site: 'https://club.example' });
   for (const file of ['sitemap.xml', 'worker.js', 'edition.json', 'search/words.json']) assert.doesNotMatch(read(file), /handbook/, file);
   assert.match(read('_headers'), /\*\.epub\n {2}Content-Type: application\/epub\+zip/);
   assert.match(read('.htaccess'), /AddType "application\/epub\+zip" \.epub/);
 });
 
-test('the one file is HTML as the standard has it, chapter by chapter', async () => {
+test('the single file is valid HTML, chapter by chapter', async () => {
   const validator = new HtmlValidate({
     extends: ['html-validate:recommended'],
     rules: {
       'valid-id': ['error', { relaxed: true }],
       'tel-non-breaking': 'off',
       'prefer-native-element': ['error', { exclude: ['region'] }],
-      // Quotes that HTML does not ask for are a hundredth of the file.
+      // Quotes that HTML does not require are a hundredth of the file.
       'attr-quotes': ['error', { unquoted: true }],
     },
   });
@@ -336,7 +336,7 @@ test('the one file is HTML as the standard has it, chapter by chapter', async ()
     ...articles.map((article) => `${shell}<main>${article.slice(0, article.indexOf('</article>'))}</article></main></body></html>`),
     `${shell}<main><section>${last}`,
   ];
-  // The whole is too much for it at once; what of a piece lies in another was looked at above.
+  // The whole file is too large for the validator. Links between its pieces were tested above.
   const found: string[] = [];
   for (const piece of pieces) {
     const { results } = await validator.validateString(piece);

@@ -1,4 +1,4 @@
-/* The two books of a built site, taken apart for tests. */
+/* Parses the two books of a built site for tests. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
@@ -30,9 +30,9 @@ export function text(node: Root | Element | undefined): string {
 export const classed = (node: Element, name: string): boolean =>
   Array.isArray(node.properties.className) && node.properties.className.includes(name);
 
-/** The chapters of the one file by their `id`, in order. */
+/** The chapters of the single file by their `id`, in order. */
 export const chaptersIn = (book: Root): Map<string, Element> =>
   new Map(elements(book, ({ tagName }) => tagName === 'article').map((each) => [String(each.properties.id), each]));
 
-/** A page's own main text. */
+/** The main text of a page. */
 export const mainOf = (page: string): Element => elements(parsed(page), ({ tagName }) => tagName === 'main')[0]!;

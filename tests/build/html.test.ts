@@ -1,4 +1,4 @@
-// Every page of every club is HTML as the standard has it.
+// HTML validation of every page of every club.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { HtmlValidate, type ConfigData } from 'html-validate';
@@ -10,15 +10,15 @@ const config: ConfigData = {
   rules: {
     // Astro's MDX closes <br/> and <hr/>, which the standard allows.
     'void-style': 'off',
-    // A name in an address may begin with a digit or hold accents: it is made from the words of its heading.
+    // A fragment may begin with a digit or contain accents, because it is made from the words of its heading.
     'valid-id': ['error', { relaxed: true }],
-    // The style sheet keeps a telephone number on one line; the number itself stays as its office writes it.
+    // The style sheet keeps a telephone number on one line. The number itself stays as its office writes it.
     'tel-non-breaking': 'off',
-    // The boxes of one question share its name, as a form sends them.
+    // The boxes of one question share a name, as a form submits them.
     'form-dup-name': ['error', { shared: ['radio', 'checkbox', 'button', 'reset', 'submit'] }],
-    // A title is the page's own name and the almanac's; neither is ours to cut.
+    // A title contains the page's own name and the almanac's, and neither is ours to shorten.
     'long-title': 'off',
-    // The frame round a table is a region by its role, so that a style for sections never reaches it.
+    // The frame round a table is a region by its role, so that styles for sections do not apply to it.
     'prefer-native-element': ['error', { exclude: ['region'] }],
   },
 };
@@ -47,7 +47,7 @@ for (const [name, build] of clubs) {
   });
 }
 
-test('a fault is seen', async () => {
+test('the validator detects a fault', async () => {
   const { read } = await builtDemo();
   const page = read('index.html');
   assert.deepEqual(await faultsOf(page), []);

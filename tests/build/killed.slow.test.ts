@@ -1,6 +1,6 @@
 /*
- * Builds are killed at moments spread over their whole length, and at every step of putting the site in place. What lies
- * in the output folder is the former edition or the new one, byte for byte; the next build comes to its end and clears up.
+ * Builds killed at moments spread over their whole length, and at every step of the swap. The output folder then contains exactly the
+ * former edition or the new one. The next build succeeds and cleans up.
  */
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
@@ -29,7 +29,7 @@ const alone = (async () => {
   return prints;
 })();
 
-/** Starts a build and kills it after so many milliseconds, or at a step of its own; true where it did not end by itself. */
+/** Starts a build and kills it after so many milliseconds, or at one of its steps. True where it did not end by itself. */
 async function killed(content: string, out: string, after: number | null, environment: NodeJS.ProcessEnv = {}): Promise<boolean> {
   const child = spawn(process.execPath, [join(projectFolder, 'src', 'cli', 'build.ts'), '--content', content, '--out', out], {
     stdio: 'ignore',
@@ -44,7 +44,7 @@ async function killed(content: string, out: string, after: number | null, enviro
 
 const beside = (out: string): string[] => readdirSync(dirname(out)).filter((name) => name !== basename(out));
 
-/** A site that lies aside between two renames is whole, too. */
+/** A site that is moved aside between two renames must be complete, too. */
 function siteOf(out: string): string {
   const aside = beside(out).filter((name) => /\.old-\d+$/.test(name));
   return fingerprint({ out: existsSync(out) || aside.length !== 1 ? out : join(dirname(out), aside[0]!) });
@@ -62,7 +62,7 @@ test(`killed at ${MOMENTS} moments from its start to its end`, { timeout: 900_00
   let killedRuns = 0;
   for (let moment = 0; moment < MOMENTS; moment += 1) {
     const club = clubs[moment % 2]!;
-    // The golden section spreads the moments evenly without falling into a step of their own.
+    // The golden ratio spreads the moments evenly without a regular step.
     const after = whole * 1.05 * ((moment * 0.6180339887 + 0.03) % 1);
     if (await killed(club, out, after)) killedRuns += 1;
     assert.ok(
@@ -79,11 +79,11 @@ test(`killed at ${MOMENTS} moments from its start to its end`, { timeout: 900_00
   assert.ok(killedRuns > MOMENTS / 2, `${killedRuns} killed`);
 });
 
-test('killed before and after each step of putting the site in place', { timeout: 600_000, tags: ['slow'] }, async (t) => {
+test('killed before and after each step of the swap', { timeout: 600_000, tags: ['slow'] }, async (t) => {
   const prints = await alone;
   const out = join(folder, 'in-place', 'out');
   const kill = join(folder, 'kill.cjs');
-  // Counts the calls that move the site or what it replaces, and dies at the one asked for.
+  // Counts the calls that move the site or the one it replaces, and kills the process at the requested call.
   writeFileSync(
     kill,
     `
@@ -108,7 +108,7 @@ test('killed before and after each step of putting the site in place', { timeout
     assert.notEqual(found, -1, `step ${step}`);
     seen.push(`${existsSync(out) ? '' : 'aside '}${found === club ? 'new' : 'former'}`);
     if (!died) break;
-    // The next may itself be refused: what was moved aside comes back all the same.
+    // The next build may itself be refused. The site that was moved aside is restored anyway.
     const refused = await build(join(folder, 'nowhere'), out);
     assert.equal(refused.code, 1);
     assert.equal(fingerprint({ out }), prints[found], 'the last good site stands');

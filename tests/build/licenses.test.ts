@@ -39,14 +39,14 @@ function shipped(): Set<string> {
   return found.add('timezones-ical-library').add('pagefind');
 }
 
-test('each package that readers are given is named, with the version that is installed and its terms word for word', async () => {
+test("the file names each package in the browser's code, with its installed version and its licence text word for word", async () => {
   const built = await builtDemo();
   const text = built.read('licenses.txt');
   const all = listed(text);
   const names = all.map(({ name }) => name);
   assert.deepEqual(names, [...shipped()].sort());
   assert.ok(names.length >= 5, `${names.length} packages`);
-  // Parts of workbox write their name into what they are bundled into.
+  // Parts of workbox write their name into the bundle.
   const parts = [...built.read('worker.js').matchAll(/workbox:([a-z-]+):\d/g)].map(([, name]) => `workbox-${name}`);
   assert.ok(parts.length >= 3);
   assert.deepEqual(
@@ -56,7 +56,7 @@ test('each package that readers are given is named, with the version that is ins
   for (const { name, version, license } of all) {
     const held = lock.packages[`node_modules/${name}`]!;
     assert.deepEqual([version, license], [held.version, held.license], name);
-    // The search engine has a folder of terms.
+    // The search engine has a folder of licences.
     const terms = join(packages, name, 'LICENSE', name === 'pagefind' ? 'LICENSE' : '');
     assert.ok(text.includes(readFileSync(terms, 'utf8').replace(/\r\n/g, '\n').trim()), `public/licenses.txt lacks the terms of ${name}`);
   }
@@ -66,7 +66,7 @@ test('each package that readers are given is named, with the version that is ins
   );
 });
 
-test('only esbuild runs something when it is installed', () => {
+test('only esbuild has an install script', () => {
   for (const file of ['package-lock.json', 'scripts/newer-node/package-lock.json']) {
     const { packages: held } = JSON.parse(readSource(file)) as typeof lock;
     assert.deepEqual(

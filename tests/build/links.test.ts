@@ -1,4 +1,5 @@
-// Every address on every page leads somewhere, in the demo club at the root of a host, in its sub-folder, and in the small clubs.
+// Links, forms and files of every page lead to existing targets, in the demo club at the root of a host, in its sub-folder, and in the
+// small clubs.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { addressesIn } from '../e2e/addresses.ts';
@@ -13,7 +14,7 @@ const clubs: [string, () => Promise<Site>][] = [
 ];
 
 for (const [name, publish] of clubs) {
-  test(`${name}: every link, form and file leads to what is there`, async () => {
+  test(`${name}: every link, form and file leads to an existing target`, async () => {
     const site = await publish();
     try {
       const { named, faults } = await linksOf(site);
@@ -25,7 +26,7 @@ for (const [name, publish] of clubs) {
   });
 }
 
-test('addresses of every sort are found, and each fault is told', async () => {
+test('the test finds addresses of every kind and reports each fault', async () => {
   const html = `<p title="a > b"><a class="x" href="nowhere/?a=1&amp;b=2#x">to</a><a href='not read'>..</a></p><form action="/find/"><img src="/a.png" alt=""></form>
     <script src="/s.js">const no = '<a href="/never/">';</script><svg><use href="#shape"/></svg><a href="mailto:a">a</a><a href="http://other.example/">o</a>`;
   const site = await demoSite();

@@ -1,6 +1,6 @@
 /*
- * What may not be read or written by who builds: each ends with one sentence that says what to do, no stack, and the last
- * good site stands. Whoever may do everything builds as a user who may not, out of a copy of the project that is that user's.
+ * Missing file permissions: each build ends with one sentence that says what to do, without a stack, and the last good site stays. Root
+ * has all permissions, so it builds as another user, in a copy of the project that belongs to that user.
  */
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
@@ -32,7 +32,7 @@ const project = join(folder, 'project');
 const club = join(folder, 'club');
 const out = join(folder, 'sites', 'out');
 
-/** Gives a tree to the user who builds. */
+/** Gives a folder to the user who builds. */
 function hand(path: string): void {
   if (!root) return;
   chownSync(path, NOBODY, NOBODY);
@@ -57,7 +57,7 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** Builds while `path` has other permissions: refused with the sentence, and nothing has changed. */
+/** Builds while `path` has other permissions: the build is refused with the sentence, and nothing changes. */
 async function refused(path: string, mode: number, sentence: RegExp, to = out): Promise<void> {
   const site = fingerprint({ out });
   const beside = readdirSync(join(folder, 'sites'));
@@ -75,29 +75,29 @@ const STANDS = 'may not be read or written by you\\. Change its permissions, or 
 const stops = (path: string): RegExp =>
   new RegExp(`^The build stopped: .*${path}\\S* ${STANDS} The last good site stands as it was\\.$`, 'm');
 
-test('an output folder that is only read', { skip: Boolean(skip), tags: ['slow'] }, () =>
+test('a read-only output folder', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(out, 0o555, new RegExp(`^--out .*out ${STANDS}$`, 'm')),
 );
-test('an output folder that is closed', { skip: Boolean(skip), tags: ['slow'] }, () =>
+test('an output folder without access', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(out, 0o000, new RegExp(`^--out .*out ${STANDS}$`, 'm')),
 );
-test('the folder above it is only read', { skip: Boolean(skip), tags: ['slow'] }, () =>
+test('a read-only parent of the output folder', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(join(folder, 'sites'), 0o555, stops('sites/')),
 );
-test('a folder that cannot be made', { skip: Boolean(skip), tags: ['slow'] }, () =>
+test('a folder that cannot be created', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(join(folder, 'sites'), 0o555, stops('sites/'), join(folder, 'sites', 'new', 'out')),
 );
-test('a project that is only read', { skip: Boolean(skip), tags: ['slow'] }, async () => {
+test('a read-only project', { skip: Boolean(skip), tags: ['slow'] }, async () => {
   await refused(join(project, '.almanac'), 0o555, stops('\\.almanac'));
 });
-test('a file of the club that may not be read', { skip: Boolean(skip), tags: ['slow'] }, () =>
+test('an unreadable file of the club', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(
     join(club, 'words', 'autumn.yaml'),
     0o000,
     /^words\/autumn\.yaml:1:1 folder: the content folder: found a file that cannot be read \(EACCES\); write its permissions so that you may read it$/m,
   ),
 );
-test('a folder of the club that may not be read', { skip: Boolean(skip), tags: ['slow'] }, () =>
+test('an unreadable folder of the club', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(
     join(club, 'words'),
     0o000,
@@ -125,7 +125,7 @@ test(
   },
 );
 
-test('with all permissions back it builds', { skip: Boolean(skip), tags: ['slow'] }, async () => {
+test('the build succeeds when all permissions are restored', { skip: Boolean(skip), tags: ['slow'] }, async () => {
   const ran = await build();
   assert.equal(ran.code, 0, ran.output);
 });

@@ -1,4 +1,4 @@
-// Old addresses lead on, in any folder of a host, and are in no list of the site.
+// Redirects from old addresses, in any folder of a host. No list of the site contains the old addresses.
 import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,7 +11,7 @@ for (const [name, from, to] of [
   ['cold', 'know-how/bee-stings/', 'know-how/stings/'],
   ['hostile', 'know-how/older-prose/', 'know-how/odd-prose/'],
 ] as const) {
-  test(`${name}: ${from} leads to ${to}`, async () => {
+  test(`${name}: ${from} redirects to ${to}`, async () => {
     const built = await builtFixture(name);
     assert.ok(existsSync(join(built.folder, to, 'index.html')));
     const html = built.read(`${from}index.html`);

@@ -1,6 +1,6 @@
 /*
- * A disk that is full, at the first byte or anywhere on the way: one sentence that says what to do, no stack, and the last
- * good site stands. The disk is a small one in memory; who may not mount one sees the tests skipped.
+ * Full disk, at the first byte or later: one sentence that says what to do, no stack, and the last good site stays. The disk is a small
+ * one in memory. The tests are skipped for a user who cannot mount one.
  */
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';

@@ -1,7 +1,7 @@
 /*
- * A thousand names that people, phones and programs give to files: each is a page at an address that every host serves, or
- * refused in a line of the usual form, or hidden and so not read. The check never throws, and prints nothing that a
- * terminal would obey. Names kept by Windows: Microsoft Learn, "Naming Files, Paths, and Namespaces".
+ * A thousand file names that people, phones and programs use. Each becomes a page at an address that every host serves, or is refused in
+ * a diagnostic, or is a hidden file and ignored. Check never throws, and prints no character that a terminal would obey. Names reserved
+ * by Windows: Microsoft Learn, "Naming Files, Paths, and Namespaces".
  */
 import assert from 'node:assert/strict';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -138,14 +138,14 @@ const path = fc.tuple(stem, fc.constantFrom(...PLACES)).map(([name, place]) =>
 const COUNT = 1000;
 const paths = [...new Set(fc.sample(path, { numRuns: COUNT * 2, seed: 20261125 }))].slice(0, COUNT);
 
-/** Sound files, but for their names. */
+/** Valid files except for their names. */
 const article = readFileSync(join(goodClub, 'articles', 'stings.mdx'), 'utf8')
   .replace(/^title: .*/m, 'title: Another page')
   .replace(/^formerly: .*\n/m, '');
 const word = readFileSync(join(goodClub, 'words', 'brood.yaml'), 'utf8').replace(/^word: .*/m, 'word: another word');
 const contentOf = (place: string): string => (place.startsWith('words/') ? word : article);
 
-/** False where the disk itself refuses the name, or holds such a file already. */
+/** False where the disk itself refuses the name, or already has such a file. */
 function put(place: string): boolean {
   const file = join(club, place);
   if (place.split('/').some((part) => part === '' || /^\.{1,2}$/.test(part)) || existsSync(file)) return false;
@@ -167,7 +167,7 @@ function take(place: string): void {
 }
 
 const FORM = /^.+:\d+:\d+ [a-z-]+: .+: found .+; write .+$/;
-/** Control signs, and signs that turn the direction of a line or are not seen. */
+/** Control characters, direction marks and invisible characters. */
 const OBEYED = /[\p{Cc}\u00AD\u061C\u180E\u200B\u200C\u200E\u200F\u2028-\u202E\u2060-\u2069\uFEFF]|\p{Cs}/u;
 const SAFE = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
@@ -221,7 +221,7 @@ test('all of them at once, as the command prints them', { timeout: 60_000, tags:
   assert.doesNotMatch(output, /^\s+at /m);
 });
 
-test('each accepted page lies at the address of its name', { timeout: 120_000, tags: ['slow'] }, async () => {
+test('each accepted page is at the address of its name', { timeout: 120_000, tags: ['slow'] }, async () => {
   const southern = copy('southern');
   const names = accepted.map((place) => basename(place, '.mdx'));
   assert.ok(names.length > 10, `${names.length} names`);

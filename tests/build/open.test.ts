@@ -1,4 +1,4 @@
-// What the almanac gives to other programs: the figures as a table, and what a page says of itself to search engines.
+// Data for other programs: figures.csv, and the structured data of pages for search engines.
 import assert from 'node:assert/strict';
 import { beforeAll, test } from 'vitest';
 import { validEntries, type ValidEntries } from '../../src/checks/fields.ts';
@@ -14,7 +14,7 @@ beforeAll(async () => {
   content = validEntries(readFolder(built.content));
 });
 
-test('figures.csv holds every row of every figure, with unit and source in columns of their own', () => {
+test('figures.csv contains every row of every figure, with columns for unit and source', () => {
   const text = built.read('open/figures.csv');
   assert.ok(text.endsWith('\r\n') && !/[^\r]\n/.test(text));
   const { fields, faults } = readTable('figures.csv', text.replaceAll('\r\n', '\n'));
@@ -52,7 +52,7 @@ test('figures.csv holds every row of every figure, with unit and source in colum
   assert.ok(rows.every(({ edition }) => edition === day));
 });
 
-test('no telephone number or mail address of a contact is in the table', () => {
+test('the table contains no telephone number and no mail address of a contact', () => {
   const text = built.read('open/figures.csv');
   const { contacts } = content.club!.data;
   const numbers = contacts.flatMap(({ phone, email }) => [phone, email].flatMap((each) => each ?? []));
@@ -60,9 +60,9 @@ test('no telephone number or mail address of a contact is in the table', () => {
   for (const number of numbers) assert.ok(!text.includes(number), number);
 });
 
-test('a page leads to the table', () => assert.ok(built.read('open/index.html').includes('/open/figures.csv"')));
+test('a page links to the table', () => assert.ok(built.read('open/index.html').includes('/open/figures.csv"')));
 
-test('meetings and articles say what they are in the words of schema.org, and no other page does', () => {
+test('meetings and articles have schema.org data, and no other page has', () => {
   const typeOf = (page: string): string | undefined => /itemtype="https:\/\/schema.org\/(\w+)"/.exec(built.read(`${page}index.html`))?.[1];
   assert.deepEqual(
     ['pests/varroa/', 'treatments/thymol/', 'meetings/2026-05-16-yard-day/', 'lists/mite-count-day/', 'words/', 'who-to-ask/'].map(typeOf),

@@ -1,4 +1,4 @@
-// What members type, asked of the search of the demonstration almanac: how often a page that answers is first, and among the first three.
+// Search quality on members' questions for the demo almanac: how often an answering page is first, and among the first three.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -26,7 +26,8 @@ const places = (typed: string): Promise<string[]> => placesFor(typed, engine);
 const pageOf = (place: string): string => place.replace(/#.*/, '');
 const moreOn = async (leads: number): Promise<string> => (leads < 0 ? '' : placeOf(leads, engine));
 
-// As many as with the settings that were chosen, on 28 November 2026. One search of the whole question finds 32 of the listed 80 first.
+// The counts with the settings that were chosen, on 28 November 2026. A single search of the whole question finds 32 of the listed 80
+// first.
 for (const [name, table, { first, three }] of [
   ['the listed questions', questions, { first: 75, three: 80 }],
   ['further ones', known, { first: 209, three: 238 }],
@@ -77,7 +78,7 @@ test('every way of typing a word in the word list finds its word or its page amo
   assert.deepEqual(lost, []);
 });
 
-test('who asks what a word means gets its entry first', async () => {
+test('a question for the meaning of a word returns its glossary entry first', async () => {
   for (const word of ['propolis', 'supersedure', 'dearth', 'nurse bees'])
     assert.equal(pageOf((await places(`what is ${word}`))[0]!), 'words/', word);
 });
@@ -112,7 +113,7 @@ const DOES: Record<string, string> = {
   'moving-a-hive': 'carry a hive to another place',
 };
 
-test('calculators and checklists are found by what they do, every one of them', async () => {
+test('every calculator and checklist is found by what it does', async () => {
   const all = ['checklists']
     .flatMap((folder) => readdirSync(join(projectFolder, 'content', folder)).map((file) => file.replace('.mdx', '')))
     .concat(recordsIn(site.folder).flatMap(({ place }) => /^work-it-out\/([^/#]+)\/$/.exec(place)?.[1] ?? []));

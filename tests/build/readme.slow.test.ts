@@ -1,5 +1,5 @@
-// Runs every command of README.md and docs/guide, word for word and in the order of each page, in a copy of the project. Each page
-// starts from fresh content. `npm test` is the run that this belongs to, and is not started again.
+// Runs every command of README.md and docs/guide, word for word and in the order of each page, in a copy of the project. Each page starts
+// from fresh content. `npm test` is the run that this test belongs to, so it is not started again.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
@@ -13,7 +13,7 @@ const work = mkdtempSync(join(tmpdir(), 'readme-'));
 const copy = join(work, 'project');
 const guide = 'docs/guide';
 const pages = ['README.md', ...readdirSync(join(projectFolder, guide)).map((name) => `${guide}/${name}`)];
-/** The commands of a page, without the explanation behind two spaces. */
+/** The commands of a page, without the explanation after two spaces. */
 const commandsOf = (page: string): string[] =>
   [...readFileSync(join(projectFolder, page), 'utf8').matchAll(/^ {4}(npm .*)$/gm)].map(([, line]) => line!.split(/ {2,}/)[0]!);
 
@@ -29,7 +29,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
-/** Restores the demo club and one of our own, as they were before a command wrote into them. */
+/** Restores the demo club and one of our own to their state before a command wrote into them. */
 function freshFolders(): void {
   for (const [from, to] of [
     [join(projectFolder, 'content'), join(copy, 'content')],
@@ -67,7 +67,7 @@ for (const { page, lines } of runs.filter((each) => each.lines.length > 0))
           assert.match(output, /at http:\/\/\S+/);
           return;
         }
-        // A club that is started anew needs a folder that does not exist yet; its blanks are then named.
+        // A new club needs a folder that does not exist yet, and check then names its blanks.
         if (/new -- club/.test(line)) rmSync(join(work, 'our-club'), { recursive: true, force: true });
         const { code, output } = await run(line);
         assert.doesNotMatch(output, /^\s+at .*\(.*:\d+:\d+\)$/m, 'no stack');

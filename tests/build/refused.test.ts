@@ -1,4 +1,4 @@
-// What a build does not take: it says why in a sentence, ends with 1 (2 for a mistyped command), and the last good site stands.
+// Refused builds: the reason is a sentence, the exit code is 1 (2 for a mistyped command), and the last good site stays.
 import assert from 'node:assert/strict';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -11,7 +11,7 @@ const { folder, copy, build } = openWorkshop();
 const out = join(folder, 'site', 'out');
 const first = build(copy('southern'), out);
 
-/** Builds into the folder where a good site lies already: refused, and not a byte of it changed. */
+/** Builds into a folder with a good site: the build is refused, and not a byte of the site changes. */
 async function refused(content: string, sentence: RegExp, typed: string[] = [], code = 1): Promise<void> {
   assert.equal((await first).code, 0, (await first).output);
   const before = fingerprint({ out });
@@ -23,7 +23,7 @@ async function refused(content: string, sentence: RegExp, typed: string[] = [], 
   assert.deepEqual(readdirSync(dirname(out)), ['out'], 'nothing is left beside it');
 }
 
-test('a broken date, with its place and what to write', async () => {
+test('a broken date, with its position and a correction', async () => {
   const club = copy('southern');
   change(join(club, 'meetings', '2026-10-03-yard-day.mdx'), 'day: 2026-10-03', 'day: 2026-09-31');
   await refused(
@@ -32,7 +32,7 @@ test('a broken date, with its place and what to write', async () => {
   );
 });
 
-test('all faults of all files at once, and how many', async () => {
+test('all faults of all files at once, and their number', async () => {
   const club = copy('southern');
   change(join(club, 'articles', 'stings.mdx'), 'subject: people', 'subject: poeple');
   change(join(club, 'articles', 'stings.mdx'), 'Seconds count', 'See [it](/pests/nothing/). Seconds count');
@@ -49,7 +49,7 @@ test('all faults of all files at once, and how many', async () => {
   await refused(club, /^3 faults\. Nothing was built; the last good site stands as it was\.$/m);
 });
 
-test('an unknown field, with the near name', async () => {
+test('an unknown field, with a similar name', async () => {
   const club = copy('southern');
   change(join(club, 'words', 'autumn.yaml'), 'meaning:', 'meanning:');
   await refused(club, /^words\/autumn\.yaml:2:1 [a-z-]+: meanning: .*meaning/m);
@@ -61,15 +61,15 @@ test('a page whose tag is not closed', async () => {
   await refused(club, /^checklists\/autumn-feed\.mdx:14:17 tag: /m);
 });
 
-test('two files that differ by letter case alone', async () => {
+test('two files whose names differ by case alone', async () => {
   const club = copy('southern');
   writeFileSync(join(club, 'words', 'Autumn.yaml'), readFileSync(join(club, 'words', 'autumn.yaml')));
-  // A disk that takes the two for one cannot hold the fault.
+  // A file system that treats the two as one cannot have the fault.
   if (readdirSync(join(club, 'words')).filter((name) => /^autumn/i.test(name)).length < 2) return;
   await refused(club, /^words\/.*same-name/m);
 });
 
-test('a file saved in another alphabet', async () => {
+test('a file in another encoding', async () => {
   const club = copy('southern');
   writeFileSync(
     join(club, 'words', 'degree.yaml'),
@@ -81,7 +81,7 @@ test('a file saved in another alphabet', async () => {
   );
 });
 
-test('a file that cannot be read', async (t) => {
+test('an unreadable file', async (t) => {
   const club = copy('southern');
   try {
     symlinkSync(join(club, 'nowhere.yaml'), join(club, 'words', 'lost.yaml'));
@@ -101,7 +101,7 @@ test('an empty folder', async () => {
   );
 });
 
-test('a folder that is not there', async () => {
+test('a missing folder', async () => {
   await refused(join(folder, 'nowhere'), /no such folder; write the path of a club's content folder after --content$/m);
 });
 
@@ -111,7 +111,7 @@ test('no club.yaml', async () => {
   await refused(club, /^club\.yaml:1:1 missing-file: the content folder: found no club\.yaml; write a file club\.yaml/m);
 });
 
-test('a collection that is gone', async () => {
+test('a missing collection', async () => {
   const club = copy('southern');
   rmSync(join(club, 'bulletins'), { recursive: true });
   await refused(
@@ -120,7 +120,7 @@ test('a collection that is gone', async () => {
   );
 });
 
-test("a caution that the almanac's own pages call for is gone", async () => {
+test("a missing caution that the almanac's own pages need", async () => {
   const club = copy('southern');
   rmSync(join(club, 'cautions', 'alcohol-fire.yaml'));
   await refused(
@@ -142,7 +142,7 @@ test('a mistyped option', async () => {
   );
 });
 
-test('an output folder that holds what no build made is left as it is', async () => {
+test('an output folder with files that no build made stays as it is', async () => {
   const club = copy('southern');
   const other = join(folder, 'photographs');
   mkdirSync(other);
@@ -155,7 +155,7 @@ test('an output folder that holds what no build made is left as it is', async ()
   assert.deepEqual(readdirSync(other), ['hive.jpg']);
 });
 
-test('an output folder that would take the place of the club or of the almanac', async () => {
+test('an output folder that would replace the club or the almanac', async () => {
   const club = copy('southern');
   const before = fingerprint({ club });
   for (const where of [club, dirname(club), projectFolder, dirname(projectFolder)]) {

@@ -1,9 +1,9 @@
-/* Runs one of the desk's commands out of another copy of the project, and by another user where one is named. */
+/* Runs a cli command in another copy of the project, as another user where one is named. */
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 import type { Ran } from '../setup/built-site.ts';
 
-/** The user and group whose numbers stand for nobody in particular (Linux and macOS both have them). */
+/** The user and group ids of nobody (Linux and macOS both have them). */
 export const NOBODY = 65_534;
 
 export function runAt(project: string, command: string, typed: readonly string[], user?: number): Promise<Ran> {

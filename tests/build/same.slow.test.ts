@@ -1,4 +1,4 @@
-// One input gives one output, byte for byte, wherever and by whomever it is built; drafts are in none of it.
+// Reproducible builds: one input gives the same bytes, wherever and by whomever it is built. Drafts are not in the output.
 import assert from 'node:assert/strict';
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -8,15 +8,15 @@ import { contentsOf, filesIn, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
 
-/** What differs between two folders, by file. */
+/** The differences between two folders, by file. */
 function differences(one: string, other: string, read = contentsOf): string[] {
   const [a, b] = [read(one), read(other)];
   return [...new Set([...a.keys(), ...b.keys()])].filter((path) => a.get(path) !== b.get(path));
 }
 
 /**
- * The same without the fingerprint of the bytes that a site was built from. The packed book is named by it, and its
- * words are those of handbook.html; the worker lists the digests of files that hold it.
+ * Without the fingerprint of the input. The EPUB is named by it, and its words are those of handbook.html. The worker lists hashes of
+ * files that contain it.
  */
 function unmarked(site: string): Map<string, string> {
   const { fingerprint } = JSON.parse(readFileSync(join(site, 'edition.json'), 'utf8'));
@@ -35,7 +35,7 @@ async function built(content: string, name: string, typed: string[] = [], enviro
   return out;
 }
 
-test('two clean builds are the same, in other folders, zones, languages and on other days', { tags: ['slow'] }, async () => {
+test('two clean builds are equal, in other folders, time zones, languages and on other days', { tags: ['slow'] }, async () => {
   const one = await built(copy('hostile'), 'one', [], { TZ: 'Pacific/Kiritimati', LANG: 'C', LC_ALL: 'C' });
   const deep = join(folder, 'a folder with spaces', 'é', 'x');
   mkdirSync(deep, { recursive: true });
@@ -51,10 +51,10 @@ test('two clean builds are the same, in other folders, zones, languages and on o
   assert.deepEqual(differences(one, other), []);
 });
 
-test('languages that sort, lower and write numbers in their own way change nothing', { timeout: 300_000, tags: ['slow'] }, async () => {
+test('languages with other rules for sorting, case and numbers change nothing', { timeout: 300_000, tags: ['slow'] }, async () => {
   const club = copy('hostile');
   const plain = await built(club, 'plain-words', [], { LANG: 'C', LC_ALL: 'C' });
-  // Node follows these variables: German writes 1.000,5, Arabic digits of its own, Estonian sorts z before t, Turkish has two i.
+  // Node follows these variables: German writes 1.000,5, Arabic has its own digits, Estonian sorts z before t, Turkish has two i.
   for (const language of ['tr_TR.UTF-8', 'de_DE.UTF-8', 'ar_EG.UTF-8', 'et_EE.UTF-8']) {
     const other = await built(club, language, [], {
       LANG: language,
@@ -66,19 +66,22 @@ test('languages that sort, lower and write numbers in their own way change nothi
   }
 });
 
-test('the order in which files were written, or a disk lists them, changes nothing', { timeout: 300_000, tags: ['slow'] }, async () => {
-  const club = copy('hostile');
-  const plain = await built(club, 'in-order');
-  const written = join(folder, 'written-backwards');
-  for (const path of filesIn(club).reverse()) {
-    mkdirSync(dirname(join(written, path)), { recursive: true });
-    copyFileSync(join(club, path), join(written, path));
-  }
-  const backwards = join(folder, 'backwards.cjs');
-  const seen = join(folder, 'listed.txt');
-  writeFileSync(
-    backwards,
-    `
+test(
+  'the order in which files were written, or in which a disk lists them, changes nothing',
+  { timeout: 300_000, tags: ['slow'] },
+  async () => {
+    const club = copy('hostile');
+    const plain = await built(club, 'in-order');
+    const written = join(folder, 'written-backwards');
+    for (const path of filesIn(club).reverse()) {
+      mkdirSync(dirname(join(written, path)), { recursive: true });
+      copyFileSync(join(club, path), join(written, path));
+    }
+    const backwards = join(folder, 'backwards.cjs');
+    const seen = join(folder, 'listed.txt');
+    writeFileSync(
+      backwards,
+      `
     const fs = require('node:fs'), { syncBuiltinESMExports } = require('node:module');
     let turned = 0;
     const turn = (names) => { turned += 1; return [...names].reverse(); };
@@ -89,13 +92,14 @@ test('the order in which files were written, or a disk lists them, changes nothi
     syncBuiltinESMExports();
     process.on('exit', () => fs.writeFileSync(${JSON.stringify(seen)}, String(turned)));
   `,
-  );
-  const other = await built(written, 'backwards', [], { NODE_OPTIONS: `--require "${backwards.replaceAll('\\', '/')}"` });
-  assert.ok(Number(readFileSync(seen, 'utf8')) > 20, 'folders were listed backwards');
-  assert.deepEqual(differences(plain, other), []);
-});
+    );
+    const other = await built(written, 'backwards', [], { NODE_OPTIONS: `--require "${backwards.replaceAll('\\', '/')}"` });
+    assert.ok(Number(readFileSync(seen, 'utf8')) > 20, 'folders were listed backwards');
+    assert.deepEqual(differences(plain, other), []);
+  },
+);
 
-test('a difference is seen', { tags: ['slow'] }, async () => {
+test('the test detects a difference', { tags: ['slow'] }, async () => {
   const club = copy('southern');
   const one = await built(club, 'before');
   writeFileSync(
@@ -124,7 +128,7 @@ test('a club saved with a byte-order mark and Windows line ends gives the same p
   assert.deepEqual(differences(plain, windows, unmarked), []);
 });
 
-test('drafts of every kind are in no file of the site, in no name and in no packed index', { tags: ['slow'] }, async () => {
+test('drafts of every kind are in no file, no file name and no packed index of the site', { tags: ['slow'] }, async () => {
   const { folder: site, content } = await builtFixture('hostile');
   const drafts = filesIn(content).filter((path) => readFileSync(join(content, path), 'utf8').includes('draft: true'));
   const kinds = new Set(drafts.map((path) => path.split('/')[0]));
@@ -153,7 +157,7 @@ test('drafts of every kind are in no file of the site, in no name and in no pack
   assert.deepEqual(found, []);
 });
 
-test('the edition is what was asked for, or the newest day in the content; never the clock', { tags: ['slow'] }, async () => {
+test("the edition's day is the requested one, or the newest day in the content, never the clock's", { tags: ['slow'] }, async () => {
   const day = (out: string): string => JSON.parse(readFileSync(join(out, 'edition.json'), 'utf8')).day;
   const home = (out: string): string => readFileSync(join(out, 'index.html'), 'utf8');
   const club = copy('southern');

@@ -1,4 +1,4 @@
-// Two builds of one input, in other folders and under other clocks, are the same byte for byte.
+// Two builds of one input, in other folders and under other clocks, give the same bytes.
 import assert from 'node:assert/strict';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -19,7 +19,7 @@ const filesIn = (folder: string): string[] =>
     )
     .sort();
 
-test('a second build of one input, in another folder, is the same byte for byte', { timeout: 180_000, tags: ['slow'] }, async (context) => {
+test('a second build of one input, in another folder, gives the same bytes', { timeout: 180_000, tags: ['slow'] }, async (context) => {
   const content = join(projectFolder, 'content');
   const work = mkdtempSync(join(tmpdir(), 'almanac-twice-'));
   onTestFinished(() => rmSync(work, { recursive: true, force: true }));
@@ -32,7 +32,7 @@ test('a second build of one input, in another folder, is the same byte for byte'
     assert.equal(code, 0, output);
     return new Map(filesIn(out).map((file) => [file, readFileSync(join(out, file)).toString('base64')]));
   };
-  // Somebody may be writing the almanac while this runs: then the input is not one.
+  // The almanac may be edited during the test, and then the input is not the same.
   for (let turn = 0; turn < 3; turn++) {
     const input = sourceFingerprint(projectFolder, content);
     const first = await built(join(work, `${turn}`, 'first'));

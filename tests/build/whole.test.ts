@@ -1,4 +1,4 @@
-// A build that succeeds replaces the site whole, reaches for no network, and knows the folder it is published under.
+// A successful build replaces the whole site, uses no network, and includes its base folder in every address.
 import assert from 'node:assert/strict';
 import { existsSync, lstatSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -8,7 +8,7 @@ import { contentsOf, filesIn, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
 
-test('the new site takes the place of the old one; a page that is gone is gone', async () => {
+test('the new site replaces the old one, and a deleted page is gone', async () => {
   const club = copy('southern');
   const out = join(folder, 'replaced', 'out');
   const ran = await build(club, out);
@@ -24,7 +24,7 @@ test('the new site takes the place of the old one; a page that is gone is gone',
   assert.deepEqual(readdirSync(dirname(out)), ['out']);
 });
 
-test('nothing is asked of any network while a site is built', async () => {
+test('a build uses no network', async () => {
   const watch = join(folder, 'watch.cjs');
   const record = join(folder, 'asked.txt');
   writeFileSync(record, '');
@@ -61,7 +61,7 @@ test('nothing is asked of any network while a site is built', async () => {
   );
 });
 
-test('under /club/ every address of every file begins there', async () => {
+test('under /club/ every address in every file begins there', async () => {
   const { folder: site, base } = await builtFixture('sub-folder');
   assert.equal(base, '/club/');
   const found: string[] = [];
@@ -77,7 +77,7 @@ test('under /club/ every address of every file begins there', async () => {
   assert.deepEqual(found, []);
 });
 
-test('names with & and < are escaped in every file that is read by a program', async () => {
+test('names with & and < are escaped in every file for programs', async () => {
   const { folder: site } = await builtFixture('sub-folder', { base: '/club/', site: 'https://club.example' });
   const files = contentsOf(site);
   for (const [path, text] of files) {
@@ -90,11 +90,11 @@ test('names with & and < are escaped in every file that is read by a program', a
   for (const [path, text] of files) if (path.endsWith('.xml')) assert.doesNotMatch(text, /&(?![a-z]+;|#x?[0-9a-f]+;)/i, path);
 });
 
-test('a folder of output can be put on a plain host: no name that some host refuses', async () => {
+test('the output contains no name that some host refuses', async () => {
   const { folder: site } = await builtFixture('hostile');
   const names = filesIn(site);
   assert.ok(names.includes('404.html') && names.includes('index.html'));
-  // The two files for hosts that read them are the only ones that begin so.
+  // Only the two files for hosts begin like this.
   const odd = names.filter(
     (name) => !/^(_headers|_redirects|\.htaccess)$/.test(name) && name.split('/').some((part) => /^[._]|[^\w.-]/.test(part)),
   );
@@ -102,7 +102,7 @@ test('a folder of output can be put on a plain host: no name that some host refu
   assert.equal(new Set(names.map((name) => name.toLowerCase())).size, names.length);
 });
 
-test('an empty output folder is taken; a link to it stays a link, and the site lies where it leads', async (t) => {
+test('an empty output folder is accepted, and a link to it stays a link to the site', async (t) => {
   const out = join(folder, 'taken');
   mkdirSync(out);
   const link = join(folder, 'link');

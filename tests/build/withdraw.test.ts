@@ -1,4 +1,4 @@
-// A page comes down, and a notice goes out, whatever else is half written in the club's folder; or nothing at all changes.
+// A page is withdrawn and a notice published, whatever else is half written in the club's folder. Otherwise nothing changes.
 import assert from 'node:assert/strict';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -24,7 +24,7 @@ beforeAll(async () => {
   assert.match(ran.output, /^2 drafts have \d+ blanks? and \d+ faults; they are not published\.$/m);
 });
 
-test('what is refused changes no file', async () => {
+test('a refused command changes no file', async () => {
   const state = () => fingerprint({ club, out });
   const held = state();
   for (const [typed, code, sentence] of [
@@ -43,7 +43,7 @@ test('what is refused changes no file', async () => {
   assert.equal(state(), held);
 });
 
-test('a page comes down and a notice goes out beside files with faults, which stay at their last good state', async () => {
+test('a page is withdrawn and a notice published beside faulty files, which stay in their last good state', async () => {
   const words = readFileSync(page, 'utf8').replace('title:', '# kept as it is\ntitle:').replaceAll('\n', '\r\n');
   writeFileSync(page, words);
   change(join(club, 'bulletins', 'wasps.mdx'), '## The field test', '## A field test');
@@ -77,7 +77,7 @@ test('a page comes down and a notice goes out beside files with faults, which st
   assert.equal(readFileSync(page, 'utf8').replace(line, ''), words, 'every other byte of its file is as it was');
 });
 
-test('twice is once, and the next builds keep it down', async () => {
+test('a second withdrawal changes nothing, and the next builds keep the page withdrawn', async () => {
   const again = await withdraw('articles/manuka-and-kanuka', WHY);
   assert.deepEqual([again.code, /has a line already: withdrawn: /.test(again.output)], [1, true], again.output);
   assert.equal((await build(club, out)).code, 1, 'an ordinary build still waits for the faults');
@@ -86,7 +86,7 @@ test('twice is once, and the next builds keep it down', async () => {
   assert.match(read('know-how/manuka-and-kanuka/index.html'), /taken down on 14 May 2026/);
 });
 
-test('where something stands in the way, it is named, and neither file nor site is changed', async () => {
+test('an obstacle is named, and neither file nor site changes', async () => {
   const bare = copy('southern');
   change(join(bare, 'club.yaml'), 'hemisphere: south', 'hemisphere: down');
   const place = join(folder, 'bare', 'out');

@@ -1,4 +1,4 @@
-// An entry of every kind is withdrawn with one line: nothing of it is left in anything that is built, and a page leaves a notice.
+// Withdrawal of an entry of every kind with one line: no output contains any of it, and a notice replaces its page.
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -13,10 +13,10 @@ import { builtFolder, type Built } from '../setup/built-site.ts';
 const WHY = 'its third sentence can mislead';
 const LINE = `withdrawn: 2026-11-30, ${WHY}\n`;
 
-/** A word that stands in the entry and nowhere else, put into a field that readers see. */
+/** A word that only this entry contains, in a field that readers see. */
 const token = (kind: string): string => `quagga${kind}`;
 
-/** One of each kind, and the field that gets the word. */
+/** One entry of each kind, and the field that gets the word. */
 const entries: Record<string, { file: string; field: RegExp }> = {
   checklists: { file: 'moving-a-hive.mdx', field: /^summary: / },
   bulletins: { file: 'wax-moth.mdx', field: /^summary: / },
@@ -58,7 +58,7 @@ function withdraw(path: string, kind: string, field: RegExp): void {
   writeFileSync(path, lines.join('\n'));
 }
 
-/** Every file that is published, as text; the pieces of the search index and the book unpacked. */
+/** Every published file as text, with the search index and the book unpacked. */
 const texts = (): { file: string; text: string }[] =>
   readdirSync(built.folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => statSync(join(built.folder, file)).isFile() && !/\.(woff2|wasm|png|jpe?g)$/.test(file))
@@ -74,11 +74,11 @@ const texts = (): { file: string; text: string }[] =>
       return { file, text: (bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes).toString('utf8') };
     });
 
-test('a kind that is new must be thought of here: cautions alone are not withdrawn while a page calls for them', () => {
+test('the test covers every kind except cautions, which cannot be withdrawn while a page needs them', () => {
   assert.deepEqual([...Object.keys(entries), 'counts', 'cautions'].sort(), [...collectionNames].sort());
 });
 
-test('no page, list, search, calendar, file or record holds a word of it', () => {
+test('no page, list, search, calendar, file or record contains a word of it', () => {
   const all = texts();
   assert.ok(all.length > 150, `${all.length} files`);
   const found = all.flatMap(({ file, text }) =>
@@ -89,7 +89,7 @@ test('no page, list, search, calendar, file or record holds a word of it', () =>
   assert.deepEqual(found, []);
 });
 
-test('a row that rests on a withdrawn source is gone too', () => {
+test('a row of a withdrawn source is removed too', () => {
   const lines = built.read('open/figures.csv').split('\r\n');
   assert.ok(lines.length > 150);
   assert.deepEqual(
@@ -98,7 +98,7 @@ test('a row that rests on a withdrawn source is gone too', () => {
   );
 });
 
-test('counts that were withdrawn leave the page without them', () =>
+test('the page of counts works without withdrawn counts', () =>
   assert.match(built.read('counts/index.html'), /No counts were handed in yet/));
 
 for (const place of [
@@ -108,7 +108,7 @@ for (const place of [
   'meetings/2026-11-12-annual-meeting/',
   'treatments/thymol/',
 ]) {
-  test(`/${place} says since when, why and whom to ask, and is led to by nobody`, () => {
+  test(`/${place} states since when, why and whom to ask, and nothing links to it`, () => {
     const html = built.read(`${place}index.html`);
     assert.match(html, /taken down on 30 November 2026/);
     assert.match(html, /Its third sentence can mislead\./);
@@ -122,16 +122,15 @@ for (const place of [
   });
 }
 
-test('a meeting that was withdrawn is out of the calendar', () => {
+test('a withdrawn meeting is not in the calendar', () => {
   assert.match(built.read('club.ics'), /2026-08-13/);
   assert.doesNotMatch(built.read('club.ics'), /annual-meeting/);
 });
 
-test('one page lists all that was withdrawn, with the reason', () => {
+test('one page lists all withdrawn entries, with their reasons', () => {
   const html = built.read('withdrawn/index.html');
   for (const kind of [...Object.keys(entries), 'counts']) assert.match(html, new RegExp(`id="${kind}-`), kind);
   assert.equal(html.match(/Its third sentence can mislead\./g)?.length, Object.keys(entries).length + 1);
 });
 
-test('the edition moves to the day on which something was withdrawn', () =>
-  assert.equal(JSON.parse(built.read('edition.json')).day, '2026-11-30'));
+test("the edition's day moves to the day of a withdrawal", () => assert.equal(JSON.parse(built.read('edition.json')).day, '2026-11-30'));

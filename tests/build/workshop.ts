@@ -1,4 +1,4 @@
-/* A place to build in: copies of the small clubs to break, and folders to build them into. Gone when the tests are done. */
+/* Temporary folders for builds: copies of the small clubs to change, and output folders. They are deleted when the tests end. */
 import { cpSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
@@ -41,7 +41,7 @@ export const filesIn = (folder: string): string[] =>
     )
     .sort();
 
-/** Every file's bytes as text, by path. Those that are packed are unpacked. */
+/** Every file's bytes as text, by path, with packed files unpacked. */
 export function contentsOf(folder: string): Map<string, string> {
   return new Map(
     filesIn(folder).map((path) => {
@@ -51,7 +51,7 @@ export function contentsOf(folder: string): Map<string, string> {
   );
 }
 
-/** Replaces words in a file; they must be there. */
+/** Replaces words in a file. They must occur in it. */
 export function change(path: string, from: string, to: string): void {
   const text = readFileSync(path, 'utf8');
   if (!text.includes(from)) throw new Error(`change: needs "${from}" in ${path}`);

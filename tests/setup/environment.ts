@@ -1,4 +1,4 @@
-/* Vitest writes variables of its own into the environment. Commands that tests start must not see them: a build would take NODE_ENV for its own. */
+/* Removes Vitest's own environment variables for commands that tests start. A build would use NODE_ENV. */
 for (const name of [
   'NODE_ENV',
   'TEST',

@@ -5,7 +5,7 @@ import type { SourcedRow } from '../rows.ts';
 const textbook = { from: 'derived from the common table: worker egg 3, sealed 8-9, adult 21; queen 7.5-8, 15.5-17; drone 9.5-10, 24 days', basis: 'memory' } as const;
 const mating = { from: 'derived: queen mates 6-10 days after emerging (NSW Primefact 828, 2008), lays 2-3 days later, day 24-29 from the egg', basis: 'derived' } as const;
 
-/** Days from the look, as earliest and latest. */
+/** Days from the observation, as earliest and latest. */
 export const looks: SourcedRow<{ caste: Caste; seen: Seen }, Record<string, [number, number]>>[] = [
   { case: 'worker egg', given: { caste: 'worker', seen: 'egg' }, expect: { laid: [-3, 0], sealed: [5, 9], emerges: [18, 21] }, ...textbook },
   { case: 'worker, open', given: { caste: 'worker', seen: 'open' }, expect: { laid: [-9, -3], sealed: [0, 6], emerges: [12, 18] }, ...textbook },

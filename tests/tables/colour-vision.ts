@@ -1,11 +1,11 @@
 /*
- * How colours look to eyes that lack one of the three kinds of cone: matrices over linear sRGB. Machado, Oliveira and
- * Fernandes, "A physiologically-based model for simulation of color vision deficiency", IEEE Transactions on
- * Visualization and Computer Graphics 15(6), 2009, table of severity 1.0.
+ * Simulation of colour vision deficiency: matrices over linear sRGB for eyes that lack one of the three kinds of cone. Machado, Oliveira
+ * and Fernandes, "A physiologically-based model for simulation of color vision deficiency", IEEE Transactions on Visualization and
+ * Computer Graphics 15(6), 2009, table of severity 1.0.
  */
 export type Matrix = readonly (readonly [number, number, number])[];
 
-/** By the names that a browser's own simulation has for them. */
+/** By the names of a browser's own simulation. */
 export const SEEN_BY: Readonly<Record<'protanopia' | 'deuteranopia' | 'tritanopia', Matrix>> = {
   protanopia: [
     [0.152286, 1.052583, -0.204868],

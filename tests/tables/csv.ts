@@ -1,9 +1,9 @@
-/* Tables kept as files of values parted by commas, one line a row, as they were published or computed. */
+/* Reads tables in CSV files, one line per row, as they were published or computed. */
 import { readFileSync } from 'node:fs';
 
 export type Line = Record<string, string>;
 
-/** The lines under the head, each by the names in the head; a cell in quotes may hold a comma. */
+/** The rows below the header, each by column name. A quoted cell may contain a comma. */
 export function csvLines(path: string): Line[] {
   const [head, ...lines] = readFileSync(new URL(path, import.meta.url), 'utf8').trim().split(/\r?\n/).map(cells);
   if (!head || lines.length === 0) throw new Error(`csvLines: ${path} holds no lines`);

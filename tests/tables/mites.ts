@@ -38,7 +38,7 @@ export const countLimits: SourcedRow<{ count: number }, { low: number; high: num
   { case: '100', given: { count: 100 }, expect: { low: 81.364, high: 121.6268, within: 5e-5 }, ...garwood },
 ];
 
-/** Other people's printed limits, with the share they were printed for. */
+/** Limits printed by others, with their confidence level. */
 export const printedLimits: SourcedRow<{ count: number; certainty: number; exposure: number }, { low?: number; high: number; within: number }>[] = [
   {
     case: '23 events in 5.25 units',
@@ -134,7 +134,7 @@ export const yard: SourcedRow<{ mites: number[]; bees: number[] }, { per100: num
   },
 ];
 
-/** Share of 95 % ranges that hold the truth: counts gamma-Poisson, 300 bees with 10 % spread, 3 per 100. k none is plain Poisson. */
+/** Share of 95 % ranges that contain the truth: counts gamma-Poisson, 300 bees with 10 % spread, 3 per 100. k none is plain Poisson. */
 const simulated = { from: 'independent simulation of 10,000 runs, good to 0.01', basis: 'recomputed' } as const;
 
 export const coverage: SourcedRow<{ colonies: number; clumping: number | undefined }, { share: number }>[] = [
@@ -148,7 +148,7 @@ export const coverage: SourcedRow<{ colonies: number; clumping: number | undefin
   { case: '24 colonies, k 0.6', given: { colonies: 24, clumping: 0.6 }, expect: { share: 0.931 }, ...simulated },
 ];
 
-/** The two ends of growth: doubling and tripling times in the sources, as a share a day. */
+/** The two ends of growth: doubling and tripling times in the sources, as a share per day. */
 export const growth = { slowestPerDay: 0.015, fastestPerDay: 0.036 };
 
 export const weeks: SourcedRow<{ rate: number; high: number; level: number }, { soonest: number; latest: number }>[] = [
@@ -162,7 +162,7 @@ const fall = { from: 'University of Montreal, faculty of veterinary medicine, as
 const lost = { from: 'Cornell, survey of New York, as reported on 29 June 2017: over 3 in 100 a colony likely dies within one or two years', basis: 'derived' } as const;
 const limits = 'upper limit after Garwood 1936';
 
-/** What the demo club says of a wash, by part of the year: `atOnce` is act without delay, `bees` the sample that would settle it. */
+/** The demo club's answers for a wash, by phase: `atOnce` is action without delay, `bees` the sample that would settle it. */
 export const verdicts: SourcedRow<
   Sample & { phase: 'winter-rest' | 'build-up' | 'swarming' | 'main-flow' | 'dearth' | 'fall-preparation' },
   { verdict: 'below' | 'unsure' | 'act' | undefined; atOnce?: true; bees?: number | 'too-many' }

@@ -1,7 +1,7 @@
 /*
- * Further questions as members type them, beside those of questions.ts, each with the pages of the demonstration almanac
- * that answer. Written before they were tried. `known` helped to find what search lacked; `last` was written when its
- * ranking stood: of its 60, 57 found an answer among the first three at the first try, on 25 November 2026.
+ * More questions as members type them, besides those of questions.ts, each with the pages of the demo almanac that answer. They were
+ * written before they were tried. `known` helped to find what search lacked. `last` was written when its ranking was final: of its 60, 57
+ * found an answer among the first three at the first try, on 25 November 2026.
  */
 const rows = (table: string): { typed: string; pages: string[] }[] =>
   table.trim().split('\n').map((line) => {

@@ -2,7 +2,7 @@ import type { ColonyFigures } from '../../shared/packages/colony-run.ts';
 import type { PackageHabits } from '../../shared/packages/calendar.ts';
 import type { SourcedRow } from '../rows.ts';
 
-/** Figures as published or as habit has them; a club would hold them as dated rows. */
+/** Figures as published, or as usual in practice. A club has them as dated rows. */
 export const habits: PackageHabits = {
   candyReleaseDays: { least: 2, most: 7 }, // derived from habits
   queenLookDays: { least: 4, most: 7 }, // common practice, no source
@@ -14,7 +14,7 @@ export const habits: PackageHabits = {
   firstMiteCountDays: { least: 42, most: 56 }, // from memory
 };
 
-/** Survival and laying fitted to the rows of Harbo below, so these rows cannot test the fit; comb from memory. */
+/** Survival and laying were fitted to the rows of Harbo below, so these rows cannot test the fit. Comb is from memory. */
 export const figures: ColonyFigures = {
   survival: { days: 22, leastShare: 0.55, mostShare: 0.64 },
   eggsPerDay: { least: 2050, most: 2900 },
@@ -58,7 +58,7 @@ export const calendars: SourcedRow<Start, Pairs>[] = [
 
 const harbo = { from: "the fit's own data: Harbo, April, Louisiana, in Khoury et al. 2013, table 1", basis: 'published' } as const;
 
-/** Share of the bees alive 22 days after they were shaken, with no brood to replace them. */
+/** Share of the bees alive 22 days after shaking, with no brood to replace them. */
 export const survivals: SourcedRow<{ bees: number }, { share: number }>[] = [
   { case: '2,316 bees', given: { bees: 2316 }, expect: { share: 0.56 }, ...harbo },
   { case: '4,515 bees', given: { bees: 4515 }, expect: { share: 0.64 }, ...harbo },
@@ -79,7 +79,7 @@ export const broodCells: SourcedRow<{ bees: number }, { cells: number }>[] = [
 
 const carried = { from: 'derived: 55 to 64 % at 22 days carried on at the same daily loss', basis: 'derived' } as const;
 
-/** Of 10,000 bees shaken, with no brood yet. */
+/** Of 10,000 shaken bees, with no brood yet. */
 export const carriedOn: SourcedRow<{ daysAfterShaking: number }, { least: number; most: number; within: number }>[] = [
   { case: 'day 22', given: { daysAfterShaking: 22 }, expect: { least: 5500, most: 6400, within: 0.01 }, ...carried },
   { case: 'day 24', given: { daysAfterShaking: 24 }, expect: { least: 5200, most: 6200, within: 60 }, from: `disputed: ${carried.from}; printed 6,200, but 0.64^(24/22) is 6,146`, basis: 'derived' },

@@ -1,6 +1,6 @@
 /*
- * What people type for a thing, and the word of the word list that it must lead to: plain words, misspellings by ear,
- * abbreviations. Each is searched for by itself.
+ * Words that people type for a thing, and the glossary word that each must find: plain words, phonetic misspellings, abbreviations. Each
+ * is searched by itself.
  */
 export const plainWords: Readonly<Record<string, string>> = {
   varroa: 'verroa, varoa, verro, varola, red ticks',

@@ -1,4 +1,4 @@
-/* What members type, misspellings and all, and the pages of the demonstration almanac that answer. */
+/* Questions as members type them, with misspellings, and the pages of the demo almanac that answer. */
 export type Question = { id: string; typed: string; pages: readonly string[] };
 
 export const questions: readonly Question[] = [

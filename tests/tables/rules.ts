@@ -1,15 +1,15 @@
 /*
- * Rules that keep people or bees from harm. Each has one owner, and pages quote it. `rival` is what gives away a rule of a
- * page's own; `unless` are words beside which it is none. `stood` are sentences that once stood in the demo club, each of
- * them at odds with another page, so that each rival is seen to be caught. Why each rule is right: the sources of its owner.
+ * Safety rules for people and bees. Each has one owner, and pages quote it. `rival` matches a different rule on another page. `unless`
+ * are words that exclude a match. `stood` are sentences that were once in the demo club and contradicted another page, so that each rival
+ * is tested. The sources of its owner explain why each rule is right.
  */
 export type OneRule = {
   danger: string;
-  /** The file that says it, below the content folder. */
+  /** The file that contains it, below the content folder. */
   owner: string;
-  /** Pages that must show it: they quote the caution, or what their hands do places its box. */
+  /** Pages that must show it, because they quote the caution or their work places its box. */
   shownOn: readonly string[];
-  /** Read a block at a time: a paragraph, a line of a list, a row of a table, a field. */
+  /** Applied to one block at a time: a paragraph, a line of a list, a row of a table, a field. */
   rival: readonly RegExp[];
   unless?: RegExp;
   stood: readonly string[];

@@ -64,7 +64,7 @@ export const curves: SourcedRow<{ means: number[]; days: number[] }, { values: n
 
 const noaa = { from: 'NOAA 1981-2010 normals: monthly maximum and minimum, annual growing degree-days base 50 and 40 F; simple without spread computed independently', basis: 'published' } as const;
 
-/** Published sums of a year from real daily records, base 50 and base 40 F, and the spread of the station's state. */
+/** Published sums of a year from daily records, base 50 and base 40 F, and the spread of the station's state. */
 export const stations: SourcedRow<{ maxByMonth: number[]; minByMonth: number[]; stateSpread: number }, { base50: number; base40: number; simpleAlone: number }>[] = [
   { case: 'MINNEAPOLIS/ST PAUL AP, MN', given: { maxByMonth: [23.7, 28.9, 41.3, 57.8, 69.4, 78.8, 83.4, 80.5, 71.7, 58.0, 41.2, 27.1], minByMonth: [7.5, 12.8, 24.3, 37.2, 48.9, 58.8, 64.1, 61.8, 52.4, 39.7, 26.2, 12.3], stateSpread: 8.5 }, expect: { base50: 2831, base40: 4796, simpleAlone: 2658 }, ...noaa },
   { case: 'ALBANY AP, NY', given: { maxByMonth: [30.6, 34.6, 44.4, 58.3, 69.4, 77.9, 82.3, 80.4, 72.2, 59.8, 47.9, 35.8], minByMonth: [14.5, 17.3, 25.7, 37.3, 47.1, 56.5, 61.4, 59.9, 51.6, 39.6, 31.5, 21.2], stateSpread: 7.9 }, expect: { base50: 2649, base40: 4708, simpleAlone: 2487 }, ...noaa },
@@ -82,7 +82,10 @@ export const places = {
   melbourne: { maxByMonth: [25.6, 26.2, 24.22, 20.89, 17.45, 14.24, 13.65, 15.3, 17.25, 19.72, 22.22, 23.82], minByMonth: [15.03, 15.38, 14.57, 12.09, 9.87, 7.28, 6.69, 7.89, 8.98, 10.31, 12.48, 13.86] },
 };
 
-/** Day of the count (1 is the first) on which a sum in C-days is reached: mean of the real years, and from normals without spread by an independent program. */
+/**
+ * Day of the count (1 is the first) on which a sum in C-days is reached: mean of the real years, and from normals without spread by an
+ * independent program.
+ */
 export const reached: SourcedRow<{ place: 'england' | 'melbourne'; from: string; base: number; method: DegreeDayMethod; spread: number; sum: number }, { meanOfYears: number; alone: number; withSpread: number }>[] = [
   { case: 'england, 5C, simple, 50', given: { place: 'england', from: '01-01', base: 5, method: 'simple', spread: 3.01, sum: 50 }, expect: { meanOfYears: 55.7, alone: 91, withSpread: 55 }, ...england },
   { case: 'england, 5C, simple, 100', given: { place: 'england', from: '01-01', base: 5, method: 'simple', spread: 3.01, sum: 100 }, expect: { meanOfYears: 82.5, alone: 107, withSpread: 82 }, ...england },

@@ -34,7 +34,7 @@ export const frames: SourcedRow<{ kind: keyof typeof framePounds; count: number 
   { case: '10 medium', given: { kind: 'medium', count: 10 }, expect: { pounds: 40, within: 5 }, from: 'common practice in the US, 3.5 to 4.5 lb to a frame, no source', basis: 'memory' },
 ];
 
-/** What a hive of full frames lacks of the 60 lb that the same course leaves at least. */
+/** The shortfall of a hive of full frames from the 60 lb that the same course leaves as a minimum. */
 export const shortOfTarget: SourcedRow<{ deep: number; medium: number }, { pounds: number; short: number }>[] = [
   { case: '9 deep', given: { deep: 9, medium: 0 }, expect: { pounds: 54, short: 6 }, ...course, basis: 'derived' },
   { case: '10 deep', given: { deep: 10, medium: 0 }, expect: { pounds: 60, short: 0 }, ...course, basis: 'derived' },
@@ -43,7 +43,7 @@ export const shortOfTarget: SourcedRow<{ deep: number; medium: number }, { pound
 
 const recipe = { from: 'derived from the CRC sucrose densities; the names of the mixes as sources use them', basis: 'derived' } as const;
 
-/** Per cent of sugar by weight in each mix offered, at 20 C, with 200 g to the cup. */
+/** Per cent of sugar by weight in each available mix, at 20 C, with 200 g to the cup. */
 export const mixBrix: SourcedRow<{ mix: StoreMix }, { brix: number }>[] = [
   { case: '1:1 by weight', given: { mix: '1:1-weight' }, expect: { brix: 50 }, ...recipe },
   { case: '3:2 by weight', given: { mix: '3:2-weight' }, expect: { brix: 60 }, ...recipe },

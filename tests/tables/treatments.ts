@@ -10,7 +10,7 @@ const F = fahrenheitToCelsius;
 
 const opened = { place, seen: 'itself', registration: '1-1', labelDate: '2024-05-01' as Day, forbidsBrood: false, poorWithBrood: false, limits: [] as WarmthLimit[], poorOutside: [] as WarmthLimit[], checkBy } as const;
 
-/** Rows of labels, by active ingredient only: number and date are invented, so that each rule can be met alone. */
+/** Label rows, by active ingredient only. Number and date are invented, so that each rule can be tested alone. */
 export const labels = {
   formicStrips: { ...opened, limits: [{ of: 'daily-high', leastC: 10, mostC: 29.5, when: 'on the day it goes in' }], supers: 'label', daysMost: 7 },
   amitraz: { ...opened, supers: 'off', supersBackDays: 14, daysMost: 56 },
@@ -98,7 +98,7 @@ export const judgements: SourcedRow<Given, { state: TreatmentState; rules: Treat
   { case: 'all three to ask about, and ruled out besides', given: { row: 'amitraz', planned: planned({ registered: 'not-checked', place: '', supersOn: true }), today: day('2028-01-01') }, expect: { state: 'ask', rules: ['not-checked', 'place-not-said', 'past-check-by', 'supers-on'] }, ...rule },
 ];
 
-/** Four weeks of an Ohio year, as a keeper writes them down: highs in F, the nights beside them; the weather is invented. */
+/** Four weeks of an Ohio year, as a beekeeper writes them down: highs in F, with the nights. The weather is invented. */
 const week = (start: string, lowest: number, highest: number, other: Partial<Planned> = {}): Planned =>
   planned({ start: day(start), lowestHighC: F(lowest), highestHighC: F(highest), ...other });
 export const fourWeeks = {
@@ -114,7 +114,7 @@ const poorly: Expected = { state: 'ask', rules: ['not-opened', 'poor-with-brood'
 const british = { elsewhere: ['formic-acid/strips-united-kingdom'] };
 const belgian = { elsewhere: ['thymol/wafers'] };
 
-/** Each row of the demo club in each of the four weeks, by the id of the row and where the keeper is. */
+/** Each row of the demo club in each of the four weeks, by the id of the row and the beekeeper's place. */
 export const weeks: { row: string; place: string; in: Record<keyof typeof fourWeeks, Expected>; from: string; basis: Basis }[] = [
   { row: 'formic-acid/strips', place, in: { '7 April': notOpened, '12 September': notOpened, '10 August': { ...notOpened, ...british }, '25 November': { ...notOpened, ...british } }, from: `no US label opened; ${formic.from}`, basis: 'derived' },
   { row: 'formic-acid/strips-united-kingdom', place: 'United Kingdom', in: { '7 April': { state: 'ask', rules: ['no-label-date'] }, '12 September': { state: 'ask', rules: ['no-label-date'] }, '10 August': { state: 'ruled-out', rules: ['too-warm', 'no-label-date'] }, '25 November': { state: 'ruled-out', rules: ['too-cold', 'no-label-date'] } }, ...formic },

@@ -4,7 +4,7 @@ const sp811 = { from: 'NIST Special Publication 811 (2008), appendix B', basis: 
 const handbook44 = { from: 'NIST Handbook 44, appendix C', basis: 'published' } as const;
 const uk = { from: 'UK Units of Measurement Regulations 1995, schedule', basis: 'published' } as const;
 
-/** Name of the function in shared/units: what goes in, what comes out. */
+/** Name of the function in shared/units, its input and its output. */
 export const conversions: SourcedRow<{ convert: string; from: number }, { to: number }>[] = [
   { case: 'pound', given: { convert: 'poundsToKilograms', from: 1 }, expect: { to: 0.45359237 }, ...sp811 },
   { case: '3 lb package', given: { convert: 'poundsToKilograms', from: 3 }, expect: { to: 1.36077711 }, ...sp811, basis: 'derived' },

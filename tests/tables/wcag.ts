@@ -1,6 +1,6 @@
 /*
- * The success criteria of the Web Content Accessibility Guidelines (WCAG) 2.2, W3C Recommendation of 5 October 2023, as
- * republished on 12 December 2024: number, level and name. 4.1.1 Parsing is gone from it.
+ * Success criteria of the Web Content Accessibility Guidelines (WCAG) 2.2, W3C Recommendation of 5 October 2023, as republished on 12
+ * December 2024: number, level and name. 4.1.1 Parsing was removed from it.
  */
 export type Criterion = { number: string; level: 'A' | 'AA' | 'AAA'; name: string };
 

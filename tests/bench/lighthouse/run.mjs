@@ -1,5 +1,5 @@
-// One browser, many pages: `node run.mjs JSON` with { urls, rounds, browser, flags } prints a line of JSON for each view.
-// A program of its own, since its packages are not the project's.
+// One browser, many pages: `node run.mjs JSON` with { urls, rounds, browser, flags } prints a line of JSON for each view. It is a
+// separate program, because its packages are not the project's.
 import { launch } from 'chrome-launcher';
 import lighthouse from 'lighthouse';
 

@@ -1,4 +1,4 @@
-// A run as the tail of an address and as a file: what goes out comes back, and nothing typed by hand gets in.
+// A run as a fragment and as a file: it comes back unchanged, and nothing typed by hand gets in.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'vitest';
@@ -17,7 +17,7 @@ test('the demo list has steps, and no two share a short form', () => {
   assert.equal(new Set(STEPS.map(shortOf)).size, STEPS.length);
 });
 
-test('a run goes into an address of at most 500 characters and comes back', () => {
+test('a run fits into an address of at most 500 characters and comes back unchanged', () => {
   fc.assert(
     fc.property(
       fc.subarray(STEPS),
@@ -44,7 +44,7 @@ test('a run goes into an address of at most 500 characters and comes back', () =
   );
 });
 
-test('a list too long for an address is told so', () => {
+test('a list that is too long for an address is reported', () => {
   const run: Run = {
     name: '',
     ticks: Object.fromEntries(Array.from({ length: 200 }, (_, index) => [`step-${index}`, { on: '2026-04-20', of: '' }])),
@@ -52,7 +52,7 @@ test('a list too long for an address is told so', () => {
   assert.equal(linkTail(run, false), null);
 });
 
-test('an address typed by hand brings no step that is not in the list, and no markup', () => {
+test('an address typed by hand adds no step that is not in the list, and no markup', () => {
   assert.equal(runFromTail('#run=;;<b>', STEPS, '2026-04-20'), null);
   assert.equal(runFromTail('#run=18/4/26;;', STEPS, '2026-04-20'), null);
   assert.equal(runFromTail('#run=2026-02-30;;', STEPS, '2026-04-20'), null);
@@ -61,7 +61,7 @@ test('an address typed by hand brings no step that is not in the list, and no ma
   assert.equal(runFromTail('#run=;;;%E0%A4%A', STEPS, '2026-04-20')?.run.name, '');
 });
 
-test('a table for a spreadsheet is quoted, and no cell is taken for a sum', () => {
+test('the spreadsheet file quotes its cells, and no cell is run as a formula', () => {
   const table = asTable({
     version: 2,
     lists: {
@@ -71,7 +71,7 @@ test('a table for a spreadsheet is quoted, and no cell is taken for a sum', () =
   assert.equal(table, 'list,run,day,step,ticked on,note,asked\r\na,"green, hive",,dead,2026-04-18,\'=1+1,\r\n');
 });
 
-test('a file of another club, of a newer edition, or that is none is told apart', () => {
+test('the reader distinguishes a file of another club, of a newer edition, and of another kind', () => {
   assert.deepEqual(fromFile('{}', 'tamarack-county'), { ok: false, reason: 'not-a-record' });
   assert.deepEqual(fromFile('{"format":"almanac-runs","version":2,"club":"other","lists":{}}', 'tamarack-county'), {
     ok: false,
@@ -87,7 +87,7 @@ test('a file of another club, of a newer edition, or that is none is told apart'
   );
 });
 
-test('a file whose parts are not of their kind is told apart, however it is broken', () => {
+test('the reader recognises a file with parts of the wrong type', () => {
   const file = (run: object, open: unknown = 'x'): string =>
     JSON.stringify({ format: 'almanac-runs', version: 2, club: 'c', lists: { a: { open, runs: { x: { name: '', ticks: {}, ...run } } } } });
   assert.equal(

@@ -1,4 +1,4 @@
-// A number in the unit of a box: rounded to be read, and read back as itself.
+// A number in the unit of a box: rounded for display, and parsed as exactly itself.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -30,7 +30,7 @@ const published: { measure: keyof typeof measures; fixed: number; us: string; me
 ];
 
 for (const { measure, fixed, us, metric } of published) {
-  test(`${measure}: ${fixed} stands in a box as ${us} and as ${metric}`, () => {
+  test(`${measure}: ${fixed} is shown in a box as ${us} and as ${metric}`, () => {
     assert.equal(units.shownIn(measures[measure], fixed, 'us'), us);
     assert.equal(units.shownIn(measures[measure], fixed, 'metric'), metric);
   });
@@ -42,7 +42,7 @@ const value = fc.double({ min: 0.001, max: 100_000, noNaN: true }).map((each) =>
 for (const [name, measure] of Object.entries(measures)) {
   const kind = quantity(measure, what);
 
-  test(`${name}: what a form wrote is read as that very number in any units; what it shows is short and near`, () => {
+  test(`${name}: a number that a form wrote is parsed as exactly itself in any units; what it shows is short and near`, () => {
     fc.assert(
       fc.property(value, system, system, (number, shown, read) => {
         const exact = kind.read(kind.exact!(number), read);
@@ -51,14 +51,14 @@ for (const [name, measure] of Object.entries(measures)) {
         assert.ok(text.replace(/\D/g, '').replace(/^0+/, '').length <= 6, text);
         const back = kind.read(text, shown);
         assert.ok(back.ok);
-        // Half a unit of the third figure, of the number as it is shown.
+        // Half a unit of the third digit of the displayed number.
         const [was, is] = [number, back.value].map(measure.boxes[shown].fromFixed);
         assert.ok(Math.abs(is! - was!) <= Math.abs(was!) * 0.0051, text);
       }),
     );
   });
 
-  test(`${name}: a bare number is in the unit of the box, a word behind it says another`, () => {
+  test(`${name}: a bare number is in the unit of the box, and a unit word overrides it`, () => {
     const [us, metric] = [kind.read('5', 'us'), kind.read('5', 'metric')];
     assert.ok(us.ok && metric.ok && us.value !== metric.value);
     const worded = kind.read(`5 ${measure.fixed}`, 'us');

@@ -1,4 +1,4 @@
-/* Prose as people write it: what is typed is what a reader sees, with no sign lost and no fault. */
+/* Prose as people write it: readers see what was typed, without a lost character and without a diagnostic. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -33,14 +33,14 @@ rows(
   (given, expect) => assert.equal(plainText(parseProse(given)), expect),
 );
 
-test('lines and columns stay true behind any sign', () => {
+test('lines and columns stay correct after any character', () => {
   const tree = parseProse('{a} < ~ import\n\n🐝🐝 [words](/pests/)\n');
   const paragraph = tree.children[1] as { children: { type: string; position?: { start: { line: number; column: number } } }[] };
   const link = paragraph.children.find(({ type }) => type === 'link');
   assert.deepEqual([link?.position?.start.line, link?.position?.start.column], [3, 6]);
 });
 
-test('no text of ordinary signs breaks the parser', () => {
+test('no text of ordinary characters breaks the parser', () => {
   const piece = fc.constantFrom(
     '<',
     '>',

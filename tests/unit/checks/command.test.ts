@@ -1,4 +1,4 @@
-/* `check` and `review` as they are run: what they print and how they end. */
+/* Output and exit codes of `check` and `review`. */
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
@@ -20,10 +20,10 @@ const SLASHES: Change = { file: 'meetings/2026-06-13-yard-day.mdx', insteadOf: '
 
 const good = readFolder(goodClub);
 
-test('clean: a count and exit 0', () =>
+test('a clean folder: a count and exit 0', () =>
   assert.deepEqual(run('check', '--content', goodClub), { code: 0, out: `No faults in ${good.files.length} files.\n`, err: '' }));
 
-test('a hint is told, and is no fault', () =>
+test('a hint is printed and is no fault', () =>
   withChanges(
     [{ file: 'articles/stings.mdx', insteadOf: 'Scrape it off. Seconds count.', write: 'Scrape it off. Seconds count. Some say 85 F.' }],
     (directory) => {
@@ -36,7 +36,7 @@ test('a hint is told, and is no fault', () =>
     },
   ));
 
-test('faults: a line each, a count and exit 1', () =>
+test('faults: one line each, a count and exit 1', () =>
   withChanges([BARE, SLASHES], (directory) => {
     const { code, out } = run('check', '--content', directory);
     assert.equal(code, 1);
@@ -49,7 +49,7 @@ meetings/2026-06-13-yard-day.mdx:4:6 field: day: found "6/13/26"; write a day su
     );
   }));
 
-test('json: the same, for programs', () =>
+test('JSON: the same, for programs', () =>
   withChanges([SLASHES], (directory) => {
     const { code, out } = run('check', '--content', directory, '--format', 'json');
     assert.equal(code, 1);
@@ -69,7 +69,7 @@ test('json: the same, for programs', () =>
 
 test('json of a clean folder is an empty list', () => assert.equal(run('check', '--content', goodClub, '--format', 'json').out, '[]\n'));
 
-test('ids are written once, and the list is clean', () =>
+test('ids are written once, and the list is then clean', () =>
   withChanges([BARE], (directory) => {
     const { code, out } = run('check', '--content', directory, '--write-ids');
     assert.deepEqual([code, out], [0, `checklists/package-day.mdx: 1 id written.\nNo faults in ${good.files.length} files.\n`]);
@@ -78,7 +78,7 @@ test('ids are written once, and the list is clean', () =>
     assert.equal(run('check', '--content', directory, '--write-ids').out, `No faults in ${good.files.length} files.\n`);
   }));
 
-test('ids go into a file as another program saved it: its mark and its line ends stay', () =>
+test("writing ids keeps a file's byte-order mark and line ends", () =>
   withChanges([{ ...BARE, savedAs: 'UTF-8 with a mark' }], (directory) => {
     const path = join(directory, BARE.file);
     const bare = readFileSync(path, 'utf8').replace(/\r?\n/g, '\r\n');
@@ -89,7 +89,7 @@ test('ids go into a file as another program saved it: its mark and its line ends
     assert.equal(written.replace(' <Task id="read-the-thermometer-or" />', ''), bare);
   }));
 
-test('strict needs a day, and a day needs strict', () => {
+test('--strict needs a day, and a day needs --strict', () => {
   assert.deepEqual(run('check', '--content', goodClub, '--strict'), {
     code: 2,
     out: '',
@@ -100,7 +100,7 @@ test('strict needs a day, and a day needs strict', () => {
   assert.equal(run('check', '--content', goodClub, '--strict', '--on', '2026-12-24').code, 1);
 });
 
-test('no folder, and a folder that leads back into itself, are faults', () => {
+test('a missing folder, and a folder that links back into itself, are faults', () => {
   const none = run('check', '--content', join(goodClub, 'none'));
   assert.deepEqual(
     [none.code, none.out],
@@ -118,14 +118,14 @@ test('no folder, and a folder that leads back into itself, are faults', () => {
   });
 });
 
-test('review lists what is due on a day given, and asks the clock otherwise', () => {
+test('review lists what is due on a given day, and otherwise reads the clock', () => {
   const { code, out } = run('review', '--content', goodClub, '--on', '2026-12-02');
   assert.equal(code, 0);
   assert.match(out, /^education officer:\n {2}2026-12-01 {2}1 day past {2}meetings\/2026-06-13-yard-day\.mdx:16 {2}next-check\n/);
   assert.equal(run('review', '--content', goodClub).code, 0);
 });
 
-test('review says which files it could not list', () =>
+test('review names the files that it could not list', () =>
   withChanges([SLASHES], (directory) =>
     assert.match(
       run('review', '--content', directory, '--on', '2026-12-02').out,

@@ -1,4 +1,4 @@
-/* Drafts never stop a build: what is wrong in them stands apart, and what leads to them from a published page is still a fault. */
+/* Drafts never stop a build. Their mistakes are listed separately, and a link from a published page to a draft is still a fault. */
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
@@ -28,13 +28,13 @@ test('blanks, unknown figures and dead links of a draft stop nothing', () => {
   for (const rule of ['field', 'missing-field', 'reference', 'link']) assert.ok(rules(drafts).includes(`articles/begun.mdx ${rule}`), rule);
 });
 
-test('a fault elsewhere stops as ever, beside a draft with blanks', () => {
+test('a fault in another file stops the build, beside a draft with blanks', () => {
   const { faults, drafts } = found([BLANKS, MISTYPED]);
   assert.deepEqual(rules(faults), ['meetings/2026-06-13-yard-day.mdx field']);
   assert.ok(drafts.length > 3 && drafts.every(({ path }) => path === 'articles/begun.mdx'));
 });
 
-test('a draft whose fields, words, letters or end of fields cannot be read stops nothing', () => {
+test('a draft with unreadable fields, words, encoding or front matter stops nothing', () => {
   const unread: Change[] = [
     { file: 'articles/quote.mdx', write: '---\ntitle: "Open\ndraft: true\n---\nWords.\n' },
     { file: 'articles/tag.mdx', write: '---\ntitle: Tag\ndraft: true\n---\n<Figure id="sample">\n' },
@@ -53,7 +53,7 @@ test('a draft whose fields, words, letters or end of fields cannot be read stops
   });
 });
 
-test('"draft: true" in the words of a page, or in a remark, makes no draft', () => {
+test('"draft: true" in the words of a page, or in a comment, makes no draft', () => {
   const { faults } = found([
     { file: 'articles/words.mdx', write: '---\ntitle: "Open\n#draft: true\n---\ndraft: true\n' },
     { file: 'articles/text.mdx', write: '---\ndraft: false\n---\ndraft: true\n' },
@@ -61,7 +61,7 @@ test('"draft: true" in the words of a page, or in a remark, makes no draft', () 
   assert.deepEqual([...new Set(faults.map(({ path }) => path))], ['articles/text.mdx', 'articles/words.mdx']);
 });
 
-test('a link, a figure and a reference from a published page to a draft are faults, also where the draft cannot be read', () => {
+test('a link, a figure and a reference from a published page to a draft are faults, also where the draft is unreadable', () => {
   const broken: Change = { file: 'articles/begun.mdx', write: '---\ntitle: "Begun\ndraft: true\n---\nWords.\n' };
   const link: Change = { file: 'articles/stings.mdx', insteadOf: 'Scrape it off.', write: 'See [it](/know-how/begun/). Scrape it off.' };
   for (const page of [BLANKS, broken]) assert.deepEqual(rules(found([page, link]).faults), ['articles/stings.mdx link'], page.write);
@@ -69,8 +69,8 @@ test('a link, a figure and a reference from a published page to a draft are faul
   assert.ok(found([source]).faults.some(({ rule, found: what }) => rule === 'reference' && /a draft, which is not shown$/.test(what)));
 });
 
-test('what a draft alone makes wrong in a published page is the draft’s', () => {
-  // The good club's page on stings has this old address; the draft stands before it in the folder.
+test('a fault that a draft alone causes in a published page belongs to the draft', () => {
+  // The good club's page on stings has this old address, and the draft precedes it in the folder.
   const { faults, drafts } = found([draft('a-first', 'title: First\nformerly: [/know-how/bee-stings/]')]);
   assert.deepEqual(faults.map(formatDiagnostic), []);
   assert.ok(rules(drafts).includes('articles/stings.mdx address'));
@@ -81,7 +81,7 @@ test('a folder that holds only drafts is not missing', () => {
   assert.deepEqual(faults.map(formatDiagnostic), []);
 });
 
-test('check shows them apart, counts them, and ends with 0', () =>
+test('check lists drafts separately, counts them, and exits with 0', () =>
   withChanges([BLANKS, draft('second', 'title: Second')], (directory) => {
     const run = (...typed: string[]) =>
       spawnSync(process.execPath, ['src/cli/check.ts', '--content', directory, ...typed], { cwd: project, encoding: 'utf8' });
@@ -96,7 +96,7 @@ test('check shows them apart, counts them, and ends with 0', () =>
     assert.ok(json.every(({ level }) => level === 'draft'));
   }));
 
-test('one draft is said as one', () => {
+test('a single draft is counted in the singular', () => {
   const fault: Diagnostic = { path: 'a', line: 1, column: 1, rule: 'field', field: 'x', found: 'a blank', write: 'y' };
   assert.equal(draftsLine([fault]), '1 draft has 1 blank; it is not published.');
   assert.equal(draftsLine([fault, { ...fault, found: '"x"' }]), '1 draft has 1 blank and 1 fault; it is not published.');

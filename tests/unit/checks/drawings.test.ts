@@ -1,4 +1,4 @@
-/* What no case of one file shows: a drawing that is too heavy, and that only what passed is ever drawn. */
+/* Drawings beyond the one-file cases: a drawing that is too large, and proof that only valid parts are ever drawn. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
@@ -8,7 +8,7 @@ import { withChanges } from '../../fixtures/invalid/cases.ts';
 
 const svg = (inside: string): string => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 342 200">${inside}</svg>`;
 
-test('a drawing over 6,144 bytes is refused with its weight', () => {
+test('a drawing over 6,144 bytes is refused with its size', () => {
   const heavy = svg(`<path d="M0 0${'h1v1'.repeat(1600)}"/><text font-size="18">1</text>`);
   const found = withChanges([{ file: 'drawings/egg.svg', write: heavy }], check).map(formatDiagnostic);
   assert.deepEqual(found, [
@@ -43,7 +43,7 @@ for (const inside of refused) {
   });
 }
 
-test('black is ink, white is paper, a comment and a title are left out', () => {
+test('black becomes the text colour and white the background; comments and titles are left out', () => {
   const { root, faults } = readDrawing(svg('<!-- a note --><title>Egg</title><g stroke="#000"><path fill="#FFF" d="M0 0h9"/></g>'));
   assert.deepEqual(faults, []);
   assert.deepEqual(

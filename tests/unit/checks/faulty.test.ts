@@ -1,4 +1,4 @@
-/* Every file of tests/fixtures/invalid/cases: the mistake is found where it is, in these very words, and nothing else is. */
+/* Every file of tests/fixtures/invalid/cases: check reports the mistake at its position, in exactly these words, and nothing else. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
@@ -7,7 +7,7 @@ import { cases, goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
 const all = cases();
 
-test('the corpus is there', () => assert.ok(all.length >= 120, `${all.length} cases`));
+test('the corpus exists', () => assert.ok(all.length >= 120, `${all.length} cases`));
 
 test('the good club has no fault', () => assert.deepEqual(check(goodClub).map(formatDiagnostic), []));
 
@@ -15,7 +15,7 @@ for (const { name, changes, found } of all) {
   test(`faulty: ${name}`, () => assert.equal(withChanges(changes, check).map(formatDiagnostic).join('\n'), found));
 }
 
-test('all mistakes of several files are told at once, by file and from the top down', () => {
+test('all mistakes of several files are reported at once, by file and line', () => {
   const clash = new Set<string>();
   const several = all.filter(({ changes, found }) => {
     const file = changes[0]!.file;

@@ -1,6 +1,6 @@
 /*
- * Good files, broken at random: cut off anywhere, a line dropped, doubled or swapped, a sign put in or taken out, bytes
- * changed. Whatever comes of it, check answers with faults that name a place in a file, or with none; it never throws.
+ * Fuzzing: good files broken at random, cut off anywhere, with lines dropped, doubled or swapped, characters inserted or removed, bytes
+ * changed. Check returns diagnostics with positions, or none. It never throws.
  */
 import assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -90,7 +90,7 @@ function mutated(bytes: Buffer, { how, at: place, to, sign }: Mutation): Buffer 
   return Buffer.from(lines.join('\n'));
 }
 
-test('a broken file is clean or named, never an exception', () => {
+test('a broken file is valid or reported, and never an exception', () => {
   fc.assert(
     fc.property(fc.constantFrom(...FILES), fc.array(mutation, { minLength: 1, maxLength: 3 }), (file, mutations) => {
       withChanges([{ file, savedAs: 'UTF-8 with a mark' }], (directory) => {

@@ -1,4 +1,4 @@
-/* Which numbers in a sentence are of the kind that an authority may revise, and which are free. */
+/* Numbers in a sentence that an authority may revise, and numbers that are free. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -65,7 +65,7 @@ const free: Row<string, null>[] = [
 ].map((text) => ({ case: text.slice(0, 30), given: text, expect: null, from }));
 rows('free', free, (text) => assert.deepEqual(measuresIn(text), []));
 
-test('each place is a place of the sentence, in order, and none twice', () => {
+test('each position is inside the sentence, in order and unique', () => {
   const word = fc.constantFrom(
     '3',
     '85',

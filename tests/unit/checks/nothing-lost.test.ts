@@ -1,6 +1,6 @@
 /*
- * One sign put anywhere into a good file: either a fault is named, or every letter and digit that was typed is still
- * there for a reader, in the words, an address, a tag or a field.
+ * One character inserted anywhere into a good file: either a fault is reported, or every typed letter and digit still reaches a reader,
+ * in the words, an address, a tag or a field.
  */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
@@ -75,7 +75,7 @@ const lettersOf = (text: string): string =>
     .sort()
     .join('');
 
-/** What of the words reaches a reader, or makes a tag or an address what it is. */
+/** The parts of the words that reach a reader, or that make up a tag or an address. */
 function kept(entry: Entry): string {
   if (!entry.tree) return '';
   return [...walk(entry.tree)]
@@ -101,7 +101,7 @@ function kept(entry: Entry): string {
     .join('');
 }
 
-test('what is typed is shown, or a fault says why not', () => {
+test('typed text is shown, or a fault explains why not', () => {
   let clean = 0;
   const place = fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true });
   fc.assert(

@@ -1,4 +1,7 @@
-/* No two pages of the demo club give different rules for one danger: each rule of tests/tables/rules.ts stands in its owner, and is quoted. */
+/*
+ * No two pages of the demo club give different rules for one danger. Each rule of tests/tables/rules.ts is in its owner, and pages quote
+ * it.
+ */
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { describe, test } from 'vitest';
@@ -30,14 +33,14 @@ function wordsOf(node: Nodes): string {
 
 type Block = { path: string; words: string };
 
-/** A field, a heading, a paragraph, a line of a list, a row of a table; not what was changed, which tells of older rules. */
+/** A field, a heading, a paragraph, a line of a list, or a row of a table. Changes are left out, because they report older rules. */
 const blocks: readonly Block[] = entries.flatMap((entry) =>
   [...inFields(entry.fields.value), ...inWords(entry)].map((words) => ({ path: entry.path, words })),
 );
 
 const isRival = ({ rival, unless }: OneRule, words: string): boolean => rival.some((each) => each.test(words)) && !unless?.test(words);
 
-/** Where its box or its quotation stands. */
+/** Places of its box or its quotation. */
 function shows(entry: Entry, caution: string): boolean {
   const { work = [] } = entry.fields.value as { work?: (keyof typeof HAZARDS_OF)[] };
   const quoted = entry.tree !== null && [...walk(entry.tree)].some((node) => isTag(node) && attribute(node, 'id') === caution);
@@ -46,9 +49,9 @@ function shows(entry: Entry, caution: string): boolean {
 
 for (const rule of RULES)
   describe(rule.danger, () => {
-    test('has its owner', () => assert.ok(entries.some(({ path }) => path === rule.owner)));
+    test('it has its owner', () => assert.ok(entries.some(({ path }) => path === rule.owner)));
 
-    test('no page gives another rule', () =>
+    test('no page gives a different rule', () =>
       assert.deepEqual(
         blocks.filter(({ path, words }) => path !== rule.owner && isRival(rule, words)),
         [],
@@ -60,7 +63,7 @@ for (const rule of RULES)
         assert.ok(entry && shows(entry, rule.owner.replace(/^cautions\/|\.yaml$/g, '')));
       });
 
-    test('what once stood is caught, and each rival catches something', () => {
+    test('each rival matches something, and every old sentence is matched', () => {
       assert.deepEqual(
         rule.stood.filter((words) => !isRival(rule, words.replace(/<Contact duty="([^"]*)" \/>/, '$1'))),
         [],

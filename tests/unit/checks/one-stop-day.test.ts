@@ -1,4 +1,4 @@
-// One last day for syrup in the whole demo club: it stands once, in club.yaml, with its source, and every page takes it from there.
+// One last day for syrup in the whole demo club: club.yaml contains it once, with its source, and every page uses it.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
@@ -8,7 +8,7 @@ import { readFolder } from '../../../src/source/folder.ts';
 
 const folder = readFolder(fileURLToPath(new URL('../../../content', import.meta.url)));
 
-/** Lines, cells of tables and sentences that say when syrup ends, and name a day of the fall by hand. */
+/** Lines, table cells and sentences that say when syrup ends, and contain a day of the fall written by hand. */
 function handWritten(text: string): string[] {
   return text
     .split(/\n|(?<=[.?!:;]) |(?<!\|)\n/)
@@ -21,7 +21,7 @@ function handWritten(text: string): string[] {
     );
 }
 
-test('the rule sees a day written by hand, and no other', () => {
+test('the test detects a day written by hand, and no other', () => {
   for (const said of [
     '| 10 October | Stop syrup | Cold |',
     'Stop syrup in mid-October.',
@@ -39,7 +39,7 @@ test('the rule sees a day written by hand, and no other', () => {
     assert.deepEqual(handWritten(said), [], said);
 });
 
-test('no page gives a day of its own for the last syrup', () => {
+test('no page gives its own day for the last syrup', () => {
   const pages = folder.entries.filter(({ collection }) => !['sources', 'club', 'reading'].includes(collection));
   assert.ok(pages.length > 300, `${pages.length} entries`);
   assert.deepEqual(
@@ -48,7 +48,7 @@ test('no page gives a day of its own for the last syrup', () => {
   );
 });
 
-test('pages on fall feeding name the day by its tag or its anchor', () => {
+test("pages on fall feeding use the day's tag or its anchor", () => {
   for (const path of [
     'articles/when-to-stop-syrup.mdx',
     'articles/fall.mdx',
@@ -63,7 +63,7 @@ test('pages on fall feeding name the day by its tag or its anchor', () => {
 });
 
 // US Department of Agriculture, Production Research Report 169 (1977): complete this feeding by about 15 October in the northern tier of states.
-test('the day is the published one in the valley, and some days sooner on the hill', () => {
+test('the day is the published one in the valley, and some days earlier on the hill', () => {
   const [valley, hill] = districtsIn(validEntries(folder));
   assert.deepEqual([valley?.anchors['last-syrup']?.expected, valley?.anchors['last-syrup']?.basis.kind], ['10-15', 'printed']);
   assert.deepEqual([hill?.anchors['last-syrup']?.expected, hill?.anchors['last-syrup']?.basis.kind], ['10-09', 'shifted']);

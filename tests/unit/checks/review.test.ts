@@ -17,7 +17,7 @@ test('nothing is due early in the year', () => {
   ]);
 });
 
-test('what comes up is listed from 60 days before, by duty', () => {
+test('items are listed from 60 days before, by duty', () => {
   assert.deepEqual(dueOn(club, day('2026-10-01')), []);
   assert.deepEqual(dueLines(dueOn(club, day('2026-10-02')), day('2026-10-02')), [
     'education officer:',
@@ -27,12 +27,12 @@ test('what comes up is listed from 60 days before, by duty', () => {
   ]);
 });
 
-test('the day itself is today, the day after is past', () => {
+test('an item is due on its day and overdue on the day after', () => {
   assert.match(dueLines(dueOn(club, day('2026-12-01')), day('2026-12-01'))[1]!, /2026-12-01 {2}today/);
   assert.match(dueLines(dueOn(club, day('2026-12-02')), day('2026-12-02')).join('\n'), /2026-12-01 {2}1 day past/);
 });
 
-test('the season, a treatment row and a consent are due as well', () => {
+test('the season, a treatment row and a consent become due as well', () => {
   const found = dueOn(club, day('2027-03-02'));
   assert.deepEqual(
     found.filter(({ path }) => path === 'club.yaml').map(({ what, day: when }) => `${what} ${when}`),
@@ -41,7 +41,7 @@ test('the season, a treatment row and a consent are due as well', () => {
   assert.ok(found.some(({ what }) => what === 'row trickled, check-by'));
 });
 
-test('a day that has passed is a fault only in a strict check', () => {
+test('a date that has passed is a fault only in a strict check', () => {
   assert.deepEqual(check(goodClub), []);
   assert.deepEqual(overdueFaults(club, day('2026-12-01')), []);
   assert.deepEqual(overdueFaults(club, day('2026-12-02')).map(formatDiagnostic), [

@@ -1,4 +1,4 @@
-/* Bare seasons in the words of a page are hints, with their place; names of parts of the year are none. */
+/* Bare seasons in the words of a page are hints with positions. Names of phases are not. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { validEntries } from '../../../src/checks/fields.ts';

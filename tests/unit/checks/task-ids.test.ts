@@ -16,7 +16,7 @@ function written(body: string, ends = '\n'): string {
   return result.slice(HEAD.replaceAll('\n', ends).length);
 }
 
-test('a few of the first words, at most 24 letters', () => {
+test('an id has a few of the first words, at most 24 letters', () => {
   assert.equal(
     written('- [ ] Close the entrance to two fingers, then walk away\n'),
     '- [ ] Close the entrance to two fingers, then walk away <Task id="close-the-entrance-to" />\n',
@@ -28,14 +28,14 @@ test('a few of the first words, at most 24 letters', () => {
   );
 });
 
-test('unlike every id of the file, old or new', () => {
+test('an id differs from every old or new id of the file', () => {
   assert.equal(
     written('- [ ] Wait\n- [ ] Wait\n- [ ] Go <Task id="wait" />\n- [ ] Look <Figure id="wait-3" />\n'),
     '- [ ] Wait <Task id="wait-2" />\n- [ ] Wait <Task id="wait-4" />\n- [ ] Go <Task id="wait" />\n- [ ] Look <Figure id="wait-3" /> <Task id="look" />\n',
   );
 });
 
-test('nothing else is touched: reasons, spaces, line ends', () => {
+test('nothing else changes: reasons, spaces, line ends', () => {
   assert.equal(
     written('- [ ] Wait\n  for it  \n\n  A reason.\n\n- plain\n'),
     '- [ ] Wait\n  for it <Task id="wait-for-it" />\n\n  A reason.\n\n- plain\n',

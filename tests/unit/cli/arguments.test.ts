@@ -8,7 +8,7 @@ import { projectFolder } from '../../../src/cli/paths.ts';
 const home = resolve('/home/webmaster');
 const environment = { INIT_CWD: home };
 
-test('what is not given has its usual value', () => {
+test('missing options have their defaults', () => {
   const read = readArguments('build', [], environment);
   assert.deepEqual(read, {
     ok: true,
@@ -24,7 +24,7 @@ test('what is not given has its usual value', () => {
   });
 });
 
-test('folders are meant from where the person stands', () => {
+test("folders are relative to the person's directory", () => {
   const read = readArguments('build', ['--content', '../club', '--out=site', '--base', '/club/', '--edition', '2028-02-29'], environment);
   assert.ok(read.ok);
   assert.equal(read.values.content, resolve('/home/club'));
@@ -42,7 +42,7 @@ test('withdraw takes an entry, a reason, and no address of its own', () => {
   });
 });
 
-test('flags, choices and words', () => {
+test('flags, choices and positional words', () => {
   const check = readArguments('check', ['--format', 'json', '--strict', '--on', '2026-05-01'], environment);
   assert.ok(check.ok);
   assert.deepEqual(

@@ -10,7 +10,7 @@ const bin = mkdtempSync(join(tmpdir(), 'browser-'));
 for (const name of ['chromium', 'chromium-headless-shell', 'google-chrome']) writeFileSync(join(bin, name), '');
 const inBin = (name: string): string => join(bin, name);
 
-// A machine on which only `works` starts; it notes what was tried and what was run.
+// A machine on which only `works` starts. It records what was tried and what was run.
 function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<Machine> = {}) {
   const tried: string[] = [];
   const ran: string[] = [];
@@ -31,7 +31,7 @@ function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<
   return { made, tried, ran, told };
 }
 
-test('what is on the machine is tried in order', async () => {
+test('installed browsers are tried in order', async () => {
   const { made, tried, ran } = machine((name) => name.endsWith('google-chrome'));
   assert.deepEqual(await findBrowser(made), { executablePath: join(bin, 'google-chrome'), args: quiet });
   assert.deepEqual(tried, [
@@ -44,7 +44,7 @@ test('what is on the machine is tried in order', async () => {
   assert.deepEqual(ran, []);
 });
 
-test('a shell without windows is taken before a whole browser', async () => {
+test('a headless shell is preferred to a whole browser', async () => {
   const { made, ran } = machine((name) => /chromium/.test(name));
   assert.deepEqual(await findBrowser(made), { executablePath: inBin('chromium-headless-shell'), args: quiet });
   assert.deepEqual(ran, []);
@@ -55,7 +55,7 @@ test('root starts it without a sandbox', async () => {
   assert.deepEqual(await findBrowser(made), { channel: 'chrome', args: ['--no-sandbox', ...quiet] });
 });
 
-test('ALMANAC_BROWSER alone counts where it is set', async () => {
+test('ALMANAC_BROWSER is the only candidate where it is set', async () => {
   const good = machine(() => true, { environment: { ALMANAC_BROWSER: '/opt/browser' } });
   assert.deepEqual(await findBrowser(good.made), { executablePath: '/opt/browser', args: quiet });
   const bad = machine((name) => name === 'own', { environment: { ALMANAC_BROWSER: '/opt/browser' } });
@@ -63,7 +63,7 @@ test('ALMANAC_BROWSER alone counts where it is set', async () => {
   assert.deepEqual(bad.told, ['ALMANAC_BROWSER names /opt/browser, which does not start.']);
 });
 
-test("root gets the system's package, although a whole browser is there", async () => {
+test("root gets the system's package, although a whole browser is installed", async () => {
   const { made, ran } = machine(
     (name, done) => name === 'chrome' || (/shell$/.test(name) && done.includes('apt-get chromium-headless-shell')),
     {
@@ -74,12 +74,12 @@ test("root gets the system's package, although a whole browser is there", async 
   assert.deepEqual(ran, ['apt-get --version', 'apt-get update', 'apt-get chromium-headless-shell']);
 });
 
-test('where the package does not come, a whole browser that is there is taken', async () => {
+test('an installed whole browser is used where the package is not available', async () => {
   const { made } = machine((name) => name === inBin('chromium'), { isRoot: true, runs: async (program) => program !== 'apt-get' });
   assert.deepEqual(await findBrowser(made), { executablePath: inBin('chromium'), args: ['--no-sandbox', ...quiet] });
 });
 
-test('the download comes last, and without any there is none', async () => {
+test('the download is tried last, and null is returned when it fails', async () => {
   const downloaded = machine((name, done) => name === 'own' && done.includes('node chromium'));
   assert.deepEqual(await findBrowser(downloaded.made), { args: quiet });
   const none = machine(() => false, { runs: async () => false });

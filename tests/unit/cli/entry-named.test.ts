@@ -31,5 +31,5 @@ for (const [typed, sentence] of [
 ] as const)
   test(`${typed}: ${sentence}`, () => assert.equal(pathOf(typed), sentence));
 
-test('a folder that is none is answered with those that are', () =>
+test('an unknown folder is answered with the existing ones', () =>
   assert.match(pathOf('photos/hive'), /^There is no folder "photos"; there are: checklists, /));

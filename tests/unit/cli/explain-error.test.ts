@@ -1,4 +1,4 @@
-// What a system calls things becomes one sentence that says what to do. Codes: POSIX.1-2017, <errno.h>.
+// System errors become one sentence that says what to do. Codes: POSIX.1-2017, <errno.h>.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { explainError } from '../../../src/cli/explain-error.ts';
@@ -41,6 +41,6 @@ const rows: [case_: string, given: unknown, expect: string][] = [
   ['nothing', undefined, 'something went wrong.'],
 ];
 
-test('every way to stop has its sentence', () => {
+test('every cause has its sentence', () => {
   for (const [name, given, expect] of rows) assert.equal(explainError(given), expect, name);
 });

@@ -1,4 +1,4 @@
-// Files with faults stand back for their last good state; what was withdrawn stays withdrawn, and the club's own files stay as they are.
+// Files with faults are replaced by their last good state. Withdrawn entries stay withdrawn, and the club's own files do not change.
 import assert from 'node:assert/strict';
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -16,7 +16,7 @@ const shop = mkdtempSync(join(tmpdir(), 'last-good-'));
 afterAll(() => rmSync(shop, { recursive: true, force: true }));
 let clubs = 0;
 
-/** A copy of the good club; `kept`: as after a build that found no fault. */
+/** A copy of the good club. `kept`: with a last good state, as after a valid build. */
 function club(kept: boolean): string {
   const content = join(shop, `club-${(clubs += 1)}`);
   cpSync(goodClub, content, { recursive: true });
@@ -37,7 +37,7 @@ async function stood(content: string): Promise<{ result: StandIn; directory: str
   return { result, directory };
 }
 
-test('one faulty file is as it was, a sound change and a notice are as they are now', async () => {
+test('one faulty file is in its last good state; a valid change and a notice are current', async () => {
   const content = club(true);
   change(join(content, 'meetings', '2026-06-13-yard-day.mdx'), 'day: 2026-06-13', 'day: 6/13/26');
   change(join(content, 'articles', 'stings.mdx'), 'Seconds count.', 'Be quick.');
@@ -46,7 +46,7 @@ test('one faulty file is as it was, a sound change and a notice are as they are 
   assert.match(readFileSync(join(directory, 'articles', 'stings.mdx'), 'utf8'), /Be quick\./);
 });
 
-test('a new faulty page is left out, a page that leads to it is as it was', async () => {
+test('a new faulty page is left out, and a page that links to it is in its last good state', async () => {
   const content = club(true);
   writeFileSync(join(content, 'articles', 'new-page.mdx'), '---\ntitle: New\n---\nWords\n');
   change(join(content, 'articles', 'stings.mdx'), 'Seconds count.', 'See [it](/know-how/new-page/).');
@@ -56,7 +56,7 @@ test('a new faulty page is left out, a page that leads to it is as it was', asyn
   });
 });
 
-test('a deleted page to which others lead is brought back', async () => {
+test('a deleted page with links to it is restored', async () => {
   const content = club(true);
   rmSync(join(content, 'checklists', 'package-day.mdx'));
   rmSync(join(content, 'figures', 'sample.yaml'));
@@ -65,7 +65,7 @@ test('a deleted page to which others lead is brought back', async () => {
   assert.deepEqual(result.stoodIn.broughtBack, ['checklists/package-day.mdx', 'figures/sample.yaml']);
 });
 
-test('club.yaml, a drawing’s lines and a file of another alphabet give way as well', async () => {
+test('club.yaml, a drawing’s SVG and a file in another encoding are replaced as well', async () => {
   const content = club(true);
   change(join(content, 'club.yaml'), 'hemisphere: north', 'hemisphere: up');
   writeFileSync(join(content, 'drawings', 'egg.svg'), '<svg><script/></svg>');
@@ -75,7 +75,7 @@ test('club.yaml, a drawing’s lines and a file of another alphabet give way as 
   assert.deepEqual(result.stoodIn.asBefore, ['club.yaml', 'drawings/egg.svg', 'words/brood.yaml']);
 });
 
-test('a faulty page that was withdrawn since is withdrawn in its last good state', async () => {
+test('a faulty page that was withdrawn since then is withdrawn in its last good state', async () => {
   const content = club(true);
   const page = join(content, 'articles', 'stings.mdx');
   change(page, 'subject: people', 'withdrawn: 2026-05-14, it can mislead\nsubject: poeple');
@@ -105,7 +105,7 @@ test('another club in the same folder has no last good state there', () => {
   assert.equal(lastGoodOf(content), null);
 });
 
-test('the copy of a folder that is gone is cleared away', () => {
+test('the copy of a deleted folder is removed', () => {
   const gone = club(true);
   const held = lastGoodOf(gone)!;
   rmSync(gone, { recursive: true });

@@ -9,7 +9,7 @@ import { sentenceFor } from '../../../scripts/npm.mjs';
 import { projectFolder } from '../../../src/cli/paths.ts';
 import { commandFile, smallProject } from './small-project.ts';
 
-// A project of one command around the real launcher.
+// A project of one command with the real launcher.
 const withStart = (text: string) => smallProject({ 'src/cli/start.ts': text });
 
 function launch(folder: string, words: string[], npm = '') {
@@ -20,7 +20,7 @@ function launch(folder: string, words: string[], npm = '') {
   return { status, stdout, stderr };
 }
 
-test('Node versions', () => {
+test('Node versions are accepted or refused', () => {
   const enough = ['18.20.4', '20.20.2', '22.12.0', '22.21.9', '23.11.0', '24.7.0'].map(isNewEnough);
   assert.deepEqual(enough, [false, false, false, false, false, false]);
   assert.deepEqual(['22.22.0', '22.23.2', '24.8.0', '24.18.0', '25.0.0', '26.10.0'].map(isNewEnough), [true, true, true, true, true, true]);
@@ -44,14 +44,14 @@ test('every package of the newer Node is in its lock file', () => {
   assert.equal(packageFor('sunos', 'x64'), undefined);
 });
 
-test('words, exit code and output of the command pass through', () => {
+test('arguments, exit code and output of the command pass through', () => {
   const folder = withStart(
     "const words: string[] = process.argv.slice(2);\nconsole.log(words.join('|'), process.env.ASTRO_TELEMETRY_DISABLED);\nprocess.exitCode = 7;\n",
   );
   assert.deepEqual(launch(folder, ['start', '--content', 'a b']), { status: 7, stdout: '--content|a b 1\n', stderr: '' });
 });
 
-test('a command that does not exist is a sentence', () => {
+test('an unknown command gives a sentence', () => {
   const folder = withStart('');
   assert.deepEqual(launch(folder, ['strat']), {
     status: 1,
@@ -66,7 +66,7 @@ test('a command that does not exist is a sentence', () => {
   });
 });
 
-// In place of npm: a program that is called as npm is, and does what the test says.
+// Replaces npm: a program that is called like npm and does what the test says.
 function afterNpm(does: string) {
   const folder = smallProject({
     'src/cli/start.ts': "console.log('ran');\n",
@@ -77,7 +77,7 @@ function afterNpm(does: string) {
 }
 const installing = 'Installing the packages of the lock file (once, and after each update) ...\n';
 
-test('what is missing is installed first, by `npm ci`, in the project', () => {
+test('missing packages are installed first, by `npm ci`, in the project', () => {
   const does = `mkdirSync('node_modules/one', { recursive: true });
     writeFileSync('node_modules/one/package.json', '{}');
     writeFileSync('node_modules/.package-lock.json', process.argv[2] === 'ci' ? '{"packages":{"node_modules/one":{"version":"1.0.0"}}}' : '');`;
@@ -145,7 +145,7 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP', 'SIGKILL'] as const) {
   });
 }
 
-test('a command that ends well when asked to is a good end', onUnix, async () => {
+test('a command that ends well on a signal counts as successful', onUnix, async () => {
   const { launcher } = await started(withStart(`process.on('SIGINT', () => process.exit(0));\n${waits}`));
   launcher.kill('SIGINT');
   assert.deepEqual(await once(launcher, 'exit'), [0, null]);

@@ -1,4 +1,4 @@
-// One after the other across processes, whoever was killed before.
+// Cross-process lock: one process after the other, even after one was killed.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -13,7 +13,9 @@ const folder = mkdtempSync(join(tmpdir(), 'in-turn-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const module = JSON.stringify(new URL(`file://${projectFolder}src/cli/lock.ts`).href);
 
-/** A process of its own that writes "in" and "out" into the record, with a pause between. A slow one hesitates before it takes away what another left. */
+/**
+ * A separate process that writes "in" and "out" into the record, with a pause between. A slow one pauses before it removes a stale lock.
+ */
 function worker(lock: string, record: string, slow = false): Promise<number | null> {
   const hesitate = `import fs from 'node:fs'; import { syncBuiltinESMExports } from 'node:module';
     const own = fs.rmSync; fs.rmSync = (path, given) => {
@@ -27,14 +29,14 @@ function worker(lock: string, record: string, slow = false): Promise<number | nu
   );
 }
 
-test('processes that name one file work one after the other', async () => {
+test('processes that name one file run one after the other', async () => {
   const [lock, record] = [join(folder, 'a', 'one.lock'), join(folder, 'record.txt')];
   assert.deepEqual(await Promise.all(Array.from({ length: 5 }, () => worker(lock, record))), [0, 0, 0, 0, 0]);
   assert.equal(readFileSync(record, 'utf8'), 'in out '.repeat(5));
   assert.equal(existsSync(lock), false);
 });
 
-test('a turn that was left by a process that is gone is taken, and given back when the work fails', async () => {
+test('the lock of a dead process is taken over, and released when the work fails', async () => {
   const lock = join(folder, 'left.lock');
   const gone = spawn(process.execPath, ['--eval', '']);
   await new Promise((resolve) => gone.on('close', resolve));
@@ -44,7 +46,7 @@ test('a turn that was left by a process that is gone is taken, and given back wh
   assert.equal(existsSync(lock), false);
 });
 
-test('a turn that was left is taken by one alone, however many wait', async () => {
+test('only one process takes over a stale lock, however many wait', async () => {
   const [lock, record] = [join(folder, 'many.lock'), join(folder, 'many.txt')];
   writeFileSync(lock, '999999999');
   assert.deepEqual(await Promise.all(Array.from({ length: 6 }, () => worker(lock, record, true))), [0, 0, 0, 0, 0, 0]);
@@ -52,7 +54,7 @@ test('a turn that was left is taken by one alone, however many wait', async () =
   assert.equal(existsSync(lock), false);
 });
 
-test('what no living process can have written is taken: our own number, other words, and nothing at all', async () => {
+test('content that no live process can have written counts as stale: our own id, other words, and nothing at all', async () => {
   for (const [name, left] of [
     ['own', String(process.pid)],
     ['words', 'who?'],
@@ -66,7 +68,7 @@ test('what no living process can have written is taken: our own number, other wo
   }
 });
 
-test('who waits is told for whom; a turn is not taken from a process that is alive', async () => {
+test('the waiting process learns the holder, and a live process keeps its lock', async () => {
   const lock = join(folder, 'alive.lock');
   const other = spawn(process.execPath, ['--eval', 'setTimeout(() => {}, 60000)']);
   writeFileSync(lock, String(other.pid));

@@ -69,7 +69,7 @@ for (const [path, type] of Object.entries(types)) {
   });
 }
 
-test('a folder without its last slash is redirected to it, with its question', async () => {
+test('a folder without its last slash is redirected to it, with its query', async () => {
   const { status, headers } = await ask(`${sub.address}year?find=a?b`);
   assert.deepEqual([status, headers.location], [301, '/club/year/?find=a?b']);
   assert.equal((await ask(`${sub.address}year/`)).body.toString(), 'the year');
@@ -110,7 +110,7 @@ test('dots in the raw request do not lead out of the folder', async () => {
   assert.doesNotMatch(reply, /secret/);
 });
 
-test('a link that points out of the folder is not followed', async (t) => {
+test('a link to a target outside the folder is not followed', async (t) => {
   try {
     symlinkSync(join(around, 'secret.txt'), join(folder, 'out.txt'));
   } catch {
@@ -120,20 +120,20 @@ test('a link that points out of the folder is not followed', async (t) => {
   assert.equal((await ask(`${root.address}out.txt`)).status, 404);
 });
 
-test('outside the base path there is nothing', async () => {
+test('nothing is served outside the base path', async () => {
   const { origin } = new URL(sub.address);
   for (const path of ['/', '/year/', '/club', '/clubs/']) assert.equal((await ask(origin + path)).status, 404, path);
   assert.equal((await ask(sub.address)).headers['x-own'], 'yes');
 });
 
-test('HEAD gives the headers alone; other methods are refused', async () => {
+test('HEAD returns the headers alone, and other methods are refused', async () => {
   const head = await ask(root.address, { method: 'HEAD' });
   assert.deepEqual([head.status, head.headers['content-length'], head.body.length], [200, String(page.length), 0]);
   const post = await ask(root.address, { method: 'POST' });
   assert.deepEqual([post.status, post.headers.allow], [405, 'GET, HEAD']);
 });
 
-test('text is compressed for who asks, fonts are not', async () => {
+test('text is compressed for a client that accepts it, fonts are not', async () => {
   const headers = { 'accept-encoding': 'gzip, br' };
   const html = await ask(root.address, { headers });
   assert.equal(html.headers['content-encoding'], 'gzip');
@@ -143,13 +143,13 @@ test('text is compressed for who asks, fonts are not', async () => {
   assert.equal((await ask(sub.address, { headers })).headers['content-encoding'], undefined);
 });
 
-test('where the port is taken the next free one is used, and close frees it', async () => {
+test('the next free port is used where the first is taken, and close frees it', async () => {
   const taken = await serve({ folder, port: 0 });
   const port = Number(new URL(taken.address).port);
   const next = await serve({ folder, port });
   assert.ok(Number(new URL(next.address).port) > port);
   assert.equal((await ask(next.address)).status, 200);
-  // A reader who has begun to ask and says no more does not hold it open.
+  // A client with an incomplete request does not keep the server open.
   const silent = connect(port, '127.0.0.1', () => silent.write('GET / HTTP/1.1\r\n')).on('error', () => {});
   await once(silent, 'connect');
   await Promise.all([taken.close(), next.close()]);

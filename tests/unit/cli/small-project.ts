@@ -1,10 +1,10 @@
-// A project of its own for a test: the real commands, and whatever files the test puts over it.
+// A separate project for a test: the real commands, with any files that the test adds.
 import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { projectFolder } from '../../../src/cli/paths.ts';
 
-/** `withPackages` links the installed packages in; without, there is nothing to install. */
+/** `withPackages` links the installed packages. Without it there is nothing to install. */
 export function smallProject(files: Record<string, string>, { withPackages = false } = {}): string {
   const folder = mkdtempSync(join(tmpdir(), 'cli-'));
   for (const room of [join('src', 'cli'), 'scripts']) {

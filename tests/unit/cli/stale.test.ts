@@ -32,11 +32,11 @@ function project(): { folder: string; installed: Record<string, object>; write: 
   return { folder, installed, write };
 }
 
-test('what npm installed for this machine is not stale', () => {
+test('packages that npm installed for this machine are not stale', () => {
   assert.equal(whatIsStale(project().folder, machine), null);
 });
 
-test('nothing installed, or an install broken off, is stale', () => {
+test('missing packages, or an interrupted install, are stale', () => {
   const { folder } = project();
   writeFileSync(join(folder, 'node_modules', '.package-lock.json'), '{"packa');
   assert.equal(whatIsStale(folder, machine), 'nothing is installed yet');
@@ -78,7 +78,7 @@ test('a package whose folder was deleted is stale', () => {
   assert.equal(whatIsStale(folder, machine), 'node_modules/one has gone');
 });
 
-test('packages copied over from another kind of machine are stale', () => {
+test('packages copied from another kind of machine are stale', () => {
   assert.equal(
     whatIsStale(project().folder, { platform: 'darwin', arch: 'arm64', libc: undefined }),
     'node_modules/native-mac is not installed',

@@ -16,7 +16,7 @@ function project(): string {
   return folder;
 }
 
-// Stands for the real build: writes one page with the club's file in it, and counts its calls.
+// Replaces the real build: writes one page with the club's file in it, and counts its calls.
 function standIn(ok = true) {
   const asked: Parameters<Build>[0][] = [];
   const told: string[] = [];
@@ -42,7 +42,7 @@ function standIn(ok = true) {
   return { asked, told, open };
 }
 
-test('the club is built once, and again when something it is made of changes', async () => {
+test('the club is built once, and again when its input changes', async () => {
   const folder = project();
   const { asked, told, open } = standIn();
   assert.equal(await open(folder), 'name: Ours\n');
@@ -59,7 +59,7 @@ test('the club is built once, and again when something it is made of changes', a
   assert.deepEqual(told, Array(4).fill('Building the almanac ...'));
 });
 
-test('an output that was touched is built again', async () => {
+test('a changed output is built again', async () => {
   const folder = project();
   const { asked, open } = standIn();
   await open(folder);
@@ -68,7 +68,7 @@ test('an output that was touched is built again', async () => {
   assert.equal(asked.length, 2);
 });
 
-test('a build with faults serves nothing; once the fault is taken back the last good output still counts', async () => {
+test('a build with faults serves nothing, and the last good output still counts once the fault is undone', async () => {
   const folder = project();
   await standIn().open(folder);
   writeFileSync(join(folder, 'content', 'club.yaml'), 'name: [\n');
@@ -108,7 +108,7 @@ test(
   },
 );
 
-test('npm start ends with 1 where the build found faults', () => {
+test('npm start exits with 1 where the build found faults', () => {
   const folder = smallProject({ 'src/cli/build.ts': fails });
   const { status, stdout, stderr } = spawnSync(process.execPath, [commandFile(folder, 'start.ts')], { encoding: 'utf8' });
   assert.deepEqual({ status, stdout, stderr }, { status: 1, stdout: '', stderr: 'Building the almanac ...\none fault\n' });

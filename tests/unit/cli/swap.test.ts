@@ -1,4 +1,4 @@
-// A process is killed before and after every call that moves or deletes a folder: the old site or the new one is always whole.
+// A process is killed before and after every call that moves or deletes a folder: the old site or the new one is always complete.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -18,7 +18,7 @@ function site(path: string, words: string): void {
   }
 }
 
-/** What all files of a site say; "mixed" where they differ, "none" where there are not all of them. */
+/** The content of all files of a site: "mixed" where they differ, "none" where some are missing. */
 function wordsOf(path: string): string {
   try {
     const said = ['edition.json', 'about/index.html', 'year/index.html'].map((name) => readFileSync(join(path, name), 'utf8'));
@@ -28,14 +28,14 @@ function wordsOf(path: string): string {
   }
 }
 
-/** Puts a new site in place in a process that dies at the given call; returns whether it did. */
+/** Swaps a new site into place in a process that dies at the given call. Returns whether it died. */
 function killedAt(place: string, moment: number): boolean {
   const code = `import fs from 'node:fs'; import { syncBuiltinESMExports } from 'node:module'; import { join } from 'node:path';
     let left = ${moment};
     const die = () => { if (left-- === 0) process.kill(process.pid, 'SIGKILL'); };
     for (const name of ['renameSync', 'rmSync']) { const own = fs[name]; fs[name] = (...given) => {
       die();
-      // A folder that is being deleted has lost some of its files already.
+      // A folder in deletion has lost some of its files already.
       if (name === 'rmSync') { for (const lost of ['site', 'former']) own(join(given[0], lost, 'about'), { recursive: true, force: true }); die(); }
       own(...given); die();
     }; }
@@ -47,7 +47,7 @@ function killedAt(place: string, moment: number): boolean {
   return spawnSync(process.execPath, ['--input-type=module', '--eval', code]).signal === 'SIGKILL';
 }
 
-test('killed at every moment while a site is replaced', () => {
+test('killed at every moment of the swap', () => {
   const seen: string[] = [];
   for (let moment = 0, killed = true; killed; moment += 1) {
     const place = join(folder, `moment-${moment}`);
@@ -63,14 +63,14 @@ test('killed at every moment while a site is replaced', () => {
     seen.push(`${before} ${now}`);
   }
   assert.ok(seen.length > 8, `${seen.length} moments`);
-  // Between its two renames there is no site under its name for a moment: the old one lies beside it, and comes back.
+  // Between its two renames there is briefly no site under its name. The old one is beside it and is restored.
   assert.deepEqual(
     seen.filter((each, index) => each !== seen[index - 1]),
     ['old old', 'none old', 'new new'],
   );
 });
 
-test('a site that cannot be moved leaves the old one where it was', () => {
+test('a failed move leaves the old site in place', () => {
   const out = join(folder, 'stays', 'dist');
   site(out, 'old');
   assert.throws(() => swapSite(join(folder, 'nowhere'), out, join(folder, 'stays')), /ENOENT/);
@@ -78,7 +78,7 @@ test('a site that cannot be moved leaves the old one where it was', () => {
   assert.deepEqual(readdirSync(join(folder, 'stays')), ['dist']);
 });
 
-test('folders of other names beside it are left alone', () => {
+test('folders with other names beside it stay', () => {
   const place = join(folder, 'others');
   const others = ['dist.old', 'dist.old-1.zip', 'dist.building-', 'my.dist.old-12', 'dist2.old-12', 'xdist.building-3'];
   for (const name of [...others, 'dist.building-1', 'dist.old-2', 'dist']) site(join(place, name), name);

@@ -1,4 +1,4 @@
-/* The counts of a run, from reports that Vitest 5.1.2 and Playwright Test 1.65.1 write for small files run here. */
+/* Counts of a run, from reports that Vitest 5.1.2 and Playwright Test 1.65.1 write for small files run here. */
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -59,20 +59,20 @@ for (const [name, start, report] of [
     assert.ok(times.some((each) => each.name.endsWith('good')));
   });
 
-  test(`${name}: a file that does not load, or that holds no test, has failed`, () => {
+  test(`${name}: a file that does not load, or that contains no test, has failed`, () => {
     const broken = start({ a: GOOD, b: 'const = 1;\n' });
     assert.ok(report(broken.json, broken.code).failed >= 1);
     const none = start({ a: '\n' });
     assert.ok(report(none.json, none.code).failed >= 1);
   });
 
-  test(`${name}: a run that left no report, or half a report, has failed`, () => {
+  test(`${name}: a run without a report, or with half a report, has failed`, () => {
     assert.equal(report(null, 1).failed, 1);
     assert.equal(report('{"testRes', 1).failed, 1);
   });
 }
 
-test('two reports are added up, and the closing line counts them', () => {
+test('two reports are added up, and the last line counts them', () => {
   const one = { passed: 2, failed: 0, skipped: 0, times: [{ name: 'a', ms: 1200 }] };
   const other = { passed: 1, failed: 1, skipped: 2, times: [{ name: 'b', ms: 3400 }] };
   assert.equal(closingLine(addUp([one, null])), '2 passed, 0 failed');

@@ -1,4 +1,4 @@
-// The line of a withdrawal: what it says is what is read back, and every other byte of the file stays.
+// Line of a withdrawal: it parses to what was written, and every other byte of the file stays.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { withdrawnLine, withdrawnLineIn, withWithdrawnLine } from '../../../src/cli/withdrawn-line.ts';
@@ -58,6 +58,6 @@ test('a page without its first line gets it', () =>
     '---\nwithdrawn: 2026-05-14, why\ntitle: X\n---\nWords\n',
   ));
 
-test('the word in the text of a page, or deeper among its fields, is no withdrawal', () => {
+test('the word in the text of a page, or in a nested field, is no withdrawal', () => {
   assert.equal(withdrawnLineIn('articles/x.mdx', Buffer.from('---\ntitle: X\nlaw:\n  withdrawn: no\n---\nwithdrawn: yes\n')), null);
 });

@@ -1,5 +1,5 @@
-// The shipped workflow: its steps are the commands of the guide, it publishes only what passed the check, and mistakes stand
-// beside their lines. Not run here: the host's own machines.
+// The shipped workflow: its steps are the commands of the guide, it publishes only what passed the check, and mistakes appear beside
+// their lines. The host's own machines are not tested here.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -13,7 +13,7 @@ type Step = { run?: string; env?: Record<string, string>; uses?: string };
 type Job = { steps: Step[]; needs?: string; if?: string };
 const { jobs } = parse(readFileSync(join(projectFolder, '.github', 'workflows', 'publish.yml'), 'utf8')) as { jobs: Record<string, Job> };
 
-test('every command it runs is one of ours, with options that are read', () => {
+test('every command in it is one of ours, with valid options', () => {
   const { scripts } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
   const runs = Object.values(jobs).flatMap(({ steps }) => steps.flatMap(({ run }) => (run ? [run] : [])));
   assert.deepEqual(
@@ -21,7 +21,7 @@ test('every command it runs is one of ours, with options that are read', () => {
     ['check', 'build'],
   );
   for (const run of runs) assert.ok(/^npm run (\w+)/.exec(run)![1]! in scripts, run);
-  // As the host fills it in: a repository's own folder, and a site of one's own.
+  // As the host fills it in: a repository's own folder, and a site with its own domain.
   for (const base of ['/bees', '']) {
     const typed = runs[1]!.split(' -- ')[1]!.replace('"$ORIGIN"', 'https://club.example').replace('"$BASE/"', `${base}/`).split(' ');
     const read = readArguments('build', typed, {});
@@ -30,7 +30,7 @@ test('every command it runs is one of ours, with options that are read', () => {
   }
 });
 
-test('nothing is published that did not pass, and no proposal is', () => {
+test('it publishes only what passed the check, and never a pull request', () => {
   assert.equal(jobs.publish!.needs, 'check');
   assert.match(jobs.publish!.if!, /github\.ref == 'refs\/heads\/main' && github\.event_name != 'pull_request'/);
 });

@@ -1,5 +1,5 @@
-// No tick is lost or moved: 10,000 generated runs of ticks, edits of the list, reloads, a second tab, a store that is full,
-// blocked or damaged, and files opened again, held against a plain model of what the reader did.
+// No tick is lost or moved: 10,000 generated runs of ticks, edits of the list, reloads, a second tab, a storage that is full, blocked or
+// damaged, and reopened files. Each is compared with a plain model of what the reader did.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -21,7 +21,7 @@ import { openStore, type Store } from '../../../src/client/checklist/store.ts';
 const KEY = 'almanac tamarack-county/ lists';
 const LIST = 'package-arrival';
 
-/** A browser's storage that can be full or blocked. */
+/** A browser storage that can be full or blocked. */
 function shelf() {
   const held = new Map<string, string>();
   const state = { full: false, blocked: false };
@@ -47,7 +47,7 @@ const action = fc.oneof(
   fc.record({ does: fc.constantFrom('reload', 'reword', 'remove', 'insert', 'carry', 'older'), tab: fc.nat(1) }),
 );
 
-test('what the reader ticked is what is ticked, whatever happens between', () => {
+test('the ticks are those that the reader made, whatever happens between', () => {
   fc.assert(
     fc.property(fc.array(action, { maxLength: 25 }), (actions) => {
       const storage = shelf();
@@ -65,7 +65,7 @@ test('what the reader ticked is what is ticked, whatever happens between', () =>
         }
         if (each.does === 'reload') tabs[each.tab] = openStore(() => storage, KEY);
         if (each.does === 'reword') words = `${words}, reworded`;
-        // A list that lost or gained a step changes nothing that is kept.
+        // A list with a new or removed step changes nothing in the store.
         if (each.does === 'carry') {
           const text = asFile(store.read(), 'tamarack-county', '2026-04-18');
           const opened = fromFile(text, 'tamarack-county');
@@ -82,7 +82,7 @@ test('what the reader ticked is what is ticked, whatever happens between', () =>
   );
 });
 
-test('a store that fills up, is blocked or damaged costs no tick while the page is open', () => {
+test('a storage that is full, blocked or damaged loses no tick while the page is open', () => {
   fc.assert(
     fc.property(
       fc.array(fc.record({ step: steps, then: fc.constantFrom('nothing', 'full', 'room', 'blocked') }), { maxLength: 15 }),
@@ -105,7 +105,7 @@ test('a store that fills up, is blocked or damaged costs no tick while the page 
   );
 });
 
-test('what was ticked while the store was full is kept as soon as there is room', () => {
+test('ticks made while the storage was full are stored as soon as there is space', () => {
   const storage = shelf();
   const store = openStore(() => storage, KEY);
   const tick = (step: string) => store.change((kept) => inOpenRun(kept, LIST, (run) => withTick(run, step, { on: '2026-04-18', of: '' })));
@@ -119,7 +119,7 @@ test('what was ticked while the store was full is kept as soon as there is room'
   assert.deepEqual(Object.keys(openRun(openStore(() => storage, KEY).read(), LIST).ticks), ['dead', 'can', 'thermometer']);
 });
 
-test('a damaged record is put aside whole, and what was ticked meanwhile is then kept', () => {
+test('a damaged record is moved away complete, and ticks made meanwhile are then stored', () => {
   const storage = shelf();
   storage.held.set(KEY, 'not a record');
   const store = openStore(() => storage, KEY);
@@ -143,7 +143,7 @@ test('a record of a newer edition is neither read nor written', () => {
   assert.deepEqual(Object.keys(openRun(store.read(), LIST).ticks), ['dead']);
 });
 
-test('a tick knows the words it was made on', () => {
+test('a tick belongs to the words of its step', () => {
   const run = withTick({ name: '', ticks: {} }, 'dead', { on: '2026-04-18', of: 'abc' });
   assert.equal(tickOf(run, 'dead', 'abc'), 'done');
   assert.equal(tickOf(run, 'dead', 'xyz'), 'changed');
@@ -187,7 +187,7 @@ const ticksIn = (kept: ChecklistState): string[] =>
     .flatMap((run) => Object.keys(run.ticks))
     .sort();
 
-test('two records made one hold every tick of both, and making them one again changes nothing', () => {
+test('two merged records contain every tick of both, and a second merge changes nothing', () => {
   fc.assert(
     fc.property(someKept, someKept, (ours, theirs) => {
       const { kept } = merge(ours, theirs);
@@ -203,7 +203,7 @@ test('two records made one hold every tick of both, and making them one again ch
   );
 });
 
-test('runs: begun, opened, filed, started again, each touches only itself', () => {
+test('beginning, opening, filing and restarting a run changes no other run', () => {
   const ticked = inOpenRun(emptyState(), LIST, (run) => withTick(run, 'dead', { on: '2026-04-18', of: '' }));
   const second = begin(ticked, LIST, freshId(ticked, LIST), { name: 'blue hive', ticks: {} });
   assert.deepEqual(openRun(second, LIST), { name: 'blue hive', ticks: {} });
@@ -216,7 +216,7 @@ test('runs: begun, opened, filed, started again, each touches only itself', () =
   assert.deepEqual(startAgain(filed, LIST).lists[LIST]!.runs['the first'], filed.lists[LIST]!.runs['the first']);
 });
 
-test('text that is no record is named so, never an exception', () => {
+test('text that is no record is reported, never an exception', () => {
   fc.assert(
     fc.property(fc.oneof(fc.string(), fc.json()), (text) => ['damaged', 'newer', null].includes(readState(text).trouble)),
     { numRuns: 2_000 },
@@ -225,7 +225,7 @@ test('text that is no record is named so, never an exception', () => {
   assert.equal(readState('{"version":2,"lists":{"a":{"runs":{"b":{"ticks":[]}}}}}').trouble, 'damaged');
 });
 
-test("the yard's address: carried in the file, taken over where there is none, never overwritten unsaid", () => {
+test("the yard's address is in the file, is imported where there is none, and is never overwritten without notice", () => {
   const ours: ChecklistState = { ...emptyState(), yard: 'Mill Lane' };
   const opened = fromFile(asFile(ours, 'tamarack-county', '2026-04-18'), 'tamarack-county');
   assert.ok(opened.ok);

@@ -1,4 +1,4 @@
-/* The words of a page as Astro's MDX processor has them just before they become code: elements, and the tags that components draw. */
+/* Words of a page as Astro's MDX processor has them just before they become code: elements, and the tags that components draw. */
 import { unified } from '@astrojs/markdown-remark';
 import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
@@ -10,7 +10,7 @@ export type Compiled = { tree: Root; ahead: WordsAhead; code: string };
 
 export const compiled = (body: string): Promise<Compiled> => compiledModule(`a line that the reader puts there\n${body}`, 'nowhere.mdx');
 
-/** The module at `address`, from what the bundler is given for it. */
+/** The module at `address`, from the bundler's input for it. */
 export async function compiledModule(given: string, address: string): Promise<Compiled> {
   let tree: Root | null = null;
   const capture = () => (seen: Root) => void (tree = structuredClone(seen));

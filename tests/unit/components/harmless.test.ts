@@ -1,4 +1,4 @@
-// Words of a page can hold anything: what check lets through becomes elements of a page of words and tags of ours, and nothing that runs.
+// Words of a page can contain anything. Text that check accepts becomes safe elements and our own tags, and no code.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -25,7 +25,7 @@ const ATTRIBUTES = new Set(
 const OF_TAGS = new Set('id part row of duty name tool with alone url alt title early below time when calendar hazard asks'.split(' '));
 const LEADS = /^(\/|#|https?:|mailto:|tel:)/i;
 
-/** What is in it that words have no use for. */
+/** Parts that words never need. */
 async function strange(body: string): Promise<string[]> {
   const found: string[] = [];
   const look = (node: Nodes): void => {
@@ -84,7 +84,7 @@ const paragraph = fc
   .map((parts) => parts.join(''));
 const article = fc.array(paragraph, { minLength: 1, maxLength: 2 }).map((lines) => lines.join('\n\n'));
 
-test('generated words: refused, or harmless', async () => {
+test('generated words are refused or harmless', async () => {
   let drawn = 0;
   let refused = 0;
   await fc.assert(
@@ -104,12 +104,12 @@ test('generated words: refused, or harmless', async () => {
   assert.ok(drawn > 50 && refused > 50, `${drawn} drawn, ${refused} refused`);
 });
 
-test('what would do harm is seen', async () => {
+test('the test detects harmful parts', async () => {
   assert.deepEqual(await strange('[words](javascript:planted)'), ['a link to javascript:planted']);
   assert.deepEqual(await strange('Plain words, 1 < 2, {name}, and [a link](/know-how/stings/).'), []);
 });
 
-test('fields below the fields are words, never a layout', async () => {
+test('a second front matter is text, never a layout', async () => {
   const { code } = await compiled('---\nlayout: planted.astro\n---\n\nWords.');
   assert.doesNotMatch(code, /import[^\n]*planted/);
   assert.ok(code.includes('layout: planted.astro'), code);

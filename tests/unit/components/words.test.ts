@@ -1,4 +1,4 @@
-// What the words of a page become before components draw them: parts, steps, pictures, tables and links, with nothing of the words lost.
+// Words of a page before components draw them: parts, steps, pictures, tables and links, with no word lost.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { codeOf } from '../../architecture/tree.ts';
@@ -83,7 +83,7 @@ for (const [name, body, html] of [
   test(name, async () => assert.equal(await shown(body), html));
 }
 
-test('a page knows ahead its figures in reading order, those of the field test, and its parts with their steps', async () => {
+test('a page knows its figures in reading order, those of the field test, and its parts with their steps in advance', async () => {
   const { ahead } = await compiled(
     'At <Figure id="a" row="x" />.\n\n## The field test\n\nDraw <Figure id="b" />.\n\n## Then\n\n- [ ] Look <Task id="look" /> <Figure id="c" />\n- [ ] Close <Task id="close" />\n',
   );
@@ -97,7 +97,7 @@ test('a page knows ahead its figures in reading order, those of the field test, 
   });
 });
 
-test('each tag that the compiled words ask for is handed in by the page', async () => {
+test('the page supplies each tag that the compiled words need', async () => {
   const { code } = await compiled(
     '![A](a.jpg)\n\n<Figure id="a" /> <Contact duty="a" /> <Example tool="a">b</Example>\n\n<Drawing name="a" />\n\n## The field test\n\nWords.\n\n- [ ] Look <Task id="a" />',
   );

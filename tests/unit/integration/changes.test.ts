@@ -21,12 +21,12 @@ const now = {
   pages: { 'pests/varroa/': page('Varroa', '9'), 'lists/new/': page('A new list', '4'), 'about/': page('About', '3') },
 };
 
-test('pages are added, changed or gone by their place and their words', () => {
+test('pages are added, changed or removed by path and words', () => {
   assert.deepEqual(changesBetween(before, now), { added: ['A new list'], changed: ['Varroa'], gone: ['An old list'] });
   assert.deepEqual(changesBetween(now, now), { added: [], changed: [], gone: [] });
 });
 
-test('the paragraph for the letter', () => {
+test('the paragraph for the newsletter lists the changes', () => {
   assert.equal(
     letterParagraph('The Almanac', now.day, changesBetween(before, now), 'https://club.example'),
     'The Almanac, edition of 18 April 2026. New: A new list. Changed: Varroa. Taken down: An old list. https://club.example',
@@ -39,11 +39,11 @@ test('the paragraph for the letter', () => {
   assert.match(letterParagraph('The Almanac', now.day, many, null), /Page 12 and 2 more\.$/);
 });
 
-test('what is no record is none', () => {
+test('an unreadable record counts as none', () => {
   for (const text of [null, '', '{', '[]', '{"day":1}', 'null']) assert.equal(readRecord(text), null, String(text));
 });
 
-test('the report names what differs, what is past its day, and what to upload', () => {
+test('the report names the differences, overdue pages, and the files to upload', () => {
   const work = mkdtempSync(join(tmpdir(), 'report-'));
   const folder = (name: string, record: object, extra: Record<string, string>): string => {
     mkdirSync(join(work, name));

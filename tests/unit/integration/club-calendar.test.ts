@@ -1,4 +1,4 @@
-// The calendar file, read back by a parser that is not its writer's: hall time, whole days, identity, long lines.
+// Calendar file, parsed by a parser other than its writer's: local time, all-day events, identity, long lines.
 import assert from 'node:assert/strict';
 import { afterAll, onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
@@ -138,13 +138,13 @@ rows('from when to when', spans, (given, expect) => {
   assert.deepEqual({ first: startDate.toString(), end: endDate.toString(), dates: startDate.isDate }, expect);
 });
 
-test('no last hour: none is made up', () => {
+test('without an end time none is invented', () => {
   const event = only({ finish: undefined });
   assert.equal(event.component.getFirstProperty('dtend'), null);
   assert.equal(event.startDate.toString(), '2026-03-24T18:30:00');
 });
 
-test('the file is the same on a machine in any zone, in hours that its own clock skips too', () => {
+test('the file is the same in any time zone, also in hours that a clock change skips', () => {
   const own = process.env.TZ;
   onTestFinished(() => void (own === undefined ? delete process.env.TZ : (process.env.TZ = own)));
   // New York has no 02:30 on this day.
@@ -157,7 +157,7 @@ test('the file is the same on a machine in any zone, in hours that its own clock
   assert.match(made[0]!, /DTSTART;TZID=Europe\/London:20260308T023000\r\n/);
 });
 
-test('identity: the UID stays when a meeting moves, and each dated change counts', () => {
+test('the UID stays when a meeting moves, and each dated change counts', () => {
   const first = only({});
   const moved = only({ start: '19:30', finish: '21:00', day: '2026-03-25', changes: 2 });
   assert.equal(first.uid, '2026-03-24-mites@quarry-town');
@@ -181,7 +181,7 @@ test('words come back as they were written', () => {
   assert.equal(event.description, 'One, two; three.\nCalled off by 08:00; ring.\nBring: a veil; shoes, closed.');
 });
 
-test('no line is longer than 75 octets, none is cut inside a letter, all end alike', () => {
+test('no line is longer than 75 octets or cut inside a character, and all line ends are equal', () => {
   const text = clubCalendar(club, [{ ...evening, title: 'é'.repeat(90), summary: '蜂🐝'.repeat(60) }], edition, null);
   assert.ok(text.endsWith('END:VCALENDAR\r\n') && !/[^\r]\n|\n\r|\r(?!\n)/.test(text));
   const lines = text.split('\r\n');
@@ -194,12 +194,12 @@ test('no line is longer than 75 octets, none is cut inside a letter, all end ali
   assert.equal(read(text)[0]!.summary, 'é'.repeat(90));
 });
 
-test('an address stands in an event only where the site has one', () => {
+test('an event has an address only where the site has one', () => {
   assert.equal(only({}).component.getFirstProperty('url'), null);
   const [event] = read(clubCalendar(club, [evening], edition, 'https://club.example/bees/'));
   assert.equal(event!.component.getFirstPropertyValue('url'), 'https://club.example/bees/meetings/2026-03-24-mites/');
 });
 
-test('no meetings: a calendar without events', () => assert.deepEqual(read(clubCalendar(club, [], edition, null)), []));
+test('without meetings the calendar has no events', () => assert.deepEqual(read(clubCalendar(club, [], edition, null)), []));
 
 afterAll(() => ICAL.TimezoneService.reset());

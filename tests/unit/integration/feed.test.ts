@@ -1,4 +1,4 @@
-// changes.xml against RFC 4287: what every feed and entry must have, ids that stay, text that is text.
+// changes.xml against RFC 4287: required elements of feed and entries, stable ids, text as text.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { changesFeed } from '../../../src/integration/feed.ts';
@@ -33,7 +33,7 @@ test('the feed has an id, a title and a date, and so has each entry (RFC 4287, 4
   assert.match(feed, /<link rel="self" href="https:\/\/club\.example\/bees\/changes\.xml"\/>/);
 });
 
-test('addresses are whole; nothing is dated after the edition', () => {
+test('addresses are complete, and nothing is dated after the edition', () => {
   const [notice, change] = all(feed, 'entry');
   assert.match(notice!, /href="https:\/\/club\.example\/bees\/notices\/"/);
   assert.match(change!, /href="https:\/\/club\.example\/bees\/pests\/varroa\/"/);
@@ -64,7 +64,7 @@ test('an id stays when the site moves, the words change and news comes before it
   );
 });
 
-test('signs in titles and words are text, never markup', () => {
+test('special characters in titles and words are text, never markup', () => {
   const text = (marked: string): string =>
     marked
       .replace(/^<!\[CDATA\[([\s\S]*)\]\]>$/, '$1')

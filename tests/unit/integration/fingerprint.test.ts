@@ -14,7 +14,7 @@ function smallClub(): string {
   return folder;
 }
 
-test('two copies of the same files have the same fingerprint, wherever they lie', () => {
+test('two copies of the same files have the same fingerprint, in any folder', () => {
   const one = fingerprint({ content: smallClub() });
   assert.match(one, /^[0-9a-f]{64}$/);
   assert.equal(fingerprint({ content: smallClub() }), one);
@@ -42,7 +42,7 @@ test('bytes that move from one file to the next change it', () => {
   assert.notEqual(fingerprint({ content: folder }), before);
 });
 
-test('a file that holds what two files would read as is not those two', () => {
+test('one file with the content of two is not equal to those two', () => {
   const two = mkdtempSync(join(tmpdir(), 'fingerprint-'));
   writeFileSync(join(two, 'a'), 'x');
   writeFileSync(join(two, 'b'), 'y');
@@ -51,14 +51,14 @@ test('a file that holds what two files would read as is not those two', () => {
   assert.notEqual(fingerprint({ content: one }), fingerprint({ content: two }));
 });
 
-test('a new time on a file does not change it', () => {
+test('a new modification time does not change it', () => {
   const folder = smallClub();
   const before = fingerprint({ content: folder });
   utimesSync(join(folder, 'club.yaml'), new Date(0), new Date(0));
   assert.equal(fingerprint({ content: folder }), before);
 });
 
-test('installed packages and what desktops leave behind do not enter', () => {
+test('installed packages and system files are left out', () => {
   const folder = smallClub();
   const before = fingerprint({ content: folder });
   mkdirSync(join(folder, 'words', 'node_modules'));
@@ -67,14 +67,14 @@ test('installed packages and what desktops leave behind do not enter', () => {
   assert.equal(fingerprint({ content: folder }), before);
 });
 
-test('the order in which places are named does not matter, their names do', () => {
+test('the order of the places does not matter, but their names do', () => {
   const content = smallClub();
   const lock = join(content, 'club.yaml');
   assert.equal(fingerprint({ content, lock }), fingerprint({ lock, content }));
   assert.notEqual(fingerprint({ content }), fingerprint({ other: content }));
 });
 
-test('a place that does not exist adds nothing, and a folder linked into itself is met once', (t) => {
+test('a missing place adds nothing, and a folder linked into itself is read once', (t) => {
   const folder = smallClub();
   const before = fingerprint({ content: folder });
   assert.equal(fingerprint({ content: folder, public: join(folder, 'absent') }), before);
@@ -87,7 +87,7 @@ test('a place that does not exist adds nothing, and a folder linked into itself 
   assert.equal(fingerprint({ content: folder }), before);
 });
 
-test('what happened to a file is told by its name', () => {
+test('a change is reported by file name', () => {
   const content = smallClub();
   const before = printsOf({ content });
   assert.equal(whatChanged(before, printsOf({ content })), null);
@@ -99,7 +99,7 @@ test('what happened to a file is told by its name', () => {
   assert.equal(whatChanged(before, printsOf({ content })), 'content/a.yaml was added');
 });
 
-test('what the reader passes over is no part of what a build reads', () => {
+test('ignored files are no input of a build', () => {
   const content = smallClub();
   const before = sourceFingerprint(projectFolder, content);
   for (const name of ['.club.yaml.swp', 'club.yaml~', '~$club.yaml', 'Thumbs.db']) writeFileSync(join(content, name), 'x');

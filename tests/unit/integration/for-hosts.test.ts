@@ -1,4 +1,4 @@
-// What hosts and search engines read, and the record by which a later edition is compared.
+// Files for hosts and search engines, and the record with which a later edition is compared.
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { test } from 'vitest';
@@ -18,7 +18,7 @@ const page = (place: string, main = '', margin = ''): BuiltPage => ({
 const pages = [page(''), page('404.html'), page('lists/one/'), page('lists/two/'), page('year/')];
 const withSearch = [...pages, page('search/', '<form class="asks" data-search-page></form>')];
 
-test('the words of a page: no source mark in a number, cells apart, signs as read', () => {
+test('the words of a page: no source mark in a number, cells apart, characters decoded', () => {
   const words = mainWords(
     page(
       '',
@@ -30,13 +30,13 @@ test('the words of a page: no source mark in a number, cells apart, signs as rea
   assert.equal(titleOf(page('')), 'Bees & wasps');
 });
 
-test('the page of a missing address is published nowhere', () =>
+test('the 404 page is in no list', () =>
   assert.deepEqual(
     pages.filter(isPublished).map(({ place }) => place),
     ['', 'lists/one/', 'lists/two/', 'year/'],
   ));
 
-test('sitemap: whole addresses, signs escaped', () => {
+test('sitemap: complete addresses, special characters escaped', () => {
   const made = sitemap('https://club.example/bees/', [page(''), page('lists/a&b/')]);
   assert.equal(
     made,
@@ -51,13 +51,13 @@ test('sitemap: whole addresses, signs escaped', () => {
   );
 });
 
-test('robots: a demonstration is closed, a club is open and names its sitemap', () => {
+test('robots: a demonstration is closed; a club is open and names its sitemap', () => {
   assert.equal(robots('https://demo.example/', true), 'User-agent: *\nDisallow: /\n');
   assert.equal(robots('https://club.example/bees/', false), 'User-agent: *\nDisallow:\n\nSitemap: https://club.example/bees/sitemap.xml\n');
   assert.equal(robots(null, false), 'User-agent: *\nDisallow:\n');
 });
 
-test("headers: one rule an address, hashed files for ever, pages asked again, the page's own script by its hash", () => {
+test("headers: one rule per address, hashed files for ever, pages revalidated, the page's own script by its hash", () => {
   const made = headersFile('/club/', serverRules(withSearch));
   const rules = made
     .trim()
@@ -98,7 +98,7 @@ test("headers: one rule an address, hashed files for ever, pages asked again, th
   assert.ok(made.includes('/club/*.pf_index\n  Content-Type: application/octet-stream'));
 });
 
-test('Apache: the same rules, our own page for a missing address', () => {
+test('Apache: the same rules, and our own 404 page', () => {
   const made = apacheFile('/club/', serverRules(withSearch));
   assert.ok(made.startsWith('ErrorDocument 404 /club/404.html\n'));
   const folder = PAGEFIND_FOLDER.replaceAll('.', '\\.');
@@ -121,7 +121,7 @@ test('Apache: the same rules, our own page for a missing address', () => {
   assert.equal(made.match(/<(?!\/)\w+/g)!.length, made.match(/<\/\w+/g)!.length);
 });
 
-test('edition: a page differs when its words do, and not for its margin or its markup', () => {
+test('edition: a page differs when its words do, but not for its sidebar or its markup', () => {
   const edition = { day: '2026-04-18', fingerprint: 'f00d' };
   const of = (each: BuiltPage): EditionRecord => JSON.parse(editionRecord(edition, [each])) as EditionRecord;
   const first = of(page('pests/varroa/', '<p>Act at 3</p>', 'checked 1 May'));

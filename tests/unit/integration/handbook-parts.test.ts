@@ -1,4 +1,4 @@
-// Pieces of the book by themselves: where links lead, names that last, what of a page goes on paper, numbers of sources.
+// Parts of the book: link targets, stable names, printable text, numbers of sources.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { toHtml } from 'hast-util-to-html';
@@ -74,7 +74,7 @@ rows<{ href: string; root: string | null }, Led>(
   ({ href, root: known }, expect) => assert.deepEqual(leadsTo(href, 'pests/wax-moth/', { ...shelf, root: known }), expect),
 );
 
-test('a name makes one UUID of version 5 (RFC 9562, A.4)', () =>
+test('a name gives one UUID of version 5 (RFC 9562, A.4)', () =>
   assert.equal(namedUuid('www.example.com', '6ba7b810-9dad-11d1-80b4-00c04fd430c8'), '2ed6657d-e927-568b-95e1-2665a8aea6a2'));
 
 const paper = (main: string): string => toHtml(onPaper(`<main id="text">${main}</main>`, new Map([['hill', 'the hill']])));
@@ -135,7 +135,7 @@ const leaf = (place: string, part: string, main = '', opens = false): BuiltPage 
   html: `<main id="text"><h1>${place || 'first'}</h1>${main}</main><nav class="bottom-nav" aria-label="x">${['Now', 'Lists'].map((name) => `<a href="/"${name === part ? ` aria-current="${opens ? 'page' : 'true'}"` : ''}>${name}</a>`).join('')}</nav>`,
 });
 
-test('parts in the order of the thumbs, pages as the one that lists them names them; no search, no withdrawn, no missing', () => {
+test('parts in the order of the navigation, pages in the order of their lists; no search, withdrawn or 404 page', () => {
   const withdrawn = leaf('lists/gone/', 'Lists');
   const pages = [
     leaf('lists/', 'Lists', '<a href="/lists/b/">b</a><a href="/lists/a/">a</a>', true),
@@ -158,7 +158,7 @@ test('parts in the order of the thumbs, pages as the one that lists them names t
   assert.throws(() => partsOf([...pages, leaf('stray/', 'Elsewhere')], '/'), { message: 'the book has no part for stray/index.html' });
 });
 
-test('a publication that several notes name stands once in full', () => {
+test('a publication in several notes is listed in full once', () => {
   const sources = new Sources(['Somebody and others 2010, A journal of bees 103:1039']);
   const note = (words: string): number => sources.numberOf(`Somebody and others 2010, A journal of bees 103:1039. ${words}`);
   assert.deepEqual([note('Ohio. Likely.'), note('Ohio. Likely.'), note('Anywhere.'), sources.numberOf('Common practice.')], [2, 2, 3, 4]);

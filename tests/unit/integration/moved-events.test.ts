@@ -1,4 +1,4 @@
-// An event that moved without a dated change is named; one that moved with it, came or went is not.
+// An event that moved without a dated change is reported. One that moved with it, was added or was removed is not.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { clubCalendar } from '../../../src/integration/club-calendar.ts';
@@ -46,7 +46,7 @@ const said = (title: string, uid: string): string[] => [
   `Calendar: "${title}" (${uid}) lies on other days than in the last site, and no dated line under history: says so; calendars of members may keep the old ones.`,
 ];
 
-test('the same events: nothing', () => assert.deepEqual(movedUnsaid(meetings({}), meetings({})), []));
+test('the same events give nothing', () => assert.deepEqual(movedUnsaid(meetings({}), meetings({})), []));
 test('an hour later, no change written', () =>
   assert.deepEqual(
     movedUnsaid(meetings({}), meetings({ start: '19:30', finish: '21:00' })),

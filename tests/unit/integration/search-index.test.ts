@@ -1,4 +1,4 @@
-// What search keeps of a page, and how the index answers: names, entries of a list, what is not read, what stands in a record.
+// Search records of a page, and answers of the index: names, list entries, unsearched parts, content of a record.
 import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -21,12 +21,12 @@ const page = (place: string, main: string, kind = 'know-how', title = 'Title'): 
 });
 const found = (main: string, kind?: string, place = 'a/b/') => foundOn(page(place, main, kind))[0]!;
 
-test('the title, the sentence, the headings and the text are told apart', () => {
+test('title, summary, headings and text are separate', () => {
   const { title, lead, headings, text } = found('<p class="lead">In short.</p><h2>Why</h2><p>Because.</p>');
   assert.deepEqual([title, lead, headings.trim(), text], ['Title', 'In short.', 'Why', 'In short. Why. Because.']);
 });
 
-test('what stands apart on the page stands apart in the text, and ends as a sentence', () => {
+test('separate blocks of the page are separate in the text, and end as a sentence', () => {
   assert.equal(
     found('<table><tr><th>Mix</th><th>Sugar</th></tr><tr><td>2:1</td><td>7.4 lb</td></tr></table><ul><li>one</li><li>two.</li></ul>a<br>b')
       .text,
@@ -35,26 +35,26 @@ test('what stands apart on the page stands apart in the text, and ends as a sent
   assert.equal(found('<p>at 50&nbsp;°F (10&nbsp;°C)</p>').text, 'at 50\u00a0°F (10\u00a0°C).');
 });
 
-test('marks of sources, forms, drawings, boxes, hidden and marginal words are not read; a box of the law is', () => {
+test('source marks, forms, drawings, boxes, hidden text and the sidebar are not searched; a law box is', () => {
   const read = found(
     '<p>57<sup class="mark"><a>3</a></sup> °F</p><form>f<label>l</label></form><svg><text>s</text></svg><section class="box">box</section><p hidden>h</p><span class="print-only">p</span><span class="visually-hidden">o</span><a data-unfound>u</a><script>x()</script><section class="box law">law</section>',
   ).text;
   assert.equal(read, '57 °F. law.');
 });
 
-test('what a picture shows is read', () =>
+test('the description of a picture is searched', () =>
   assert.equal(
     found('<figure><img src="x.jpg" alt="A queen cell on a comb"><figcaption>Seen in May</figcaption></figure>').text,
     'A queen cell on a comb Seen in May.',
   ));
 
-test('a step is read; pages named at the foot of a bulletin are not', () => {
+test('a step is searched, and pages in the footer of a bulletin are not', () => {
   assert.equal(found('<label><input type="checkbox"><span>Mix 2:1</span></label>').text, 'Mix 2:1.');
   assert.equal(found('<p>own</p><ul class="rows"><li>other</li></ul>', 'pest or disease').text, 'own.');
   assert.equal(found('<ul class="rows"><li>Package night</li></ul>', 'meeting', 'meetings/').text, 'Package night.');
 });
 
-test('a page without a kind is not found; an entry of a list is found by itself, and not twice', () => {
+test('a page without a kind is not found; a list entry is found by itself, and only once', () => {
   assert.deepEqual(foundOn({ file: 'x', place: 'x/', html: '<main id="text"><h1>T</h1></main>' }), []);
   const [list, entry, ...more] = foundOn(
     page(
@@ -69,7 +69,7 @@ test('a page without a kind is not found; an entry of a list is found by itself,
   assert.equal(more.length, 0);
 });
 
-test('a meeting carries its day in words', () => {
+test('a meeting has its day in words', () => {
   assert.equal(
     found('<p><time datetime="2026-05-16">Saturday 16 May 2026, 10:00 to 12:30</time></p>', 'meeting').when,
     'Saturday 16 May 2026, 10:00 to 12:30',
@@ -115,7 +115,7 @@ afterAll(async () => {
 });
 const places = (typed: string): Promise<string[]> => placesFor(typed, engine);
 
-test('one record a page holds its title and text as they are, signs and all', async () => {
+test('one record per page contains its title and text unchanged', async () => {
   assert.deepEqual(
     recordsIn(folder).map(({ place }) => place),
     ['know-how/label/', 'know-how/mold/', 'lists/count/', 'pests/varroa/', 'work-it-out/syrup/'],
@@ -130,18 +130,18 @@ test('one record a page holds its title and text as they are, signs and all', as
   assert.deepEqual([record!.title, record!.text], ['Of <b> & 1:1.', 'Prose: <3, {name}, 2~3, 5\'10" & é 1,000 at 45.9 %. 2:1. “Why?”.']);
 });
 
-test('pages are found by their names, and by all names that the word list leads to them from', async () => {
+test('pages are found by their names, and by all glossary names that lead to them', async () => {
   for (const typed of ['varroa', 'verroa', 'red ticks', 'Varoa']) assert.equal((await places(typed))[0], 'pests/varroa/', typed);
   assert.equal((await places('sugar shake'))[0], 'lists/count/');
   assert.equal((await places('powder suger roll'))[0], 'lists/count/');
 });
 
-test('a ratio, a fraction and a unit are found however they are typed', async () => {
+test('a ratio, a fraction and a unit are found in every spelling', async () => {
   for (const typed of ['2:1', '2 to 1 syrup', '2 lbs a qt']) assert.equal((await places(typed))[0], 'work-it-out/syrup/', typed);
   assert.equal((await places('½ cup'))[0], 'pests/varroa/');
 });
 
-test('what is near but wrong is led to the right word, and said', async () => {
+test('a misspelt word finds the right word, and the correction is reported', async () => {
   const { hits, corrected } = await lookUp('beatles', engine);
   assert.equal((await engine.shownOf(hits[0]!.entry)).url, '/know-how/mold/');
   assert.deepEqual(corrected, ['beetles']);
@@ -153,11 +153,11 @@ test('words written apart or together are found the other way', async () => {
   assert.equal((await places('chim ney'))[0], 'know-how/mold/');
 });
 
-test('small words, signs and nothing find nothing; unknown words find nothing', async () => {
+test('stop words, punctuation and an empty query find nothing; unknown words find nothing', async () => {
   for (const typed of ['', 'what do I', '?!', 'qqqqzz']) assert.deepEqual(await places(typed), [], typed);
 });
 
-test('the days of a page, its kind and its text come with it', async () => {
+test('a result has the days, the kind and the text of its page', async () => {
   const [first] = (await lookUp('varroa', engine)).hits;
   const { kind, windows } = first!.entry;
   assert.deepEqual([kind, windows], ['pest or disease', 'valley 03-14 11-15']);
@@ -169,14 +169,14 @@ test('the days of a page, its kind and its text come with it', async () => {
   });
 });
 
-test('words of the question that stand side by side on a page bring it before one where they stand apart', async () => {
+test('words side by side on a page rank it above one where they are apart', async () => {
   const apart = 'The queen is here. A hive stands there, and far from it, on the other side of the yard, a cell of wax was seen.';
   const beside = 'The hive is here. A queen cell of wax was seen, and far from it, on the other side of the yard, there stands one.';
   const near = await made([page('a/', `<p>${apart}</p>`), page('b/', `<p>${beside}</p>`), ...pages], words);
   assert.deepEqual((await placesFor('queen cell', near.engine)).slice(0, 2), ['b/', 'a/']);
 });
 
-// Names that nobody sells: invented here.
+// Invented names that nobody sells.
 for (const typed of [
   'Zorbomite strips',
   'my box says Queltor',
@@ -185,18 +185,19 @@ for (const typed of [
   'Anything®',
   'treat with Yttriplom gel',
 ]) {
-  test(`a name off a box leads to the active ingredient: ${typed}`, async () => assert.equal((await places(typed))[0], 'know-how/label/'));
+  test(`a product name leads to the active ingredient: ${typed}`, async () => assert.equal((await places(typed))[0], 'know-how/label/'));
 }
 for (const typed of ['varroa strips', 'verroa treatment', 'mites', 'sugar roll for mites', 'bees in Zanesville']) {
-  test(`what is known, or no treatment, does not: ${typed}`, async () => assert.notEqual((await places(typed))[0], 'know-how/label/'));
+  test(`a known word, or one that is no treatment, does not: ${typed}`, async () =>
+    assert.notEqual((await places(typed))[0], 'know-how/label/'));
 }
 
-test('a club without that page is led nowhere by it', async () => {
+test('a club without that page has no such result', async () => {
   const club = await made(pages, words.slice(0, 2));
   assert.ok(!(await placesFor('Zorbomite strips', club.engine)).includes('know-how/label/'));
 });
 
-test('a file that did not come is asked for again', async () => {
+test('a file that failed to load is requested again', async () => {
   const { engine: flaky } = await made(pages, words);
   const { fetch } = globalThis;
   globalThis.fetch = (address) => (/pf_index/.test(String(address)) ? Promise.reject(new Error('no signal')) : fetch(address));
@@ -208,7 +209,7 @@ test('a file that did not come is asked for again', async () => {
   assert.equal((await placesFor('varroa', flaky))[0], 'pests/varroa/');
 });
 
-test("a machine for which there is no program of Pagefind's is told so in a sentence", async () => {
+test('a machine without a Pagefind program gets a sentence', async () => {
   const { npm_config_arch: before } = process.env;
   process.env.npm_config_arch = 'mips';
   try {

@@ -1,4 +1,4 @@
-// The calendars of the season, read back by two parsers that are not their writer's: one of the registry, one of thirty lines below.
+// Season calendars, parsed by two parsers other than their writer's: one from the registry, one of thirty lines below.
 import assert from 'node:assert/strict';
 import { onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
@@ -39,7 +39,7 @@ const valley: SeasonTasks = { district: 'valley', name: 'the valley', tasks: [sw
 
 type Event = { uid: string; start: string; end: string; sequence: string; summary: string; description: string };
 
-/** Lines unfolded by bytes, then name, parameters and value; escapes undone. Nothing of the writer or of the other parser is used. */
+/** Unfolds lines by bytes, splits name, parameters and value, and undoes escapes. Shares no code with the writer or the other parser. */
 function plainly(text: string): Event[] {
   const lines = text.replace(/\r\n[ \t]/g, '').split('\r\n');
   const events: Record<string, string>[] = [];
@@ -75,7 +75,7 @@ function byLibrary(text: string): Event[] {
   });
 }
 
-test('both parsers read the same events: whole days with the end after the last, text as written', () => {
+test('both parsers read the same events: all-day events that end after the last day, text as written', () => {
   const text = seasonCalendar(club, valley, '2026-04-07', null);
   const expected: Event[] = [
     {
@@ -148,7 +148,7 @@ rows('the occurrence of an edition', when, ({ from, to, day }, expect) =>
   assert.deepEqual(nextOccurrence(from as MonthDay, to as MonthDay, day as Day), expect),
 );
 
-test('the same edition is the same bytes on any clock; a changed window keeps its UID and another year has its own', () => {
+test('the same edition gives the same bytes on any clock; a changed window keeps its UID and another year has its own', () => {
   const own = process.env.TZ;
   onTestFinished(() => void (own === undefined ? delete process.env.TZ : (process.env.TZ = own)));
   const made = ['UTC', 'Asia/Tokyo', 'America/New_York', 'Pacific/Auckland'].map((zone) => {
@@ -166,7 +166,7 @@ test('the same edition is the same bytes on any clock; a changed window keeps it
   assert.ok(hill.every(({ uid }) => uid.includes('.hill.')));
 });
 
-test('lines are folded at 75 bytes, between characters, and nobody is busy', () => {
+test('lines are folded at 75 bytes, between characters, and nobody is marked as busy', () => {
   const text = seasonCalendar(
     club,
     { ...valley, tasks: [{ ...winter, title: 'ā'.repeat(120) }] },

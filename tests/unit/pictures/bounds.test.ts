@@ -1,4 +1,4 @@
-// However large and restless a picture is, what is published is bounded; and one original gives one outcome, byte for byte.
+// Published pictures stay within their limits for any original, and one original gives the same bytes.
 import assert from 'node:assert/strict';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -12,7 +12,7 @@ import { flat, noise } from './made.ts';
 const folder = mkdtempSync(join(tmpdir(), 'pictures-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-test('12 MB of a photograph as restless as none is: two files within their bounds', async (t) => {
+test('12 MB of the most detailed photograph give two files within their limits', async (t) => {
   const photo = await noise(4000, 3000).blur(0.6).jpeg({ quality: 98 }).toBuffer();
   assert.ok(photo.length > 12_000_000, `${photo.length} bytes`);
   const made = await cutDown(photo);
@@ -22,7 +22,7 @@ test('12 MB of a photograph as restless as none is: two files within their bound
   for (const [index, { bytes }] of made.cuts.entries()) assert.ok(bytes.length <= WIDTHS[index]!.bytes);
 });
 
-test('dots without any order are made smaller until they fit', async (t) => {
+test('random pixels are made smaller until they fit', async (t) => {
   const made = await cutDown(await noise(960, 1440).png({ compressionLevel: 0 }).toBuffer());
   assert.ok(made.ok);
   void t.annotate(made.cuts.map(({ width, height, bytes }) => `${width} × ${height}: ${bytes.length} bytes`).join(', '));
@@ -39,7 +39,7 @@ const contents = (path: string): [string, string][] =>
     .sort()
     .map((name) => [name, readFileSync(join(path, name), 'latin1')]);
 
-test('made twice, kept or not: the same names and bytes; another original gives other names', async () => {
+test('made twice, cached or not: the same names and bytes; another original gives other names', async () => {
   const photo = join(folder, 'Ünser Stock (1).JPG');
   writeFileSync(photo, await noise(700, 500).blur(2).jpeg().toBuffer());
   const [one, other] = [join(folder, 'one'), join(folder, 'other')];
@@ -56,7 +56,7 @@ test('made twice, kept or not: the same names and bytes; another original gives 
   for (const { name } of changed.published.files) assert.ok(!first.published.files.some((file) => file.name === name));
 });
 
-test('what was damaged among the kept is made again', async () => {
+test('a damaged cache file is made again', async () => {
   const photo = join(folder, 'hive.png');
   writeFileSync(photo, await flat(500, 300, [10, 90, 40]).png().toBuffer());
   const kept = join(folder, 'kept');
@@ -77,7 +77,7 @@ test('what was damaged among the kept is made again', async () => {
   }
 });
 
-test('names that every host serves', () => {
+test('every host serves the names', () => {
   for (const [path, stem] of [
     ['a/Frame.JPG', 'frame'],
     ['Straße & Ätna.png', 'stra-e-atna'],
@@ -88,7 +88,7 @@ test('names that every host serves', () => {
     assert.equal(plainStem(path!), stem);
 });
 
-test('a picture of many dots is read without the memory of them all', async () => {
+test('a picture of many pixels is read without decoding all of them into memory', async () => {
   const photo = await flat(11000, 8000, [120, 90, 60]).jpeg().toBuffer();
   const made = await cutDown(photo);
   assert.ok(made.ok);

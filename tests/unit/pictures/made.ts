@@ -1,4 +1,7 @@
-/* Pictures made for the tests: no photograph of anybody's. Their colours and dots follow from numbers, so that each run has the same bytes. */
+/*
+ * Pictures made for the tests, which are nobody's photographs. Their colours and pixels follow from numbers, so that each run has the
+ * same bytes.
+ */
 import sharp, { type Sharp } from 'sharp';
 
 export type Colour = readonly [number, number, number];
@@ -9,13 +12,13 @@ export const CORNERS = {
   bottomRight: [240, 220, 60],
 } as const satisfies Record<string, Colour>;
 
-/** Upright, each quarter in a colour of its own. */
+/** Upright, with each quarter in a colour of its own. */
 export function quarters(width: number, height: number): (x: number, y: number) => Colour {
   return (x, y) =>
     y < height / 2 ? (x < width / 2 ? CORNERS.topLeft : CORNERS.topRight) : x < width / 2 ? CORNERS.bottomLeft : CORNERS.bottomRight;
 }
 
-/** Where the first row and the first column of the stored dots lie on the picture as it is meant to be seen (Exif 2.32, table of the tag Orientation, 0x0112). */
+/** Positions of the first stored row and column in the upright picture (Exif 2.32, table of the tag Orientation, 0x0112). */
 const SIDES: Record<number, readonly [row: string, column: string]> = {
   1: ['top', 'left'],
   2: ['top', 'right'],
@@ -27,7 +30,7 @@ const SIDES: Record<number, readonly [row: string, column: string]> = {
   8: ['left', 'bottom'],
 };
 
-/** The dots of an upright picture as a camera stores them that was held for `orientation`. */
+/** The pixels of an upright picture as a camera stores them in `orientation`. */
 export function stored(width: number, height: number, orientation: number, colourAt: (x: number, y: number) => Colour): Sharp {
   const [rowSide, columnSide] = SIDES[orientation]!;
   const turned = orientation > 4;
@@ -44,11 +47,11 @@ export function stored(width: number, height: number, orientation: number, colou
   return sharp(dots, { raw: { width: columns, height: rows, channels: 3 } });
 }
 
-/** A flat picture of one colour, as a start for other kinds. */
+/** A flat picture of one colour, as input for other formats. */
 export const flat = (width: number, height: number, colour: Colour): Sharp =>
   sharp({ create: { width, height, channels: 3, background: { r: colour[0], g: colour[1], b: colour[2] } } });
 
-/** Dots without any order, by Marsaglia's xorshift: nothing weighs more. */
+/** Random pixels, by Marsaglia's xorshift, which no format can compress. */
 export function noise(width: number, height: number): Sharp {
   const dots = Buffer.alloc(width * height * 3);
   let state = 2463534242;
@@ -72,7 +75,7 @@ export async function quartersOf(bytes: Buffer): Promise<Record<keyof typeof COR
   return { topLeft: at(0.25, 0.25), topRight: at(0.75, 0.25), bottomLeft: at(0.25, 0.75), bottomRight: at(0.75, 0.75) };
 }
 
-/** How far two colours lie apart in their farthest part. */
+/** The largest difference between two colours in one channel. */
 export const apart = (one: Colour, other: Colour): number => Math.max(...one.map((part, index) => Math.abs(part - other[index]!)));
 
 /** The first bytes of a phone's HEIC file: a box `ftyp` with its brands (ISO/IEC 14496-12, 23008-12). */

@@ -1,4 +1,4 @@
-// A picture that cannot be published stops the build by its name with what to do, never with a stack; one that only has an odd name is shown.
+// An unpublishable picture stops the build with its name and a correction, never with a stack. One with an odd name is shown.
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -109,14 +109,14 @@ for (const [name, bytes, found] of refused) {
   });
 }
 
-test('a file above the limit, without reading it', async () => {
+test('a file above the limit is refused without being read', async () => {
   const { faults } = await seenWith('scan.tif', Buffer.from('II*\0'), 'scan.tif', (path) => truncateSync(path, 41_000_001));
   assert.deepEqual(faults, [
     'bulletins/scan.tif:1:1 picture: the file: found 42 MB, more than the 30 that are read; write the picture exported as JPEG, made about 4000 pixels wide',
   ]);
 });
 
-/** Names as phones, scanners and Windows give them, and how an author may write them. */
+/** Names from phones, scanners and Windows, and the ways in which an author may write them. */
 for (const [name, written] of [
   ['IMG_2034.JPG', 'IMG_2034.JPG'],
   ['IMG_2034.JPG', './IMG_2034.JPG'],

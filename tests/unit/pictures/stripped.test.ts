@@ -1,4 +1,4 @@
-// Of an original that says where, when, by whom and with what it was taken, nothing but its dots is published.
+// Metadata of an original (place, time, camera, author) is removed: only its pixels are published.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import sharp from 'sharp';
@@ -25,7 +25,10 @@ const segment = (marker: number, content: string): Buffer => {
   return Buffer.concat([Buffer.from([0xff, marker, (bytes.length + 2) >> 8, (bytes.length + 2) & 255]), bytes]);
 };
 
-/** What a phone writes: place, camera, hour, profile; and what programs and phones add: IPTC, a comment, a second picture's list, a film behind the end. */
+/**
+ * A phone's metadata (place, camera, time, profile), and additions of programs and phones: IPTC, a comment, a second picture's list, a
+ * film after the end.
+ */
 async function tellingPhoto(): Promise<Buffer> {
   const photo = await flat(800, 600, [120, 140, 90])
     .withExif({
@@ -46,7 +49,7 @@ async function tellingPhoto(): Promise<Buffer> {
   return Buffer.concat([photo.subarray(0, 2), ...added, photo.subarray(2), Buffer.from('\0\0\0\x18ftypmp42a film', 'latin1')]);
 }
 
-/** The markers of a JPEG file up to its dots, and whether anything follows its end. */
+/** The markers of a JPEG file up to its image data, and whether anything follows its end. */
 function markersOf(bytes: Buffer): { markers: string[]; ends: boolean } {
   const markers: string[] = [];
   let at = 2;
@@ -61,12 +64,12 @@ function markersOf(bytes: Buffer): { markers: string[]; ends: boolean } {
   };
 }
 
-test('the original tells all of it', async () => {
+test('the original contains all of it', async () => {
   const photo = await tellingPhoto();
   for (const tells of TELLS.filter((each) => each !== 'GPS')) assert.ok(photo.includes(tells), tells);
   const { exif, xmp, icc, iptc } = await sharp(photo).metadata();
   assert.ok(exif && xmp && icc && iptc);
-  // Tag 0x8825 of the first directory points at the directory of places (Exif 2.32).
+  // Tag 0x8825 of the first directory points at the GPS directory (Exif 2.32).
   assert.ok(exif.includes(Buffer.from([0x25, 0x88])) || exif.includes(Buffer.from([0x88, 0x25])), 'a place');
 });
 

@@ -1,4 +1,4 @@
-// However the camera was held and whatever kind of file it made, the published picture is upright, in its colours, and not enlarged.
+// A published picture is upright, in its colours, and not enlarged, for every camera orientation and file format.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import sharp, { type Sharp } from 'sharp';
@@ -13,7 +13,7 @@ async function cuts(bytes: Buffer): Promise<Cut[]> {
 
 const sizes = (made: Cut[]): string[] => made.map(({ width, height }) => `${width} × ${height}`);
 
-/** JPEG moves a colour a little. */
+/** JPEG changes a colour a little. */
 async function sameQuarters(bytes: Buffer): Promise<void> {
   const seen = await quartersOf(bytes);
   for (const [corner, colour] of Object.entries(CORNERS))
@@ -30,7 +30,7 @@ for (const orientation of [1, 2, 3, 4, 5, 6, 7, 8]) {
   });
 }
 
-test('the tag is heeded in PNG, WebP and TIFF too', async () => {
+test('the orientation tag works in PNG, WebP and TIFF too', async () => {
   for (const kind of ['png', 'webp', 'tiff'] as const) {
     const photo = await stored(600, 400, 6, quarters(600, 400))
       .toFormat(kind, kind === 'webp' ? { lossless: true } : {})
@@ -42,7 +42,7 @@ test('the tag is heeded in PNG, WebP and TIFF too', async () => {
   }
 });
 
-test('never enlarged; a second size only where it saves something; a tall one is bounded in height', async () => {
+test('never enlarged; a second size only where it saves bytes; a tall one is limited in height', async () => {
   for (const [width, height, expect] of [
     [300, 200, ['300 × 200']],
     [590, 300, ['590 × 300']],
@@ -56,7 +56,7 @@ test('never enlarged; a second size only where it saves something; a tall one is
 
 const published = async (photo: Sharp): Promise<Colour> => (await quartersOf((await cuts(await photo.toBuffer()))[0]!.bytes)).topLeft;
 
-test('other kinds of file: grey, 16 bits a colour, clear parts on white, a still GIF, AVIF', async () => {
+test('other formats: grey, 16 bits per colour, transparent parts on white, a still GIF, AVIF', async () => {
   const near = async (photo: Sharp, colour: Colour): Promise<void> => {
     const seen = await published(photo);
     assert.ok(apart(seen, colour) < 8, `${seen} for ${colour}`);
@@ -71,7 +71,7 @@ test('other kinds of file: grey, 16 bits a colour, clear parts on white, a still
   await near(flat(400, 300, [200, 100, 50]).avif({ quality: 80, effort: 0 }), [200, 100, 50]);
 });
 
-test('the colours of a wider space and of print become those of the web', async () => {
+test('wide-gamut and print colours become sRGB', async () => {
   const p3 = await flat(400, 300, [150, 120, 90]).withIccProfile('p3').png().toBuffer();
   assert.ok((await sharp(p3).metadata()).icc, 'the original has a profile');
   const raw = [...(await sharp(p3, { ignoreIcc: true }).extract({ left: 5, top: 5, width: 1, height: 1 }).raw().toBuffer())].slice(

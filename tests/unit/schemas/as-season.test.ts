@@ -1,4 +1,4 @@
-// Three whole clubs, a cold one, a mild one and one of the south, against published dates and days worked out by hand.
+// Three whole clubs, a cold one, a mild one and one of the south, compared with published dates and days worked out by hand.
 import assert from 'node:assert/strict';
 import { onTestFinished, test } from 'vitest';
 import { fileURLToPath } from 'node:url';
@@ -59,7 +59,7 @@ test('south, the normals of Melbourne 1981-1990: a sum counted from 1 July again
   assert.deepEqual(valley.days.value.phases.dearth, { from: '01-21', to: '02-28' });
 });
 
-test('the demonstration: every way of having a day is there, and no day rests on nothing', () => {
+test('the demonstration has a day from every kind of basis, and no day without one', () => {
   const [valley, hill] = districtsIn(validEntries(readFolder(fileURLToPath(new URL('../../../content', import.meta.url))))) as [
     District,
     District,
@@ -79,7 +79,7 @@ test('the demonstration: every way of having a day is there, and no day rests on
   assert.ok(valley.blooms.length >= 12);
 });
 
-test('any clock zone gives the same days', () => {
+test('any time zone gives the same days', () => {
   const own = process.env.TZ;
   onTestFinished(() => void (own === undefined ? delete process.env.TZ : (process.env.TZ = own)));
   const made = ['UTC', 'Asia/Tokyo', 'America/New_York', 'Australia/Sydney', 'Pacific/Apia'].map((zone) => {
@@ -89,7 +89,7 @@ test('any clock zone gives the same days', () => {
   for (const other of made) assert.equal(other, made[0]);
 });
 
-/** The cold club with a second district changed. */
+/** The cold club with a changed second district. */
 function withLakeside(changes: Partial<Club['districts'][number]>): District[] {
   const club = validEntries(readFolder(folder('cold')));
   const entry = club.club!;
@@ -97,7 +97,7 @@ function withLakeside(changes: Partial<Club['districts'][number]>): District[] {
   return districtsIn({ ...club, club: { ...entry, data: { ...entry.data, districts: [city, { ...lakeside, ...changes }] } } });
 }
 
-test('a district with normals and members of its own goes by them, and follows the main one for the rest', () => {
+test('a district with its own normals and members uses them, and follows the main one for the rest', () => {
   const { climate } = validEntries(readFolder(folder('cold'))).club!.data;
   const warmer = {
     ...climate!,

@@ -1,5 +1,5 @@
-/* The part of JSON Schema that our own schemas use, for the tests that hold files against them. */
-/** What is wrong with a value; a word of a schema that is not known here is a mistake of the test. */
+/* The part of JSON Schema that our own schemas use, for tests that validate files. */
+/** The errors of a value. A keyword that is not implemented here is a mistake of the test. */
 export function wrong(schema: any, value: any, path: string): string[] {
   const known = [
     '$schema',

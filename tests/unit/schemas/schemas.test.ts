@@ -19,7 +19,7 @@ const content = fileURLToPath(new URL('../../../content', import.meta.url));
 const good = readFolder(goodClub);
 const demo = readFolder(content);
 
-/** What the schema says of one entry with another text. */
+/** The result of the schema for one entry with changed text. */
 function alone(entry: Entry, text: string): Diagnostic[] {
   const changed = readText(entry.path, entry.collection, entry.id, text, []);
   assert.ok(changed);
@@ -31,12 +31,12 @@ test('the demo club has no fault', () => {
   assert.deepEqual(check(content).map(formatDiagnostic), []);
 });
 
-// A table has columns, not fields; tests/unit/checks looks at those.
+// A CSV table has columns instead of fields, and tests/unit/checks covers those.
 for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv'), 'club'] as const) {
   const ofGood = kind === 'club' ? good.club : good.entries.find(({ collection }) => collection === kind);
-  // Kinds that a small club leaves out are looked at in the demo club, entry by entry.
+  // Kinds that a small club leaves out are tested in the demo club, entry by entry.
   const entry = ofGood ?? demo.entries.find(({ collection }) => collection === kind);
-  test(`${kind}: an unknown field is refused, and the near name said`, () => {
+  test(`${kind}: an unknown field is refused with a similar name`, () => {
     assert.ok(entry, `a club has something in ${kind}/`);
     const field = Object.keys(entry.fields.value as object).find(
       (name) => name.length > 3 && new RegExp(`^${name}: `, 'm').test(entry.text),
@@ -53,16 +53,16 @@ for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv
   });
 }
 
-test('one list each of collections and of the parts of the year', () => {
+test('there is one list of collections and one of phases', () => {
   assert.deepEqual(Object.keys(collections), [...KINDS]);
   assert.deepEqual([...PHASES], [...phases]);
 });
 
-test('every kind of work brings a hazard, and every hazard is brought by some work', () => {
+test('every kind of work brings a hazard, and some work brings every hazard', () => {
   assert.deepEqual(Object.keys(HAZARDS_OF).sort(), [...WORK].sort());
   assert.deepEqual([...new Set(Object.values(HAZARDS_OF).flat())].sort(), [...HAZARDS].sort());
   assert.ok(Object.values(HAZARDS_OF).every((hazards) => hazards.length > 0));
 });
 
-test('every figure, treatment row and page says how sure it is in one of the same words', () =>
+test('every figure, treatment row and page states its certainty in one of the same words', () =>
   assert.deepEqual([...CERTAINTIES], ['settled', 'likely', 'contested', 'habit', 'memory']));

@@ -1,4 +1,4 @@
-// A page is parsed once: the compiler is handed the tree that was checked, and the preview parses only the file that changed.
+// A page is parsed once: the compiler gets the tree that was checked, and the preview parses only the changed file.
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -18,7 +18,7 @@ const PAGE = 'articles/stings.mdx';
 const ADDRESS = `/somewhere/club-words/${PAGE}`;
 const { load, resolveId } = mdxModules();
 
-test('the compiler is handed a copy of the tree that was checked', async () => {
+test('the compiler gets a copy of the tree that was checked', async () => {
   const entry = openFolder(club, true).parsed.get(PAGE)!.entry!;
   const text = [...walk(entry.tree!)].find((node) => node.type === 'text')!;
   text.value = 'Only in the tree.';
@@ -27,12 +27,12 @@ test('the compiler is handed a copy of the tree that was checked', async () => {
   assert.deepEqual(entry.tree, before);
 });
 
-test('words that the reader does not hold are parsed', async () => {
+test('words that are not in the folder are parsed', async () => {
   openFolder(club, true);
   assert.match((await compiledModule('a line\nOther *words*.', ADDRESS)).code, /Other /);
 });
 
-test('a page has an address wherever its club lies, with what Astro writes behind it; one that is gone is named', () => {
+test("a page has an address wherever its club is, with Astro's query after it; a deleted one is named", () => {
   openFolder(club, true);
   for (const address of [ADDRESS, `${ADDRESS}?astroPropagatedAssets`, `C:\\site\\club-words\\articles\\stings.mdx`]) {
     assert.ok(resolveId.filter.id.test(address), address);
@@ -54,7 +54,7 @@ test('after a change only its file is parsed again', () => {
   );
 });
 
-test('after a change the preview reads the folder once, and sets what changed', async () => {
+test('after a change the preview reads the folder once and updates what changed', async () => {
   const given: string[] = [];
   const heard: ((path: string) => void)[] = [];
   const stores = ['articles', 'words'].map((collection) => ({ collection, held: new Map<string, { digest: string }>() }));

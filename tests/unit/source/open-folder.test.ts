@@ -1,10 +1,10 @@
-// What was checked is what is drawn: the desk and Astro's bundle, which runs a copy of the reader, hold one folder.
+// What was checked is what is drawn: the cli and Astro's bundle, which runs a copy of source/, share one folder.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { openFolder } from '../../../src/source/open-folder.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
 
-test('a second copy of the reader finds the folder that the first has read, until it is asked to read afresh', async () => {
+test('a second copy of the module finds the folder that the first has read, until it reads afresh', async () => {
   const copy = new URL('../../../src/source/open-folder.ts?copy', import.meta.url).href;
   const other = (await import(copy)) as { openFolder: typeof openFolder };
   assert.notEqual(other.openFolder, openFolder);

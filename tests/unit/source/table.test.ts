@@ -1,4 +1,4 @@
-/* Tables of commas: what is read of them, in which form they may come, and where each cell stands. */
+/* CSV tables: their values, accepted forms, and the position of each cell. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -14,7 +14,7 @@ const read = (text: string) => {
   };
 };
 
-test('columns, rows, numbers and words', () => {
+test('columns, rows, numbers and words are parsed', () => {
   const { value, faults } = read('a,b\n1,x\n2.5,-3\n');
   assert.deepEqual(
     [value, faults],
@@ -36,11 +36,11 @@ for (const [name, sign] of [
   ['semicolons', ';'],
   ['tabs', '\t'],
 ] as const) {
-  test(`parted by ${name}`, () =>
+  test(`cells separated by ${name}`, () =>
     assert.deepEqual(read(['a', 'b'].join(sign) + '\n' + ['1', '2'].join(sign)).value.rows, [{ a: 1, b: 2 }]));
 }
 
-test('quotes hold signs and line ends, and a doubled one is one', () => {
+test('quoted cells contain separators and line ends, and a doubled quote is one', () => {
   const { value, faults } = read('a,b\n"x, ""y""\nz",2\n3,4\n');
   assert.deepEqual(
     [value.rows, faults],
@@ -54,7 +54,7 @@ test('quotes hold signs and line ends, and a doubled one is one', () => {
   );
 });
 
-test('lines with a number sign above the columns are fields of the whole table; empty lines are passed over', () => {
+test('lines with a number sign above the columns are fields of the whole table; empty lines are skipped', () => {
   const { value, at } = read('# title: Counts, all\n\n# only a remark\n# withdrawn: 2026-05-14, wrong ,,,\nA , b\n\n1,2\n,\n3,4\n');
   assert.deepEqual(value, {
     title: 'Counts, all',
@@ -69,7 +69,7 @@ test('lines with a number sign above the columns are fields of the whole table; 
   assert.deepEqual(at(['rows', 1, 'b']), { line: 9, column: 3 });
 });
 
-test('a day and a time stay words, digits with a sign too', () =>
+test('a day and a time stay text, and so do digits with a sign', () =>
   assert.deepEqual(read('a,b\n2026-05-14,18:30\n1 000,+5\n').value.rows, [
     { a: '2026-05-14', b: '18:30' },
     { a: '1 000', b: '+5' },
@@ -87,7 +87,7 @@ test('each cell has its line and column, also after a cell of two lines', () => 
   );
 });
 
-test('columns are counted in letters, not bytes, and also in quotes', () => {
+test('columns count characters, not bytes, also in quotes', () => {
   const { at } = read('naïve,Größe,c\n"é ""ü""", 2 ,3\n');
   assert.deepEqual(
     [at(['columns', 2]), at(['rows', 0, 'größe']), at(['rows', 0, 'c'])],
@@ -99,7 +99,7 @@ test('columns are counted in letters, not bytes, and also in quotes', () => {
   );
 });
 
-test('a quote that is not closed is named where it opens, and the rows above it are kept', () => {
+test('an unclosed quote is reported where it opens, and the rows above it stay', () => {
   const { value, faults } = read('a,b\n1,2\n3,"4\n5,6\n');
   assert.deepEqual(
     [value.rows, faults],
@@ -107,14 +107,14 @@ test('a quote that is not closed is named where it opens, and the rows above it 
   );
 });
 
-test('an inch sign inside a cell is a sign like any other; words behind a closing quote are told', () => {
+test('an inch sign inside a cell is an ordinary character; text after a closing quote is reported', () => {
   assert.deepEqual(read('a,b\n5" board,6\n').value.rows, [{ a: '5" board', b: 6 }]);
   assert.deepEqual(read('a,b\n"5" board,6\n').faults, [
     't.csv:2:1 table: a cell: found words behind the quote that closes it; write the whole cell in quotes, and each quote inside it twice',
   ]);
 });
 
-test('a row of another length is told and left out', () => {
+test('a row of another length is reported and left out', () => {
   const { value, faults } = read('a,b\n1\n1,2,3\n4,5\n');
   assert.deepEqual(value.rows, [{ a: 4, b: 5 }]);
   assert.deepEqual(faults, [
@@ -123,9 +123,9 @@ test('a row of another length is told and left out', () => {
   ]);
 });
 
-test('nothing at all has no columns', () => assert.deepEqual(read('').value, { columns: [], rows: [] }));
+test('an empty table has no columns', () => assert.deepEqual(read('').value, { columns: [], rows: [] }));
 
-test('whatever cells are written in quotes come back as they were', () => {
+test('quoted cells come back unchanged', () => {
   const cell = fc.string({ maxLength: 8 }).map((text) => text.replace(/\r/g, ''));
   fc.assert(
     fc.property(fc.array(fc.tuple(cell, cell), { minLength: 1, maxLength: 6 }), (pairs) => {
@@ -142,7 +142,7 @@ test('whatever cells are written in quotes come back as they were', () => {
   );
 });
 
-test('any text at all is read without an exception', () => {
+test('any text is parsed without an exception', () => {
   fc.assert(
     fc.property(fc.array(fc.constantFrom('a', '1', ',', ';', '\t', '"', '\n', '#', ':', ' ', '-'), { maxLength: 40 }), (signs) => {
       const { value } = read(signs.join(''));

@@ -1,4 +1,4 @@
-// One syntax for checks and pages: whatever people type is text, but for the tags of the almanac, and both take it alike.
+// One syntax for checks and pages: all typed text stays text, except for the almanac's tags, and both parse it alike.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -47,7 +47,7 @@ rows(
   (given, expect) => assert.deepEqual(tagsIn(given), expect),
 );
 
-test('one tilde is a sign, two strike words out', () => {
+test('one tilde is a character, two strike words out', () => {
   assert.equal(plainText(parseProse('~one~ and 2~3 l')), '~one~ and 2~3 l');
   assert.ok([...walk(parseProse('~~gone~~'))].some(({ type }) => type === 'delete'));
 });
@@ -58,7 +58,7 @@ const piece = fc.constantFrom(
   '<Figure id="', '<Example tool="syrup">', '</Example>', '<Contact duty="a" />', '<Drawing name="a" />', '<Task id="a" />', '<Example>', '![a](b c.jpg)', 'https://example.org/', 'www.example.org',
 ); // prettier-ignore
 
-test('any text: checks and pages fail on the same, and what is left holds our tags and nothing that runs', async () => {
+test('checks and pages fail on the same text, and the rest contains only our tags and no code', async () => {
   let good = 0;
   let bad = 0;
   await fc.assert(
@@ -77,7 +77,7 @@ test('any text: checks and pages fail on the same, and what is left holds our ta
       good += 1;
       const types = [...walk(read)].flatMap((node) => (isTag(node) ? (TAGS.includes(node.name as never) ? [] : [node.name]) : odd(node)));
       assert.deepEqual(types, [], body);
-      // Our own imports and what Astro exports stand in each module; nothing of the words may.
+      // Our own imports and Astro's exports are in each module. The words add none.
       assert.doesNotMatch(made.code.replace(/"(?:[^"\\\n]|\\.)*"/g, '""'), /\bimport a\b|\bconst a = 1\b|<script/, body);
     }),
     { numRuns: 600 },
@@ -85,13 +85,13 @@ test('any text: checks and pages fail on the same, and what is left holds our ta
   assert.ok(good > 100 && bad > 5, `${good} compiled, ${bad} refused`);
 });
 
-/** Signs that are code in MDX, as people type them; none is a sign of Markdown where it stands. */
+/** Characters that are code in MDX, as people type them. None is Markdown in its place. */
 const typed = fc.constantFrom(
   'import', 'export', 'import a from "b"', 'export default {a}', '<3', '<= 20 C', '<name>', '</name>', '<Step />', '<', '>', 'a<b', '{name}', '{{twice}}', '{', '}', '{a.b()}', '${a}', '2~3', '~10', '"quoted"', "it's",
   '5\'10"', '=', '=>', '//', ';', 'bees', '12', '%', '@a', '&', '🐝', 'é', '<!--', '-->', '<?', '<a', 'b>', '<Figures',
 ); // prettier-ignore
 
-test('what is code in MDX is shown as typed, on the page too', async () => {
+test('MDX code is shown as typed, on the page too', async () => {
   const textOf = (node: HastNodes): string =>
     'value' in node ? node.value : 'children' in node ? node.children.map((child) => textOf(child as HastNodes)).join('') : '';
   await fc.assert(

@@ -1,4 +1,4 @@
-// `new club`: a whole folder, nothing invented in it, and no fault once its blanks are filled.
+// `new club`: a complete folder, with nothing invented, and no fault once its blanks are filled.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -26,7 +26,7 @@ function run(...typed: string[]): [number | null, string, string] {
   return [status, stdout, stderr];
 }
 
-test('a club is begun, and check names its blanks and nothing else', () => {
+test('a club is created, and check names its blanks and nothing else', () => {
   const [code, out, err] = run('our-club');
   assert.deepEqual([code, err], [0, '']);
   assert.equal(
@@ -52,7 +52,7 @@ test('a club is begun, and check names its blanks and nothing else', () => {
   );
 });
 
-test('all figures and cautions come with their sources, and with nothing that the other club said of itself', () => {
+test("all figures and cautions come with their sources, and without the other club's own statements", () => {
   const made = readFolder(join(folder, 'our-club'));
   const of = (club: typeof demo, collection: string) =>
     new Map(
@@ -91,7 +91,7 @@ test('all figures and cautions come with their sources, and with nothing that th
     );
 });
 
-test('the first page of a kind that the club left out is written, and the line to change is told', () => {
+test('the first page of a kind that the club left out is written, and the line to change is named', () => {
   const { NODE_ENV: _, ...environment } = process.env;
   const { stdout } = spawnSync(process.execPath, [join(projectFolder, 'src/cli/new.ts'), 'word', 'Brood', '--content', 'our-club'], {
     cwd: projectFolder,
@@ -101,12 +101,12 @@ test('the first page of a kind that the club left out is written, and the line t
   assert.match(stdout, /^Wrote our-club\/words\/brood\.yaml\.\n.*\nTake words out of the list "leaves-out:" in club\.yaml as well\.\n$/);
 });
 
-test('once the blanks are filled, the club has no fault', () => {
+test('the club has no fault once the blanks are filled', () => {
   writeFilledClub(join(folder, 'filled'), demo.directory);
   assert.deepEqual(check(join(folder, 'filled')).map(formatDiagnostic), []);
 });
 
-test('a withdrawn or half-written figure is left behind', () => {
+test('a withdrawn or unfinished figure is not copied', () => {
   const path = 'figures/bees-per-pound.yaml';
   const withdrawn = {
     ...demo,
@@ -119,7 +119,7 @@ test('a withdrawn or half-written figure is left behind', () => {
   assert.ok(clubFiles(demo).some((file) => file.path === path) && !clubFiles(withdrawn).some((file) => file.path === path));
 });
 
-test('no folder that holds anything is touched', () => {
+test('a folder with any content is not changed', () => {
   mkdirSync(join(folder, 'full'));
   writeFileSync(join(folder, 'full', 'mine.txt'), 'mine');
   assert.deepEqual(run('full'), [1, '', 'full holds files already, and stays as it is. Write the name of a new folder.\n']);

@@ -1,4 +1,4 @@
-// `new` as it is run: what it writes and says, and a sentence for each word that means nothing.
+// Output of `new`, and a sentence for each unknown argument.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -28,7 +28,7 @@ function run(...typed: string[]): { code: number | null; out: string; err: strin
   return { code: status, out: stdout, err: stderr };
 }
 
-test('a draft is written, and what to do next is said', () => {
+test('a draft is written, and the next step is printed', () => {
   const { code, out, err } = run('meeting', 'Honey: "the" evening', '--content', 'club');
   assert.deepEqual(
     [code, out, err],
@@ -44,7 +44,7 @@ test('a draft is written, and what to do next is said', () => {
   rmSync(join(folder, 'club/meetings/honey-the-evening.mdx'));
 });
 
-test('a file that is there is never written over, nor one that a host would take for the same', () => {
+test('an existing file is never overwritten, nor one with a name that a host would treat as equal', () => {
   const path = join(folder, 'club/words/brood.yaml');
   const before = readFileSync(path, 'utf8');
   assert.deepEqual(run('word', 'Brood!', '--content', 'club'), {
@@ -79,7 +79,7 @@ for (const [typed, err, code = 2] of [
   test(`new ${typed.join(' ')}`, () => assert.deepEqual(run(...typed), { code, out: '', err: `${err}\n` }));
 }
 
-test('what the disk refuses is a sentence, and nothing is half written', () => {
+test('an error of the disk becomes a sentence, and nothing is half written', () => {
   writeFileSync(join(folder, 'club', 'signs'), 'a file where a folder should be');
   assert.deepEqual(run('sign', 'Caps are sunken', '--content', 'club'), {
     code: 1,
@@ -97,7 +97,7 @@ test('what the disk refuses is a sentence, and nothing is half written', () => {
   rmSync(join(folder, 'club', 'signs'), { recursive: true });
 });
 
-test('titles that make no file are refused in a sentence', () => {
+test('titles without a possible file name are refused in a sentence', () => {
   const said = (...[kind, title]: Parameters<typeof draftOf>): string => {
     const drafted = draftOf(kind, title);
     return drafted.ok ? drafted.made[0].path : drafted.sentence;
@@ -140,7 +140,7 @@ for (const [title, name] of [
   test(`"${title.slice(0, 40)}" makes ${name}`, () => assert.equal(nameFor(title), name));
 }
 
-test('whatever the title, the file carries it whole and check refuses nothing but the blanks', () => {
+test('the file contains any title complete, and check reports nothing but the blanks', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 80 }), (title) => {
       const drafted = draftOf('signs', title);
@@ -154,7 +154,7 @@ test('whatever the title, the file carries it whole and check refuses nothing bu
   );
 });
 
-test('a kind is called by one or many, and by a plain word', () =>
+test('a kind has a singular, a plural and a plain word', () =>
   assert.deepEqual(
     ['checklist', 'Checklists', 'forage plant', 'plant', 'pest', 'count']
       .map((word) => collectionCalled(word))
@@ -162,7 +162,7 @@ test('a kind is called by one or many, and by a plain word', () =>
     ['checklists', 'checklists', 'forage', 'forage', 'bulletins', 'counts'],
   ));
 
-test('the club is as it was', () => {
+test('the club is unchanged', () => {
   assert.deepEqual(check(join(folder, 'club')), []);
   assert.deepEqual(readdirSync(join(folder, 'club'), { recursive: true }).length, readdirSync(goodClub, { recursive: true }).length);
 });

@@ -1,4 +1,4 @@
-// What an editor is given: a schema of each kind of YAML file that the demo club agrees with, and settings that are never written over.
+// Editor support: a schema of each kind of YAML file that the demo club matches, and settings that are never overwritten.
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -16,7 +16,7 @@ const demo = readFolder(join(projectFolder, 'content'));
 const files = new Map(editorFiles().map(({ path, text }) => [path, JSON.parse(text)]));
 const settings = files.get('.vscode/settings.json');
 
-test('the settings name a schema for every kind of YAML file, and each is there', () => {
+test('the settings name a schema for every kind of YAML file, and each exists', () => {
   const globs = Object.entries(settings['yaml.schemas'] as Record<string, string>);
   assert.deepEqual(
     globs.map(([, glob]) => glob),
@@ -33,7 +33,7 @@ test('the settings name a schema for every kind of YAML file, and each is there'
 for (const kind of ['club', 'words', 'figures', 'sources', 'cautions', 'treatments', 'forage', 'reading', 'signs', 'notices', 'drawings']) {
   const schema = files.get(`.schemas/${kind}.json`);
   const entries = kind === 'club' ? [demo.club!] : demo.entries.filter(({ collection }) => collection === kind);
-  test(`${kind}: every file of the demo club agrees with its schema, and a field amiss does not`, () => {
+  test(`${kind}: every file of the demo club matches its schema, and a wrong field does not`, () => {
     assert.ok(entries.length > 0);
     assert.deepEqual(
       entries.flatMap(({ path, fields }) => wrong(schema, fields.value, path)),
@@ -51,13 +51,13 @@ for (const kind of ['club', 'words', 'figures', 'sources', 'cautions', 'treatmen
     );
   });
 
-  test(`${kind}: every field says in the editor what it wants`, () => {
+  test(`${kind}: every field has an explanation in the editor`, () => {
     for (const [name, field] of Object.entries(schema.properties as Record<string, { description?: string }>))
       assert.match(field.description ?? '', /\.["`]?$/, name);
   });
 }
 
-test("schemas are written anew, settings of one's own stay, and the club is as sound as before", () => {
+test('schemas are rewritten, changed settings stay, and the club stays valid', () => {
   const folder = mkdtempSync(join(tmpdir(), 'editor-'));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   cpSync(goodClub, folder, { recursive: true });

@@ -1,6 +1,6 @@
-/* Fills the blanks of a new file, as a person would who reads the remark above each. */
+/* Fills the blanks of a new file, like a person who reads the remark above each. */
 
-/** Values for blanks by the name of the field above them; a list's blank item takes its list's. */
+/** Values for blanks by the name of the field above them. A list's blank item takes its list's. */
 export const USUAL: Readonly<Record<string, string>> = {
   summary: 'One sentence.',
   why: 'The reason.',
@@ -16,7 +16,7 @@ export const USUAL: Readonly<Record<string, string>> = {
   place: 'Ohio',
 };
 
-/** The text with every blank filled; throws where `values` has nothing for one. */
+/** The text with every blank filled. Throws where `values` has nothing for one. */
 export function filled(text: string, values: Readonly<Record<string, string>> = {}): string {
   let list = '';
   return text
@@ -24,7 +24,7 @@ export function filled(text: string, values: Readonly<Record<string, string>> = 
     .map((line) => {
       const [, indent, name] = /^(\s*(?:- )?)([a-z][a-z0-9-]*):$/.exec(line) ?? [];
       if (name !== undefined) list = name;
-      // A blank name above an item or a section holds what follows.
+      // A blank name above an item or a section contains what follows.
       if (name !== undefined && !holdsMore(text, line)) return `${indent}${name}: ${valueFor(name, values)}`;
       return /^ +-$/.test(line) ? `${line} ${valueFor(list, values)}` : line;
     })

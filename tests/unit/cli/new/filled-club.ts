@@ -1,10 +1,10 @@
-/* A club's folder as `new club` makes it, with its blanks filled as a person would fill them. */
+/* A club's folder from `new club`, with its blanks filled like a person would. */
 import { write, type File } from '../../../../src/cli/new/draft.ts';
 import { clubFiles } from '../../../../src/cli/new/club.ts';
 import { readFolder } from '../../../../src/source/folder.ts';
 import { filled } from './fill.ts';
 
-// No number kept for stories and no address of nobody: this club says that it is none.
+// No reserved number and no example address, because this club says that it is no demonstration.
 const OF_CLUB = {
   id: 'filled',
   name: 'Filled',
@@ -52,7 +52,7 @@ function filledFile({ path, text }: File): File {
   return { path, text: `${filled(text, { ...OF_PAGE, because: 'It is nearest.' })}${path.startsWith('articles/') ? 'Bees fly.\n' : ''}` };
 }
 
-/** Writes it into `directory`; figures, sources and cautions come from the club in `from`. */
+/** Writes it into `directory`. Figures, sources and cautions come from the club in `from`. */
 export function writeFilledClub(directory: string, from: string): void {
   write(directory, clubFiles(readFolder(from)).map(filledFile));
 }

@@ -1,4 +1,4 @@
-// A spreadsheet of meetings or reading: what it would become, every refused cell at its row and column, and nothing half done.
+// Import of a spreadsheet of meetings or reading: the drafts, every refused cell with row and column, and nothing half done.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -21,7 +21,7 @@ const bring = (kind: Tabled, table: string | Uint8Array) =>
   bringIn(kind, 't.csv', typeof table === 'string' ? Buffer.from(table) : table, club);
 const faultsOf = (kind: Tabled, table: string | Uint8Array): string[] => bring(kind, table).faults.map(formatDiagnostic);
 
-/** The fields of a file as they are read from it again. */
+/** The fields of a file as parsed again. */
 function fieldsOf({ path, text }: { path: string; text: string }): Record<string, unknown> {
   const faults: never[] = [];
   const entry = readText(path, path.split('/')[0]!, 'x', text, faults);
@@ -56,7 +56,7 @@ for (const [name, table] of [
   });
 }
 
-test('lists, yes and no, numbers, choices and words below come as what they are', () => {
+test('lists, yes and no, numbers, choices and words become their values', () => {
   const [meeting] = bring(
     'meetings',
     'day,title,yard,work,bring,kind,draft,words\n2026-09-12,2027,YES,open-hive; smoke,"Veil\nGloves | Tool",Yard Day,no,"First line.\n\nSecond, with <3 mites."\n',
@@ -91,13 +91,13 @@ test('lists, yes and no, numbers, choices and words below come as what they are'
   );
 });
 
-test('once the blanks are filled, what was brought in has no fault', () => {
+test('imported entries have no fault once the blanks are filled', () => {
   const [meeting] = bring('meetings', YARD).files;
   const text = filled(meeting!.text, { kind: 'meeting' });
   withChanges([{ file: meeting!.path, write: text }], (directory) => assert.deepEqual(check(directory).map(formatDiagnostic), []));
 });
 
-test('every refused cell is told at once, by row and column, with what to write instead', () => {
+test('every refused cell is reported at once, by row and column, with a correction', () => {
   assert.deepEqual(
     faultsOf(
       'meetings',
@@ -141,7 +141,7 @@ test('rows are counted as a spreadsheet counts them, also after a cell of two li
   ]);
 });
 
-test('words below a meeting are looked at as on any page', () => {
+test('words below a meeting are checked as on any page', () => {
   assert.deepEqual(faultsOf('meetings', 'date,title,words\n2027-01-01,A,See [it](/nowhere/)\n2027-01-02,B,<Figure id="x">\n'), [
     't.csv:2:14 link: row 2, words: found "/nowhere/", which is no page of this almanac; write the address of a page that is there',
     't.csv:3:14 tag: row 3, words: found a tag that is opened and not closed, closed and not opened, or crosses another mark; write both <Tag> and </Tag> in one sentence, or the short form <Tag ... />',
@@ -203,7 +203,7 @@ for (const [name, kind, table, faults] of [
   test(`a table with ${name} is refused`, () => assert.deepEqual(faultsOf(kind, table), faults));
 }
 
-test('a table that another program saved is refused with how to save it', () => {
+test('a table in another encoding is refused with the way to save it', () => {
   const SAVE = 'write it again, saved from the spreadsheet as CSV with the encoding UTF-8';
   assert.deepEqual(faultsOf('meetings', Buffer.from('date,title\n2027-01-14,Caf\xe9\n', 'latin1')), [
     `t.csv:2:15 encoding: the file: found a letter that is not UTF-8 (the file was saved as Windows-1252 or the like); ${SAVE}`,
@@ -233,7 +233,7 @@ for (const [typed, time] of [
   test(`a time "${typed}" ${time === null ? 'is not guessed' : `means ${time}`}`, () => assert.equal(timeMeant(typed), time));
 }
 
-test('whatever the words of a table, they are in the file as typed, or a cell is named', () => {
+test('the file contains the words of a table as typed, or a cell is named', () => {
   const words = fc.string({ unit: fc.constantFrom(...'ab Z09"\',;:#-\n\t{}[]<>&*!|%@`é🐝\\~?'), maxLength: 20 });
   const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
   fc.assert(
@@ -248,7 +248,7 @@ test('whatever the words of a table, they are in the file as typed, or a cell is
   );
 });
 
-test('the command shows what it would write, writes it when told, and with a fault writes nothing', () => {
+test('the command shows what it would write, writes it on request, and writes nothing with a fault', () => {
   const folder = mkdtempSync(join(tmpdir(), 'table-'));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   cpSync(goodClub, join(folder, 'club'), { recursive: true });

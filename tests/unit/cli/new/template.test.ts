@@ -1,4 +1,4 @@
-// The files that `new` writes: every field of the schema is there, and once the blanks are filled the club has no fault.
+// Templates of `new`: every field of the schema is in the file, and the club has no fault once the blanks are filled.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { parse } from 'yaml';
@@ -15,21 +15,21 @@ import { filled } from './fill.ts';
 
 const withFields = collectionNames.filter((name) => collections[name].ending !== '.csv');
 
-/** The names of all fields, sections within sections too: `rows.source`. */
+/** The names of all fields, including those of nested sections: `rows.source`. */
 function namesIn(schema: Shaped, above = ''): string[] {
   const held = inner(schema);
   if (held.element) return namesIn(held.element, above);
   return Object.entries(held.shape ?? {}).flatMap(([name, field]) => [above + name, ...namesIn(field, `${above}${name}.`)]);
 }
 
-/** The same of what YAML makes of a file. */
+/** The field names in the parsed YAML. */
 function keysIn(value: unknown, above = ''): string[] {
   if (Array.isArray(value)) return value.flatMap((item) => keysIn(item, above));
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([name, held]) => [above + name, ...keysIn(held, `${above}${name}.`)]);
 }
 
-/** Every number sign taken away that stands before a field, as a person would who uses them all. */
+/** Removes every number sign before a field, like a person who uses all of them. */
 function allInUse(fields: string): string {
   let [before, text] = ['', fields];
   while (text !== before)
@@ -46,7 +46,7 @@ for (const collection of withFields) {
     assert.deepEqual(keysIn(parse(fields)), names, fields);
   });
 
-  test(`${collection}: above each field stands a remark that says what to write`, () => {
+  test(`${collection}: a remark above each field says what to write`, () => {
     const lines = fieldsOf(template(collection, {})).split('\n');
     const bare = lines.filter(
       (line, index) => /^[ #]*(?:- )?[a-z][a-z0-9-]*:( |$)/.test(line) && !/^[ #]*# \S/.test(lines[index - 1] ?? ''),
@@ -55,12 +55,12 @@ for (const collection of withFields) {
   });
 }
 
-test("the remark is the schema's own", () =>
+test('the remark comes from the schema', () =>
   assert.match(template('meetings', {}), /\n# The day it is held\. Write a day such as 2026-04-18\.\nday:\n/));
 
 const changesFor = (made: readonly File[]): Change[] => made.map(({ path, text }) => ({ file: path, write: text.replace(/\n$/, '') }));
 
-/** What to write into the blanks of each kind, beside what is usual; `below` is put under the fields. */
+/** Values for the blanks of each kind, besides the usual ones. `below` is added under the fields. */
 const kinds: Record<Collection, { title: string; values?: Record<string, string>; change?: [string, string][] }> = {
   checklists: {
     title: 'The day before',
@@ -128,7 +128,7 @@ for (const collection of collectionNames) {
   assert.ok(drafted.ok);
   const [file, lines] = drafted.made;
 
-  test(`${collection}: a new file is told where it is blank, and nothing else`, () =>
+  test(`${collection}: check reports the blanks of a new file, and nothing else`, () =>
     withChanges(changesFor(drafted.made), (directory) => {
       const faults = check(directory);
       assert.ok(faults.length > 0);
@@ -141,7 +141,7 @@ for (const collection of collectionNames) {
         );
     }));
 
-  test(`${collection}: once the blanks are filled, check is clean`, () => {
+  test(`${collection}: check is clean once the blanks are filled`, () => {
     const whole = change.reduce(
       (text, [from, to]) => text.replace(new RegExp(from.replace(/[[\]()]/g, '\\$&'), 'g'), to),
       filled(file.text, values),

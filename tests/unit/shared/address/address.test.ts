@@ -11,7 +11,7 @@ import {
   writeAddressRecords,
 } from '../../../../shared/address/address-values.ts';
 
-test('an address as it stands in a link', () => {
+test('an address from a link is parsed', () => {
   const { values, unknown, repeated } = readAddress('#samples=A:9/300;B:4/310&method=wash&colour=red&method=roll', [
     'samples',
     'method',
@@ -29,13 +29,13 @@ test('an address as it stands in a link', () => {
   assert.deepEqual([...readAddress('', ['a']).values], []);
 });
 
-test('a plus is a plus, a bad percent sign stays, no built-in name is met by chance', () => {
+test('a plus is a plus, a bad percent sign stays, and names of built-in properties are not matched', () => {
   assert.equal(readAddress('a=1+1', ['a']).values.get('a'), '1+1');
   assert.equal(readAddress('a=100%', ['a']).values.get('a'), '100%');
   assert.deepEqual(readAddress('__proto__=1&constructor=2', ['a']).unknown, ['__proto__', 'constructor']);
 });
 
-test('wholly encoded and readable spelling mean the same', () => {
+test('fully encoded and readable spellings mean the same', () => {
   const known = ['samples'];
   assert.equal(
     readAddress('samples=A%3A9%2F300', known).values.get('samples'),
@@ -50,7 +50,7 @@ test('wholly encoded and readable spelling mean the same', () => {
   );
 });
 
-test('numbers in an address are stricter than in a box', () => {
+test('numbers in an address are stricter than in a form field', () => {
   assert.deepEqual(readAddressNumber('1.5'), { ok: true, value: 1.5 });
   assert.deepEqual(readAddressNumber('1.500'), { ok: true, value: 1.5 });
   assert.deepEqual(readAddressNumber('-0'), { ok: true, value: 0 });
@@ -60,7 +60,7 @@ test('numbers in an address are stricter than in a box', () => {
   assert.deepEqual(readAddressNumbers('452,x'), { ok: false, reason: 'not-a-number', row: 2, text: 'x' });
 });
 
-test('records are cut at their marks', () => {
+test('records are split at their marks', () => {
   assert.deepEqual(readAddressRecords('A:9/300;B:4/310', [':', '/']), {
     ok: true,
     value: [
@@ -79,7 +79,7 @@ test('records are cut at their marks', () => {
   assert.deepEqual(readAddressRecords('', ['/']), { ok: false, reason: 'empty' });
 });
 
-test('whatever is written reads back the same, labels of any kind included', () => {
+test('everything that is written parses to itself, labels of any kind included', () => {
   const label = fc.string({ unit: 'grapheme', maxLength: 12 });
   const record = fc.tuple(label, fc.nat(999).map(String), fc.nat(999).map(String)).map((fields) => [...fields]);
   fc.assert(
@@ -95,7 +95,7 @@ test('whatever is written reads back the same, labels of any kind included', () 
   );
 });
 
-test('numbers and lists of numbers survive the address unchanged', () => {
+test('numbers and lists of numbers come back from the address unchanged', () => {
   fc.assert(
     fc.property(fc.array(fc.double({ min: -1e12, max: 1e12, noNaN: true }), { minLength: 1 }), (values) => {
       const kept = values.map((value) => (value === 0 ? 0 : value));
@@ -105,7 +105,7 @@ test('numbers and lists of numbers survive the address unchanged', () => {
   );
 });
 
-test('no address whatever makes the reader throw', () => {
+test('no address makes the parser throw', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (hash) => {
       const { values } = readAddress(hash, ['a', 'samples']);

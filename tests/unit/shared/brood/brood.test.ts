@@ -15,7 +15,7 @@ rows('brood seen', looks, ({ caste, seen }, expect) => {
   }
 });
 
-test('laying stopped: workers gone after 21 days, drones after 24, across a leap day', () => {
+test('after laying stops, workers are gone after 21 days and drones after 24, across a leap day', () => {
   const dates = broodDates('worker', 'caged', '2028-02-20' as Day);
   assert.equal(dates.broodlessWorker, '2028-03-12');
   assert.equal(dates.broodlessDrone, '2028-03-15');
@@ -28,7 +28,7 @@ test('a worker takes 3 + 6 + 12 = 21 days; a page that prints 14 for the sealed 
   assert.equal(sealedDays.most, hatchesDays + 6);
 });
 
-test('only a queen mates and lays; stages follow one another; what is seen bounds what is to come', () => {
+test('only a queen mates and lays; stages follow one another; an observation limits later stages', () => {
   const castes: Caste[] = ['worker', 'queen', 'drone'];
   const sights: Seen[] = ['egg', 'open', 'sealed', 'emerging', 'caged'];
   for (const caste of castes)

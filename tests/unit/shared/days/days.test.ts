@@ -28,25 +28,25 @@ rows('typed date', typed, ({ text }, expect) => {
   assert.deepEqual(read.ok ? { day: read.value } : { reason: read.reason }, expect);
 });
 
-test('strict text takes nothing but a real ISO day', () => {
+test('strict text accepts only a valid ISO day', () => {
   for (const text of ['2026-4-18', '2026-04-18 ', '2026-04-18T00:00', '18-04-2026', '', '2026-00-10', '2026-13-01', '2025-02-29']) {
     assert.equal(parseDay(text).ok, false, text);
   }
   assert.deepEqual(parseDay('1899-12-31'), { ok: false, reason: 'year-out-of-range' });
 });
 
-test('words of a day', () => {
+test('days are written in words', () => {
   assert.equal(formatDay('2026-04-18' as Day), '18 April 2026');
   assert.equal(formatDayWithWeekday('2026-04-18' as Day), 'Saturday 18 April 2026');
   assert.throws(() => formatDayRange('2026-05-02' as Day, '2026-05-01' as Day), /formatDayRange: needs the earlier day first/);
 });
 
-/** The calendar of the language runtime, in UTC, as a second opinion. */
+/** The calendar of the language runtime, in UTC, as an independent check. */
 const anyDay = fc
   .date({ min: new Date('1900-01-01'), max: new Date('2199-12-31'), noInvalidDate: true })
   .map((date) => date.toISOString().slice(0, 10) as Day);
 
-test('sums agree with the runtime calendar and undo themselves', () => {
+test('sums agree with the runtime calendar and can be reversed', () => {
   fc.assert(
     fc.property(anyDay, fc.integer({ min: -40_000, max: 40_000 }), (day, days) => {
       const moved = addDays(day, days);
@@ -67,7 +67,7 @@ test('weekday and day of the year agree with the runtime calendar', () => {
   );
 });
 
-test('every day written out reads back as itself, day first or month first', () => {
+test('every formatted day parses to itself, day first or month first', () => {
   fc.assert(
     fc.property(anyDay, (day) => {
       const [date, month, year] = formatDay(day).split(' ');
@@ -84,7 +84,7 @@ test('every day written out reads back as itself, day first or month first', () 
   );
 });
 
-test('no text whatever makes the reader of dates throw or answer an impossible day', () => {
+test('no text makes the date parser throw or return an impossible day', () => {
   const pieces = fc.array(fc.constantFrom('1', '18', '31', '2026', '26', ' ', '/', '-', '.', ',', 'th', 'may', 'April', 'sat', 'x'), {
     maxLength: 8,
   });
@@ -115,7 +115,7 @@ test('today is the day in the club, not in the browser', () => {
 
 const monthDay = (text: string) => text as MonthDay;
 
-test('days that come back every year', () => {
+test('days of every year', () => {
   assert.deepEqual(parseMonthDay('02-29'), { ok: true, value: '02-29' });
   assert.deepEqual(parseMonthDay('02-30'), { ok: false, reason: 'impossible-date' });
   assert.deepEqual(parseMonthDay('2-3'), { ok: false, reason: 'not-a-month-day' });
@@ -135,7 +135,7 @@ test('days that come back every year', () => {
   assert.equal(isWithinSpan(monthDay('11-01'), monthDay('11-01'), monthDay('02-15')), true);
 });
 
-test('the 365 days of a common year are all different and count themselves', () => {
+test('the 365 days of a common year are all different and have their own numbers', () => {
   const days = Array.from({ length: 365 }, (_, index) => monthDayAt(index + 1));
   assert.equal(new Set(days).size, 365);
   days.forEach((day, index) => assert.equal(dayOfCommonYear(day), index + 1));

@@ -31,14 +31,14 @@ rows('honey in full frames', frames, ({ kind, count }, { pounds, within }) => {
   assert.ok(found.ok && Math.abs(kilogramsToPounds(found.value.storesKg) - pounds) <= within);
 });
 
-test('a hive at its target lacks nothing and needs no syrup', () => {
+test('a hive at its target has no shortfall and needs no syrup', () => {
   assert.deepEqual(stores({ grossKg: 60, emptyKg: 25 }, 20), {
     ok: true,
     value: { storesKg: 35, shortKg: 0, sugarKgLeast: 0, sugarKgMost: 0, syrupLitresLeast: 0, syrupLitresMost: 0 },
   });
 });
 
-test('wrong input is named', () => {
+test('the result names the reason for wrong input', () => {
   const reason = (hive: HiveStores, target = 20) => {
     const found = stores(hive, target);
     return found.ok ? 'stores' : found.reason;
@@ -52,7 +52,7 @@ test('wrong input is named', () => {
   assert.throws(() => stores({ grossKg: 40, emptyKg: 25 }, 20, '1:1-weight', 1.2), /winterStores: needs shares/);
 });
 
-test('a larger shortfall never needs less; the least is never over the most; nothing is NaN', () => {
+test('a larger shortfall never needs less; the least never exceeds the most; nothing is NaN', () => {
   const mix = fc.constantFrom(...(Object.keys(storeMixes) as StoreMix[]));
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 80 }), fc.integer({ min: 1, max: 60 }), mix, (kg, target, name) => {

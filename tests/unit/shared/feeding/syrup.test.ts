@@ -42,7 +42,7 @@ rows('gallons', tables.gallons, ({ sugarPounds, waterGallons }, { syrupGallons }
   near(litresToUsGallons(syrup.syrupLitres), syrupGallons, syrupGallons * 0.005);
 });
 
-test('wrong input is named, and never a number', () => {
+test('the result names the reason for wrong input and has no number', () => {
   const good: Recipe = { sugarParts: 2, waterParts: 1, by: 'weight' };
   const reason = (recipe: Partial<Recipe>, kg = 1, place: Partial<typeof kitchen> = {}) => {
     const syrup = mixSyrup({ ...good, ...recipe }, { of: 'sugar', amount: { kg } }, { ...kitchen, ...place });
@@ -69,7 +69,7 @@ const anyRecipe = fc
   .filter(({ sugarParts, waterParts }) => sugarParts / waterParts < 4.5) as fc.Arbitrary<Recipe>;
 const anyPlace = fc.record({ temperatureC: fc.integer({ min: 0, max: 60 }), sugarGramsPerUsCup: fc.integer({ min: 190, max: 212 }) });
 
-test('masses add up, the syrup is less than its parts apart, and every number is finite', () => {
+test('masses add up, the syrup has less volume than its parts, and every number is finite', () => {
   fc.assert(
     fc.property(anyRecipe, parts, anyPlace, (recipe, kg, place) => {
       const syrup = mixed(recipe, { of: 'sugar', amount: { kg } }, place);
@@ -81,7 +81,7 @@ test('masses add up, the syrup is less than its parts apart, and every number is
   );
 });
 
-test('the same syrup whichever of sugar, water and syrup is known, by weight or by volume', () => {
+test('the same syrup follows from sugar, water or syrup, by weight or by volume', () => {
   fc.assert(
     fc.property(anyRecipe, parts, anyPlace, (recipe, kg, place) => {
       const first = mixed(recipe, { of: 'sugar', amount: { kg } }, place);
@@ -97,7 +97,7 @@ test('the same syrup whichever of sugar, water and syrup is known, by weight or 
   );
 });
 
-test('more sugar is heavier, warmer is lighter, thicker syrup grains sooner', () => {
+test('more sugar is heavier, warmer is lighter, thicker syrup crystallises sooner', () => {
   fc.assert(
     fc.property(fc.double({ min: 0, max: 84, noNaN: true }), fc.double({ min: 5, max: 59, noNaN: true }), (brix, atC) => {
       assert.ok(syrupKgPerLitre(brix + 1, atC) > syrupKgPerLitre(brix, atC));

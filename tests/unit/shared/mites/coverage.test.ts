@@ -3,7 +3,7 @@ import { near } from '../../../near.ts';
 import { rows } from '../../../rows.ts';
 import { coverage } from '../../../tables/mites.ts';
 
-/** Yards made up by chance from a fixed seed: how often does the range hold the rate they were made with? */
+/** Random yards from a fixed seed: how often does the range contain the rate they were made with? */
 const runs = 10_000;
 const truePer100 = 3;
 
@@ -22,7 +22,7 @@ rows('share of ranges that hold the truth', coverage, ({ colonies, clumping }, {
   near(held / runs, share, 0.015);
 });
 
-/** A small generator of even chances with 32 bits of state, after the published mulberry32. */
+/** A small generator of uniform random numbers with 32 bits of state, after the published mulberry32. */
 function seeded(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
@@ -37,7 +37,7 @@ function normal(chance: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
 }
 
-/** Marsaglia & Tsang 2000; for a shape under 1 from the shape one higher. */
+/** Marsaglia & Tsang 2000. For a shape under 1, from the shape one higher. */
 function gamma(shape: number, chance: () => number): number {
   if (shape < 1) return gamma(shape + 1, chance) * (1 - chance()) ** (1 / shape);
   const size = shape - 1 / 3;
@@ -48,7 +48,7 @@ function gamma(shape: number, chance: () => number): number {
   }
 }
 
-/** Knuth's product of chances, in steps so that the exponential cannot vanish. */
+/** Knuth's product of uniform numbers, in steps so that the exponential does not underflow. */
 function poisson(mean: number, chance: () => number): number {
   if (mean > 30) return poisson(mean / 2, chance) + poisson(mean / 2, chance);
   let [count, product] = [0, chance()];

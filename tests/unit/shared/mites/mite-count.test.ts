@@ -18,7 +18,7 @@ function count(samples: [mites: number, bees: number][], rest: Partial<MiteCount
   return judged.value;
 }
 
-test('at the line the verdict is the careful one, and the figure agrees', () => {
+test('a rate at the level gives the careful verdict, and the printed figure agrees', () => {
   assert.equal(count([[9, 300]]).verdict, 'act');
   assert.equal(count([[8, 267]]).verdict, 'unsure');
   assert.equal(count([[29, 1000]]).verdict, 'unsure');
@@ -27,11 +27,11 @@ test('at the line the verdict is the careful one, and the figure agrees', () => 
   assert.equal(formatAgainst(count([[8, 267]]).colonies[0]?.per100 ?? 0, 3, 1), '2.996');
 });
 
-test('with level 1 and 300 bees nothing is ever below', () => {
+test('with level 1 and 300 bees no verdict is below', () => {
   for (let mites = 0; mites < 20; mites += 1) assert.notEqual(count([[mites, 300]], { levelPer100: 1 }).verdict, 'below');
 });
 
-test('a colony at the level of no delay is named, by the rate as counted', () => {
+test('a colony that needs action at once is named by its counted rate', () => {
   const judged = count(
     [
       [9, 300],
@@ -44,7 +44,7 @@ test('a colony at the level of no delay is named, by the rate as counted', () =>
   assert.deepEqual(count([[9, 300]], { levelPer100: 2 }).coloniesAtOnce, []);
 });
 
-test('one colony over the level is not hidden by the average', () => {
+test('the average does not hide one colony over the level', () => {
   const judged = count([
     [12, 300],
     [0, 300],
@@ -75,7 +75,7 @@ test('the apiary has a rate from two colonies and a range from four', () => {
   assert.ok((four?.lowPer100 ?? 9) < (four?.per100 ?? 0) && (four?.highPer100 ?? 0) > (four?.per100 ?? 9));
 });
 
-test('no mites anywhere: from 0 to the exact limit of all bees together', () => {
+test('without any mites the range goes from 0 to the exact limit of all bees together', () => {
   const zero = count(
     [
       [0, 300],
@@ -94,7 +94,7 @@ test('no mites anywhere: from 0 to the exact limit of all bees together', () => 
   assert.deepEqual(count([[0, 300]]).weeks, { state: 'no-mites', soonestWeeks: 3 });
 });
 
-test('more bees are asked only of an unsure colony, and of the neediest', () => {
+test('only an unsure colony needs more bees, and the neediest decides', () => {
   assert.deepEqual(
     count([
       [4, 300],
@@ -124,7 +124,7 @@ test('without a level there are rates and no verdict', () => {
   assert.deepEqual(judged.value.weeks, { state: 'no-level' });
 });
 
-test('weeks go by the highest limit and the highest rate of any colony', () => {
+test('weeks follow from the highest limit and the highest rate of any colony', () => {
   const weeks = count(
     [
       [1, 300],
@@ -152,7 +152,7 @@ test('one bad row is named and there is no result', () => {
   assert.deepEqual(judgeMiteCount({ samples: [], ...usual }), { ok: false, reason: 'no-samples' });
 });
 
-test('the strictest level that covers the part of the year is followed', () => {
+test('the strictest level for the phase is used', () => {
   const levels: ActionLevel[] = frozen([
     { levelPer100: 3, phases: ['main-flow', 'dearth'] },
     { levelPer100: 1, phases: ['build-up', 'swarming'] },
@@ -165,7 +165,7 @@ test('the strictest level that covers the part of the year is followed', () => {
   assert.equal(levelFor([], 'dearth'), undefined);
 });
 
-test('the worst verdict of several; a level of nought is our mistake', () => {
+test('the worst verdict of several wins; a level of zero throws', () => {
   assert.equal(worstVerdict(['below', 'unsure', 'below']), 'unsure');
   assert.equal(worstVerdict(['unsure', 'act']), 'act');
   assert.equal(worstVerdict(['below']), 'below');
@@ -175,7 +175,7 @@ test('the worst verdict of several; a level of nought is our mistake', () => {
 const sample = fc.tuple(fc.oneof(fc.nat(30), fc.constant(0)), fc.integer({ min: 50, max: 600 }));
 const level = fc.constantFrom(1, 2, 3, 5, 10);
 
-test('figure, range and verdict are never at odds, for any count', () => {
+test('figure, range and verdict never contradict each other, for any count', () => {
   fc.assert(
     fc.property(
       fc.array(sample, { minLength: 1, maxLength: 10 }),

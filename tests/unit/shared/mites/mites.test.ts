@@ -90,13 +90,13 @@ test('bees to settle is the first number that settles, found by trying every one
   }
 });
 
-test('no sample larger than twice the usual one is asked of a colony', () => {
+test('no colony needs a sample larger than twice the usual one', () => {
   for (const level of [1, 2, 3]) {
     for (let mites = 0; mites < 3 * level; mites += 1) assert.ok((beesToSettle({ mites, bees: 300 }, level, 600) ?? 0) <= 600);
   }
 });
 
-test('wrong input is named, and never a number', () => {
+test('the result names the reason for wrong input and has no number', () => {
   const reason = (mites: number, bees: number, recovery?: number) => {
     const rate = miteRate({ mites, bees }, recovery);
     return rate.ok ? rate.value : rate.reason;
@@ -133,7 +133,7 @@ test('wrong input is named, and never a number', () => {
   }
 });
 
-test('weeks: a rate at the level is there already; no brood, no level and no mites give no later date', () => {
+test('a rate at the level has reached it; no brood, no level and no mites give no later date', () => {
   const growth = tables.growth;
   assert.deepEqual(weeksToLevel({ per100: 3, highPer100: 5 }, 3, growth, true), { state: 'already-there' });
   assert.deepEqual(weeksToLevel({ per100: 1, highPer100: 2 }, 3, growth, false), { state: 'no-brood' });
@@ -147,7 +147,7 @@ test('weeks: a rate at the level is there already; no brood, no level and no mit
 
 const anySample = fc.record({ mites: fc.nat(2000), bees: fc.integer({ min: 1, max: 5000 }) });
 
-test('a rate lies within its limits, rises with mites and falls with bees, and is always finite', () => {
+test('a rate lies within its limits, rises with mites, falls with bees, and is always finite', () => {
   fc.assert(
     fc.property(anySample, fc.integer({ min: 1, max: 100 }), (sample, recovery) => {
       const rate = rateOf(sample, recovery);
@@ -160,7 +160,7 @@ test('a rate lies within its limits, rises with mites and falls with bees, and i
   );
 });
 
-test('surer limits are wider', () => {
+test('higher certainty gives wider limits', () => {
   fc.assert(
     fc.property(fc.nat(500), (count) => {
       const [usual, wide] = [poissonLimits(count, 0.95), poissonLimits(count, 0.99)];
@@ -169,7 +169,7 @@ test('surer limits are wider', () => {
   );
 });
 
-test('more certainty, and a rarer mite, need more bees; the chance to miss is what was allowed or less', () => {
+test('more certainty, and a rarer mite, need more bees; the chance to miss stays within the allowance', () => {
   const habit = { coloniesLeast: 8, coloniesMost: 10 };
   const plan = (sharePercent: number, certaintyPercent: number) => {
     const made = samplingPlan({ sharePercent, certaintyPercent }, habit);

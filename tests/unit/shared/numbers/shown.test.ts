@@ -10,12 +10,12 @@ rows('number in print', shown, ({ value, places, digits }, expect) =>
 );
 rows('number for machines', dataValues, ({ value }, expect) => assert.equal(toDataValue(value), expect.text));
 
-test('a range is said with "to", once where both ends print alike', () => {
+test('a range is written with "to", or as one number where both ends print alike', () => {
   assert.equal(showRange(1.37, 5.69, { places: 1 }), '1.4 to 5.7');
   assert.equal(showRange(3.001, 3.002, { places: 1 }), '3.0');
 });
 
-test('a number beside its limit is printed on the side where it is', () => {
+test('a number beside its limit is printed on its own side', () => {
   assert.equal(formatAgainst(8 / 2.67, 3, 1), '2.996');
   assert.equal(formatAgainst(3, 3, 1), '3.0');
   assert.equal(formatAgainst(2.9, 3, 1), '2.9');
@@ -24,7 +24,7 @@ test('a number beside its limit is printed on the side where it is', () => {
 
 const finite = fc.double({ min: -1e300, max: 1e300, noNaN: true });
 
-test('print never shows an exponent, minus nought, NaN or infinity', () => {
+test('printed numbers have no exponent, minus zero, NaN or infinity', () => {
   fc.assert(
     fc.property(finite, fc.nat(6), (value, places) => {
       for (const text of [formatNumber(value, { places }), formatNumber(value, { digits: places + 1 }), toDataValue(value)]) {
@@ -37,7 +37,7 @@ test('print never shows an exponent, minus nought, NaN or infinity', () => {
   assert.throws(() => toDataValue(Infinity), /needs a finite number/);
 });
 
-test('plain decimal reads back as the very same number, the data value to 10 digits', () => {
+test('plain decimal parses to exactly the same number, the data value to 10 digits', () => {
   fc.assert(
     fc.property(finite, (value) => {
       assert.equal(Number(plainDecimal(value)), value === 0 ? 0 : value);
@@ -46,7 +46,7 @@ test('plain decimal reads back as the very same number, the data value to 10 dig
   );
 });
 
-test('the print beside a limit never says the other side', () => {
+test('a number beside a limit is never printed on the other side', () => {
   fc.assert(
     fc.property(fc.double({ min: 0, max: 50, noNaN: true }), fc.constantFrom(1, 2, 3, 5), fc.nat(3), (value, limit, places) => {
       assert.equal(Math.sign(Number(formatAgainst(value, limit, places)) - limit), Math.sign(value - limit));

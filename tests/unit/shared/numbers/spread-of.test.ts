@@ -1,4 +1,4 @@
-/* The five numbers of a spread: worked by hand, and against what must hold for any list. */
+/* Five-number summary: worked by hand, and properties that apply to any list. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -20,7 +20,7 @@ const table: Row<number[], Five>[] = [
 ];
 rows('spread', table, (given, expected) => assert.deepEqual(spreadOf(given), expected));
 
-test('none at all is our own mistake', () => assert.throws(() => spreadOf([]), /needs at least one number/));
+test('an empty list throws', () => assert.throws(() => spreadOf([]), /needs at least one number/));
 
 test('the five rise, the ends are in the list, and the order of the list does not matter', () => {
   fc.assert(

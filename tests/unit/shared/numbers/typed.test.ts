@@ -37,7 +37,7 @@ test('a count is whole and not below 0', () => {
   assert.deepEqual(readTypedCount('9/300'), { ok: false, reason: 'not-whole' });
 });
 
-/** What any reader on earth must take a text for; anything else that is accepted would be a wrong number. */
+/** The only meaning that any reader could give to a text. Any other accepted text would be a wrong number. */
 function meanings(text: string): Set<number> {
   const plain = text.replace(/[\s\u2212]/gu, (mark) => (mark === '\u2212' ? '-' : ''));
   const asPoint = Number(plain.replace(',', '.'));
@@ -45,7 +45,7 @@ function meanings(text: string): Set<number> {
   return new Set([asPoint, asGroups].filter((value) => !Number.isNaN(value)).map((value) => (value === 0 ? 0 : value)));
 }
 
-test('a text of figures, marks and spaces that two people could read differently is refused', () => {
+test('a text of digits, marks and spaces that two people could read differently is refused', () => {
   const marks = fc
     .array(fc.constantFrom('0', '1', '2', '5', '9', '.', ',', ' ', '-', '\u2212', '+'), { maxLength: 9 })
     .map((parts) => parts.join(''));
@@ -62,7 +62,7 @@ test('a text of figures, marks and spaces that two people could read differently
   );
 });
 
-test('no text whatever throws or gives a number that is not finite', () => {
+test('no text throws or gives a number that is not finite', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (text) => {
       const read = readTypedNumber(text);
@@ -76,7 +76,7 @@ test('no text whatever throws or gives a number that is not finite', () => {
 
 const typable = fc.tuple(fc.integer({ min: -999_999, max: 999_999 }), fc.integer({ min: 0, max: 99 }));
 
-test('what was meant is read, with either decimal mark and with every kind of space around it', () => {
+test('a clear number is parsed, with either decimal mark and every kind of space around it', () => {
   const spaces = fc.constantFrom('', ' ', '\u00a0', '\u2009', '\t');
   fc.assert(
     fc.property(typable, spaces, fc.constantFrom('.', ','), ([whole, hundredths], space, mark) => {

@@ -5,10 +5,10 @@ import { chanceOfAtMost, poissonLimits } from '../../../../shared/numbers/poisso
 import { shareBelowT, tQuantile } from '../../../../shared/numbers/student-t.ts';
 import { nearInPart } from '../../../near.ts';
 
-/** A second opinion of another line: the Cephes mathematical library (S. L. Moshier), compiled. Written out here are the calls used. */
+/** An independent library: the Cephes mathematical library (S. L. Moshier), compiled. These are the types of the calls used here. */
 type Cephes = {
   compiled: Promise<void>;
-  /** The mean of which the chance of k or fewer is y. */
+  /** The mean at which the chance of k or fewer is y. */
   pdtri: (k: number, y: number) => number;
   pdtr: (k: number, mean: number) => number;
   stdtri: (freedom: number, share: number) => number;

@@ -5,7 +5,7 @@ import { chanceOfAtMost, poissonLimits } from '../../../../shared/numbers/poisso
 import { shareBelowT, tQuantile } from '../../../../shared/numbers/student-t.ts';
 import { nearInPart } from '../../../near.ts';
 
-/** A general statistics library as a second opinion; it has no types of its own. */
+/** A general statistics library as an independent check. It has no types of its own. */
 type Distribution = {
   inv: (share: number, ...shape: number[]) => number;
   cdf: (x: number, ...shape: number[]) => number;

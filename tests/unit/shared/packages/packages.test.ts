@@ -54,7 +54,7 @@ rows('the band of brood at day 19 passes through the data it was fitted to', tab
   assert.ok(broodLeast <= cells && cells <= broodMost, `${cells} is not in ${broodLeast} to ${broodMost}`);
 });
 
-test('brood at day 19 rises with the bees, as published; how far the middle of the band is off', (context) => {
+test("brood at day 19 rises with the bees, as published; the error of the band's middle is printed", (context) => {
   const middles = tables.broodCells.map(({ given, expect }) => {
     const { broodLeast, broodMost } = dayOf(curve(given.bees), 19);
     const middle = (broodLeast + broodMost) / 2;
@@ -71,13 +71,13 @@ test('late release, last bees before any emerge: the poor edge keeps the publish
   near(beesLeast, 4300, 50);
 });
 
-test('one practitioner saw his colony back to size at day 30: within the window', () => {
+test("one practitioner's colony was back to size at day 30, which is within the window", () => {
   const { backToStart } = curve(10_500, { queen: 'candy' });
   assert.ok(backToStart.earliest && backToStart.latest);
   assert.ok(daysBetween(installed, backToStart.earliest) <= 30 && daysBetween(installed, backToStart.latest) >= 30);
 });
 
-test('the low point is the day before bees first rise, read on its own day at each edge', () => {
+test('the low point is the day before bees first rise, on its own day at each edge', () => {
   for (const queen of ['candy', 'released'] as const)
     for (const comb of ['drawn', 'foundation'] as const) {
       const found = curve(10_500, { queen, comb });
@@ -89,14 +89,14 @@ test('the low point is the day before bees first rise, read on its own day at ea
     }
 });
 
-test('an edge that does not come back within the days asked has no date; too few days for young bees are our mistake', () => {
+test('an edge that does not return within the days asked for has no date; too few days for young bees throw', () => {
   const found = curve(10_500, { queen: 'candy', comb: 'foundation' }, 40);
   assert.equal(found.backToStart.latest, undefined);
   assert.equal(found.days.length, 41);
   assert.throws(() => curve(10_500, { queen: 'candy' }, 20), /populationCurve: needs days enough ahead for the first young bees/);
 });
 
-test('the band never crosses itself, never holds NaN, and more bees are more bees', () => {
+test('the edges of the band never cross, never contain NaN, and more bees give more bees', () => {
   const start = fc.record({ queen: fc.constantFrom('candy', 'released'), comb: fc.constantFrom('drawn', 'foundation') }) as fc.Arbitrary<
     Required<Pick<Start, 'queen' | 'comb'>>
   >;
@@ -121,7 +121,7 @@ test('foundation never does better than drawn comb', () => {
   drawn.days.forEach((day, at) => assert.ok(dayOf(foundation, at).beesMost <= day.beesMost + 1e-9));
 });
 
-test('figures that cannot be are our mistake', () => {
+test('impossible figures throw', () => {
   const { firstEggs } = packageCalendar({ installed, queen: 'candy', comb: 'drawn' }, habits);
   const start = { shaken, installed, beesAtStart: 10_000, comb: 'drawn', firstEggs } as const;
   assert.throws(
@@ -139,7 +139,7 @@ test('the days in the cage are counted, and impossible ones named', () => {
   assert.deepEqual(beesInPackage(300, 3500), { ok: false, reason: 'too-much' });
 });
 
-test('an order adds up, by line and in all', () => {
+test('an order adds up, by line and in total', () => {
   const order = packageOrder(
     frozen([
       { count: 10, pounds: 3 },
@@ -174,7 +174,7 @@ test('an order adds up, by line and in all', () => {
   );
 });
 
-test('what the supplier did not say is left out, not guessed', () => {
+test('missing details of the supplier are left out, not guessed', () => {
   const order = packageOrder([{ count: 2, pounds: 3 }], { beesPerPound: 3500, cagePounds: 1.5 });
   assert.deepEqual(order.ok && order.value.all, { packages: 2, netPounds: 6, bees: 21_000, queens: 2 });
 });

@@ -33,7 +33,7 @@ function check(rule: WeightRule, lot: number, errors: readonly number[], labelG 
   return found.value;
 }
 
-test('eu: a small lot is weighed whole, its mean against the label as it stands', () => {
+test('eu: a small lot is weighed whole, and its mean is compared with the label directly', () => {
   assert.equal(check(eu, 12, sampleErrors).verdict, 'fails');
   assert.equal(
     check(
@@ -49,7 +49,7 @@ test('eu: a small lot is weighed whole, its mean against the label as it stands'
   assert.equal(check(eu, 20, [-28, ...Array.from({ length: 19 }, () => 2)]).tests.shortTwice, 'fails');
 });
 
-test('eu: a larger lot needs the number of its count test too', () => {
+test('eu: a larger lot needs the sample of its count test too', () => {
   const thirty = check(
     eu,
     200,
@@ -69,7 +69,7 @@ test('eu: a larger lot needs the number of its count test too', () => {
   assert.equal(fifty(4).verdict, 'fails');
 });
 
-test('ca: one package short by more than twice may be, two may not', () => {
+test('ca: one package may be short by more than twice the tolerance, two may not', () => {
   const twelve = (short: number) =>
     check(
       ca,
@@ -99,7 +99,7 @@ test('exactly at the tolerance is not short', () => {
   );
 });
 
-test('wrong input is named, with its row', () => {
+test('the result names the reason for wrong input, with its row', () => {
   const reason = (labelG: number, lot: number, weightsG: number[], rule = us) => {
     const found = checkWeights({ labelG, lot, weightsG }, rule);
     return found.ok ? 'a check' : { reason: found.reason, row: found.row };
@@ -119,7 +119,7 @@ const errors = fc.array(
   { minLength: 1, maxLength: 24 },
 );
 
-test('one weight and many: no NaN, and lighter packages never pass where heavier failed', () => {
+test('one weight and many: no NaN, and lighter packages never pass where heavier ones failed', () => {
   fc.assert(
     fc.property(errors, fc.integer({ min: 24, max: 400 }), fc.constantFrom(eu, ca, us), (list, lot, rule) => {
       const found = check(rule, lot, list);

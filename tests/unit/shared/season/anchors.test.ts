@@ -1,4 +1,4 @@
-// Anchors and parts of the year: which way each day is had, how wide it is, and that any such year goes round once.
+// Anchors and phases of the year: the basis of each day, its width, and complete coverage of any such year.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';

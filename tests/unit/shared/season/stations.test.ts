@@ -1,4 +1,4 @@
-// Published degree-days, daily normals and freeze dates of real stations against what twelve normals give here.
+// Published degree-days, daily normals and freeze dates of real stations, compared with results from twelve normals.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { dayOfCommonYear, type MonthDay } from '../../../../shared/days/month-day.ts';

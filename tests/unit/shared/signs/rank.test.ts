@@ -1,4 +1,4 @@
-/* The ranking of signs: cases worked by hand, and what holds whatever is picked. */
+/* Ranking of signs: cases worked by hand, and properties that apply to any choice. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -18,7 +18,7 @@ rows('signs', rankings, (picked, { points, order, fitLittle, outcome }) => {
   assert.equal(ranking.outcome, outcome);
 });
 
-test('it tells what fits, what speaks against, what stays open, and what to look for next', () => {
+test('it says what fits, what speaks against, what is open, and what to look for next', () => {
   const [grave, mild] = rankSigns({ there: ['holes', 'bag'], notThere: ['thread'], phase: 'dearth' }, troubles).candidates;
   assert.deepEqual(
     grave!.fits.map(({ sign }) => sign),
@@ -62,7 +62,7 @@ const anyPicked = fc
   .subarray(names)
   .chain((there) => fc.subarray(names.filter((name) => !there.includes(name))).map((notThere) => ({ there, notThere })));
 
-test('whatever is picked: each trouble that a sign fits is named once, and those to report stand first', () => {
+test('each trouble with a fitting sign is listed once, and reportable ones come first', () => {
   fc.assert(
     fc.property(anyTroubles, anyPicked, (all, picked) => {
       const { candidates, fitLittle, outcome } = rankSigns(picked, all);
@@ -81,7 +81,7 @@ test('whatever is picked: each trouble that a sign fits is named once, and those
   );
 });
 
-test('one more sign that fits never lowers a trouble, one that is missing never lifts it', () => {
+test('one more fitting sign never lowers a trouble, and a missing one never raises it', () => {
   const pointsOf = (all: readonly Trouble[], there: string[], notThere: string[]): number | undefined =>
     rankSigns({ there, notThere }, all).candidates.find(({ id }) => id === 'p')?.points;
   fc.assert(

@@ -18,18 +18,18 @@ rows('label row', judgements, ({ row, planned, today: read = today }, expect) =>
   assert.deepEqual(judgeRow(labels[row], planned, read), expect),
 );
 
-test('a place without rows: ask, and what is not registered first', () => {
+test('a place without rows gives "ask", with unregistered products first', () => {
   assert.deepEqual(judgeWithoutRow({ registered: 'yes' }), { state: 'ask', rules: ['other-place'] });
   assert.deepEqual(judgeWithoutRow({ registered: 'no' }), { state: 'ask', rules: ['not-registered', 'other-place'] });
 });
 
-test('boxes go back after the longest treatment and the days behind it, over a leap day too', () => {
+test('supers go back after the longest treatment and its waiting days, over a leap day too', () => {
   assert.equal(supersBackOn(labels.amitraz, '2026-08-10' as Day), '2026-10-19');
   assert.equal(supersBackOn(labels.formicStrips, '2028-02-25' as Day), '2028-03-03');
   assert.equal(supersBackOn(labels.noLength as LabelRow, '2026-08-10' as Day), undefined);
 });
 
-test('a place is the same in other letters, and no other', () => {
+test('a place matches in any case and spacing, and no other place does', () => {
   assert.ok(samePlace('New  Zealand', ' new zealand'));
   assert.ok(!samePlace('United States', 'United Kingdom'));
 });
@@ -92,7 +92,7 @@ const planned: fc.Arbitrary<Planned> = fc
 
 const OUT = ['too-cold', 'too-warm', 'supers-on', 'brood-forbidden', 'harvest-too-soon'];
 
-test('nothing is let pass that is unknown, from memory, without number or date, or no longer sold', () => {
+test('nothing passes that is unknown, from memory, without number or date, or no longer sold', () => {
   fc.assert(
     fc.property(row, planned, (held, plan) => {
       const { state, rules } = judgeRow(frozen(held), frozen(plan), today);
@@ -107,7 +107,7 @@ test('nothing is let pass that is unknown, from memory, without number or date, 
   );
 });
 
-test('what only works poorly never rules out, and what a label forbids is never called poor alone', () => {
+test('what works poorly never rules out, and what a label forbids is never only called poor', () => {
   fc.assert(
     fc.property(row, planned, (held, plan) => {
       const kind = { ...held, limits: [], forbidsBrood: false, supers: 'on' as const };
@@ -119,7 +119,7 @@ test('what only works poorly never rules out, and what a label forbids is never 
   );
 });
 
-test('a limit of the daytime high looks at no night and no mean', () => {
+test('a limit of the daytime high ignores nights and means', () => {
   fc.assert(
     fc.property(row, planned, fc.integer({ min: -40, max: 0 }), (held, plan, night) => {
       const highs = { ...held, limits: held.limits.filter(({ of }) => of === 'daily-high'), poorOutside: [] };
@@ -131,7 +131,7 @@ test('a limit of the daytime high looks at no night and no mean', () => {
   );
 });
 
-test('a mean or a coldest hour that is told settles what was asked for, and nothing else', () => {
+test('an entered mean or coldest hour answers its question, and nothing else', () => {
   fc.assert(
     fc.property(row, planned, (held, plan) => {
       const told = { ...plan, meanC: plan.highestHighC - 5, coldestC: plan.lowestHighC - 5 };
@@ -141,7 +141,7 @@ test('a mean or a coldest hour that is told settles what was asked for, and noth
   );
 });
 
-test('a wider range of highs, boxes on, brood or a doubt never takes a reason away', () => {
+test('a wider range of highs, supers, brood or a doubt never removes a reason', () => {
   fc.assert(
     fc.property(row, planned, (held, plan) => {
       const before = judgeRow(held, plan, today);

@@ -1,4 +1,4 @@
-/* The demo club's own rows in four weeks of a year: each state with its reason, and what labels of other places say of such days. */
+/* The demo club's own rows in four weeks of a year: each state with its reason, and what labels of other places say about such days. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
@@ -28,13 +28,13 @@ for (const { row, place, in: expected, from } of weeks)
       );
     });
 
-test('every row that the club holds stands in the table, so none is added without its four weeks', () =>
+test('the table contains every row of the club, so that none is added without its four weeks', () =>
   assert.deepEqual(
     held.map(({ id }) => id).filter((id) => !weeks.some(({ row }) => row === id)),
     [],
   ));
 
-test('no row of the United States has numbers without the label they stand on', () => {
+test('no United States row has numbers without its label', () => {
   const numbered = held.filter((row) => row.place === 'United States' && (row.limits.length > 0 || row.daysMost !== undefined));
   assert.deepEqual(
     numbered.map(({ id, registration, labelDate }) => [id, registration, labelDate]),

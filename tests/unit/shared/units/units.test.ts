@@ -30,7 +30,7 @@ const opposites = [
   ['fahrenheitDifferenceToCelsius', 'celsiusDifferenceToFahrenheit'],
 ] as const;
 
-test('every conversion has its opposite, and there and back is the same to 12 digits', () => {
+test('every conversion has its inverse, and a round trip agrees to 12 digits', () => {
   assert.deepEqual(opposites.flat().toSorted(), Object.keys(all).toSorted());
   fc.assert(
     fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.constantFrom(...opposites), (value, [there, back]) => {
@@ -40,7 +40,7 @@ test('every conversion has its opposite, and there and back is the same to 12 di
   );
 });
 
-test('every word of a unit names that unit and no other; gallons and pints of no country name none', () => {
+test('every unit word names one unit; bare gallons and pints name none', () => {
   for (const name of unitNames) for (const word of unitWords[name]) assert.equal(unitNamed(word), name, word);
   const words = unitNames.flatMap((name) => unitWords[name]);
   assert.equal(new Set(words).size, words.length);

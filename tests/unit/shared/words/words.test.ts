@@ -1,4 +1,4 @@
-// Words as search keeps them: units, fractions, endings, spellings by ear; and the lists as they travel.
+// Search terms: units, fractions, endings, phonetic spellings, and the word lists for the browser.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
@@ -46,7 +46,7 @@ const same: Row<[string, string], boolean>[] = (
     ['kids', 'child', true],
     ['vet', 'veterinarian', true],
     ['temp', 'temperature', true],
-    // Different things stay apart.
+    // Different things stay different.
     ['queen', 'queens', true],
     ['queen', 'quean', false],
     ['super', 'supersedure', false],
@@ -60,12 +60,12 @@ const same: Row<[string, string], boolean>[] = (
 ).map(([a, b, expect]) => ({ case: `${a} / ${b}`, given: [a, b] as [string, string], expect, from: 'English' }));
 rows('one term', same, ([a, b], expect) => assert.equal(termsIn(a).join(' ') === termsIn(b).join(' '), expect));
 
-test('accents, capitals and apostrophes count for nothing; signs alone are no word', () => {
+test('accents, capitals and apostrophes do not count; punctuation alone is no word', () => {
   assert.deepEqual(termsIn("VARROA Réine can't"), termsIn('varroa reine cant'));
   assert.deepEqual(termsIn('?!  <> —'), []);
 });
 
-test('a word that means something to the language this is written in is a word like others', () => {
+test('names of built-in properties are ordinary words', () => {
   for (const word of ['constructor', 'prototype', '__proto__', 'tostring'])
     for (const term of termsIn(word)) assert.equal(typeof term, 'string');
 });
@@ -99,13 +99,13 @@ rows('nearer', nearer, ([typed, right, other]) =>
   assert.ok(slips(typed, right) < slips(typed, other), `${slips(typed, right)} and ${slips(typed, other)}`),
 );
 
-test('slips: nothing is nearer than the word itself; the least count of slips never passes what is dearer', () => {
+test('edit distance: nothing is nearer than the word itself, and the minimum of slips never exceeds the cost', () => {
   const word = fc.stringMatching(/^[a-z]{1,9}$/);
   fc.assert(
     fc.property(word, word, (a, b) => {
       assert.equal(slips(a, a), 0);
       if (a !== b) assert.ok(slips(a, b) > 0);
-      // Never more than taking all letters out and putting all in.
+      // Never more than removing all letters and inserting all.
       assert.ok(slips(a, b) <= a.length + b.length + 0.4 + 1e-9);
       const most = 2;
       const bounded = slips(a, b, most);
@@ -114,7 +114,7 @@ test('slips: nothing is nearer than the word itself; the least count of slips ne
   );
 });
 
-test('a list of words comes back as it went', () =>
+test('a compressed list of words comes back unchanged', () =>
   fc.assert(
     fc.property(fc.uniqueArray(fc.stringMatching(/^[a-z0-9/:.,%é]{1,14}$/), { maxLength: 60 }), (words) =>
       assert.deepEqual(readWordList(writeWords(words)), words),
@@ -131,14 +131,14 @@ const canonicals: Row<string, string>[] = (
     ['colour', 'color'],
     ['2:1', '2to1'],
     ['1/2', '1over2'],
-    // Endings are the engine's own affair.
+    // The engine handles endings itself.
     ['feeding', 'feeding'],
     ['2.5', '2.5'],
   ] as const
 ).map(([given, expect]) => ({ case: `${given} is asked for as ${expect}`, given, expect, from: 'English' }));
 rows('as the engine knows it', canonicals, (given, expect) => assert.equal(canonical(given), expect));
 
-test('a text is given the words that the engine would not read in it, each with how often it occurs', () => {
+test('a text gets the words that the engine would miss, each with its number of occurrences', () => {
   assert.deepEqual(
     [...otherForms('Fed 2:1 twice, fed 2.5 lb. An e-reader, a top-bar hive, 10mm, 2–3 bees.')],
     [
