@@ -55,7 +55,10 @@ async function edited(content: string, out: string, when: number | RegExp, edit:
     });
   }
   if (typeof when === 'number') await Promise.race([wait(when).then(once), ended]);
-  return { code: await ended, output };
+  const code = await ended;
+  // A moment that comes after the end must not edit the club of the next build.
+  done = true;
+  return { code, output };
 }
 
 const fresh = (club: string): void => {
