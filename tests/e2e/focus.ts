@@ -67,12 +67,15 @@ export function hiddenFocus(): string[] {
       if (both.right - both.left < 2 || both.bottom - both.top < 2) continue;
       const above = document.elementFromPoint((both.left + both.right) / 2, (both.top + both.bottom) / 2);
       if (!layer.contains(above)) continue;
-      // What is taller than the room between them cannot but reach under one of them: then half of the room shows it.
+      // What is taller than the room that scrolling leaves free reaches under one of them: then half of the room shows it.
+      const { scrollPaddingTop, scrollPaddingBottom } = getComputedStyle(document.documentElement);
+      const padding = (Number.parseFloat(scrollPaddingTop) || 0) + (Number.parseFloat(scrollPaddingBottom) || 0);
+      const layers = staying.map((each) => each.getBoundingClientRect()).filter((each) => each.width >= innerWidth * 0.8);
       const free =
         innerHeight -
-        staying.reduce(
-          (sum, each) => sum + (each.getBoundingClientRect().width >= innerWidth * 0.8 ? each.getBoundingClientRect().height : 0),
-          0,
+        Math.max(
+          padding,
+          layers.reduce((sum, each) => sum + each.height, 0),
         );
       if (box.height > free && shown.bottom - shown.top - (both.bottom - both.top) > free / 2) continue;
       faults.add(`${name(element)} is focused under ${name(layer)}`);

@@ -17,6 +17,7 @@ for (const window of [phone, desk]) {
     `at ${window.width} px the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back`,
     { tag: '@slow' },
     async () => {
+      test.setTimeout(1_200_000);
       nothing(await visit({ browser, site, context: { viewport: window } }, tabThrough));
     },
   );
