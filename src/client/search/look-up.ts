@@ -4,7 +4,6 @@
  */
 import { termOf } from '../../../shared/words/terms.ts';
 import type { Engine, Entry } from './engine.ts';
-import { LABEL_WORD, readsLikeATradeName } from './label-first.ts';
 import { togetherOn } from './neighbors.ts';
 import { queryOf, type Said, type Sought } from './query.ts';
 
@@ -13,6 +12,7 @@ export type Hits = {
   hits: Hit[];
   /** Words with corrected spelling. */ corrected: string[];
   /** Every word that a result may mark. */ sought: string[];
+  /** A word is on no page, nor near to one: it may be a trade name, which the almanac never prints. */ strange: boolean;
 };
 
 /** Glossary entries contain the names of the pages that say more. Those come first. */
@@ -36,6 +36,9 @@ const LEAST_SHARE = 0.15;
 /** A substitute for the typed word with no more weight than this is not used as a neighbour. */
 const SIDE = 0.5;
 
+/** Share of the allowed spelling distance from which a corrected word counts as strange. */
+const STRANGE = 0.6;
+
 type Scores = Map<number, { sum: number; /** The weight of the words it answers to. */ met: number }>;
 
 /** Pages and entries that match the typed words, the best first. */
@@ -52,14 +55,14 @@ export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_S
         : entry.kind === 'calculator' && ASKS_FOR_SUM.test(typed)
           ? SUM
           : (KINDS[entry.kind] ?? 1);
-      return { entry, score: sum * (met / whole) ** WHOLE * kind, share: met / whole };
+      return { entry, score: sum * (met / whole) ** WHOLE * kind };
     })
     .sort((a, b) => b.score - a.score);
-  const found = hits.filter(({ score }) => score > hits[0]!.score * leastShare);
   return {
-    hits: readsLikeATradeName(typed, sought, !(hits[0] && hits[0].share > 0.5)) ? withLabelFirst(found, engine) : found,
+    hits: hits.filter(({ score }) => score > hits[0]!.score * leastShare),
     corrected: sought.flatMap(({ corrected, meant }) => (corrected ? [meant[0]!.word] : [])),
     sought: sought.flatMap(({ typed: word, meant }) => [word, ...meant.map(({ word: other }) => other)]),
+    strange: sought.some(({ unknown, stretch }) => unknown || stretch > STRANGE),
   };
 }
 
@@ -116,9 +119,4 @@ function addNames(scores: Scores, all: readonly Said[], sought: readonly Sought[
     const held = scores.get(leads);
     if (held && (said.length > 1 || typed === 1)) held.sum += NAME * said.reduce((sum, word) => sum + (rarities.get(termOf(word)) ?? 0), 0);
   }
-}
-
-function withLabelFirst(hits: readonly Hit[], { entries, named }: Engine): Hit[] {
-  const leads = named.find(({ id }) => id === LABEL_WORD)?.leads ?? -1;
-  return leads < 0 ? [...hits] : [{ entry: entries[leads]!, score: 0 }, ...hits.filter(({ entry }) => entry !== entries[leads])];
 }

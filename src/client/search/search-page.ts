@@ -24,7 +24,7 @@ const [status, also, list, more, none] = (['status', 'also', 'list', 'more', 'no
 let opening: Promise<Search> | undefined;
 let typed = '';
 let asked = 0;
-let found: Hits = { hits: [], corrected: [], sought: [] };
+let found: Hits = { hits: [], corrected: [], sought: [], strange: false };
 let shown = SHOWN;
 
 const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] =>
@@ -67,7 +67,7 @@ async function ask(): Promise<void> {
     season.hidden = !found.hits.some(({ entry }) => entry.windows);
     drawKinds();
     await drawList(turn);
-    none.hidden = !typed || !!found.hits[0];
+    none.hidden = !typed || (!!found.hits[0] && !found.strange);
   } catch {
     // No network now. The next word tries again.
     opening = undefined;

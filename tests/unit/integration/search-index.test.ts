@@ -79,7 +79,6 @@ test('a meeting has its day in words', () => {
 const words: Word[] = [
   { id: 'varroa', names: ['varroa', 'verroa', 'red ticks'], more: '/pests/varroa/' },
   { id: 'sugar-roll', names: ['powdered-sugar roll', 'sugar shake'], more: '/lists/count/' },
-  { id: 'active-ingredient', names: ['active ingredient'], more: '/know-how/label/' },
 ];
 const pages = [
   page(
@@ -182,20 +181,12 @@ for (const typed of [
   'my box says Queltor',
   'quelltorix pad dose',
   'brand Frebbex for mites',
-  'Anything®',
   'treat with Yttriplom gel',
 ]) {
-  test(`a product name leads to the active ingredient: ${typed}`, async () => assert.equal((await places(typed))[0], 'know-how/label/'));
+  test(`a product name is a strange word: ${typed}`, async () => assert.ok((await lookUp(typed, engine)).strange));
 }
-for (const typed of ['varroa strips', 'verroa treatment', 'mites', 'sugar roll for mites', 'bees in Zanesville']) {
-  test(`a known word, or one that is no treatment, does not: ${typed}`, async () =>
-    assert.notEqual((await places(typed))[0], 'know-how/label/'));
-}
-
-test('a club without that page has no such result', async () => {
-  const club = await made(pages, words.slice(0, 2));
-  assert.ok(!(await placesFor('Zorbomite strips', club.engine)).includes('know-how/label/'));
-});
+for (const typed of ['verroa', 'mites', 'sugar roll for mites'])
+  test(`a known word is not: ${typed}`, async () => assert.ok(!(await lookUp(typed, engine)).strange));
 
 test('a file that failed to load is requested again', async () => {
   const { engine: flaky } = await made(pages, words);
