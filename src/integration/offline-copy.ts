@@ -26,7 +26,7 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
   const all = filesIn(site);
   const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file));
   let bytes = 0;
-  const files = leastFirst(site, base, read).map((file) => {
+  const files = read.map((file) => {
     const content = readFileSync(join(site, file));
     bytes += gzipSync(content, { level: 9 }).length;
     return [placeOf(file), createHash('sha256').update(content).digest('base64')] as const;
@@ -40,7 +40,6 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     zone,
     size,
     pages: read.filter((file) => file.endsWith('.html')).length - 1,
-    least: leastOf(site, base).length,
     files,
     pictures: all.filter((file) => PICTURES.test(file)),
   };
@@ -67,20 +66,6 @@ const filesIn = (site: string): string[] =>
     .sort();
 
 const placeOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1');
-
-/** The page for what is not there, with the styles, letters and script that every page names. */
-function leastOf(site: string, base: string): string[] {
-  const html = readFileSync(join(site, '404.html'), 'utf8');
-  const named = [...html.matchAll(/(?:src|href)="([^"]+\/assets\/[^"]+|\/assets\/[^"]+)"/g)].map(([, address]) =>
-    address!.slice(base.length),
-  );
-  return ['404.html', ...new Set(named)];
-}
-
-function leastFirst(site: string, base: string, files: readonly string[]): string[] {
-  const least = leastOf(site, base);
-  return [...least, ...files.filter((file) => !least.includes(file))];
-}
 
 async function script(name: string): Promise<string> {
   const bundle = await rolldown({

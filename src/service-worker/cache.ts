@@ -17,8 +17,6 @@ export type OfflineCopy = {
   /** The print of the edition, which search files are asked for with. */
   print: string;
   pages: number;
-  /** How many of the first files are enough for a page that was read: the page for what is not there, styles, letters. */
-  least: number;
   /** Below the base: place, and the SHA-256 of what is there in base64. */
   files: readonly (readonly [string, string])[];
   /** Places of photographs: kept where they come, missed where they do not. */
@@ -30,12 +28,7 @@ export const copy = offlineCopy;
 
 declare const self: ServiceWorkerGlobalScope;
 
-/** Asked for with a tail on a metered connection: then only what is read is kept. */
-export const isLight = self.location.search !== '';
-
 const cacheName = (part: string): string => `almanac ${self.registration.scope} ${part}`;
-/** Pages read on a metered connection, as they came. */
-export const READ = cacheName('read');
 /** Scripts and styles of the edition before, for pages that are still open. */
 export const FORMER = cacheName('former');
 const COPY = cacheName('copy');
@@ -45,7 +38,7 @@ export const isHashed = (place: string): boolean => place.startsWith('assets/');
 
 export const controller = new PrecacheController({ cacheName: COPY });
 controller.addToCacheList(
-  copy.files.slice(0, isLight ? copy.least : undefined).map(([place, digest]) => ({
+  copy.files.map(([place, digest]) => ({
     url: copy.base + place,
     revision: isHashed(place) ? null : digest.slice(0, 12),
     integrity: `sha256-${digest}`,

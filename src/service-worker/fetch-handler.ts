@@ -2,8 +2,7 @@
  * What a page or a file is answered with. With signal a page is always the host's, so that the next view is the new text;
  * the copy serves when nothing comes in time. Files whose name changes with what is in them come from the copy at once.
  */
-import { copy, FORMER, isHashed, isLight, kept, READ } from './cache.ts';
-import { keepRead } from './precache.ts';
+import { copy, FORMER, isHashed, kept } from './cache.ts';
 import { isPicture, picture } from './pictures.ts';
 import { placeOf } from './paths.ts';
 
@@ -19,16 +18,12 @@ export const fromCopy = new Set<string>();
 export async function page(event: FetchEvent): Promise<Response> {
   const { request, resultingClientId } = event;
   const place = placeOf(request.url);
-  const inCopy = async (): Promise<Response | undefined> =>
-    place === undefined ? undefined : ((await kept(place)) ?? (await read(copy.base + place)));
+  const inCopy = async (): Promise<Response | undefined> => (place === undefined ? undefined : kept(place));
   const asked = fetch(request);
   // It may fail after we stopped waiting for it.
   asked.catch(() => undefined);
   const answer = await inTime(asked, inCopy);
-  if (answer && answer.status !== 404 && answer.status < 500) {
-    if (isLight && answer.ok && place !== undefined) event.waitUntil(keepRead(copy.base + place, answer.clone()));
-    return answer;
-  }
+  if (answer && answer.status !== 404 && answer.status < 500) return answer;
   if (place !== undefined && copy.base + place !== new URL(request.url).pathname)
     return Response.redirect(copy.base + place + new URL(request.url).search);
   const held = answer?.status === 404 ? undefined : await inCopy();
@@ -54,8 +49,6 @@ async function inTime(asked: Promise<Response>, inCopy: () => Promise<Response |
   return undefined;
 }
 
-const read = async (address: string): Promise<Response | undefined> => (isLight ? (await caches.open(READ)).match(address) : undefined);
-
 export async function file({ request }: FetchEvent): Promise<Response> {
   const url = new URL(request.url);
   const place = placeOf(request.url);
@@ -64,9 +57,8 @@ export async function file({ request }: FetchEvent): Promise<Response> {
   const other = url.searchParams.get('ts');
   if (other && other !== copy.print) return fetch(request);
   if (isPicture(url)) return picture(request);
-  if (place !== undefined && !isCalendar(place)) return (await held()) ?? (await read(url.pathname)) ?? fetch(request);
-  if (isHashed(url.pathname.slice(copy.base.length)))
-    return (await (await caches.open(FORMER)).match(request)) ?? (await read(url.pathname)) ?? fetch(request);
+  if (place !== undefined && !isCalendar(place)) return (await held()) ?? fetch(request);
+  if (isHashed(url.pathname.slice(copy.base.length))) return (await (await caches.open(FORMER)).match(request)) ?? fetch(request);
   return fetch(request).catch(async () => (await held()) ?? Response.error());
 }
 

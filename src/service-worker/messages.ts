@@ -7,9 +7,8 @@ export type Told = {
   says: string;
   /** Shown above the text, since it matters to who reads now. */
   first?: boolean;
-  /** A button, and what it asks for: the whole copy, or the new edition. */
+  /** The words of a button that asks for the new edition. */
   press?: string;
-  asks?: 'all' | 'new edition';
   /** The page that asked for the new edition is to be loaded again: it is in place. */
   again?: boolean;
 };
@@ -26,16 +25,10 @@ export const saved = (picturesLeft = 0): Told => ({
 export const notSaved = (): Told => ({
   says: 'The copy for use without signal is not complete: a file did not come as the edition lists it, or this device has no room. The next visit goes on from here.',
 });
-export const onlyRead = (): Told => ({
-  says: `This connection is metered: pages that you read here are kept for use without signal. The whole almanac is ${copy.size}.`,
-  press: 'Save all of it',
-  asks: 'all',
-});
 export const newEdition = (): Told => ({
   says: `A new edition, of ${copy.dayInWords}, is saved on this device.`,
   first: true,
   press: 'Show it',
-  asks: 'new edition',
 });
 
 export function withoutSignal(now: Date): Told {

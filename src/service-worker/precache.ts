@@ -1,21 +1,21 @@
 /* Fetches the copy: several files at a time, each against its digest; says how far it is. What is kept already is not fetched. */
-import { controller, copy, FORMER, isHashed, isLight, READ } from './cache.ts';
-import { openPages, tell } from './pages.ts';
+import { controller, copy, FORMER, isHashed } from './cache.ts';
+import { tell } from './pages.ts';
 import { keepPictures } from './pictures.ts';
-import { notSaved, onlyRead, saved, saving } from './messages.ts';
+import { notSaved, saved, saving } from './messages.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
 const AT_ONCE = 6;
 
-/** Nothing of an edition is kept yet, or only what was read. */
-export const nothingWasKept = (): boolean => !self.registration.active || self.registration.active.scriptURL.includes('?');
+/** No edition is kept yet. */
+export const nothingWasKept = (): boolean => !self.registration.active;
 
 export async function keepAll(event: ExtendableEvent): Promise<void> {
   const left = [...controller.getURLsToCacheKeys()];
   const all = left.length;
   // An update is fetched quietly.
-  const first = nothingWasKept() && !isLight;
+  const first = nothingWasKept();
   let done = 0;
   const hand = async (): Promise<void> => {
     for (let next = left.shift(); next; next = left.shift()) {
@@ -50,24 +50,6 @@ export async function takeOver(): Promise<void> {
     if (held) await former.put(request, held);
     await cache.delete(request);
   }
-  if (!isLight) await caches.delete(READ);
   await self.clients.claim();
-  if (isLight) {
-    for (const { url } of await openPages()) await keepRead(url).catch(() => undefined);
-    return tell(onlyRead());
-  }
   await tell(saved(await keepPictures()));
-}
-
-/** Keeps a page as it was read, and the scripts, styles and letters that it names. Without an answer at hand it is fetched once. */
-export async function keepRead(page: string, read?: Response): Promise<void> {
-  const cache = await caches.open(READ);
-  const address = page.split(/[?#]/)[0]!;
-  if (!read && (await cache.match(address))) return;
-  const answer = read ?? (await fetch(address, { credentials: 'same-origin' }));
-  if (!answer.ok) return;
-  const html = await answer.clone().text();
-  await cache.put(address, answer);
-  const named = [...html.matchAll(/(?:src|href)="([^"]+\.(?:js|css|woff2|svg))"/g)].map(([, address]) => address!);
-  await Promise.all(named.map(async (address) => ((await caches.match(address)) ? undefined : cache.add(address))));
 }

@@ -7,11 +7,11 @@ import { NavigationRoute } from 'workbox-routing/NavigationRoute.js';
 import { Router } from 'workbox-routing/Router.js';
 import { Route } from 'workbox-routing/Route.js';
 import { file, fromCopy, page } from './fetch-handler.ts';
-import { copy, isLight } from './cache.ts';
-import { keepAll, keepRead, nothingWasKept, takeOver } from './precache.ts';
+import { copy } from './cache.ts';
+import { keepAll, nothingWasKept, takeOver } from './precache.ts';
 import { openPages } from './pages.ts';
 import { picturesLeft } from './pictures.ts';
-import { newEdition, onlyRead, saved, withoutSignal, type Told } from './messages.ts';
+import { newEdition, saved, withoutSignal, type Told } from './messages.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
@@ -19,7 +19,7 @@ declare const self: ServiceWorkerGlobalScope;
 let asker: WindowClient | undefined;
 
 self.addEventListener('install', (event) => {
-  if (nothingWasKept() || isLight) void self.skipWaiting();
+  if (nothingWasKept()) void self.skipWaiting();
   event.waitUntil(keepAll(event));
 });
 self.addEventListener('activate', (event) =>
@@ -53,7 +53,5 @@ async function standing(day: string, source: WindowClient): Promise<Told> {
     return saved();
   }
   if (fromCopy.has(source.id)) return withoutSignal(new Date());
-  if (!isLight) return saved(await picturesLeft());
-  await keepRead(source.url).catch(() => undefined);
-  return onlyRead();
+  return saved(await picturesLeft());
 }

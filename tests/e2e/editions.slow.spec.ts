@@ -188,29 +188,6 @@ test('a first visit to a host that lacks a file says so, and goes on at the next
   await told(/^Saved on/);
 });
 
-test('on a metered connection the page that is read is kept, the rest is offered with its size', { tag: '@slow' }, async () => {
-  const { page, told } = await read(LIST, {
-    script: "Object.defineProperty(Navigator.prototype, 'connection', { get: () => ({ saveData: true }) })",
-  });
-  assert.match(
-    await told(/metered/),
-    /^This connection is metered: pages that you read here are kept for use without signal\. The whole almanac is \d\.\d MB\./,
-  );
-  assert.ok(!host.asked().includes('/about/'), 'nothing else was fetched');
-  await page.goto(at('meetings/'));
-  host.stop();
-  for (const path of [LIST, 'meetings/']) assert.equal((await page.goto(at(path)))?.status(), 200, path);
-  assert.ok(await page.locator('h1').isVisible());
-  assert.equal((await page.goto(at('about/')))?.status(), 404);
-  host.start();
-  await page.goto(at('meetings/'));
-  await told(/metered/);
-  await page.getByRole('button', { name: 'Save all of it' }).click();
-  await told(/^Saved on/);
-  host.stop();
-  assert.equal((await page.goto(at('about/')))?.status(), 200);
-});
-
 test('two almanacs on one host keep a copy each', { tag: '@slow' }, async () => {
   const below = await builtFixture('sub-folder', { base: '/bees/' });
   await host.put('/bees/', below.folder);
