@@ -18,6 +18,12 @@ export function ok<Value>(value: Value): Accepted<Value> {
   return { ok: true, value };
 }
 
+/** The value of a result that cannot fail unless the code itself is wrong, such as a day that stands in it. Throws otherwise. */
+export function unwrap<Value>(result: Result<Value, string>): Value {
+  if (!result.ok) throw new RangeError(`unwrap: needs a value, got "${result.reason}"`);
+  return result.value;
+}
+
 export function err<Reason extends string>(reason: Reason, where: { row?: number; text?: string } = {}): Refused<Reason> {
   return { ok: false, reason, ...where };
 }

@@ -25,13 +25,18 @@ export function parseDay(text: string): Result<Day, DayReason> {
   return dayFrom(Number(found[1]), Number(found[2]), Number(found[3]));
 }
 
+/** Whether the text is a day in ISO form that exists, from 1900 to 2199. */
+export function isDay(text: string): text is Day {
+  return parseDay(text).ok;
+}
+
 /** A day from its three numbers. Months count from 1. */
 export function dayFrom(year: number, month: number, date: number): Result<Day, DayReason> {
   if (year < firstYear || year > lastYear) return err('year-out-of-range');
   if (month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) {
     return err('impossible-date');
   }
-  return ok(write(year, month, date));
+  return ok(dayOf(year, month, date));
 }
 
 export function partsOf(day: Day): { year: number; month: number; date: number } {
@@ -86,7 +91,7 @@ function fromCount(count: number): Day {
   const inYear = count - daysBeforeYear(year);
   let month = 12;
   while (daysBefore(year, month) >= inYear) month -= 1;
-  return write(year, month, inYear - daysBefore(year, month));
+  return dayOf(year, month, inYear - daysBefore(year, month));
 }
 
 function daysBeforeYear(year: number): number {
@@ -94,7 +99,8 @@ function daysBeforeYear(year: number): number {
   return past * 365 + Math.floor(past / 4) - Math.floor(past / 100) + Math.floor(past / 400);
 }
 
-function write(year: number, month: number, date: number): Day {
+/** The one constructor: three numbers that are known to be a day of the calendar. */
+export function dayOf(year: number, month: number, date: number): Day {
   const two = (number: number) => String(number).padStart(2, '0');
   return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}` as Day;
 }

@@ -4,9 +4,9 @@
  */
 import { ok, err, type Result } from '../result.ts';
 import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
-import { numbersOf } from './year-span.ts';
+import { monthDay, numbersOf } from './year-span.ts';
 
-export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDayOf } from './year-span.ts';
+export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDay, monthDayIn, monthDayOf } from './year-span.ts';
 
 declare const monthDayMark: unique symbol;
 export type MonthDay = string & { readonly [monthDayMark]: true };
@@ -18,8 +18,16 @@ export function parseMonthDay(text: string): Result<MonthDay, 'not-a-month-day' 
   const found = /^(\d{2})-(\d{2})$/.exec(text);
   if (!found) return err('not-a-month-day');
   const read = dayFrom(leapYear, Number(found[1]), Number(found[2]));
-  return read.ok ? ok(text as MonthDay) : err('impossible-date');
+  return read.ok ? ok(monthDay(Number(found[1]), Number(found[2]))) : err('impossible-date');
 }
+
+/** Whether the text is a day of some year as `MM-DD`; 29 February is one. */
+export function isMonthDay(text: string): text is MonthDay {
+  return parseMonthDay(text).ok;
+}
+
+/** 1 January, the first day that a sum of a year counts. */
+export const newYear = monthDay(1, 1);
 
 /** The day on which it falls in a given year. */
 export function dayInYear(monthDay: MonthDay, year: number): Day {
@@ -43,7 +51,7 @@ export function monthDayAt(dayNumber: number): MonthDay {
     left -= daysInMonth(commonYear, month);
     month += 1;
   }
-  return `${String(month).padStart(2, '0')}-${String(left).padStart(2, '0')}` as MonthDay;
+  return monthDay(month, left);
 }
 
 export function addMonthDays(monthDay: MonthDay, days: number): MonthDay {

@@ -2,7 +2,7 @@
  * The current day in a club's time zone, at an instant that the caller passes in. Only the caller reads the clock. No other file of
  * shared/ uses a Date. An unknown time zone throws.
  */
-import type { Day } from './day.ts';
+import { dayOf, type Day } from './day.ts';
 
 export function todayIn(timeZone: string, now: Date): Day {
   const parts = new Intl.DateTimeFormat('en-US-u-ca-gregory-nu-latn', {
@@ -14,5 +14,5 @@ export function todayIn(timeZone: string, now: Date): Day {
   const part = (type: string) => parts.find((one) => one.type === type)?.value ?? '';
   const year = part('year');
   if (!(Number(year) >= 1900 && Number(year) <= 2199)) throw new RangeError('todayIn: needs an instant from 1900 to 2199');
-  return `${year}-${part('month')}-${part('day')}` as Day;
+  return dayOf(Number(year), Number(part('month')), Number(part('day')));
 }

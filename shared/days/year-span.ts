@@ -7,7 +7,12 @@ import type { MonthDay } from './month-day.ts';
 import { monthName } from './month-names.ts';
 
 export function monthDayOf(day: Day): MonthDay {
-  return day.slice(5) as MonthDay;
+  return monthDayIn(day.slice(5));
+}
+
+/** The month and day of a text that this program wrote itself, such as an attribute of a page. Another text gives nonsense: parseMonthDay reads those. */
+export function monthDayIn(text: string): MonthDay {
+  return monthDay(Number(text.slice(0, 2)), Number(text.slice(3)));
 }
 
 /** Includes both ends. A span may cross New Year (`11-01` to `02-15`). */
@@ -32,6 +37,12 @@ export function formatMonthDays(first: MonthDay, last: MonthDay): string {
 export function halfMonthName(monthDay: MonthDay): string {
   const { month, date } = numbersOf(monthDay);
   return `${date <= 15 ? 'First' : 'Second'} half of ${monthName(month)}`;
+}
+
+/** The one constructor: two numbers that are known to be a day of some year. */
+export function monthDay(month: number, date: number): MonthDay {
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${two(month)}-${two(date)}` as MonthDay;
 }
 
 export function numbersOf(monthDay: MonthDay): { month: number; date: number } {

@@ -2,7 +2,7 @@
  * The named dates of a package calendar, as days from the install for each way of starting. calendar.ts computes the calendar itself.
  * Unit: days from the day of install.
  */
-import { daysBetween, parseDay, type Day } from '../days/day.ts';
+import { dayOf, daysBetween } from '../days/day.ts';
 import { packageCalendar, type CombStart, type DayRange, type PackageCalendar, type PackageHabits, type QueenStart } from './calendar.ts';
 
 const keys = {
@@ -28,5 +28,4 @@ export function calendarDays(name: CalendarName, way: { queen: QueenStart; comb:
 }
 
 /** An arbitrary day, because only the difference between days counts. */
-const read = parseDay('2001-01-01');
-const someDay: Day = read.ok ? read.value : ('2001-01-01' as Day);
+const someDay = dayOf(2001, 1, 1);

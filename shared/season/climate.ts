@@ -4,7 +4,7 @@
  * region; a fit to members' observations. Without a spread a sum counts too few degree-days and dates come up to 35 days late, so no date
  * is computed. Units: C and degree-days of C.
  */
-import type { MonthDay } from '../days/month-day.ts';
+import { newYear, type MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
 import { ok, err, type Result } from '../result.ts';
 import { celsiusDifferenceToFahrenheit, fahrenheitDifferenceToCelsius, fahrenheitToCelsius } from '../units/temperature.ts';
@@ -81,7 +81,7 @@ export function spreadIn(scale: Scale, spread: Spread): number {
 export function publishedSumFits(given: ClimateGiven): Result<true, 'too-small' | 'too-large'> {
   if (!given.publishedSum) return ok(true);
   const { sum, rule } = given.publishedSum;
-  const alone = seasonSums(given.normals, rule, 0, '01-01' as MonthDay).sums.at(-1) ?? 0;
+  const alone = seasonSums(given.normals, rule, 0, newYear).sums.at(-1) ?? 0;
   if (alone > sum) return err('too-small');
   return spreadForYear(given.normals, rule, sum).ok ? ok(true) : err('too-large');
 }

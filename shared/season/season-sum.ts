@@ -4,7 +4,7 @@
  * is passed in, or comes from the club's own observed years. Parts: daily-curve.ts, spread.ts. Units: one temperature scale; days;
  * `MM-DD`.
  */
-import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
+import { addMonthDays, dayOfCommonYear, newYear, type MonthDay } from '../days/month-day.ts';
 import { bisect } from '../numbers/bisect.ts';
 import { ok, err, type Result } from '../result.ts';
 import { dailyFromMonthly } from './daily-curve.ts';
@@ -66,7 +66,7 @@ const widestSpread = 30;
 
 /** The spread at which the normals give a published sum of a whole year. */
 export function spreadForYear(normals: Normals, rule: DegreeDayRule, publishedSum: number): Result<number, 'published-sum-does-not-fit'> {
-  const excess = (spread: number) => totalOf(seasonSums(normals, rule, spread, '01-01' as MonthDay)) - publishedSum;
+  const excess = (spread: number) => totalOf(seasonSums(normals, rule, spread, newYear)) - publishedSum;
   if (excess(0) > 0 || excess(widestSpread) < 0) return err('published-sum-does-not-fit');
   return ok(bisect(excess, 0, widestSpread));
 }

@@ -3,7 +3,7 @@
  * flow", "day 3 to day 5 after installing", "any time". Each meaning has one form; any other is refused with the form to write. There are
  * no years: a span may cross New Year, and 29 February is not a day of every year.
  */
-import { addMonthDays, dayOfCommonYear, type MonthDay } from '../days/month-day.ts';
+import { addMonthDays, dayOfCommonYear, monthDay, type MonthDay } from '../days/month-day.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
 import { betterForm } from './when-hints.ts';
 import { readPoint } from './when-point.ts';
@@ -22,10 +22,10 @@ export type When =
 export type ReadWhen = { ok: true; when: When } | { ok: false; found: string; write: string };
 
 /** `MM-DD`, both days included. The span may cross New Year. */
-export type Window = { from: string; to: string };
+export type Window = { from: MonthDay; to: MonthDay };
 
 /** The year of one district. */
-export type SeasonDays = { phases: Record<Phase, Window>; anchors: Record<string, string> };
+export type SeasonDays = { phases: Record<Phase, Window>; anchors: Record<string, MonthDay> };
 
 export function readWhen(text: string): ReadWhen {
   const when = readExactly(text);
@@ -62,20 +62,20 @@ export function resolveWhen(when: When, season: SeasonDays): Window | null {
   return { from: resolvePoint(when.from, season), to: resolvePoint(when.to, season) };
 }
 
-function resolvePoint(point: Point, season: SeasonDays): string {
-  if (point.kind === 'day') return [point.month, point.day].map((part) => String(part).padStart(2, '0')).join('-');
+function resolvePoint(point: Point, season: SeasonDays): MonthDay {
+  if (point.kind === 'day') return monthDay(point.month, point.day);
   const day = season.anchors[point.anchor];
   if (day === undefined) throw new RangeError(`resolveWhen: the season has no anchor ${point.anchor}`);
-  return addMonthDays(day as MonthDay, point.offsetDays);
+  return addMonthDays(day, point.offsetDays);
 }
 
 export function shiftWindow(window: Window, days: number): Window {
-  return { from: addMonthDays(window.from as MonthDay, days), to: addMonthDays(window.to as MonthDay, days) };
+  return { from: addMonthDays(window.from, days), to: addMonthDays(window.to, days) };
 }
 
 /** 1 for a single day. */
 export function daysInWindow({ from, to }: Window): number {
-  return ((dayOfCommonYear(to as MonthDay) - dayOfCommonYear(from as MonthDay) + 365) % 365) + 1;
+  return ((dayOfCommonYear(to) - dayOfCommonYear(from) + 365) % 365) + 1;
 }
 
 /** The anchors that a `when` is counted from. The start of a phase has the id of the phase. */

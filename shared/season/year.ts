@@ -29,28 +29,25 @@ export function guessesFrom(starts: { readonly [phase in Phase]: MonthDay }): { 
 
 /** `text` names the phase that has no date, or that begins where the phase before it has not begun. */
 export function seasonFrom(anchors: Anchors): Result<SeasonDays, 'no-date' | 'out-of-order'> {
-  const starts = phases.map((phase) => {
-    const anchor = anchors[phaseStarts[phase].anchor];
-    return anchor && addMonthDays(anchor.expected, phaseStarts[phase].offsetDays);
-  });
-  const missing = starts.indexOf(undefined);
-  if (missing >= 0) return err('no-date', { text: phases[missing] ?? '' });
-  const lengths = starts.map((start, index) => (dayNumber(starts[(index + 1) % phases.length]) - dayNumber(start) + 365) % 365);
+  const missing = phases.find((phase) => !anchors[phaseStarts[phase].anchor]);
+  if (missing) return err('no-date', { text: missing });
+  const starts = phases.map((phase) => addMonthDays(anchors[phaseStarts[phase].anchor]!.expected, phaseStarts[phase].offsetDays));
+  const lengths = starts.map(
+    (start, index) => (dayOfCommonYear(starts[(index + 1) % phases.length]!) - dayOfCommonYear(start) + 365) % 365,
+  );
   const wrong = lengths.reduce((sum, length) => sum + length, 0) === 365 ? lengths.indexOf(0) : lengths.indexOf(Math.max(...lengths));
   if (wrong >= 0) return err('out-of-order', { text: phases[(wrong + 1) % phases.length] ?? '' });
-  return ok(daysOf(starts as MonthDay[], anchors));
+  return ok(daysOf(starts, anchors));
 }
-
-const dayNumber = (day: MonthDay | undefined): number => (day === undefined ? NaN : dayOfCommonYear(day));
 
 function daysOf(starts: readonly MonthDay[], anchors: Anchors): SeasonDays {
   const window = (index: number): Window => ({
-    from: starts[index] ?? '',
-    to: addMonthDays(starts[(index + 1) % phases.length] as MonthDay, -1),
+    from: starts[index]!,
+    to: addMonthDays(starts[(index + 1) % phases.length]!, -1),
   });
   const days = anchorRules.flatMap(({ id }) => (anchors[id] ? [[id, anchors[id].expected] as const] : []));
   return {
     phases: Object.fromEntries(phases.map((phase, index) => [phase, window(index)])) as Record<Phase, Window>,
-    anchors: Object.fromEntries([...phases.map((phase, index) => [phase, starts[index] ?? ''] as const), ...days]),
+    anchors: Object.fromEntries([...phases.map((phase, index) => [phase, starts[index]!] as const), ...days]),
   };
 }

@@ -1,5 +1,5 @@
 /* Checks a sum of degree-days in forage/: it states method, base and first day, in one scale, from the winter of this hemisphere. */
-import { formatMonthDay, parseMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Forage } from '../schemas/forage.ts';
@@ -47,16 +47,14 @@ function capSaid({ method, cap, base }: NonNullable<Forage['bloom']>): Omit<Said
   return cap > base ? null : { found: `${cap}, which is not over the base of ${base}`, write: 'a higher cap' };
 }
 
-function fromSaid(text: string, hemisphere: Club['hemisphere'] | undefined): Omit<Said, 'rule' | 'field'> | null {
-  const read = parseMonthDay(text);
-  if (!read.ok) return { found: `"${text}"`, write: 'a day of the year such as "01-01"' };
+function fromSaid(from: MonthDay, hemisphere: Club['hemisphere'] | undefined): Omit<Said, 'rule' | 'field'> | null {
   if (hemisphere === undefined) return null;
-  const month = Number(text.slice(0, 2));
+  const month = Number(from.slice(0, 2));
   const winter = hemisphere === 'north' ? month >= 11 || month <= 4 : month >= 5 && month <= 10;
   if (winter) return null;
   const other = hemisphere === 'north' ? '"01-01" and a northern sum' : '"07-01" and a southern sum';
   return {
-    found: `a sum counted from ${formatMonthDay(text as MonthDay)}, in summer or fall here`,
+    found: `a sum counted from ${formatMonthDay(from)}, in summer or fall here`,
     write: `${other}: a list of the other half of the world cannot be turned round`,
   };
 }

@@ -1,5 +1,5 @@
 /* Checks figures: dated rows of one number or one range each. The rows of one source follow one another without a gap. */
-import { addDays, type Day } from '../../shared/days/day.ts';
+import { addDays } from '../../shared/days/day.ts';
 import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
@@ -141,7 +141,7 @@ function periodFaults(entry: SoundEntry<Figure>): Diagnostic[] {
           write: 'the rows of one source oldest first, each from a later day',
         }),
       ];
-    const last = addDays(from as Day, -1);
+    const last = addDays(from, -1);
     if (row.until === last) return [];
     if (row.until === undefined)
       return [

@@ -1,5 +1,5 @@
 /* Checks meetings: date, weekday and hours agree, and the district is one of the club's. */
-import { weekday, type Day } from '../../shared/days/day.ts';
+import { weekday } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
@@ -21,7 +21,7 @@ const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Said, 'rule' | '
 function dayFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
   const { day, weekday: typed, 'last-day': last } = entry.data;
   const faults: Diagnostic[] = [];
-  const truth = weekday(day as Day);
+  const truth = weekday(day);
   if (typed && typed !== truth)
     faults.push(at(entry, 'weekday', { found: `${typed}, but ${day} is a ${truth}`, write: `${truth}, or the day that is meant` }));
   if (last !== undefined && last <= day)

@@ -1,5 +1,5 @@
 /* Checks notices: each begins before it ends, ends soon, and names existing pages and districts. */
-import { addDays, type Day } from '../../shared/days/day.ts';
+import { addDays } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import { addressesOf } from './addresses.ts';
@@ -26,7 +26,7 @@ function dayFaults(entry: SoundEntry<Notice>): Diagnostic[] {
     return [
       atField(entry, ['until'], { rule: 'notice', field: 'until', found: `${until}, before from, ${from}`, write: 'a day from then on' }),
     ];
-  const last = addDays(from as Day, MOST_DAYS);
+  const last = addDays(from, MOST_DAYS);
   if (until > last)
     return [
       atField(entry, ['until'], {

@@ -66,12 +66,12 @@ function outOfYear(day: string, year: number, hemisphere: Hemisphere): { found: 
     : { found: `${day} under year ${year}`, write: `a day from ${first} to ${last}, or another year` };
 }
 
-function outOfOrder(day: string, { after }: AnchorRule, year: ObservedYear): { found: string; write: string } | null {
+function outOfOrder(day: Day, { after }: AnchorRule, year: ObservedYear): { found: string; write: string } | null {
   const before = after === undefined ? undefined : year[after as AnchorId];
   if (after === undefined || before === undefined || before < day) return null;
   return {
-    found: `${formatDay(day as Day)}, which is not after ${after}, ${formatDay(before as Day)}`,
-    write: `a day from ${addDays(before as Day, 1)}`,
+    found: `${formatDay(day)}, which is not after ${after}, ${formatDay(before)}`,
+    write: `a day from ${addDays(before, 1)}`,
   };
 }
 

@@ -11,7 +11,7 @@ import { atField, isDraft, isWithdrawn } from './place.ts';
 /** The maximum of months from a check to the next. Pages whose content an authority may revise have less. */
 const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions', 'signs']);
 
-type Reviewed = { checked: string; 'next-check': string; by?: string; history?: { changed: string; what: string }[] };
+type Reviewed = { checked: Day; 'next-check': Day; by?: string; history?: { changed: Day; what: string }[] };
 
 export function reviewFaults(club: ValidEntries): Diagnostic[] {
   return reviewed(club).flatMap(({ entry, path, review }) => [...spanFaults(entry, path, review), ...historyFaults(entry, review)]);
@@ -132,12 +132,12 @@ function consentDays(club: ValidEntries): Dated[] {
   );
 }
 
-const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string, day: string): Dated => ({
+const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string, day: Day): Dated => ({
   path: entry.path,
   ...entry.fields.placeOf(path),
   what,
   by,
-  day: day as Day,
+  day,
 });
 
 /** Entries with a check and a next check. Drafts are left out. */

@@ -1,5 +1,5 @@
 /* Checks the phases of the year in club.yaml: two days each, in order, once around the year. */
-import { addMonthDays, dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { addMonthDays, dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
 import {
   daysInWindow,
   phaseName,
@@ -55,14 +55,14 @@ function daysOnly(when: When): Window | null {
 
 /** Reports a gap or an overlap between two phases. */
 function join(before: Window, next: Window, name: string): { found: string; write: string } | null {
-  const start = addMonthDays(before.to as MonthDay, 1);
-  const apart = (dayOfCommonYear(next.from as MonthDay) - dayOfCommonYear(start) + 365) % 365;
+  const start = addMonthDays(before.to, 1);
+  const apart = (dayOfCommonYear(next.from) - dayOfCommonYear(start) + 365) % 365;
   if (apart === 0) return null;
   const found =
     apart <= 182
-      ? `${formatMonthDay(next.from as MonthDay)}, which leaves ${days(apart)} after ${name} in no part of the year`
-      : `${formatMonthDay(next.from as MonthDay)}, while ${name} lasts until ${formatMonthDay(before.to as MonthDay)}`;
-  return { found, write: `"${formatMonthDay(start)} to ${formatMonthDay(next.to as MonthDay)}", or another last day for ${name}` };
+      ? `${formatMonthDay(next.from)}, which leaves ${days(apart)} after ${name} in no part of the year`
+      : `${formatMonthDay(next.from)}, while ${name} lasts until ${formatMonthDay(before.to)}`;
+  return { found, write: `"${formatMonthDay(start)} to ${formatMonthDay(next.to)}", or another last day for ${name}` };
 }
 
 const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);

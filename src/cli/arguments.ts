@@ -2,13 +2,20 @@
 // the program.
 import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import type { Day } from '../../shared/days/day.ts';
 import { commands, type Command, type CommandName, type Option } from './commands.ts';
 import { nearName } from './near-name.ts';
 import { mistakeIn } from './option-values.ts';
 import { projectFolder, whereThePersonStands } from './paths.ts';
 
 type OptionsOf<Name extends CommandName> = (typeof commands)[Name]['options'];
-type ValueOf<One> = One extends { takes: 'flag' } ? boolean : One extends { otherwise: string } ? string : string | undefined;
+type ValueOf<One> = One extends { takes: 'flag' }
+  ? boolean
+  : One extends { takes: 'day' }
+    ? Day | undefined
+    : One extends { otherwise: string }
+      ? string
+      : string | undefined;
 export type Values<Name extends CommandName> = { -readonly [Key in keyof OptionsOf<Name>]: ValueOf<OptionsOf<Name>[Key]> };
 
 export type Arguments<Name extends CommandName> =

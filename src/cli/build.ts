@@ -3,6 +3,7 @@
  * one. A build that fails or is killed at any step leaves the last good site whole.
  */
 import { join, resolve } from 'node:path';
+import type { Day } from '../../shared/days/day.ts';
 import { foundIn } from '../checks/drafts.ts';
 import { setOptions } from '../integration/options.ts';
 import { endProgress } from '../integration/progress.ts';
@@ -26,7 +27,7 @@ export type BuildOptions = {
   out: string;
   base: string;
   site?: string | undefined;
-  edition?: string | undefined;
+  edition?: Day | undefined;
   quiet?: boolean | undefined;
   /** Files with faults are published in their last good state, instead of stopping the build. */
   'last-good'?: boolean | undefined;

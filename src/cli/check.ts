@@ -5,7 +5,6 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
-import type { Day } from '../../shared/days/day.ts';
 import { hintsOf } from '../checks/check.ts';
 import { consentHints } from '../checks/contacts.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
@@ -29,7 +28,7 @@ if (values['write-ids']) writeIds(values.content);
 const folder = readFolder(values.content);
 const { faults: unreadable } = await readyPictures(folder, picturesFolder, console.error);
 const found = foundIn(folder, unreadable);
-const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on as Day) : [])]);
+const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on!) : [])]);
 console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
 if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {
   const place = relative(projectFolder, values.content).split(sep).join('/');

@@ -1,4 +1,5 @@
 // Validates the values of options by kind, with a sentence for each error.
+import { isDay } from '../../shared/days/day.ts';
 import type { Kind } from './commands.ts';
 
 /** @returns the sentence for an invalid value, or undefined */
@@ -23,12 +24,6 @@ function nounFor(takes: Exclude<Kind, 'flag'>): string {
     base: 'a path, as in /club/,',
     site: 'an address, as in https://club.example,',
   }[takes];
-}
-
-function isDay(text: string): boolean {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
-  if (!year || !month || !day) return false;
-  return month <= 12 && day <= new Date(Date.UTC(year, month, 0)).getUTCDate();
 }
 
 function isSite(text: string): boolean {

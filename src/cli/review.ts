@@ -2,7 +2,6 @@
  * `npm run review`: lists by duty what is overdue or due for a check within 60 days. Without --on it reads the clock, in the club's own
  * time zone. Of the other commands only withdraw does.
  */
-import type { Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { validEntries } from '../checks/fields.ts';
 import { dueLines, dueOn } from '../checks/review.ts';
@@ -18,7 +17,7 @@ if (club.club === null && values.on === undefined) {
   );
   process.exit(1);
 }
-const on = (values.on ?? todayIn(club.club!.data['time-zone'], new Date())) as Day;
+const on = values.on ?? todayIn(club.club!.data['time-zone'], new Date());
 console.log(dueLines(dueOn(club, on), on).join('\n'));
 const read = Object.values(club.of).flat().length;
 if (read < folder.entries.length)

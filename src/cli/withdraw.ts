@@ -57,7 +57,7 @@ const address = collections[collection].path;
 console.log(
   [
     '',
-    `${path} is withdrawn from ${formatDay(day as Day)} on: ${why}`,
+    `${path} is withdrawn from ${formatDay(day)} on: ${why}`,
     `Its file says so in one line, and is otherwise as it was. Take the line out when the entry may be read again.`,
     address === null
       ? 'Nothing names it any more; /withdrawn/ lists it with the reason.'
@@ -79,7 +79,7 @@ function reasonOf(given: string | undefined): string {
 }
 
 /** The computer's own time zone, where the club's cannot be read. */
-function today({ club }: Folder): string {
+function today({ club }: Folder): Day {
   const zone = (club?.fields.value as { 'time-zone'?: unknown } | undefined)?.['time-zone'];
   try {
     return todayIn(String(zone), new Date());

@@ -5,7 +5,6 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroConfig, AstroIntegration } from 'astro';
-import type { Day } from '../../shared/days/day.ts';
 import { validEntries } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import { passSettings, type Settings } from '../lib/settings.ts';
@@ -86,7 +85,7 @@ export function almanac(): AstroIntegration {
           former,
           almanac: club.club!.data.almanac,
           address: address ?? null,
-          due: dueOn(club, settings.edition.day as Day),
+          due: dueOn(club, settings.edition.day),
         });
         const changed = whatChanged(prints, sourcePrints(root, options.content));
         if (changed) throw new Error(`${changed} while the site was built. Run it again.`);

@@ -1,6 +1,6 @@
 /* Changes since the previous edition in the output folder: for the webmaster, and as a paragraph for the club's newsletter. */
 import { formatDay } from '../../shared/days/show-day.ts';
-import type { Day } from '../../shared/days/day.ts';
+import { isDay, type Day } from '../../shared/days/day.ts';
 import type { EditionRecord } from './edition-record.ts';
 
 /** Titles of pages. */
@@ -27,20 +27,20 @@ export function changesBetween(before: EditionRecord, now: EditionRecord): Chang
 }
 
 /** Ready to paste, with as many titles as fit in a newsletter. */
-export function letterParagraph(almanac: string, day: string, { added, changed, gone }: Changes, address: string | null): string {
+export function letterParagraph(almanac: string, day: Day, { added, changed, gone }: Changes, address: string | null): string {
   const listed = (words: string, titles: string[]): string =>
     titles.length === 0
       ? ''
       : ` ${words}: ${titles.slice(0, 12).join('; ')}${titles.length > 12 ? ` and ${titles.length - 12} more` : ''}.`;
   const nothing = added.length + changed.length + gone.length === 0 ? ' Its pages say what they said before.' : '';
-  return `${almanac}, edition of ${formatDay(day as Day)}.${listed('New', added)}${listed('Changed', changed)}${listed('Taken down', gone)}${nothing}${address ? ` ${address}` : ''}`;
+  return `${almanac}, edition of ${formatDay(day)}.${listed('New', added)}${listed('Changed', changed)}${listed('Taken down', gone)}${nothing}${address ? ` ${address}` : ''}`;
 }
 
 /** The record in a built folder, or null where there is none or it cannot be parsed. */
 export function readRecord(text: string | null): EditionRecord | null {
   try {
     const record = JSON.parse(text ?? '') as EditionRecord;
-    return typeof record.day === 'string' && typeof record.pages === 'object' && record.pages !== null ? record : null;
+    return isDay(record.day) && typeof record.pages === 'object' && record.pages !== null ? record : null;
   } catch {
     return null;
   }

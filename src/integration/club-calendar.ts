@@ -4,7 +4,7 @@
  */
 import ical, { ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
-import { addDays, type Day } from '../../shared/days/day.ts';
+import { addDays } from '../../shared/days/day.ts';
 import type { Club, Meeting } from './handed-over.ts';
 import { WallClock } from './wall-clock.ts';
 
@@ -55,7 +55,7 @@ function addMeeting(
 /** All-day events where no hour is known, or where several days have no end time. */
 function span({ day, lastDay, start, finish }: Meeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
   if (!start || (lastDay && !finish))
-    return { start: new WallClock(day, '00:00'), end: new WallClock(addDays((lastDay ?? day) as Day, 1), '00:00'), allDay: true };
+    return { start: new WallClock(day, '00:00'), end: new WallClock(addDays(lastDay ?? day, 1), '00:00'), allDay: true };
   return { start: new WallClock(day, start), end: finish ? new WallClock(lastDay ?? day, finish) : null, allDay: false };
 }
 

@@ -3,9 +3,10 @@
  * added, changed and removed pages.
  */
 import { createHash } from 'node:crypto';
+import type { Day } from '../../shared/days/day.ts';
 import { mainWords, titleOf, type BuiltPage } from './built-pages.ts';
 
-export type Edition = { day: string; fingerprint: string };
+export type Edition = { day: Day; fingerprint: string };
 
 export type EditionRecord = Edition & {
   /** By path below the base, in a fixed order. */

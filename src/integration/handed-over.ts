@@ -1,6 +1,8 @@
 /* What the pages' build hands over beside the pages: one file, read here and taken out of the site. */
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Day } from '../../shared/days/day.ts';
+import type { MonthDay } from '../../shared/days/month-day.ts';
 
 export type Club = {
   id: string;
@@ -19,8 +21,8 @@ export type Meeting = {
   kind: string;
   place: string;
   /** As 2026-05-16. */
-  day: string;
-  lastDay?: string;
+  day: Day;
+  lastDay?: Day;
   /** The hall's clock, as 18:30. */
   start?: string;
   finish?: string;
@@ -35,8 +37,8 @@ export type Task = {
   list: string;
   title: string;
   why: string;
-  from: string;
-  to: string;
+  from: MonthDay;
+  to: MonthDay;
   /** Where the days come from. */ basis: string | null;
   changes: number;
 };
@@ -46,7 +48,7 @@ export type SeasonTasks = { district: string; name: string; tasks: Task[] };
 export type Word = { id: string; names: string[]; more?: string };
 
 /** Something new: `key` names it for good. */
-export type News = { key: string; title: string; words: string; place: string; day: string };
+export type News = { key: string; title: string; words: string; place: string; day: Day };
 
 /** Old addresses and where they lead now, as /lists/package-day/. */
 export type Moved = { from: string; to: string };

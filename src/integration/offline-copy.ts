@@ -9,7 +9,6 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { rolldown } from 'rolldown';
 import { formatDay } from '../../shared/days/show-day.ts';
-import type { Day } from '../../shared/days/day.ts';
 import type { Edition } from './edition-record.ts';
 
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
@@ -35,7 +34,7 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
   const copy = {
     base,
     day: edition.day,
-    dayInWords: formatDay(edition.day as Day),
+    dayInWords: formatDay(edition.day),
     print: edition.fingerprint,
     zone,
     size,

@@ -3,12 +3,13 @@
  * ALMANAC_CONTENT=../my-club npx astro build. The commands of src/cli set the same variables.
  */
 import { resolve } from 'node:path';
+import { isDay, type Day } from '../../shared/days/day.ts';
 
 export type AlmanacOptions = {
   /** The club's folder. */
   content: string;
   /** The edition's day; without it the newest day in the content. */
-  edition?: string | undefined;
+  edition?: Day | undefined;
   /** The folder of the edition that the new one replaces, for the report; without it the output folder. */
   replaces?: string | undefined;
   /** Only faults are printed. */
@@ -27,10 +28,15 @@ export function optionsIn(environment: NodeJS.ProcessEnv, root: string): Almanac
   const valueOf = (name: keyof typeof VARIABLES): string | undefined => environment[VARIABLES[name]] || undefined;
   return {
     content: resolve(root, valueOf('content') ?? 'content'),
-    edition: valueOf('edition'),
+    edition: dayIn(valueOf('edition')),
     replaces: valueOf('replaces'),
     quiet: valueOf('quiet') !== undefined,
   };
+}
+
+function dayIn(text: string | undefined): Day | undefined {
+  if (text === undefined || isDay(text)) return text;
+  throw new Error(`${VARIABLES.edition} takes a day written as 2026-05-01, not ${text}.`);
 }
 
 /** Sets the variables for Astro, which runs in this process. An option that is not given is unset. */

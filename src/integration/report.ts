@@ -29,7 +29,7 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
   if (former) {
     const changes = changesBetween(former.record, now);
     const none = changes.added.length + changes.changed.length + changes.gone.length === 0;
-    lines.push('', `Since the edition of ${formatDay(former.record.day as Day)}${none ? ' no page has other words.' : ':'}`);
+    lines.push('', `Since the edition of ${formatDay(former.record.day)}${none ? ' no page has other words.' : ':'}`);
     for (const [words, titles] of [
       ['added', changes.added],
       ['changed', changes.changed],
@@ -49,11 +49,11 @@ function listed(words: string, titles: readonly string[]): string[] {
   return [`  ${titles.length} ${words}`, ...shown, ...(titles.length > MOST_TITLES ? [`    and ${titles.length - MOST_TITLES} more`] : [])];
 }
 
-function dueLines(due: readonly Due[], day: string): string[] {
+function dueLines(due: readonly Due[], day: Day): string[] {
   const past = due.filter(({ daysLeft }) => daysLeft < 0);
-  if (past.length === 0) return [`Nothing was past its next check on ${formatDay(day as Day)}. npm run review says what comes next.`];
+  if (past.length === 0) return [`Nothing was past its next check on ${formatDay(day)}. npm run review says what comes next.`];
   return [
-    `${past.length} past their next check on ${formatDay(day as Day)}; npm run review -- --on ${day} lists all:`,
+    `${past.length} past their next check on ${formatDay(day)}; npm run review -- --on ${day} lists all:`,
     ...past.slice(0, 5).map(({ path, what, day: next }) => `  ${path}: ${what}, ${next}`),
   ];
 }

@@ -12,7 +12,7 @@ import { WallClock } from './wall-clock.ts';
 const ASK_AGAIN_AFTER = 24 * 60 * 60;
 
 /** `root` is the address of the first page, where the site has one. */
-export function seasonCalendar(club: Club, { district, name, tasks }: SeasonTasks, editionDay: string, root: string | null): string {
+export function seasonCalendar(club: Club, { district, name, tasks }: SeasonTasks, editionDay: Day, root: string | null): string {
   const calendar = ical({
     name: `${club.name}: what to do in ${name}`,
     prodId: { company: club.id, product: 'almanac', language: 'EN' },
@@ -20,7 +20,7 @@ export function seasonCalendar(club: Club, { district, name, tasks }: SeasonTask
     ttl: ASK_AGAIN_AFTER,
   });
   for (const task of tasks) {
-    const { first, last } = nextOccurrence(task.from as MonthDay, task.to as MonthDay, editionDay as Day);
+    const { first, last } = nextOccurrence(task.from, task.to, editionDay);
     calendar.createEvent({
       id: `${task.list}.${district}.${first.slice(0, 4)}@${club.id}`,
       sequence: task.changes,

@@ -1,5 +1,4 @@
 /* Props of the degree-day page: plants with a published sum of degree-days, and the club's own climate. */
-import type { Day } from '../../shared/days/day.ts';
 import { dayOfCommonYear, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import { spreadIn } from '../../shared/season/climate.ts';
 import type { DegreeDayMethod } from '../../shared/season/degree-day.ts';
@@ -44,8 +43,8 @@ export function bloomPlants(almanac: Almanac, notes: Note[]): BloomPlant[] {
     if (!bloom) return [];
     const source = almanac.sources.get(bloom.source);
     return [{
-      id, name: data.title, sum: bloom['degree-days'], scale: bloom.scale, base: bloom.base, ...(bloom.cap === undefined ? {} : { cap: bloom.cap }), from: bloom.from as MonthDay, method: bloom.method, stage: bloom.stage, place: bloom.place,
-      fromMemory: bloom.certainty === 'memory', note: noteOf(notes, [source ? sourceWords(source) : bloom.source, bloom.place, capital(sureness(bloom.certainty))]), observed: (data.observed ?? []).map(({ first }) => dayOfCommonYear(monthDayOf(first as Day))),
+      id, name: data.title, sum: bloom['degree-days'], scale: bloom.scale, base: bloom.base, ...(bloom.cap === undefined ? {} : { cap: bloom.cap }), from: bloom.from, method: bloom.method, stage: bloom.stage, place: bloom.place,
+      fromMemory: bloom.certainty === 'memory', note: noteOf(notes, [source ? sourceWords(source) : bloom.source, bloom.place, capital(sureness(bloom.certainty))]), observed: (data.observed ?? []).map(({ first }) => dayOfCommonYear(monthDayOf(first))),
     }];
   }).sort((a, b) => (a.scale === b.scale ? a.base - b.base : a.scale < b.scale ? -1 : 1) || a.sum - b.sum); // prettier-ignore
 }

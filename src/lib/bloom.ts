@@ -2,7 +2,7 @@
  * Bloom calendar of each district: every plant of forage/ with its days in flower, their basis, and its sum with method and place. A
  * plant without a date states the reason.
  */
-import { dayOfCommonYear, formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
 import { inBloom } from '../../shared/season/bloom.ts';
 import type { BloomHere } from '../../shared/season/bloom-calendar.ts';
 import type { Forage } from '../schemas/forage.ts';
@@ -81,5 +81,5 @@ const METHODS: Record<NonNullable<Forage['bloom']>['method'], string> = {
 
 /** "42 degree-days over 50 F from 1 January, with the daily low raised to the base (low-floored); Wooster, Ohio." */
 function sumWords({ base, cap, scale, from, method, place, certainty, ...bloom }: NonNullable<Forage['bloom']>, source: string): string {
-  return `${bloom.stage === 'full bloom' ? 'Full bloom' : 'First bloom'} at ${bloom['degree-days']} degree-days over ${base} ${scale}${cap === undefined ? '' : `, up to ${cap} ${scale},`} from ${formatMonthDay(from as MonthDay)}, ${METHODS[method]}; ${place}. ${source.replace(/\.?$/, '.')} ${sureness(certainty).replace(/^./, (first) => first.toUpperCase())}.`;
+  return `${bloom.stage === 'full bloom' ? 'Full bloom' : 'First bloom'} at ${bloom['degree-days']} degree-days over ${base} ${scale}${cap === undefined ? '' : `, up to ${cap} ${scale},`} from ${formatMonthDay(from)}, ${METHODS[method]}; ${place}. ${source.replace(/\.?$/, '.')} ${sureness(certainty).replace(/^./, (first) => first.toUpperCase())}.`;
 }

@@ -3,6 +3,7 @@
  * file that reads entries from Astro. The others work on what it returns.
  */
 import { getCollection, type CollectionKey } from 'astro:content';
+import type { Day } from '../../shared/days/day.ts';
 import type { Article } from '../schemas/articles.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
@@ -60,7 +61,7 @@ export type Withdrawn = {
   id: string;
   title: string;
   place: string | null;
-  day: string;
+  day: Day;
   why: string;
   ask?: string | undefined;
 };

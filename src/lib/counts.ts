@@ -3,8 +3,8 @@
  * all together with its likely range, and how many reached the level that the club follows. It contains no names, and no place finer than
  * a district.
  */
-import type { Day } from '../../shared/days/day.ts';
-import { halfMonthName, isWithinSpan, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
+import { dayOf, partsOf, type Day } from '../../shared/days/day.ts';
+import { halfMonthName, isWithinSpan, monthDayOf } from '../../shared/days/month-day.ts';
 import { apiaryRate, type ApiaryRate } from '../../shared/mites/apiary-rate.ts';
 import { ratePer100 } from '../../shared/mites/rate.ts';
 import { spreadOf, type Five } from '../../shared/numbers/spread-of.ts';
@@ -29,7 +29,7 @@ export type HalfMonth = {
   methods: string[];
 };
 
-export type Season = { id: string; title: string; from: string; to: string; colonies: number; halves: HalfMonth[]; together: ApiaryRate };
+export type Season = { id: string; title: string; from: Day; to: Day; colonies: number; halves: HalfMonth[]; together: ApiaryRate };
 
 export function countSeasons(almanac: Almanac, day: string): Season[] {
   const levels = followedLevels(almanac, 'mite-action-level', day);
@@ -55,10 +55,11 @@ function halvesOf(rows: readonly CountRow[], seasons: readonly DistrictSeason[],
   const keyOf = ({ date }: CountRow): string => `${date.slice(0, 7)} ${Number(date.slice(8)) <= 15 ? 1 : 2}`;
   return [...new Set(rows.map(keyOf))].map((key) => {
     const held = rows.filter((row) => keyOf(row) === key);
+    const { year, month } = partsOf(held[0]!.date);
     const rates = held.map(({ mites, bees }) => ratePer100(mites, bees));
     const own = held.map((row) => levelOn(row.date, seasons.find(({ id }) => id === row.district) ?? seasons[0]!, levels));
     return {
-      name: halfMonthName(monthDayOf(held[0]!.date as Day)) + (runsOver ? ` ${key.slice(0, 4)}` : ''),
+      name: halfMonthName(monthDayOf(held[0]!.date)) + (runsOver ? ` ${key.slice(0, 4)}` : ''),
       colonies: held.length,
       districts: seasons
         .map(({ id, name }) => ({ name, colonies: held.filter(({ district }) => district === id).length }))
@@ -66,7 +67,7 @@ function halvesOf(rows: readonly CountRow[], seasons: readonly DistrictSeason[],
       rates,
       spread: spreadOf(rates),
       together: apiaryRate(held),
-      levelPer100: levelOn(`${key.slice(0, 7)}-${key.endsWith('1') ? '08' : '23'}`, seasons[0]!, levels),
+      levelPer100: levelOn(dayOf(year, month, key.endsWith('1') ? 8 : 23), seasons[0]!, levels),
       over: own.some((level) => level === undefined) ? null : rates.filter((rate, index) => rate >= own[index]!).length,
       methods: [...new Set(held.map(({ method }) => method))].sort(),
     };
@@ -74,9 +75,9 @@ function halvesOf(rows: readonly CountRow[], seasons: readonly DistrictSeason[],
 }
 
 /** The level of the phase that contains a day. The strictest counts where several rows cover it. */
-function levelOn(date: string, { days }: DistrictSeason, levels: readonly HeldLevel[]): number | undefined {
-  const monthDay = monthDayOf(date as Day);
-  const phase = phases.find((each: Phase) => isWithinSpan(monthDay, days.phases[each].from as MonthDay, days.phases[each].to as MonthDay));
+function levelOn(date: Day, { days }: DistrictSeason, levels: readonly HeldLevel[]): number | undefined {
+  const monthDay = monthDayOf(date);
+  const phase = phases.find((each: Phase) => isWithinSpan(monthDay, days.phases[each].from, days.phases[each].to));
   const covering = levels.filter((level) => phase !== undefined && level.phases.includes(phase)).map(({ levelPer100 }) => levelPer100);
   return covering.length > 0 ? Math.min(...covering) : undefined;
 }

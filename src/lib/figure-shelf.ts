@@ -3,7 +3,6 @@
  * figure has a fragment on its subject's page, which notes link to.
  */
 import { formatDay } from '../../shared/days/show-day.ts';
-import type { Day } from '../../shared/days/day.ts';
 import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Almanac } from './content.ts';
 import { sourceWords, sureness } from './figures.ts';
@@ -75,8 +74,7 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
     ]
       .filter(Boolean)
       .join('; '),
-    inForce:
-      row.until === undefined ? `from ${formatDay(row.from as Day)}` : `${formatDay(row.from as Day)} to ${formatDay(row.until as Day)}`,
+    inForce: row.until === undefined ? `from ${formatDay(row.from)}` : `${formatDay(row.from)} to ${formatDay(row.until)}`,
     sure: sureness(row.certainty),
     note: row.note ?? '',
     isFollowed: followedRows(figure).includes(row.id),

@@ -1,6 +1,5 @@
 /* Finds the row of a figure that is in force on a day, and formats its source note. */
 import { formatDay } from '../../shared/days/show-day.ts';
-import type { Day } from '../../shared/days/day.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
 
@@ -43,7 +42,7 @@ export function figureNote(figure: Figure, row: FigureRow, source: Source | unde
     [row.place, row.method].filter(Boolean).join('; '),
     row.note,
     source?.kind === 'habit' ? '' : sentenceCase(SURENESS[row.certainty]),
-    `Checked ${formatDay(figure.checked as Day)}`,
+    `Checked ${formatDay(figure.checked)}`,
   ];
   return parts
     .filter((part): part is string => Boolean(part))

@@ -1,13 +1,10 @@
 /* Formats the time of a meeting in local time. */
 import { formatDayRange, formatDayWithWeekday } from '../../shared/days/show-day.ts';
-import type { Day } from '../../shared/days/day.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 
 /** "Saturday 16 May 2026, 10:00 to 12:30". */
 export function meetingTime(meeting: Meeting): string {
-  const days = meeting['last-day']
-    ? formatDayRange(meeting.day as Day, meeting['last-day'] as Day)
-    : formatDayWithWeekday(meeting.day as Day);
+  const days = meeting['last-day'] ? formatDayRange(meeting.day, meeting['last-day']) : formatDayWithWeekday(meeting.day);
   if (!meeting.start) return days;
   return `${days}, ${meeting.start}${meeting.finish ? ` to ${meeting.finish}` : ''}`;
 }

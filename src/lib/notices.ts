@@ -2,8 +2,8 @@
  * Notices, and the pages that show them at the top. The browser decides which are current when a page is read. A notice whose last day
  * precedes the edition's day is left out.
  */
-import { formatDay, formatDayRange } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
+import { formatDay, formatDayRange } from '../../shared/days/show-day.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import type { Almanac } from './content.ts';
 import { askOf, type Asked } from './page-context.ts';
@@ -11,8 +11,8 @@ import { sourceWords } from './figures.ts';
 
 export type Told = {
   id: string;
-  from: string;
-  until: string;
+  from: Day;
+  until: Day;
   kind: string;
   title: string;
   says: string[];
@@ -44,7 +44,7 @@ export function noticesFrom(almanac: Almanac, day: string): Told[] {
       title: data.title,
       says: data.says,
       where: almanac.seasons.find((district) => district.id === data.district)?.name ?? '',
-      days: data.from === data.until ? formatDay(data.from as Day) : formatDayRange(data.from as Day, data.until as Day),
+      days: data.from === data.until ? formatDay(data.from) : formatDayRange(data.from, data.until),
       by: data.by,
       ask: askOf(almanac, data.ask),
       source: data.source && almanac.sources.has(data.source) ? sourceWords(almanac.sources.get(data.source)!) : '',

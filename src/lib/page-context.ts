@@ -90,15 +90,15 @@ export const furtherSources = (almanac: Almanac, ids: readonly string[]): string
     return source ? [sourceWords(source)] : [];
   });
 
-type Reviewed = { checked: string; 'next-check': string; by: string; history?: { changed: string; what: string }[] | undefined };
+type Reviewed = { checked: Day; 'next-check': Day; by: string; history?: { changed: Day; what: string }[] | undefined };
 
 export const reviewOf = (fields: Reviewed): Review => ({
-  checked: formatDay(fields.checked as Day),
+  checked: formatDay(fields.checked),
   checkedDay: fields.checked,
-  next: formatDay(fields['next-check'] as Day),
+  next: formatDay(fields['next-check']),
   nextDay: fields['next-check'],
   by: fields.by,
-  history: (fields.history ?? []).map(({ changed, what }) => ({ day: formatDay(changed as Day), what })),
+  history: (fields.history ?? []).map(({ changed, what }) => ({ day: formatDay(changed), what })),
 });
 
 export function askOf(almanac: Almanac, duty: string): Asked {

@@ -4,7 +4,10 @@
  * removed too.
  */
 
-export type Withdrawal = { day: string; why: string };
+import { parseDay, type Day } from '../../shared/days/day.ts';
+import { unwrap } from '../../shared/result.ts';
+
+export type Withdrawal = { day: Day; why: string };
 
 type Fields = { draft?: boolean | undefined; withdrawn?: string | undefined };
 
@@ -15,7 +18,7 @@ export const isPublished = (fields: Fields): boolean =>
 /** Splits `2026-05-14, the test on this page can mislead` into its two parts. A withdrawn draft was never published. */
 export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
   if (withdrawn === undefined || draft === true) return null;
-  return { day: withdrawn.slice(0, 10), why: sentence(withdrawn.slice(10).replace(/^[,\s]+/, '')) };
+  return { day: unwrap(parseDay(withdrawn.slice(0, 10))), why: sentence(withdrawn.slice(10).replace(/^[,\s]+/, '')) };
 }
 
 /** The rows whose source is not withdrawn. */

@@ -1,7 +1,8 @@
 /* Finds the pages that were past their next check on a day. */
+import type { Day } from '../../shared/days/day.ts';
 import type { Almanac } from './content.ts';
 
-type Due = { title: string; next: string; by: string };
+type Due = { title: string; next: Day; by: string };
 
 export function pastReview(almanac: Almanac, day: string): Due[] {
   const pages = [

@@ -1,5 +1,5 @@
 /* The year ring: shapes for 24 half-months and for the phases of the year. The year starts at the top and runs clockwise. */
-import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
+import { dayOfCommonYear, monthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import { phases, type SeasonDays } from '../../shared/season/when.ts';
 import type { Phase } from './season.ts';
 import { halves } from './year.ts';
@@ -11,7 +11,6 @@ export type Band = { phase: Phase; path: string; arc: string; length: number };
 export type MonthMark = { words: string; x: number; y: number };
 
 const SHORT = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
-const two = (value: number): string => String(value).padStart(2, '0');
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** Clockwise angle in radians from the top, for a day of the year counted from 0. */
@@ -31,7 +30,7 @@ const wedge = (from: MonthDay, to: MonthDay): Wedge => ({
 /** The name of each month in the middle of its two wedges. */
 export const monthMarks = (): MonthMark[] =>
   SHORT.map((words, index) => {
-    const start = dayOfCommonYear(`${two(index + 1)}-01` as MonthDay) - 1;
+    const start = dayOfCommonYear(monthDay(index + 1, 1)) - 1;
     const [x, y] = point((RING.months + RING.outer) / 2, angle(start + 15.2))
       .split(' ')
       .map(Number) as [number, number];
@@ -42,8 +41,8 @@ export const monthMarks = (): MonthMark[] =>
 export function bands(days: SeasonDays): Band[] {
   return phases.map((phase) => {
     const { from, to } = days.phases[phase];
-    const start = dayOfCommonYear(from as MonthDay) - 1;
-    const end = dayOfCommonYear(to as MonthDay) + (to < from ? 365 : 0);
+    const start = dayOfCommonYear(from) - 1;
+    const end = dayOfCommonYear(to) + (to < from ? 365 : 0);
     const radius = (RING.inner + RING.months) / 2;
     return {
       phase,

@@ -2,7 +2,7 @@
  * Shapes of the season chart: the band between normal daily low and high, the growing sum of degree-days, and plants of the bloom
  * calendar. The numbers come from shared/season. This file only draws.
  */
-import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
+import { dayOfCommonYear, newYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { dailyFromMonthly } from '../../shared/season/daily-curve.ts';
 import { seasonSums, totalOf } from '../../shared/season/season-sum.ts';
 import { spreadIn, type Climate, type Scale } from '../../shared/season/climate.ts';
@@ -38,8 +38,7 @@ export function seasonCurve(climate: Climate, scale: Scale, blooms: readonly Mon
   const [least, most] = [Math.floor(Math.min(...lows) / tens) * tens, Math.ceil(Math.max(...highs) / tens) * tens];
   const height = (degrees: number) => round(CURVE.bottom - ((degrees - least) / (most - least)) * (CURVE.bottom - CURVE.top));
   const [low, high] = [lineOf(lows, height), lineOf(highs, height)];
-  const sums =
-    climate.spread && seasonSums(climate.normalsC, { method: 'simple', base: BASE_C }, climate.spread.degreesC, '01-01' as MonthDay);
+  const sums = climate.spread && seasonSums(climate.normalsC, { method: 'simple', base: BASE_C }, climate.spread.degreesC, newYear);
   const total = sums ? totalOf(sums) : 0;
   const means = lows.map((value, day) => (value + highs[day]!) / 2);
   return {

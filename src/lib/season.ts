@@ -43,7 +43,7 @@ export function windowsOf(when: string | undefined, seasons: readonly DistrictSe
   if (!read?.ok) return null;
   const all = seasons.flatMap(({ id, name, days, basisOf }) => {
     const window = resolveWhen(read.when, days);
-    return window ? [{ district: id, name, window: window as Window, basis: basisOf(read.when) }] : [];
+    return window ? [{ district: id, name, window, basis: basisOf(read.when) }] : [];
   });
   return all.length > 0 ? all : null;
 }
@@ -70,7 +70,7 @@ export function partChoices(
   return phases.map((phase) => {
     const said = seasons.map(({ id, days }) => ({
       district: id,
-      words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase] as Window)}`,
+      words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase])}`,
     }));
     return [phase, said[0]!.words, byDistrict(said)] as const;
   });

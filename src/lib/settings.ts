@@ -3,13 +3,14 @@
  * integration passes it through one environment variable, because Astro bundles this file. Nothing here reads the clock.
  */
 import { resolve } from 'node:path';
+import { dayOf, type Day } from '../../shared/days/day.ts';
 
 export type Settings = {
   content: string;
   /** Published pictures, which builds share. */
   pictures: string;
   /** A day, and a hash of what the edition was built from. */
-  edition: { day: string; fingerprint: string };
+  edition: { day: Day; fingerprint: string };
 };
 
 const VARIABLE = 'ALMANAC_SETTINGS';
@@ -25,7 +26,7 @@ const settings: Settings = passed
   : {
       content: resolve('content'),
       pictures: resolve('.almanac/pictures'),
-      edition: { day: '1970-01-01', fingerprint: 'unbuilt' },
+      edition: { day: dayOf(1970, 1, 1), fingerprint: 'unbuilt' },
     };
 
 export const contentFolder = settings.content;

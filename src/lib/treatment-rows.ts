@@ -1,6 +1,5 @@
 /* Label rows of the club for the treatment page, each with its source note. */
 import type { LabelRow, WarmthLimit } from '../../shared/treatments/label-row.ts';
-import type { Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { TreatmentRow } from '../schemas/treatments.ts';
 import type { Almanac } from './content.ts';
@@ -32,7 +31,7 @@ export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
       place: row.place,
       seen: seenOf(almanac, row),
       ...(row.registration === undefined ? {} : { registration: row.registration }),
-      ...(row['label-date'] === undefined ? {} : { labelDate: row['label-date'] as Day }),
+      ...(row['label-date'] === undefined ? {} : { labelDate: row['label-date'] }),
       ...(row.superseded === undefined ? {} : { superseded: row.superseded }),
       limits: limitsOf(row.limits),
       forbidsBrood: row['forbids-brood'] ?? false,
@@ -42,7 +41,7 @@ export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
       poorOutside: limitsOf(row['works-poorly-outside']),
       ...(row['days-least'] === undefined ? {} : { daysLeast: row['days-least'] }),
       ...(row['days-most'] === undefined ? {} : { daysMost: row['days-most'] }),
-      checkBy: row['check-by'] as Day,
+      checkBy: row['check-by'],
       reachesBrood: row['kills-under-cappings'],
       ...(row.resistance === undefined ? {} : { resistance: row.resistance }),
       note: noteOf(notes, rowNote(almanac, row)),
@@ -68,7 +67,7 @@ export function rowNote({ sources }: Pick<Almanac, 'sources'>, row: TreatmentRow
 
 function labelOf(row: TreatmentRow): string {
   const registration = row.registration ? `registration ${row.registration}` : 'registration number not seen';
-  const date = row['label-date'] ? `label of ${formatDay(row['label-date'] as Day)}` : 'date of the label not seen';
+  const date = row['label-date'] ? `label of ${formatDay(row['label-date'])}` : 'date of the label not seen';
   return `${row.place}, ${registration}, ${date}`;
 }
 

@@ -2,8 +2,7 @@
  * The year as 24 half-months, each with what begins in it: lists, pests, reading, plants in flower, meetings. The ring with its list, the
  * wall sheet and the calendar all use this order.
  */
-import { dayOfCommonYear, halfMonthName, monthDayAt, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
-import type { Day } from '../../shared/days/day.ts';
+import { dayOfCommonYear, halfMonthName, monthDay, monthDayAt, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Almanac } from './content.ts';
 import { plantsHere } from './bloom.ts';
 import { meetingTime } from './meetings.ts';
@@ -59,7 +58,7 @@ function yearItems(almanac: Almanac, base: string): YearItem[] {
     href: `${base}meetings/${id}/`,
     title: data.title,
     windows: null,
-    day: monthDayOf(data.day as Day),
+    day: monthDayOf(data.day),
     time: meetingTime(data),
   }));
   return [...pages, ...plants, ...meetings].sort((a, b) =>
@@ -73,8 +72,4 @@ export function countsOf(items: readonly YearItem[], kind: YearKind, district: s
     .filter((item) => item.kind === kind)
     .map(({ windows, day }) => (windows ? (windows.find((each) => each.district === district) ?? windows[0]!).window.from : day));
   return halves.map((_, index) => starts.filter((start) => halfOf(start) === index).length);
-}
-
-function monthDay(month: number, date: number): MonthDay {
-  return `${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}` as MonthDay;
 }

@@ -2,8 +2,8 @@
  * Converts the fields of club.yaml and forage/ into input for shared/season: a place per district, its anchors, and the phases of its
  * year. Checks and pages both use it, so that they see the same dates.
  */
-import { addMonthDays, dayOfCommonYear, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
-import { daysBetween, type Day } from '../../shared/days/day.ts';
+import { addMonthDays, dayOfCommonYear, monthDay, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
+import { daysBetween } from '../../shared/days/day.ts';
 import { anchorIds, anchorsOf, type Anchors, type PlaceGiven, type SeasonFigures } from '../../shared/season/anchors.ts';
 import { climateOf, type Climate, type ClimateGiven, type Sum } from '../../shared/season/climate.ts';
 import type { Plant } from '../../shared/season/bloom.ts';
@@ -85,8 +85,8 @@ export function plantOf({ id, data: { bloom, observed = [] } }: SeasonFields['fo
     id,
     sum: bloom ? (sumOf(bloom) ?? 'no-method') : null,
     seen: observed.map(({ first, last }) => ({
-      first: monthDayOf(first as Day),
-      lastedDays: last === undefined ? null : daysBetween(first as Day, last as Day),
+      first: monthDayOf(first),
+      lastedDays: last === undefined ? null : daysBetween(first, last),
     })),
   };
 }
@@ -94,7 +94,7 @@ export function plantOf({ id, data: { bloom, observed = [] } }: SeasonFields['fo
 /** Null where the list does not state its method, or omits a value that its method needs. */
 export function sumOf({ method, base, cap, scale, from, ...bloom }: NonNullable<Forage['bloom']>): Sum | null {
   if (method === 'not stated' || (method === 'modified' && cap === undefined)) return null;
-  return { sum: bloom['degree-days'], scale, rule: { method, base, ...(cap === undefined ? {} : { cap }) }, from: from as MonthDay };
+  return { sum: bloom['degree-days'], scale, rule: { method, base, ...(cap === undefined ? {} : { cap }) }, from: from };
 }
 
 /** The climate as written, before anything is fitted to it. */
@@ -159,7 +159,7 @@ function middleOf({ from, to }: { from: MonthDay; to: MonthDay }): DaysSeen {
 export function daysOfYear(text: string): { from: MonthDay; to: MonthDay } | null {
   const read = readWhen(text);
   if (!read.ok || read.when.kind !== 'span' || read.when.from.kind !== 'day' || read.when.to.kind !== 'day') return null;
-  const [from, to] = [read.when.from, read.when.to].map(({ month, day }) => `${two(month)}-${two(day)}` as MonthDay);
+  const [from, to] = [read.when.from, read.when.to].map(({ month, day }) => monthDay(month, day));
   return from && to ? { from, to } : null;
 }
 
@@ -167,5 +167,3 @@ export function dayOfYear(text: string): MonthDay | null {
   const days = daysOfYear(text);
   return days && days.from === days.to ? days.from : null;
 }
-
-const two = (number: number): string => String(number).padStart(2, '0');

@@ -3,18 +3,14 @@
  * Schemas are strict, so an unlisted field is refused.
  */
 import { z } from 'astro/zod';
+import { isDay } from '../../shared/days/day.ts';
+import { isMonthDay } from '../../shared/days/month-day.ts';
 
 /** Marks a field as the id of an entry in another collection, so that checks can follow it. */
 export const references = z.registry<{ collection: string }>();
 
 const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const DAY = /^(19|20|21)\d\d-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
-
-function dayExists(text: string): boolean {
-  const [year, month, day] = text.split('-').map(Number) as [number, number, number];
-  const last = [31, year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-  return day <= (last[month - 1] ?? 0);
-}
 
 /** The example that a hint shows after "such as". */
 const shownIn = (hint: string): string | undefined =>
@@ -34,13 +30,18 @@ export const words = (hint: string, example = shownIn(hint)) =>
 /** A day as `2026-04-18`, which must exist in the calendar. */
 export const day = (hint = 'a day such as 2026-04-18') =>
   shows(
+    z.string({ error: hint }).regex(DAY, { error: hint, abort: true }).refine(isDay, { error: 'a day that exists, such as 2026-02-28' }),
+    '2026-04-18',
+  );
+
+/** A day of every year as `05-03`. */
+export const monthDay = (hint: string, example: string) =>
+  shows(
     z
       .string({ error: hint })
-      .regex(DAY, { error: hint })
-      .refine((text) => !DAY.test(text) || dayExists(text), {
-        error: 'a day that exists, such as 2026-02-28',
-      }),
-    '2026-04-18',
+      .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: hint, abort: true })
+      .refine(isMonthDay, { error: 'a day of the year such as "01-01"' }),
+    example,
   );
 
 /** A local time of day, `18:30`. */
@@ -119,7 +120,7 @@ export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, t
     z
       .string({ error: hint })
       .regex(WITHDRAWN, { error: hint })
-      .refine((text) => !WITHDRAWN.test(text) || (DAY.test(text.slice(0, 10)) && dayExists(text.slice(0, 10))), { error: hint }),
+      .refine((text) => !WITHDRAWN.test(text) || isDay(text.slice(0, 10)), { error: hint }),
     shownIn(hint),
   );
 

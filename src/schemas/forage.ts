@@ -1,6 +1,6 @@
 /* forage/: plants that bees visit here. */
-import { z } from 'astro/zod';
-import { day, list, number, oneOf, review, section, shelf, words, idOf } from './fields.ts';
+import type { z } from 'astro/zod';
+import { day, list, monthDay, number, oneOf, review, section, shelf, words, idOf } from './fields.ts';
 
 export const forage = section({
   title: words('the plain name', 'Black locust'),
@@ -11,11 +11,7 @@ export const forage = section({
     'degree-days': number(undefined, 450),
     scale: oneOf(['F', 'C']),
     base: number(undefined, 50),
-    from: z
-      .string({ error: 'a month and day such as "01-01", in quotes' })
-      .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a month and day such as "01-01", in quotes' })
-      .describe('The day the sum starts.')
-      .meta({ examples: ['01-01'] }),
+    from: monthDay('a month and day such as "01-01", in quotes', '01-01').describe('The day the sum starts.'),
     cap: number(undefined, 86).optional().describe('The temperature above which a degree counts no more: for modified, allowed for sine.'),
     method: oneOf(['simple', 'floored', 'sine', 'modified', 'maximum', 'not stated']),
     stage: oneOf(['first bloom', 'full bloom']),

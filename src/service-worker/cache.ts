@@ -3,13 +3,14 @@
  * The offline copy: what the build listed for it, and where the browser keeps it. The build writes `offlineCopy` above this
  * script; each file is listed with a digest, so that a host that is half updated gives no mixed edition.
  */
+import type { Day } from '../../shared/days/day.ts';
 import { PrecacheController } from 'workbox-precaching/PrecacheController.js';
 
 export type OfflineCopy = {
   /** The folder of the site, first and last a slash. */
   base: string;
   /** The edition's day, as 2026-04-18 and in words. */
-  day: string;
+  day: Day;
   dayInWords: string;
   zone: string;
   /** What is fetched for it, compressed, as in "1.4 MB". */

@@ -1,5 +1,5 @@
 /* What a page is told of the offline copy, in sentences it shows as they are. */
-import { daysBetween, type Day } from '../../shared/days/day.ts';
+import { daysBetween } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { copy } from './cache.ts';
 
@@ -32,7 +32,7 @@ export const newEdition = (): Told => ({
 });
 
 export function withoutSignal(now: Date): Told {
-  const age = daysBetween(copy.day as Day, todayIn(copy.zone, now));
+  const age = daysBetween(copy.day, todayIn(copy.zone, now));
   const old = age > OLD_DAYS ? ` It is more than ${OLD_DAYS} days old: ask before you rely on a number.` : '';
   return { says: `No signal: this is the saved edition of ${copy.dayInWords}.${old}`, first: true };
 }

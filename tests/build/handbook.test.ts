@@ -6,7 +6,6 @@ import { beforeAll, test } from 'vitest';
 import { EpubCheck } from '@likecoin/epubcheck-ts';
 import type { Element, Root } from 'hast';
 import { HtmlValidate } from 'html-validate';
-import type { Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { inOrder, partsOf } from '../../src/integration/book/order.ts';
@@ -15,13 +14,16 @@ import type { EditionRecord } from '../../src/integration/edition-record.ts';
 import { builtDemo, builtFixture, type Built } from '../setup/built-site.ts';
 import { nothing } from '../e2e/visit.ts';
 import { chaptersIn, classed, elements, epubBytes, mainOf, packedIn, parsed, text } from './handbook.ts';
+import { aDay } from '../days.ts';
 
 /** The newest day on which anything in the demo club was checked. The book has this date, not that of the clock. */
-const newest = readdirSync(join(projectFolder, 'content'), { recursive: true, encoding: 'utf8' })
-  .filter((path) => /\.(?:mdx|yaml)$/.test(path))
-  .flatMap((path) => /^checked: (\S+)$/m.exec(readFileSync(join(projectFolder, 'content', path), 'utf8'))?.[1] ?? [])
-  .sort()
-  .at(-1) as Day;
+const newest = aDay(
+  readdirSync(join(projectFolder, 'content'), { recursive: true, encoding: 'utf8' })
+    .filter((path) => /\.(?:mdx|yaml)$/.test(path))
+    .flatMap((path) => /^checked: (\S+)$/m.exec(readFileSync(join(projectFolder, 'content', path), 'utf8'))?.[1] ?? [])
+    .sort()
+    .at(-1)!,
+);
 
 /** One and a half times the size for the demo club, so that a doubling is noticed. */
 const LARGEST = 1_600_000;

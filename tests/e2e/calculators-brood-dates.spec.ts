@@ -2,10 +2,11 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
-import { addDays, type Day } from '../../shared/days/day.ts';
+import { addDays } from '../../shared/days/day.ts';
 import type { Site } from '../setup/built-site.ts';
 import { openCalculator, type Sheet } from './calculator-page.ts';
 import { looks } from '../tables/brood.ts';
+import { aDay } from '../days.ts';
 
 let browser: Browser;
 let site: Site;
@@ -16,7 +17,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   sheet = await openCalculator(browser, site, 'brood-dates');
 });
 
-const date = '2026-05-10' as Day;
+const date = aDay('2026-05-10');
 
 for (const { case: name, given, expect, from } of looks) {
   test(`brood dates: ${name} (${from})`, async () => {

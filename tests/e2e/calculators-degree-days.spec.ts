@@ -3,10 +3,11 @@ import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { planDegreeDays, type Asked, type DegreeDayFigures, type Normals, type Plant } from '../../src/calculators/degree-days/model.ts';
-import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
+import { addMonthDays, dayOfCommonYear } from '../../shared/days/month-day.ts';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { openCalculator, type Sheet } from './calculator-page.ts';
 import { oneDay, wooster, woosterDays } from '../tables/season.ts';
+import { aMonthDay } from '../days.ts';
 
 let browser: Browser;
 let site: Site;
@@ -174,7 +175,7 @@ test('degree-days: a club without normals has no figure, and the arithmetic is s
 
 // The plan itself: what it does once a club holds normals.
 const normals: Normals = { maxima: wooster.maxByMonth, minima: wooster.minByMonth, scale: 'F', spread: 8.77 };
-const figures: DegreeDayFigures = { normals, doubt: { days: 10, daysForSmallSums: 20 }, plants: [], from: '01-01' as MonthDay };
+const figures: DegreeDayFigures = { normals, doubt: { days: 10, daysForSmallSums: 20 }, plants: [], from: aMonthDay('01-01') };
 const asked: Asked = {
   days: [],
   base: 50,
@@ -206,7 +207,7 @@ for (const {
       [reached.latest, doubt],
     ] as const) {
       // An independent program with coarser shifts: a day either way.
-      assert.ok(Math.abs(dayOfCommonYear(addMonthDays(day, -off)) - dayOfCommonYear(expect.monthDay as MonthDay)) <= 1, `${day}`);
+      assert.ok(Math.abs(dayOfCommonYear(addMonthDays(day, -off)) - dayOfCommonYear(aMonthDay(expect.monthDay))) <= 1, `${day}`);
     }
   });
 }
@@ -236,7 +237,7 @@ test('degree-days: a plant is counted by its own list; five years of notes set i
     sum: 142,
     scale: 'F',
     base: 50,
-    from: '01-01' as MonthDay,
+    from: aMonthDay('01-01'),
     method: 'floored',
     stage: 'first bloom',
     place: 'Wooster',

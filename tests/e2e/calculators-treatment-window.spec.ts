@@ -4,11 +4,11 @@ import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { judgeAll, type ShownRow } from '../../src/calculators/treatment-window/model.ts';
 import { headline, judgementWords } from '../../src/calculators/treatment-window/text.ts';
-import type { Day } from '../../shared/days/day.ts';
 import type { Planned } from '../../shared/treatments/label-row.ts';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { openCalculator, type Sheet } from './calculator-page.ts';
 import { labels } from '../tables/treatments.ts';
+import { aDay } from '../days.ts';
 
 let browser: Browser;
 let site: Site;
@@ -313,7 +313,7 @@ test('label rows: a club of another land, with one row of a dated label, in its 
 });
 
 const planned: Planned = {
-  start: '2026-08-10' as Day,
+  start: aDay('2026-08-10'),
   lowestHighC: 18,
   highestHighC: 28,
   supersOn: false,

@@ -7,7 +7,7 @@ import { test } from './fixtures.ts';
 import { gunzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Browser, BrowserContextOptions } from '@playwright/test';
-import { addDays, type Day } from '../../shared/days/day.ts';
+import { addDays } from '../../shared/days/day.ts';
 import { readFolder } from '../../src/source/folder.ts';
 import type { Club } from '../../src/schemas/club.ts';
 import type { Site } from '../setup/built-site.ts';
@@ -110,13 +110,13 @@ test('the day before, the day, the day after: on every kind of page', async () =
     const html = site.read(path.slice(1).replace(/(^|\/)$/, '$1index.html'));
     const here = people.filter((each) => waysTo(each).some((way) => html.includes(way)));
     assert.ok(here.length > 0, path);
-    const until = here.map((each) => each.until!).sort()[0]! as Day;
+    const until = here.map((each) => each.until!).sort()[0]!;
     const first = here.filter((each) => each.until === until);
     for (const [day, shows] of [
       [addDays(until, -1), true],
       [until, false],
       [addDays(until, 1), false],
-      [addDays(first[0]!.agreed as Day, -1), false],
+      [addDays(first[0]!.agreed!, -1), false],
     ] as const) {
       const text = await seen(path, day);
       for (const { phone } of first) if (html.includes(phone!)) assert.equal(text.includes(phone!), shows, `${path} on ${day}: ${phone}`);
@@ -131,7 +131,7 @@ test('a page that is left open over the night lets go of the number, and it can 
   const [person] = people;
   const context = await browser.newContext();
   const page = await context.newPage();
-  await page.clock.setFixedTime(new Date(`${addDays(person!.until as Day, -1)}T16:00:00Z`));
+  await page.clock.setFixedTime(new Date(`${addDays(person!.until!, -1)}T16:00:00Z`));
   await page.goto(site.at('/who-to-ask/'));
   const link = page.locator(`#${person!.duty} a`).first();
   await page.waitForFunction(() => document.documentElement.classList.contains('arranged'));
@@ -161,7 +161,7 @@ test('from the copy for use without signal the number goes on its day, too', asy
   await reader.told(/^Saved on/);
   host.stop();
   for (const [day, shows] of [
-    [addDays(person!.until as Day, -1), true],
+    [addDays(person!.until!, -1), true],
     [person!.until!, false],
   ] as const) {
     await reader.page.clock.setFixedTime(new Date(`${day}T16:00:00Z`));

@@ -9,6 +9,7 @@ import { HAZARDS_OF } from '../../src/schemas/hazards.ts';
 import type { Site } from '../setup/built-site.ts';
 import { waitsForScript } from './rules.ts';
 import { nothing, visit } from './visit.ts';
+import { aDay } from '../days.ts';
 
 let site: Site;
 let browser: Browser;
@@ -122,7 +123,7 @@ test('every reviewed page shows when it was and will be checked, by which duty, 
         ask.name,
         // A number that a person gave until a day is put into the page by its script, which these pages do not run.
         ask.until ? 'ask' : (ask.phone ?? ask.name),
-        ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(changed as Day)}: ${what}`),
+        ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(aDay(changed!))}: ${what}`),
         ...(fields.sources ?? []).map((id: string) => sources.get(id)!.who),
       ];
       return wanted.filter((words) => !seen.get(page)!.margin.includes(words)).map((words) => `${page}: no "${words.replace('\n', ' ')}"`);

@@ -2,13 +2,14 @@ import type { LabelRow, Planned, TreatmentRule, TreatmentState, WarmthLimit } fr
 import { fahrenheitToCelsius } from '../../shared/units/temperature.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Basis, SourcedRow } from '../rows.ts';
+import { aDay } from '../days.ts';
 
-export const today = '2026-08-01' as Day;
-const checkBy = '2027-03-01' as Day;
+export const today = aDay('2026-08-01');
+const checkBy = aDay('2027-03-01');
 const place = 'United States';
 const F = fahrenheitToCelsius;
 
-const opened = { place, seen: 'itself', registration: '1-1', labelDate: '2024-05-01' as Day, forbidsBrood: false, poorWithBrood: false, limits: [] as WarmthLimit[], poorOutside: [] as WarmthLimit[], checkBy } as const;
+const opened = { place, seen: 'itself', registration: '1-1', labelDate: aDay('2024-05-01'), forbidsBrood: false, poorWithBrood: false, limits: [] as WarmthLimit[], poorOutside: [] as WarmthLimit[], checkBy } as const;
 
 /** Label rows, by active ingredient only. Number and date are invented, so that each rule can be tested alone. */
 export const labels = {
@@ -29,9 +30,9 @@ export const labels = {
   allowed: { ...opened, supers: 'on', daysMost: 10 },
 } as const satisfies Record<string, LabelRow>;
 
-const plain: Planned = { start: '2026-08-10' as Day, lowestHighC: 18, highestHighC: 28, supersOn: false, brood: true, place, registered: 'yes' };
+const plain: Planned = { start: aDay('2026-08-10'), lowestHighC: 18, highestHighC: 28, supersOn: false, brood: true, place, registered: 'yes' };
 const planned = (other: Partial<Planned> = {}): Planned => ({ ...plain, ...other });
-const day = (text: string): Day => text as Day;
+const day = (text: string): Day => aDay(text);
 
 const formic = { from: 'British leaflet of formic strips, Vm 40476/4000: daytime highs of 10 to 29.5 C on the day of application, 7 days', basis: 'derived' } as const;
 const nights = { from: "the maker's European guide of 23 September 2014: the limits are of outside daytime highs", basis: 'derived' } as const;

@@ -1,6 +1,7 @@
 /* Form of the package calendar. Sentences: text.ts. Dates and bees: model.ts. Arithmetic: shared/packages. */
-import type { Day } from '../../../shared/days/day.ts';
+import { isDay, parseDay, type Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import { unwrap } from '../../../shared/result.ts';
 import type { DayPair, ShakenReason } from '../../../shared/packages/calendar.ts';
 import type { StartReason } from '../../../shared/packages/start-bees.ts';
 import { defineCalculator } from '../form/calculator.ts';
@@ -98,8 +99,8 @@ function showBees(plan: Plan, result: HTMLElement, figures: PackageFigures): voi
 /** The rows of the table that have both days. */
 function datedRows(result: HTMLElement): Dated[] {
   return [...result.querySelectorAll<HTMLElement>('[data-event]')].flatMap((row) => {
-    const [earliest, latest] = [...row.querySelectorAll('output')].map((output) => output.dataset.value as Day | undefined);
-    if (!earliest || !latest) return [];
+    const [earliest, latest] = [...row.querySelectorAll('output')].map(({ dataset }) => dataset.value ?? '');
+    if (!isDay(earliest!) || !isDay(latest!)) return [];
     const cell = (part: string) => row.querySelector(`[data-${part}]`)!.textContent!.trim();
     return [{ name: row.dataset.event!, what: cell('what'), why: cell('why'), days: { earliest, latest } }];
   });
@@ -111,7 +112,7 @@ async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> 
   const text = writeCalendar(datedRows(result), {
     installed,
     club: shelf!.replace(/\/.*/, ''),
-    edition: edition as Day,
+    edition: unwrap(parseDay(edition!)),
     address: location.href,
   });
   const link = make('a', { href: URL.createObjectURL(new Blob([text], { type: 'text/calendar' })), download: `package-${installed}.ics` });

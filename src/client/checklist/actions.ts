@@ -99,13 +99,13 @@ const WRONG_DAY: Record<string, string> = {
   'wrong-weekday': 'That day of the week does not fit the date.',
 };
 
-function setDay(day: string): void {
+function setDay(day: Day): void {
   inRun((run) => ({ ...run, day }));
   const field = document.querySelector<HTMLInputElement>('#own-day')!;
-  field.value = formatDay(day as Day);
+  field.value = formatDay(day);
   field.setAttribute('aria-invalid', 'false');
   find('day-fault').hidden = true;
-  tell(`Dates count from ${formatDayWithWeekday(day as Day)}. Ticks stay.`);
+  tell(`Dates count from ${formatDayWithWeekday(day)}. Ticks stay.`);
 }
 
 function setYard(words: string): void {

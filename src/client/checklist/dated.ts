@@ -1,5 +1,5 @@
 /* Shows the reader's own day on the page: each step's date and status, and the fields for how she started. */
-import type { Day } from '../../../shared/days/day.ts';
+import { isDay } from '../../../shared/days/day.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { spanOf, spanWords } from './own-days.ts';
 import type { Run } from './record.ts';
@@ -20,6 +20,6 @@ export function showDays(run: Run): void {
   for (const field of document.querySelectorAll<HTMLInputElement>('.own-day [data-own]')) {
     if (field.type === 'radio')
       field.checked = run.choices?.[field.name] === field.value || (!run.choices?.[field.name] && USUAL.includes(field.value));
-    else if (field !== document.activeElement) field.value = run.day ? formatDay(run.day as Day) : '';
+    else if (field !== document.activeElement) field.value = run.day && isDay(run.day) ? formatDay(run.day) : '';
   }
 }

@@ -2,7 +2,6 @@
  * Script of every page. It applies the chosen display options, shows dates of the chosen district, marks overdue reviews, current tasks
  * and the next meeting, and prefetches the search. Without it the page shows the dates of the main district.
  */
-import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { formatMonthDays } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
@@ -64,7 +63,7 @@ function showDistrict(): void {
   const each = (name: string, change: (place: HTMLElement, value: string) => void) => {
     for (const place of document.querySelectorAll<HTMLElement>(`[data-${name}]`)) change(place, place.getAttribute(`data-${name}`)!);
   };
-  each('windows', (place, windows) => (place.textContent = words(...windowHere(windows))));
+  each('windows', (place, windows) => (place.textContent = formatMonthDays(...windowHere(windows))));
   each('by-district', (place, said) => (place.textContent = (`|${said}|`.split(`|${district}=`)[1] ?? said.split('=')[1]!).split('|')[0]!));
   each('begins', (row, windows) => document.querySelector(`#half-${halfOf(windowHere(windows)[0])} ul`)!.append(row));
   const rings = document.querySelectorAll('[data-ring]');
@@ -78,8 +77,6 @@ function showDistrict(): void {
 
 /** `5-2` is the second half of May. */
 const halfOf = (day: string): string => `${Number(day.slice(0, 2))}-${day.slice(3) > '15' ? 2 : 1}`;
-
-const words = (from: string, to: string): string => formatMonthDays(from as MonthDay, to as MonthDay);
 
 const today = showNotices();
 // A page that stays open shows no notice of yesterday.

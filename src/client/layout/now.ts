@@ -3,7 +3,7 @@
  * read, in the club's own time zone. The rows are those of the whole year, and none is made here.
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
-import { halfMonthName, isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
+import { halfMonthName, isWithinSpan, monthDayIn } from '../../../shared/days/year-span.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
@@ -14,7 +14,7 @@ let today: Day;
 let now: MonthDay;
 let rows: HTMLElement[];
 
-const windowOf = (row: HTMLElement, key: 'dated' | 'phase' | 'bloom') => windowHere(row.dataset[key]!) as [MonthDay, MonthDay];
+const windowOf = (row: HTMLElement, key: 'dated' | 'phase' | 'bloom') => windowHere(row.dataset[key]!);
 
 const OPEN = { list: 'due', pest: 'out', 'know-how': 'read' } as const;
 
@@ -39,8 +39,8 @@ function arrange(): void {
     section.hidden = held.length === 0;
   }
   for (const wedge of document.querySelectorAll<SVGElement>('[data-half]')) {
-    const [from, to] = wedge.dataset.half!.split(' ') as [MonthDay, MonthDay];
-    const open = isWithinSpan(now, from, to);
+    const [from, to] = wedge.dataset.half!.split(' ').map(monthDayIn);
+    const open = isWithinSpan(now, from!, to!);
     wedge.classList.toggle('open', open);
     // Moves the wedge to the end, so that no neighbour covers its edge, but below the lettering.
     if (open) wedge.parentNode!.insertBefore(wedge, wedge.parentNode!.querySelector('text'));
@@ -82,7 +82,7 @@ function showMeeting(): void {
 export function showNow(day: Day): void {
   today = day;
   // Normals have no 29 February, so it counts as the day before.
-  now = monthDayOf(day).replace('02-29', '02-28') as MonthDay;
+  now = monthDayIn(day.slice(5).replace('02-29', '02-28'));
   rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
   arrange();
   showMeeting();

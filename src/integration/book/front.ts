@@ -14,12 +14,12 @@ import { all } from './find.ts';
 
 export type Front = {
   club: Club;
-  day: string;
+  day: Day;
   root: string | null;
   /** Names of districts, the main one first. */ districts: readonly string[];
 };
 
-export const editionWords = (day: string): string => `edition of ${formatDay(day as Day)}`;
+export const editionWords = (day: Day): string => `edition of ${formatDay(day)}`;
 
 export function titleLeaf({ club, day, root, districts }: Front, unwell: readonly ElementContent[]): Element {
   const [main, ...others] = districts;
@@ -38,7 +38,7 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
       'Forms that reckon with your own numbers, and the search, are on the club’s pages alone.',
     ]),
     h('p', [
-      `This copy does not change. What was found wrong after ${formatDay(day as Day)} is not in it`,
+      `This copy does not change. What was found wrong after ${formatDay(day)} is not in it`,
       ...(root ? [': look for a newer one at ', h('a', { href: root }, root)] : [': ask the club for a newer one']),
       '.',
     ]),

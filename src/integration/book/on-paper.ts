@@ -5,7 +5,7 @@
 import { fromHtml } from 'hast-util-from-html';
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
-import { formatMonthDays, type MonthDay } from '../../../shared/days/month-day.ts';
+import { formatMonthDays, monthDayIn } from '../../../shared/days/month-day.ts';
 import { all, isOf, wordsOf } from './find.ts';
 
 /** Districts by id, as in "the hill". */
@@ -103,7 +103,7 @@ function elsewhere(windows: string, districts: Districts): ElementContent[] {
   const differing = others.filter(([, from, to]) => from !== first![1] || to !== first![2]);
   return differing.map(([id, from, to]) => ({
     type: 'text',
-    value: ` (${districts.get(id) ?? id}: ${formatMonthDays(from as MonthDay, to as MonthDay)})`,
+    value: ` (${districts.get(id) ?? id}: ${formatMonthDays(monthDayIn(from), monthDayIn(to))})`,
   }));
 }
 

@@ -7,9 +7,10 @@ import { dueLines, dueOn, overdueFaults } from '../../../src/checks/review.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
+import { aDay } from '../../days.ts';
 
 const club = validEntries(readFolder(goodClub));
-const day = (text: string): Day => text as Day;
+const day = (text: string): Day => aDay(text);
 
 test('nothing is due early in the year', () => {
   assert.deepEqual(dueLines(dueOn(club, day('2026-06-01')), day('2026-06-01')), [

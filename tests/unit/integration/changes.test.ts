@@ -8,15 +8,16 @@ import { bar } from '../../../src/integration/progress.ts';
 import { reportLines } from '../../../src/integration/report.ts';
 import { formerEdition } from '../../../src/integration/former-edition.ts';
 import { changesBetween, letterParagraph, readRecord } from '../../../src/integration/changes.ts';
+import { aDay } from '../../days.ts';
 
 const page = (title: string, sha256: string) => ({ title, sha256 });
 const before = {
-  day: '2026-03-01',
+  day: aDay('2026-03-01'),
   fingerprint: 'a',
   pages: { 'pests/varroa/': page('Varroa', '1'), 'lists/old/': page('An old list', '2'), 'about/': page('About', '3') },
 };
 const now = {
-  day: '2026-04-18',
+  day: aDay('2026-04-18'),
   fingerprint: 'b',
   pages: { 'pests/varroa/': page('Varroa', '9'), 'lists/new/': page('A new list', '4'), 'about/': page('About', '3') },
 };
@@ -54,7 +55,7 @@ test('the report names the differences, overdue pages, and the files to upload',
   const former = folder('former', before, { 'a.txt': 'one', 'b.txt': 'two' });
   const site = folder('site', now, { 'a.txt': 'one', 'c.txt': 'three' });
   const due = [
-    { path: 'bulletins/varroa.mdx', line: 3, column: 1, what: 'Varroa', by: 'disease officer', day: '2026-04-01' as never, daysLeft: -17 },
+    { path: 'bulletins/varroa.mdx', line: 3, column: 1, what: 'Varroa', by: 'disease officer', day: aDay('2026-04-01'), daysLeft: -17 },
   ];
   const lines = reportLines({ site, former: formerEdition(former), almanac: 'The Almanac', address: null, due });
   for (const line of [

@@ -2,9 +2,11 @@
 import assert from 'node:assert/strict';
 import { afterAll, onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
+import type { Day } from '../../../shared/days/day.ts';
 import { clubCalendar } from '../../../src/integration/club-calendar.ts';
 import type { Club, Meeting } from '../../../src/integration/handed-over.ts';
 import { rows, type Row } from '../../rows.ts';
+import { aDay } from '../../days.ts';
 
 const club: Club = {
   id: 'quarry-town',
@@ -21,13 +23,13 @@ const evening: Meeting = {
   summary: 'How to count.',
   kind: 'meeting',
   place: 'The hall',
-  day: '2026-03-24',
+  day: aDay('2026-03-24'),
   start: '18:30',
   finish: '20:00',
   bring: [],
   changes: 0,
 };
-const edition = '2026-02-01';
+const edition = aDay('2026-02-01');
 
 function read(text: string): ICAL.Event[] {
   const calendar = new ICAL.Component(ICAL.parse(text));
@@ -43,58 +45,58 @@ const only = (meeting: Partial<Meeting>, of: Partial<Club> = {}): ICAL.Event => 
 
 const instant = (time: ICAL.Time): string => time.toJSDate().toISOString();
 
-const halls: Row<{ zone: string; day: string; start: string }, string>[] = [
+const halls: Row<{ zone: string; day: Day; start: string }, string>[] = [
   {
     case: 'London before the clocks change',
-    given: { zone: 'Europe/London', day: '2026-03-24', start: '18:30' },
+    given: { zone: 'Europe/London', day: aDay('2026-03-24'), start: '18:30' },
     expect: '2026-03-24T18:30:00.000Z',
     from: 'GMT',
   },
   {
     case: 'London after the clocks change',
-    given: { zone: 'Europe/London', day: '2026-03-31', start: '18:30' },
+    given: { zone: 'Europe/London', day: aDay('2026-03-31'), start: '18:30' },
     expect: '2026-03-31T17:30:00.000Z',
     from: 'BST from 29 March 2026',
   },
   {
     case: 'New York in winter',
-    given: { zone: 'America/New_York', day: '2026-03-05', start: '19:00' },
+    given: { zone: 'America/New_York', day: aDay('2026-03-05'), start: '19:00' },
     expect: '2026-03-06T00:00:00.000Z',
     from: 'EST',
   },
   {
     case: 'New York in summer',
-    given: { zone: 'America/New_York', day: '2026-07-18', start: '09:00' },
+    given: { zone: 'America/New_York', day: aDay('2026-07-18'), start: '09:00' },
     expect: '2026-07-18T13:00:00.000Z',
     from: 'EDT',
   },
   {
     case: 'an old name of a zone',
-    given: { zone: 'US/Eastern', day: '2026-07-18', start: '09:00' },
+    given: { zone: 'US/Eastern', day: aDay('2026-07-18'), start: '09:00' },
     expect: '2026-07-18T13:00:00.000Z',
     from: 'EDT',
   },
   {
     case: 'Sydney in summer',
-    given: { zone: 'Australia/Sydney', day: '2026-01-10', start: '10:00' },
+    given: { zone: 'Australia/Sydney', day: aDay('2026-01-10'), start: '10:00' },
     expect: '2026-01-09T23:00:00.000Z',
     from: 'AEDT',
   },
   {
     case: 'Sydney in winter',
-    given: { zone: 'Australia/Sydney', day: '2026-07-10', start: '10:00' },
+    given: { zone: 'Australia/Sydney', day: aDay('2026-07-10'), start: '10:00' },
     expect: '2026-07-10T00:00:00.000Z',
     from: 'AEST',
   },
   {
     case: 'Perth, which has no summer time',
-    given: { zone: 'Australia/Perth', day: '2026-01-10', start: '10:00' },
+    given: { zone: 'Australia/Perth', day: aDay('2026-01-10'), start: '10:00' },
     expect: '2026-01-10T02:00:00.000Z',
     from: 'AWST',
   },
   {
     case: 'Dublin in summer',
-    given: { zone: 'Europe/Dublin', day: '2026-07-10', start: '10:00' },
+    given: { zone: 'Europe/Dublin', day: aDay('2026-07-10'), start: '10:00' },
     expect: '2026-07-10T09:00:00.000Z',
     from: 'IST',
   },
@@ -104,31 +106,31 @@ rows('the hall', halls, ({ zone, day, start }, expect) => assert.equal(instant(o
 const spans: Row<Partial<Meeting>, { first: string; end: string; dates: boolean }>[] = [
   {
     case: 'one whole day',
-    given: { day: '2026-06-13', start: undefined, finish: undefined },
+    given: { day: aDay('2026-06-13'), start: undefined, finish: undefined },
     expect: { first: '2026-06-13', end: '2026-06-14', dates: true },
     from: 'RFC 5545, 3.6.1',
   },
   {
     case: 'two whole days',
-    given: { day: '2026-06-13', lastDay: '2026-06-14', start: undefined, finish: undefined },
+    given: { day: aDay('2026-06-13'), lastDay: aDay('2026-06-14'), start: undefined, finish: undefined },
     expect: { first: '2026-06-13', end: '2026-06-15', dates: true },
     from: 'RFC 5545, 3.6.1',
   },
   {
     case: 'over the end of a year',
-    given: { day: '2026-12-31', start: undefined, finish: undefined },
+    given: { day: aDay('2026-12-31'), start: undefined, finish: undefined },
     expect: { first: '2026-12-31', end: '2027-01-01', dates: true },
     from: 'RFC 5545, 3.6.1',
   },
   {
     case: 'two days with hours',
-    given: { day: '2026-06-13', lastDay: '2026-06-14', start: '09:00', finish: '16:00' },
+    given: { day: aDay('2026-06-13'), lastDay: aDay('2026-06-14'), start: '09:00', finish: '16:00' },
     expect: { first: '2026-06-13T09:00:00', end: '2026-06-14T16:00:00', dates: false },
     from: 'the hall',
   },
   {
     case: 'two days without a last hour',
-    given: { day: '2026-06-13', lastDay: '2026-06-14', start: '09:00', finish: undefined },
+    given: { day: aDay('2026-06-13'), lastDay: aDay('2026-06-14'), start: '09:00', finish: undefined },
     expect: { first: '2026-06-13', end: '2026-06-15', dates: true },
     from: 'the hall',
   },
@@ -148,7 +150,7 @@ test('the file is the same in any time zone, also in hours that a clock change s
   const own = process.env.TZ;
   onTestFinished(() => void (own === undefined ? delete process.env.TZ : (process.env.TZ = own)));
   // New York has no 02:30 on this day.
-  const night = { ...evening, id: 'night', day: '2026-03-08', start: '02:30', finish: '03:30' };
+  const night = { ...evening, id: 'night', day: aDay('2026-03-08'), start: '02:30', finish: '03:30' };
   const made = ['UTC', 'Asia/Tokyo', 'America/New_York', 'Australia/Sydney', 'Asia/Beirut'].map((zone) => {
     process.env.TZ = zone;
     return clubCalendar(club, [evening, night, { ...evening, id: 'day', start: undefined, finish: undefined }], edition, null);
@@ -159,7 +161,7 @@ test('the file is the same in any time zone, also in hours that a clock change s
 
 test('the UID stays when a meeting moves, and each dated change counts', () => {
   const first = only({});
-  const moved = only({ start: '19:30', finish: '21:00', day: '2026-03-25', changes: 2 });
+  const moved = only({ start: '19:30', finish: '21:00', day: aDay('2026-03-25'), changes: 2 });
   assert.equal(first.uid, '2026-03-24-mites@quarry-town');
   assert.equal(moved.uid, first.uid);
   assert.deepEqual([first.sequence, moved.sequence], [0, 2]);

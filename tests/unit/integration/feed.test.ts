@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { changesFeed } from '../../../src/integration/feed.ts';
+import { aDay } from '../../days.ts';
 
 const club = {
   id: 'tamarack-county',
@@ -12,10 +13,16 @@ const club = {
   zone: 'America/New_York',
   demonstration: true,
 };
-const edition = { day: '2026-04-18', fingerprint: 'x' };
+const edition = { day: aDay('2026-04-18'), fingerprint: 'x' };
 const news = [
-  { key: 'notice/one', title: 'Notice: "5 < 6" & more', words: 'Keep <3 hives & a note.', place: 'notices/', day: '2026-05-01' },
-  { key: 'change/bulletins/varroa/1', title: 'Changed: Varroa', words: 'The line is new.', place: 'pests/varroa/', day: '2026-03-02' },
+  { key: 'notice/one', title: 'Notice: "5 < 6" & more', words: 'Keep <3 hives & a note.', place: 'notices/', day: aDay('2026-05-01') },
+  {
+    key: 'change/bulletins/varroa/1',
+    title: 'Changed: Varroa',
+    words: 'The line is new.',
+    place: 'pests/varroa/',
+    day: aDay('2026-03-02'),
+  },
 ];
 const feed = changesFeed(club, news, edition, 'https://club.example/bees/');
 const all = (text: string, tag: string): string[] =>
@@ -53,7 +60,7 @@ test('an id stays when the site moves, the words change and news comes before it
       { ...news[0]!, key: 'notice/two', title: 'Another' },
       { ...news[1]!, words: 'Other words.' },
     ],
-    { day: '2027-01-01', fingerprint: 'y' },
+    { day: aDay('2027-01-01'), fingerprint: 'y' },
     'https://else.example/',
   );
   assert.equal(idOf(later, 'Changed: Varroa'), idOf(feed, 'Changed: Varroa'));

@@ -7,6 +7,7 @@ import { editionRecord, type EditionRecord } from '../../../src/integration/edit
 import { PAGEFIND_FOLDER } from '../../../shared/words/search-files.ts';
 import { apacheFile, headersFile, serverRules } from '../../../src/integration/server-files.ts';
 import { robots, sitemap } from '../../../src/integration/sitemap.ts';
+import { aDay } from '../../days.ts';
 
 const html = (main: string, margin = ''): string =>
   `<!doctype html><head><script>awake()</script><script type="module" src="/assets/leaf.a1.js"></script></head><main id="text"><h1>Bees &amp; <b>wasps</b></h1>${main}<aside class="sidebar" aria-label="x">${margin}</aside></main>`;
@@ -122,7 +123,7 @@ test('Apache: the same rules, and our own 404 page', () => {
 });
 
 test('edition: a page differs when its words do, but not for its sidebar or its markup', () => {
-  const edition = { day: '2026-04-18', fingerprint: 'f00d' };
+  const edition = { day: aDay('2026-04-18'), fingerprint: 'f00d' };
   const of = (each: BuiltPage): EditionRecord => JSON.parse(editionRecord(edition, [each])) as EditionRecord;
   const first = of(page('pests/varroa/', '<p>Act at 3</p>', 'checked 1 May'));
   assert.deepEqual({ ...first, pages: Object.keys(first.pages) }, { ...edition, pages: ['pests/varroa/'] });

@@ -5,6 +5,7 @@ import { clubCalendar } from '../../../src/integration/club-calendar.ts';
 import type { Club, Meeting, SeasonTasks } from '../../../src/integration/handed-over.ts';
 import { movedUnsaid } from '../../../src/integration/moved-events.ts';
 import { seasonCalendar } from '../../../src/integration/season-calendar.ts';
+import { aDay, aMonthDay } from '../../days.ts';
 
 const club: Club = {
   id: 'quarry-town',
@@ -21,7 +22,7 @@ const evening: Meeting = {
   summary: 'How.',
   kind: 'meeting',
   place: 'The hall',
-  day: '2026-03-24',
+  day: aDay('2026-03-24'),
   start: '18:30',
   finish: '20:00',
   bring: [],
@@ -31,16 +32,16 @@ const meetings = (...changed: Partial<Meeting>[]): string =>
   clubCalendar(
     club,
     changed.map((change) => ({ ...evening, ...change })),
-    '2026-02-01',
+    aDay('2026-02-01'),
     null,
   );
 const valley: SeasonTasks = {
   district: 'valley',
   name: 'the valley',
-  tasks: [{ list: 'swarm-season', title: 'Swarms', why: 'w', from: '04-21', to: '06-03', basis: null, changes: 0 }],
+  tasks: [{ list: 'swarm-season', title: 'Swarms', why: 'w', from: aMonthDay('04-21'), to: aMonthDay('06-03'), basis: null, changes: 0 }],
 };
 const season = (from: string, changes = 0): string =>
-  seasonCalendar(club, { ...valley, tasks: [{ ...valley.tasks[0]!, from, changes }] }, '2026-04-07', null);
+  seasonCalendar(club, { ...valley, tasks: [{ ...valley.tasks[0]!, from: aMonthDay(from), changes }] }, aDay('2026-04-07'), null);
 
 const said = (title: string, uid: string): string[] => [
   `Calendar: "${title}" (${uid}) lies on other days than in the last site, and no dated line under history: says so; calendars of members may keep the old ones.`,
@@ -56,7 +57,7 @@ test('an hour later, with a dated change', () =>
   assert.deepEqual(movedUnsaid(meetings({}), meetings({ start: '19:30', finish: '21:00', changes: 2 })), []));
 test('only words changed', () => assert.deepEqual(movedUnsaid(meetings({}), meetings({ summary: 'Anew.', place: 'The barn' })), []));
 test('an event that came, and one that went', () =>
-  assert.deepEqual(movedUnsaid(meetings({}), meetings({ id: 'other', day: '2026-05-05' })), []));
+  assert.deepEqual(movedUnsaid(meetings({}), meetings({ id: 'other', day: aDay('2026-05-05') })), []));
 test('a task whose days moved with the season', () => {
   assert.deepEqual(movedUnsaid(season('04-21'), season('04-24')), said('Swarms', 'swarm-season.valley.2026@quarry-town'));
   assert.deepEqual(movedUnsaid(season('04-21'), season('04-24', 1)), []);

@@ -2,11 +2,10 @@
 import assert from 'node:assert/strict';
 import { onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
-import type { Day } from '../../../shared/days/day.ts';
-import type { MonthDay } from '../../../shared/days/month-day.ts';
 import type { Club, SeasonTasks, Task } from '../../../src/integration/handed-over.ts';
 import { nextOccurrence, seasonCalendar } from '../../../src/integration/season-calendar.ts';
 import { rows, type Row } from '../../rows.ts';
+import { aDay, aMonthDay } from '../../days.ts';
 
 const club: Club = {
   id: 'quarry-town',
@@ -21,8 +20,8 @@ const swarms: Task = {
   list: 'swarm-season',
   title: 'The weekly look in swarm season',
   why: 'a cell is sealed, and the swarm gone, within days',
-  from: '04-21',
-  to: '06-03',
+  from: aMonthDay('04-21'),
+  to: aMonthDay('06-03'),
   basis: 'from 6 years of members’ dates, about 9 days either way',
   changes: 0,
 };
@@ -30,8 +29,8 @@ const winter: Task = {
   list: 'winter-rest',
   title: 'Winter: mānuka, straps, and a comma; a colon: and a back\\slash',
   why: 'wind lifts roofs',
-  from: '11-15',
-  to: '02-20',
+  from: aMonthDay('11-15'),
+  to: aMonthDay('02-20'),
   basis: null,
   changes: 2,
 };
@@ -76,7 +75,7 @@ function byLibrary(text: string): Event[] {
 }
 
 test('both parsers read the same events: all-day events that end after the last day, text as written', () => {
-  const text = seasonCalendar(club, valley, '2026-04-07', null);
+  const text = seasonCalendar(club, valley, aDay('2026-04-07'), null);
   const expected: Event[] = [
     {
       uid: 'swarm-season.valley.2026@quarry-town',
@@ -145,7 +144,7 @@ const when: Row<{ from: string; to: string; day: string }, { first: string; last
   },
 ];
 rows('the occurrence of an edition', when, ({ from, to, day }, expect) =>
-  assert.deepEqual(nextOccurrence(from as MonthDay, to as MonthDay, day as Day), expect),
+  assert.deepEqual(nextOccurrence(aMonthDay(from), aMonthDay(to), aDay(day)), expect),
 );
 
 test('the same edition gives the same bytes on any clock; a changed window keeps its UID and another year has its own', () => {
@@ -153,16 +152,18 @@ test('the same edition gives the same bytes on any clock; a changed window keeps
   onTestFinished(() => void (own === undefined ? delete process.env.TZ : (process.env.TZ = own)));
   const made = ['UTC', 'Asia/Tokyo', 'America/New_York', 'Pacific/Auckland'].map((zone) => {
     process.env.TZ = zone;
-    return seasonCalendar(club, valley, '2026-04-07', null);
+    return seasonCalendar(club, valley, aDay('2026-04-07'), null);
   });
   for (const other of made) assert.equal(other, made[0]);
-  const moved = plainly(seasonCalendar(club, { ...valley, tasks: [{ ...swarms, from: '04-25', changes: 1 }] }, '2026-04-20', null))[0]!;
+  const moved = plainly(
+    seasonCalendar(club, { ...valley, tasks: [{ ...swarms, from: aMonthDay('04-25'), changes: 1 }] }, aDay('2026-04-20'), null),
+  )[0]!;
   assert.deepEqual([moved.uid, moved.start, moved.sequence], ['swarm-season.valley.2026@quarry-town', '2026-04-25', '1']);
   assert.equal(
-    plainly(seasonCalendar(club, { ...valley, tasks: [swarms] }, '2026-08-01', null))[0]!.uid,
+    plainly(seasonCalendar(club, { ...valley, tasks: [swarms] }, aDay('2026-08-01'), null))[0]!.uid,
     'swarm-season.valley.2027@quarry-town',
   );
-  const hill = plainly(seasonCalendar(club, { ...valley, district: 'hill' }, '2026-04-07', null));
+  const hill = plainly(seasonCalendar(club, { ...valley, district: 'hill' }, aDay('2026-04-07'), null));
   assert.ok(hill.every(({ uid }) => uid.includes('.hill.')));
 });
 
@@ -170,7 +171,7 @@ test('lines are folded at 75 bytes, between characters, and nobody is marked as 
   const text = seasonCalendar(
     club,
     { ...valley, tasks: [{ ...winter, title: 'ā'.repeat(120) }] },
-    '2026-04-07',
+    aDay('2026-04-07'),
     'https://club.example/bees/',
   );
   for (const line of text.split('\r\n')) assert.ok(Buffer.byteLength(line) <= 75, line);

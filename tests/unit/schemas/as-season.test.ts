@@ -6,16 +6,17 @@ import { check } from '../../../src/checks/check.ts';
 import { validEntries } from '../../../src/checks/fields.ts';
 import { districtsIn } from '../../../src/checks/season.ts';
 import { readFolder } from '../../../src/source/folder.ts';
-import { dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
+import { dayOfCommonYear } from '../../../shared/days/month-day.ts';
 import { spreadIn } from '../../../shared/season/climate.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import type { District } from '../../../src/schemas/as-season.ts';
 import type { Club } from '../../../src/schemas/club.ts';
 import { near } from '../../near.ts';
+import { aDay, aMonthDay } from '../../days.ts';
 
 const folder = (name: string): string => fileURLToPath(new URL(`../../fixtures/clubs/${name}`, import.meta.url));
 const districts = (name: string): District[] => districtsIn(validEntries(readFolder(folder(name))));
-const day = (text: string): number => dayOfCommonYear(text as MonthDay);
+const day = (text: string): number => dayOfCommonYear(aMonthDay(text));
 const bloom = (district: District, plant: string) => {
   const found = district.blooms.find((each) => each.plant === plant)?.bloom;
   return found?.ok ? found.value : assert.fail(`${plant}: ${found?.reason}`);
@@ -107,7 +108,7 @@ test('a district with its own normals and members uses them, and follows the mai
     freezes: undefined,
     spread: { sigma: 9, source: 'leaflet' },
   };
-  const observed = ['2021-05-30', '2022-06-02', '2023-05-28'].map((swarm) => ({ year: Number(swarm.slice(0, 4)), swarm }));
+  const observed = ['2021-05-30', '2022-06-02', '2023-05-28'].map((swarm) => ({ year: Number(swarm.slice(0, 4)), swarm: aDay(swarm) }));
   const [city, lakeside] = withLakeside({ climate: warmer, observed }) as [District, District];
   assert.equal(lakeside.climate?.spread?.from, 'region');
   assert.deepEqual(lakeside.anchors.swarm?.basis, { kind: 'observed', years: 3 });

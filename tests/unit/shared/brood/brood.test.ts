@@ -2,11 +2,12 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { broodDates, type BroodPair, type Seen } from '../../../../shared/brood/dates.ts';
 import { development, type Caste } from '../../../../shared/brood/development.ts';
-import { addDays, daysBetween, type Day } from '../../../../shared/days/day.ts';
+import { addDays, daysBetween } from '../../../../shared/days/day.ts';
 import { rows } from '../../../rows.ts';
 import { looks } from '../../../tables/brood.ts';
+import { aDay } from '../../../days.ts';
 
-const day = '2026-05-10' as Day;
+const day = aDay('2026-05-10');
 
 rows('brood seen', looks, ({ caste, seen }, expect) => {
   const dates = broodDates(caste, seen, day) as unknown as Record<string, BroodPair>;
@@ -16,7 +17,7 @@ rows('brood seen', looks, ({ caste, seen }, expect) => {
 });
 
 test('after laying stops, workers are gone after 21 days and drones after 24, across a leap day', () => {
-  const dates = broodDates('worker', 'caged', '2028-02-20' as Day);
+  const dates = broodDates('worker', 'caged', aDay('2028-02-20'));
   assert.equal(dates.broodlessWorker, '2028-03-12');
   assert.equal(dates.broodlessDrone, '2028-03-15');
   assert.equal(broodDates('worker', 'egg', day).broodlessWorker, undefined);

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { addDays, daysBetween, dayOfYear, parseDay, weekday, type Day } from '../../../../shared/days/day.ts';
+import { addDays, daysBetween, dayOfYear, parseDay, weekday } from '../../../../shared/days/day.ts';
 import { formatDay, formatDayRange, formatDayWithWeekday } from '../../../../shared/days/show-day.ts';
 import { readTypedDay } from '../../../../shared/days/typed-day.ts';
 import {
@@ -14,15 +14,15 @@ import {
   monthDayAt,
   monthDayOf,
   parseMonthDay,
-  type MonthDay,
 } from '../../../../shared/days/month-day.ts';
 import { todayIn } from '../../../../shared/days/today.ts';
 import { rows } from '../../../rows.ts';
 import { ranges, sums, typed, weekdayRows } from '../../../tables/days.ts';
+import { aDay, aMonthDay } from '../../../days.ts';
 
-rows('sum of days', sums, ({ day, days }, expect) => assert.equal(addDays(day as Day, days), expect.day));
-rows('weekday', weekdayRows, ({ day }, expect) => assert.equal(weekday(day as Day), expect.weekday));
-rows('run of days in words', ranges, ({ first, last }, expect) => assert.equal(formatDayRange(first as Day, last as Day), expect.words));
+rows('sum of days', sums, ({ day, days }, expect) => assert.equal(addDays(aDay(day), days), expect.day));
+rows('weekday', weekdayRows, ({ day }, expect) => assert.equal(weekday(aDay(day)), expect.weekday));
+rows('run of days in words', ranges, ({ first, last }, expect) => assert.equal(formatDayRange(aDay(first), aDay(last)), expect.words));
 rows('typed date', typed, ({ text }, expect) => {
   const read = readTypedDay(text);
   assert.deepEqual(read.ok ? { day: read.value } : { reason: read.reason }, expect);
@@ -36,15 +36,15 @@ test('strict text accepts only a valid ISO day', () => {
 });
 
 test('days are written in words', () => {
-  assert.equal(formatDay('2026-04-18' as Day), '18 April 2026');
-  assert.equal(formatDayWithWeekday('2026-04-18' as Day), 'Saturday 18 April 2026');
-  assert.throws(() => formatDayRange('2026-05-02' as Day, '2026-05-01' as Day), /formatDayRange: needs the earlier day first/);
+  assert.equal(formatDay(aDay('2026-04-18')), '18 April 2026');
+  assert.equal(formatDayWithWeekday(aDay('2026-04-18')), 'Saturday 18 April 2026');
+  assert.throws(() => formatDayRange(aDay('2026-05-02'), aDay('2026-05-01')), /formatDayRange: needs the earlier day first/);
 });
 
 /** The calendar of the language runtime, in UTC, as an independent check. */
 const anyDay = fc
   .date({ min: new Date('1900-01-01'), max: new Date('2199-12-31'), noInvalidDate: true })
-  .map((date) => date.toISOString().slice(0, 10) as Day);
+  .map((date) => aDay(date.toISOString().slice(0, 10)));
 
 test('sums agree with the runtime calendar and can be reversed', () => {
   fc.assert(
@@ -113,13 +113,13 @@ test('today is the day in the club, not in the browser', () => {
   assert.throws(() => todayIn('Nowhere/Atall', instant), RangeError);
 });
 
-const monthDay = (text: string) => text as MonthDay;
+const monthDay = (text: string) => aMonthDay(text);
 
 test('days of every year', () => {
   assert.deepEqual(parseMonthDay('02-29'), { ok: true, value: '02-29' });
   assert.deepEqual(parseMonthDay('02-30'), { ok: false, reason: 'impossible-date' });
   assert.deepEqual(parseMonthDay('2-3'), { ok: false, reason: 'not-a-month-day' });
-  assert.equal(monthDayOf('2026-05-03' as Day), '05-03');
+  assert.equal(monthDayOf(aDay('2026-05-03')), '05-03');
   assert.equal(dayInYear(monthDay('02-29'), 2026), '2026-02-28');
   assert.equal(dayInYear(monthDay('02-29'), 2028), '2028-02-29');
   assert.equal(dayOfCommonYear(monthDay('07-01')), 182);

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { addDays, daysBetween, type Day } from '../../../../shared/days/day.ts';
+import { addDays, daysBetween } from '../../../../shared/days/day.ts';
 import { daysInCage, packageCalendar, type DayPair } from '../../../../shared/packages/calendar.ts';
 import { populationCurve, type CurveDay, type PopulationCurve } from '../../../../shared/packages/curve.ts';
 import { packageOrder } from '../../../../shared/packages/order.ts';
@@ -9,12 +9,13 @@ import { beesInPackage } from '../../../../shared/packages/start-bees.ts';
 import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import * as tables from '../../../tables/packages.ts';
+import { aDay } from '../../../days.ts';
 
 const habits = frozen(tables.habits);
 const figures = frozen(tables.figures);
 
 rows('package calendar', tables.calendars, ({ installed, ...start }, expect) => {
-  const calendar = packageCalendar({ installed: installed as Day, ...start }, habits) as unknown as Record<string, DayPair>;
+  const calendar = packageCalendar({ installed: aDay(installed), ...start }, habits) as unknown as Record<string, DayPair>;
   for (const [name, [earliest, latest]] of Object.entries(expect)) assert.deepEqual(calendar[name], { earliest, latest }, name);
 });
 
@@ -22,8 +23,8 @@ rows('bees at the start', tables.beesAtStart, ({ pounds, perPound }, { bees }) =
   assert.deepEqual(beesInPackage(pounds, perPound), { ok: true, value: bees }),
 );
 
-const shaken = '2026-04-15' as Day;
-const installed = '2026-04-18' as Day;
+const shaken = aDay('2026-04-15');
+const installed = aDay('2026-04-18');
 
 type Start = { queen?: 'candy' | 'released'; comb?: 'drawn' | 'foundation'; beesPerDay?: number };
 
@@ -133,7 +134,7 @@ test('impossible figures throw', () => {
 test('the days in the cage are counted, and impossible ones named', () => {
   assert.deepEqual(daysInCage(shaken, installed), { ok: true, value: 3 });
   assert.deepEqual(daysInCage(installed, shaken), { ok: false, reason: 'shaken-after-install' });
-  assert.deepEqual(daysInCage('2025-04-15' as Day, installed), { ok: false, reason: 'shaken-too-long-ago' });
+  assert.deepEqual(daysInCage(aDay('2025-04-15'), installed), { ok: false, reason: 'shaken-too-long-ago' });
   assert.deepEqual(beesInPackage(0, 3500), { ok: false, reason: 'no-weight' });
   assert.deepEqual(beesInPackage(3, NaN), { ok: false, reason: 'no-bees-per-pound' });
   assert.deepEqual(beesInPackage(300, 3500), { ok: false, reason: 'too-much' });

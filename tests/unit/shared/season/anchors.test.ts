@@ -2,7 +2,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import type { Day } from '../../../../shared/days/day.ts';
 import { addMonthDays, dayOfCommonYear, monthDayAt, type MonthDay } from '../../../../shared/days/month-day.ts';
 import { anchorIds, anchorRules, anchorsOf, type AnchorDate, type PlaceGiven } from '../../../../shared/season/anchors.ts';
 import { bloomOf, inBloom, type Plant } from '../../../../shared/season/bloom.ts';
@@ -17,14 +16,15 @@ import { daysInWindow } from '../../../../shared/season/when.ts';
 import { near } from '../../../near.ts';
 import { rows } from '../../../rows.ts';
 import * as tables from '../../../tables/season.ts';
+import { aDay, aMonthDay } from '../../../days.ts';
 
-const newYear = '01-01' as MonthDay;
+const newYear = aMonthDay('01-01');
 const usual = { days: 10, daysForSmallSums: 20 };
 const figures = { freezeC: (41.5 - 32) / 1.8, clusterC: null, syrupC: null, doubt: usual, crossingDays: 21 };
 const bare: PlaceGiven = { climate: null, observed: [], signs: {}, guesses: {}, figures };
 const wooster: ClimateGiven = { scale: 'F', normals: tables.wooster, publishedSum: { sum: 2816, rule: { method: 'simple', base: 50 } } };
 const said = (date: AnchorDate | undefined) => date && [date.earliest, date.expected, date.latest, date.basis.kind];
-const years = (id: string, days: string[]) => days.map((day) => ({ [id]: day as Day }));
+const years = (id: string, days: string[]) => days.map((day) => ({ [id]: aDay(day) }));
 
 rows('members\' dates', [
   { case: 'two years are too few', given: ['05-01', '05-03'], expect: null, from: 'three years at least' },
@@ -35,19 +35,19 @@ rows('members\' dates', [
   { case: 'all on one day', given: ['05-01', '05-01', '05-01', '05-01', '05-01'], expect: ['05-01', '05-01', '05-01'], from: 'by hand' },
   { case: '29 February counts as the day before', given: ['02-29', '02-28', '02-28', '02-27', '03-01'], expect: ['02-27', '02-28', '03-01'], from: 'normals have 365 days' },
 ], (days, expect) => {
-  const seen = daysSeen(days as string[] as MonthDay[], 10);
+  const seen = daysSeen((days as string[]).map(aMonthDay), 10);
   assert.deepEqual(seen && [seen.earliest, seen.middle, seen.latest], expect);
 }); // prettier-ignore
 
 test('the first way that there is gives the day: members, a date taken from a publication, a published freeze, a bloom, normals, another district, a guess', () => {
-  const guess = { middle: '10-01' as MonthDay, earliest: '09-20' as MonthDay, latest: '10-10' as MonthDay };
-  const published = climateOf({ ...wooster, freezes: { last: '05-01' as MonthDay, first: '10-07' as MonthDay } });
+  const guess = { middle: aMonthDay('10-01'), earliest: aMonthDay('09-20'), latest: aMonthDay('10-10') };
+  const published = climateOf({ ...wooster, freezes: { last: aMonthDay('05-01'), first: aMonthDay('10-07') } });
   const plant: Plant = { id: 'aster', sum: { sum: 2000, scale: 'F', rule: { method: 'simple', base: 50 }, from: newYear }, seen: [] };
   const other = {
     'first-freeze': {
-      expected: '10-20' as MonthDay,
-      earliest: '10-10' as MonthDay,
-      latest: '10-30' as MonthDay,
+      expected: aMonthDay('10-20'),
+      earliest: aMonthDay('10-10'),
+      latest: aMonthDay('10-30'),
       basis: { kind: 'guess' as const },
     },
   };
@@ -74,10 +74,10 @@ test('Wooster, Ohio: the crossing of 41.5 F lies 3 and 4 days from the published
   const anchors = anchorsOf({ ...bare, climate: climateOf(wooster) });
   assert.deepEqual(said(anchors['last-freeze']), ['04-18', '04-28', '05-08', 'temperature']);
   assert.deepEqual(said(anchors['first-freeze']), ['10-01', '10-11', '10-21', 'temperature']);
-  assert.deepEqual([daysApart('04-28' as MonthDay, '05-01' as MonthDay), daysApart('10-11' as MonthDay, '10-07' as MonthDay)], [3, -4]);
+  assert.deepEqual([daysApart(aMonthDay('04-28'), aMonthDay('05-01')), daysApart(aMonthDay('10-11'), aMonthDay('10-07'))], [3, -4]);
   const published = anchorsOf({
     ...bare,
-    climate: climateOf({ ...wooster, freezes: { last: '05-01' as MonthDay, first: '10-07' as MonthDay } }),
+    climate: climateOf({ ...wooster, freezes: { last: aMonthDay('05-01'), first: aMonthDay('10-07') } }),
   });
   assert.deepEqual(said(published['last-freeze']), ['04-21', '05-01', '05-11', 'published']);
 });
@@ -90,7 +90,7 @@ test('without its figure a crossing gives no day; other crossings are three week
   assert.ok(cluster);
   assert.equal(daysApart(cluster.earliest, cluster.expected), 21);
   // By hand: the high is 62.7 in mid-October and 50.7 in mid-November, so 57 about 14 days after the first.
-  assert.ok(Math.abs(daysApart('10-30' as MonthDay, cluster.expected)) <= 3, cluster.expected);
+  assert.ok(Math.abs(daysApart(aMonthDay('10-30'), cluster.expected)) <= 3, cluster.expected);
 });
 
 test('a place where it never freezes, or is never warm, has no such crossing', () => {
@@ -110,13 +110,13 @@ test('where the spread comes from: a published sum, a region, what members saw; 
   near(spreadIn('F', climateOf(wooster).spread!), 8.77, 0.02);
   assert.deepEqual(climateOf({ scale: 'F', normals, regionSpread: 9 }).spread, { degreesC: 5, from: 'region' });
   const sum = { sum: 83, scale: 'F' as const, rule: { method: 'simple' as const, base: 50 }, from: newYear };
-  const cherry = climateOf({ scale: 'F', normals: tables.washington, seen: [{ sum, day: '04-01' as MonthDay }] }).spread!;
+  const cherry = climateOf({ scale: 'F', normals: tables.washington, seen: [{ sum, day: aMonthDay('04-01') }] }).spread!;
   assert.equal(cherry.from, 'observed');
   assert.ok(
     Math.abs(spreadIn('F', cherry) - 8.14) < 0.05,
     'Washington: mean peak bloom 1 April and 83 degree-days give the fitted spread back',
   );
-  assert.equal(climateOf({ scale: 'F', normals, seen: [{ sum: { ...sum, sum: 1 }, day: '07-01' as MonthDay }] }).spread, null);
+  assert.equal(climateOf({ scale: 'F', normals, seen: [{ sum: { ...sum, sum: 1 }, day: aMonthDay('07-01') }] }).spread, null);
   assert.equal(climateOf({ scale: 'F', normals }).spread, null);
   assert.deepEqual(publishedSumFits({ ...wooster, publishedSum: { sum: 1000, rule: { method: 'simple', base: 50 } } }), {
     ok: false,
@@ -134,7 +134,7 @@ test('a sum keeps its own scale: in C it is 5/9 of that in F and falls on the sa
   assert.deepEqual(inCelsius(sum), { sum: 50, rule: { method: 'modified', base: 10, cap: 30 }, from: newYear });
   const inF = seasonSums(tables.wooster, sum.rule, 9, newYear);
   const inC = seasonSums(climateOf(wooster).normalsC, inCelsius(sum).rule, 5, newYear);
-  for (const day of ['03-01', '05-01', '08-01'] as MonthDay[]) near(sumOn(inF, day) / 1.8, sumOn(inC, day), 1e-9);
+  for (const day of ['03-01', '05-01', '08-01'].map(aMonthDay)) near(sumOn(inF, day) / 1.8, sumOn(inC, day), 1e-9);
 });
 
 test('bloom: members before sums; a list that does not say how it counts gives no date, nor does one without spread', () => {
@@ -159,7 +159,7 @@ test('bloom: members before sums; a list that does not say how it counts gives n
   assert.equal(reason(forsythia, { ...climate, spread: null }), 'no-spread');
   assert.equal(reason(forsythia, climate, null), 'no-doubt');
   assert.equal(reason({ ...forsythia, sum: { ...sum, sum: 9000 } }), 'not-reached');
-  const seen = (['04-01', '04-05', '04-03'] as MonthDay[]).map((first, index) => ({ first, lastedDays: 10 + index }));
+  const seen = ['04-01', '04-05', '04-03'].map(aMonthDay).map((first, index) => ({ first, lastedDays: 10 + index }));
   const noted = bloomOf({ ...forsythia, sum: 'no-method', seen }, null, usual);
   assert.ok(noted.ok);
   assert.deepEqual(
@@ -169,7 +169,7 @@ test('bloom: members before sums; a list that does not say how it counts gives n
 });
 
 test('another district follows the main one, later in spring and, after the end of the flow, by the days of fall', () => {
-  const plants: Plant[] = (['04-10', '09-05'] as MonthDay[]).map((day, index) => ({
+  const plants: Plant[] = ['04-10', '09-05'].map(aMonthDay).map((day, index) => ({
     id: `plant-${index}`,
     sum: null,
     seen: [0, 1, 2].map(() => ({ first: day, lastedDays: null })),
@@ -177,7 +177,7 @@ test('another district follows the main one, later in spring and, after the end 
   const main = bloomsHere(plants, { climate: null, usual });
   const hill = bloomsHere(
     plants.map((plant) => ({ ...plant, seen: [] })),
-    { climate: null, usual, like: { blooms: main, laterByDays: 9, fallLaterByDays: -6, fallFrom: '07-05' as MonthDay } },
+    { climate: null, usual, like: { blooms: main, laterByDays: 9, fallLaterByDays: -6, fallFrom: aMonthDay('07-05') } },
   );
   assert.deepEqual(
     hill.map(({ bloom }) => bloom.ok && [bloom.value.middle, bloom.value.basis.kind]),
@@ -199,9 +199,9 @@ test('parts of the year follow from anchors by the stated days; a part without a
   for (const phase of phases) assert.equal(year.value.phases[phase].from, starts[phase]);
   assert.equal(year.value.anchors['first-freeze'], undefined);
   assert.deepEqual(seasonFrom({ ...anchors, swarm: undefined }), { ok: false, reason: 'no-date', text: 'swarming' });
-  const late = { ...anchors.swarm!, expected: '06-18' as MonthDay };
+  const late = { ...anchors.swarm!, expected: aMonthDay('06-18') };
   assert.deepEqual(seasonFrom({ ...anchors, swarm: late }), { ok: false, reason: 'out-of-order', text: 'main-flow' });
-  const sameDay = { ...anchors.swarm!, expected: addMonthDays('03-01' as MonthDay, 10) };
+  const sameDay = { ...anchors.swarm!, expected: addMonthDays(aMonthDay('03-01'), 10) };
   assert.deepEqual(seasonFrom({ ...anchors, swarm: sameDay }), { ok: false, reason: 'out-of-order', text: 'swarming' });
 });
 
@@ -224,9 +224,7 @@ test('any six starts in their order, wherever the year begins, make parts that f
         assert.ok(south.ok);
         for (const phase of phases)
           assert.equal(
-            (dayOfCommonYear(south.value.phases[phase].from as MonthDay) -
-              dayOfCommonYear(year.value.phases[phase].from as MonthDay) +
-              365) %
+            (dayOfCommonYear(aMonthDay(south.value.phases[phase].from)) - dayOfCommonYear(aMonthDay(year.value.phases[phase].from)) + 365) %
               365,
             182,
           );

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { addMonthDays, dayOfCommonYear, monthDayAt, type MonthDay } from '../../../../shared/days/month-day.ts';
+import { addMonthDays, dayOfCommonYear, monthDayAt } from '../../../../shared/days/month-day.ts';
 import { dailyFromMonthly } from '../../../../shared/season/daily-curve.ts';
 import { degreeDay, degreeDayMethods, type DegreeDayRule } from '../../../../shared/season/degree-day.ts';
 import { sumGivenDays } from '../../../../shared/season/given-days.ts';
@@ -10,8 +10,9 @@ import { meanDegreeDay } from '../../../../shared/season/spread.ts';
 import { near } from '../../../near.ts';
 import { frozen, rows } from '../../../rows.ts';
 import * as tables from '../../../tables/season.ts';
+import { aMonthDay } from '../../../days.ts';
 
-const newYear = '01-01' as MonthDay;
+const newYear = aMonthDay('01-01');
 const simple50: DegreeDayRule = { method: 'simple', base: 50 };
 
 rows('one day', tables.oneDay, ({ method, base, cap, max, min }, { degreeDays, within }) =>
@@ -38,9 +39,9 @@ rows('a year at a station', tables.stations, ({ stateSpread, ...normals }, { bas
 
 rows('day a sum is reached', tables.reached, ({ place, from, base, method, spread, sum }, { meanOfYears, alone, withSpread }) => {
   const dayOn = (width: number) => {
-    const reached = dateReached(seasonSums(tables.places[place], { method, base }, width, from as MonthDay), sum, 0);
+    const reached = dateReached(seasonSums(tables.places[place], { method, base }, width, aMonthDay(from)), sum, 0);
     assert.ok(reached.ok);
-    return ((dayOfCommonYear(reached.value.expected) - dayOfCommonYear(from as MonthDay) + 365) % 365) + 1;
+    return ((dayOfCommonYear(reached.value.expected) - dayOfCommonYear(aMonthDay(from)) + 365) % 365) + 1;
   };
   near(dayOn(0), alone, 1, 'normals alone');
   near(dayOn(spread), withSpread, 1, 'with spread');
@@ -51,8 +52,8 @@ rows('day a sum is reached', tables.reached, ({ place, from, base, method, sprea
 
 test('apples at Wenatchee: 1160 F-days over 43 by 1 May (22 years: 1156), 920 in the week before the mean full bloom of 27 April', () => {
   const season = seasonSums(tables.wenatchee, { method: 'maximum', base: 43 }, 6, newYear);
-  near(sumOn(season, '05-01' as MonthDay), 1160, 2, 'an independent program');
-  near(sumOn(season, '05-01' as MonthDay), 1156, 1156 * 0.05, 'treefruit.wsu.edu');
+  near(sumOn(season, aMonthDay('05-01')), 1160, 2, 'an independent program');
+  near(sumOn(season, aMonthDay('05-01')), 1156, 1156 * 0.05, 'treefruit.wsu.edu');
   const bloom = dateReached(season, 920, 0);
   assert.equal(bloom.ok && bloom.value.expected, '04-22');
 });
@@ -61,12 +62,12 @@ test('apples at Wenatchee: 1160 F-days over 43 by 1 May (22 years: 1156), 920 in
 rows('Wooster, Ohio: the method changes a date by three weeks', tables.woosterDays, ({ method, spread, sum }, { monthDay }) => {
   const reached = dateReached(seasonSums(tables.wooster, { method, base: 50 }, spread, newYear), sum, 0);
   assert.ok(reached.ok);
-  near(dayOfCommonYear(reached.value.expected), dayOfCommonYear(monthDay as MonthDay), 1);
+  near(dayOfCommonYear(reached.value.expected), dayOfCommonYear(aMonthDay(monthDay)), 1);
 });
 
 test('Grand Rapids, Michigan: 120 F-days over 43 from 1 March, by three methods (an independent program)', () => {
   const day = (method: 'simple' | 'sine' | 'floored') =>
-    dateReached(seasonSums(tables.grandRapids, { method, base: 43 }, 8.48, '03-01' as MonthDay), 120, 0);
+    dateReached(seasonSums(tables.grandRapids, { method, base: 43 }, 8.48, aMonthDay('03-01')), 120, 0);
   assert.deepEqual(
     (['simple', 'sine', 'floored'] as const).map(day).map((reached) => reached.ok && reached.value.expected),
     ['04-18', '04-13', '04-09'],
@@ -75,7 +76,7 @@ test('Grand Rapids, Michigan: 120 F-days over 43 from 1 March, by three methods 
 
 test('cherry of Washington: the sum on an observed day gives that day back', () => {
   const season = seasonSums(tables.washington, simple50, 8.14, newYear);
-  near(sumOn(season, '04-01' as MonthDay), 83, 0.5, 'mean peak 1 April, National Park Service');
+  near(sumOn(season, aMonthDay('04-01')), 83, 0.5, 'mean peak 1 April, National Park Service');
   for (let day = 60; day < 300; day += 1) {
     const observed = monthDayAt(day);
     const back = dateReached(season, sumOn(season, observed), 0);
@@ -89,7 +90,7 @@ test('the same year moved by six months, counted from 1 July, comes 181 to 184 d
   const south: Normals = { maxByMonth: turned(north.maxByMonth), minByMonth: turned(north.minByMonth) };
   for (const sum of [50, 100, 300, 500]) {
     const first = dateReached(seasonSums(north, { method: 'simple', base: 5 }, 3, newYear), sum, 0);
-    const second = dateReached(seasonSums(south, { method: 'simple', base: 5 }, 3, '07-01' as MonthDay), sum, 0);
+    const second = dateReached(seasonSums(south, { method: 'simple', base: 5 }, 3, aMonthDay('07-01')), sum, 0);
     assert.ok(first.ok && second.ok);
     const later = (dayOfCommonYear(second.value.expected) - dayOfCommonYear(first.value.expected) + 365) % 365;
     assert.ok(later >= 181 && later <= 184, `${later}`);

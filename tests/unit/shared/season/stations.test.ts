@@ -1,7 +1,7 @@
 // Published degree-days, daily normals and freeze dates of real stations, compared with results from twelve normals.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { dayOfCommonYear, type MonthDay } from '../../../../shared/days/month-day.ts';
+import { dayOfCommonYear } from '../../../../shared/days/month-day.ts';
 import { crossings } from '../../../../shared/season/crossings.ts';
 import { dailyFromMonthly } from '../../../../shared/season/daily-curve.ts';
 import type { DegreeDayRule } from '../../../../shared/season/degree-day.ts';
@@ -9,9 +9,10 @@ import { dateReached, seasonSums, spreadForYear, sumOn, totalOf, type Normals } 
 import { byMonth, csvLines, type Line } from '../../../tables/csv.ts';
 import { places } from '../../../tables/season.ts';
 import { near } from '../../../near.ts';
+import { aMonthDay } from '../../../days.ts';
 
-const newYear = '01-01' as MonthDay;
-const ends = ['01-31', '02-28', '03-31', '04-30', '05-31', '06-30', '07-31', '08-31', '09-30', '10-31', '11-30', '12-31'] as MonthDay[];
+const newYear = aMonthDay('01-01');
+const ends = ['01-31', '02-28', '03-31', '04-30', '05-31', '06-30', '07-31', '08-31', '09-30', '10-31', '11-30', '12-31'].map(aMonthDay);
 const simple = (base: number): DegreeDayRule => ({ method: 'simple', base });
 
 const stations = csvLines('season/us-stations-1981-2010.csv');
@@ -163,7 +164,7 @@ test('the normal minimum passes 41.5 F about on the published freeze dates, and 
     for (const degrees of ['32', '40', '41.5']) {
       const passed = crossings(daily, Number(degrees));
       assert.ok(passed.ok);
-      const day = (text: string): number => dayOfCommonYear(text as MonthDay);
+      const day = (text: string): number => dayOfCommonYear(aMonthDay(text));
       near(day(passed.value.up), day(line[`up_${degrees}`]!), 1, `${line.name}, up, an independent program`);
       near(day(passed.value.down), day(line[`down_${degrees}`]!), 1, `${line.name}, down, an independent program`);
       const [last, first] = [day(passed.value.up) - day(line.PUB_last32_50pct!), day(passed.value.down) - day(line.PUB_first32_50pct!)];

@@ -16,6 +16,7 @@ import {
 } from '../../../../shared/season/when.ts';
 import { guessesFrom, seasonFrom } from '../../../../shared/season/year.ts';
 import { rows } from '../../../rows.ts';
+import { aMonthDay } from '../../../days.ts';
 
 /** 16 November to 28 February, to 20 April, to 19 May, to 5 July, to 20 August, to 15 November. */
 const STARTS = {
@@ -28,7 +29,7 @@ const STARTS = {
 };
 
 function seasonOf(later = 0) {
-  const starts = Object.fromEntries(Object.entries(STARTS).map(([phase, day]) => [phase, addMonthDays(day as MonthDay, later)])) as Record<
+  const starts = Object.fromEntries(Object.entries(STARTS).map(([phase, day]) => [phase, addMonthDays(aMonthDay(day), later)])) as Record<
     keyof typeof STARTS,
     MonthDay
   >;
@@ -118,7 +119,10 @@ test('the parts of the year fill it once, and moving them keeps their lengths', 
     365,
   );
   assert.deepEqual(lengths(37), lengths(0));
-  assert.deepEqual(shiftWindow(shiftWindow({ from: '12-25', to: '01-03' }, 100), -100), { from: '12-25', to: '01-03' });
+  assert.deepEqual(shiftWindow(shiftWindow({ from: aMonthDay('12-25'), to: aMonthDay('01-03') }, 100), -100), {
+    from: '12-25',
+    to: '01-03',
+  });
 });
 
 test('every name that a when is counted from is read, and means itself', () => {

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { addDays, type Day } from '../../../../shared/days/day.ts';
+import { addDays } from '../../../../shared/days/day.ts';
 import {
   judgeRow,
   judgeWithoutRow,
@@ -13,6 +13,7 @@ import {
 } from '../../../../shared/treatments/label-row.ts';
 import { frozen, rows } from '../../../rows.ts';
 import { judgements, labels, today } from '../../../tables/treatments.ts';
+import { aDay } from '../../../days.ts';
 
 rows('label row', judgements, ({ row, planned, today: read = today }, expect) =>
   assert.deepEqual(judgeRow(labels[row], planned, read), expect),
@@ -24,9 +25,9 @@ test('a place without rows gives "ask", with unregistered products first', () =>
 });
 
 test('supers go back after the longest treatment and its waiting days, over a leap day too', () => {
-  assert.equal(supersBackOn(labels.amitraz, '2026-08-10' as Day), '2026-10-19');
-  assert.equal(supersBackOn(labels.formicStrips, '2028-02-25' as Day), '2028-03-03');
-  assert.equal(supersBackOn(labels.noLength as LabelRow, '2026-08-10' as Day), undefined);
+  assert.equal(supersBackOn(labels.amitraz, aDay('2026-08-10')), '2026-10-19');
+  assert.equal(supersBackOn(labels.formicStrips, aDay('2028-02-25')), '2028-03-03');
+  assert.equal(supersBackOn(labels.noLength as LabelRow, aDay('2026-08-10')), undefined);
 });
 
 test('a place matches in any case and spacing, and no other place does', () => {
