@@ -43,7 +43,7 @@ const each = (look: (tree: Root, page: string) => string[]): string[] =>
   [...trees].flatMap(([page, tree]) => look(tree, page).map((fault) => `${page}: ${fault}`));
 const links = (tree: Root | Element): string[] => all(tree, is('a')).map((link) => `${words(link)} ${link.properties.href as string}`);
 
-test('each page has a title of its own and says its language (2.4.2, 3.1.1)', () => {
+test('each page has its own title and states its language (2.4.2, 3.1.1)', () => {
   const titles = new Map<string, string>();
   nothing(
     each((tree, page) => {
@@ -59,7 +59,7 @@ test('each page has a title of its own and says its language (2.4.2, 3.1.1)', ()
   );
 });
 
-test('the parts, the foot and the line for someone unwell are the same on every page, in one order and under one name (3.2.3, 3.2.4, 3.2.6)', () => {
+test('navigation, footer and emergency line are the same on every page, in one order and with the same names (3.2.3, 3.2.4, 3.2.6)', () => {
   const first = trees.get('/')!;
   const places: [string, (element: Element) => boolean][] = [
     ['the parts', hasClass('bottom-nav')],
@@ -81,7 +81,7 @@ test('the parts, the foot and the line for someone unwell are the same on every 
   }
 });
 
-test('the bar of parts says in which part a page is, once (2.4.8)', () => {
+test('the navigation marks the current part once (2.4.8)', () => {
   nothing(
     each((tree) => {
       const here = all(all(tree, hasClass('bottom-nav'))[0]!, has('ariaCurrent'));
@@ -90,7 +90,7 @@ test('the bar of parts says in which part a page is, once (2.4.8)', () => {
   );
 });
 
-test('every page is reached by links from the first, and every page of an entry by search too (2.4.5)', () => {
+test("links from the first page reach every page, and search finds every entry's page too (2.4.5)", () => {
   const reached = new Set(['/']);
   for (const page of reached) {
     for (const link of trees.has(page) ? all(trees.get(page)!, is('a')) : []) {
@@ -108,7 +108,7 @@ test('every page is reached by links from the first, and every page of an entry 
   nothing(pages.filter((page) => /^\/(lists|pests|know-how|meetings)\/./.test(page) && !found.has(page)));
 });
 
-test('nothing asks who the reader is: no name, address, password or number of hers (1.3.5, 3.3.7, 3.3.8, 3.3.9)', () => {
+test("no form asks for the reader's name, address, password or number (1.3.5, 3.3.7, 3.3.8, 3.3.9)", () => {
   let fields = 0;
   nothing(
     each((tree) =>
@@ -126,7 +126,7 @@ test('nothing asks who the reader is: no name, address, password or number of he
   assert.ok(fields > 300, `${fields} fields`);
 });
 
-test('no link opens another window, and no page goes on by itself but an old address (3.2.5, 2.2.1)', () => {
+test('no link opens another window, and no page but an old address redirects by itself (3.2.5, 2.2.1)', () => {
   nothing(
     each((tree) => [
       ...all(tree, has('target')).map((link) => `<${link.tagName}> "${words(link)}" opens another window`),
@@ -138,7 +138,7 @@ test('no link opens another window, and no page goes on by itself but an old add
   );
 });
 
-test('what is told after a press is told to those who hear the page (4.1.3)', () => {
+test('screen readers announce every status message (4.1.3)', () => {
   const told = ['dataProgress', 'dataStatus', 'dataOffline', 'dataSearchStatus'];
   const seen = new Set<string>();
   nothing(
@@ -154,7 +154,7 @@ test('what is told after a press is told to those who hear the page (4.1.3)', ()
   assert.deepEqual([...seen].sort(), [...told, 'said'].sort());
 });
 
-test('the name of what is pressed holds the words on it (2.5.3)', () => {
+test('the accessible name of a control contains its visible text (2.5.3)', () => {
   nothing(
     each((tree) =>
       all(tree, is('a', 'button', 'summary')).flatMap((element) => {
@@ -167,7 +167,7 @@ test('the name of what is pressed holds the words on it (2.5.3)', () => {
   );
 });
 
-test('nothing but a line or an edge changes under the pointer, and no words wait there (1.4.13)', () => {
+test('only a line or an edge changes under the pointer, and no text appears (1.4.13)', () => {
   const styles = readdirSync(join(site.folder, 'assets'))
     .filter((name) => name.endsWith('.css'))
     .map((name) => site.read(`assets/${name}`))
@@ -186,7 +186,7 @@ test('nothing but a line or an edge changes under the pointer, and no words wait
   assert.doesNotMatch(site.read('manifest.webmanifest'), /"orientation"/, 'the window may be held either way (1.3.4)');
 });
 
-test('no script hears a single key, a drag, a gesture, the device being moved, or a press before its end (2.1.4, 2.5.1, 2.5.2, 2.5.4, 2.5.7)', () => {
+test('no script listens for single keys, drags, gestures, device motion, or the start of a press (2.1.4, 2.5.1, 2.5.2, 2.5.4, 2.5.7)', () => {
   const scripts = [
     ...readdirSync(join(site.folder, 'assets'))
       .filter((name) => name.endsWith('.js'))

@@ -1,4 +1,4 @@
-/* The addresses that a built page names: in links, forms, files it asks for, and pictures' own references. */
+/* Addresses in a built page: links, forms, files, and references inside drawings. */
 const tag = /<([a-zA-Z][\w-]*)((?:\s+[^\s=>"'/]+(?:\s*=\s*"[^"]*")?)*)\s*\/?>/g;
 const attribute = /\s([^\s=>"'/]+)\s*=\s*"([^"]*)"/g;
 const named = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
@@ -9,7 +9,7 @@ const decoded = (text: string): string =>
     name ? (signs[name] ?? whole) : String.fromCodePoint(Number.parseInt(hex ?? digits, hex ? 16 : 10)),
   );
 
-/** Whole addresses, as a browser at the address `at` would ask for them. */
+/** Complete addresses, resolved as a browser at the address `at` would resolve them. */
 export function addressesIn(html: string, at: string): string[] {
   const body = html.replace(/(<script\b[^>]*>)[\s\S]*?(<\/script>)/g, '$1$2');
   return [...body.matchAll(tag)].flatMap(([, , attributes]) =>
@@ -17,5 +17,5 @@ export function addressesIn(html: string, at: string): string[] {
   );
 }
 
-/** The names of places on a page. */
+/** The fragments that exist on a page. */
 export const idsIn = (html: string): Set<string> => new Set([...html.matchAll(/\sid="([^"]+)"/g)].map((match) => decoded(match[1]!)));

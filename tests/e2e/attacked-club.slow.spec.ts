@@ -1,7 +1,7 @@
 /*
- * The demo club with harm written into every sentence of its files: behind titles, names, figures' units, cells, notices and
- * paragraphs. Where check refuses a line, the line stays as it was; the rest is built. Its pages have the same elements
- * as those of a twin with plain words in the same places, other files are still whole, and in a browser nothing runs.
+ * Injection through content: the demo club with harmful text in every sentence of its files, behind titles, names, units, cells, notices
+ * and paragraphs. Where check refuses a line, the original line stays, and the rest is built. Its pages have the same elements as a twin
+ * club with plain words in the same places. Other files stay well-formed, and nothing runs in a browser.
  */
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -27,7 +27,7 @@ let made: Built;
 let plain: Built;
 const changed = new Set<string>();
 
-/** A line of a field or a paragraph with at least two words, what stands before its words, and the words. */
+/** A line of a field or a paragraph with at least two words: the text before its words, and the words. */
 const FIELD = /^(\s*(?:- )?(?:[a-z][a-z-]*: ))?((?:- )?[A-Za-z“][^"'\n{}[\]&*#|>%@`!:]* [^"'\n{}[\]&*#|>%@`!:]*)$/;
 
 test.beforeAll(async () => {
@@ -36,9 +36,9 @@ test.beforeAll(async () => {
   const marks = fc
     .sample(harmful, 4000)
     .map((mark) => mark.replace(/[\r\n\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF\uFFFE\uFFFF]/gu, ''));
-  // In a paragraph these are Markdown, and right to become elements.
+  // In a paragraph these are Markdown and correctly become elements.
   const unmarked = marks.filter((mark) => !/[`_*~[\]]/.test(mark));
-  // Alike words stay alike, so that notes that were one stay one.
+  // Equal words stay equal, so that merged notes stay merged.
   const pick = (from: readonly string[], words: string): string =>
     from[[...words].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) % 1_000_003, 7) % from.length]!;
   for (const file of files) {
@@ -49,7 +49,7 @@ test.beforeAll(async () => {
       const [, before = '', words] = FIELD.exec(line) ?? [];
       if (!words || (at < head && before === '')) continue;
       const mark = pick(at < head ? marks : unmarked, words);
-      // In a field it stands in quotes, as JSON, which YAML reads alike.
+      // In a field it is in quotes, as JSON, which YAML parses alike.
       const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
       [harmed[at], other[at]] = [written(mark), written('plainword')];
       changed.add(`${file}:${at}`);
@@ -63,13 +63,13 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** Gives every line that check finds a fault in, in either copy, its old words again; false when there is none. */
+/** Restores every line with a fault in either copy. False when there is none. */
 function takeBack(files: readonly string[]): boolean {
   const faults = [...check(attacked), ...check(twin)].filter(({ path }) => files.includes(path));
   for (const path of new Set(faults.map((fault) => fault.path))) {
     const old = readFileSync(join(projectFolder, 'content', path), 'utf8').split('\n');
     const lines = new Set(faults.filter((fault) => fault.path === path).map(({ line }) => line - 1));
-    // A fault that is told at a line that was not touched may come from any other: then the whole file is as it was.
+    // A fault at an unchanged line may come from any other line. Then the whole file is restored.
     const whole = [...lines].some((line) => !changed.has(`${path}:${line}`));
     for (const copy of [attacked, twin]) {
       const now = readFileSync(join(copy, path), 'utf8').split('\n');
@@ -80,7 +80,7 @@ function takeBack(files: readonly string[]): boolean {
   return faults.length > 0;
 }
 
-/** Elements with the names of their attributes, in order; of addresses what they begin with. */
+/** Elements with the names of their attributes, in order, and the beginnings of addresses. */
 function bones(html: string): string[] {
   const found: string[] = [];
   walk(fromHtml(html), 'element', ({ tagName, properties }) => {
@@ -92,7 +92,7 @@ function bones(html: string): string[] {
   return found;
 }
 
-test('harm was written into every kind of file', { tag: '@slow' }, ({}) => {
+test('every kind of file contains harmful text', { tag: '@slow' }, ({}) => {
   const kinds = new Map<string, number>();
   for (const place of changed) kinds.set(place.split(/[/:]/)[0]!, (kinds.get(place.split(/[/:]/)[0]!) ?? 0) + 1);
   note([...kinds].map(([kind, count]) => `${kind} ${count}`).join(', '));
@@ -115,7 +115,7 @@ test('harm was written into every kind of file', { tag: '@slow' }, ({}) => {
     assert.ok((kinds.get(kind) ?? 0) > 3, kind);
 });
 
-test('its pages and its book have the elements of the twin, and no other', { tag: '@slow' }, () => {
+test('pages and book have the elements of the twin, and no other', { tag: '@slow' }, () => {
   assert.deepEqual(made.pages, plain.pages);
   const seen: string[] = [];
   for (const page of made.pages.map((each) => (each.endsWith('/') ? `${each.slice(1)}index.html` : each.slice(1)))) {
@@ -124,12 +124,12 @@ test('its pages and its book have the elements of the twin, and no other', { tag
     if (at >= 0 || one.length !== other.length) seen.push(`${page}: ${one[at] ?? one.length} instead of ${other[at] ?? other.length}`);
   }
   nothing(seen);
-  // The book gathers its notes by their words, so that there may be one more or less: no other kind of element comes.
+  // The book merges notes by their words, so there may be one more or less, but no other kind of element.
   const known = new Set(bones(plain.read('handbook.html')));
   nothing(bones(made.read('handbook.html')).filter((bone) => !known.has(bone)));
 });
 
-test('files for other programs are whole', { tag: '@slow' }, () => {
+test('files for other programs are well-formed', { tag: '@slow' }, () => {
   for (const file of filesIn(made.folder)) {
     if (/\.(json|webmanifest)$/.test(file)) assert.doesNotThrow(() => JSON.parse(made.read(file)), file);
     if (file.endsWith('.ics')) {
@@ -145,7 +145,7 @@ test('files for other programs are whole', { tag: '@slow' }, () => {
 
 const tagsOf = (xml: string): string[] => [...xml.replace(/<!\[CDATA\[[\s\S]*?\]\]>/g, '').matchAll(/<\/?[\w:-]+/g)].map(([tag]) => tag);
 
-test('in a browser nothing of it runs or asks', { tag: '@slow' }, async ({ browser }) => {
+test('nothing of it runs or makes a request in a browser', { tag: '@slow' }, async ({ browser }) => {
   const { address, close } = await serve({ folder: made.folder, port: 0 });
   const page = await browser.newPage();
   const told = await watchFor(page);

@@ -1,4 +1,4 @@
-// Generated text in addresses, files and boxes is never taken for markup or code: much of it.
+// Generated text in addresses, files and form fields is never treated as markup or code: a long run.
 import { test } from './fixtures.ts';
 import { testAttacks } from './attacks.ts';
 

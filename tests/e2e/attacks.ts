@@ -1,6 +1,6 @@
 /*
- * Nothing that comes from an address, a file or a box is taken for markup or code: generated text, in a browser, with our
- * policy on.
+ * Fuzzing for injection: generated text from an address, a file or a form field is never treated as markup or code, in a browser with our
+ * content policy.
  */
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
@@ -11,10 +11,10 @@ import { calculators } from './calculator-examples.ts';
 import { harmDone, harmful, watchFor } from './harmful.ts';
 import { nothing, phone } from './visit.ts';
 
-/** Other ones every run; a failure prints the text that did it. */
+/** Random in every run. A failure prints the text that caused it. */
 const samples = <T>(of: fc.Arbitrary<T>, count: number): T[] => fc.sample(of, { numRuns: count });
 
-/** Puts one tail after another behind the address, and tells which did harm. Runs inside the page. */
+/** Sets one fragment after another and returns those that did harm. Runs inside the page. */
 async function tryTails(tails: string[]): Promise<string[]> {
   const here = globalThis as unknown as { harmDone: () => string[] };
   const found: string[] = [];
@@ -29,7 +29,7 @@ async function tryTails(tails: string[]): Promise<string[]> {
 
 const withJudge = (page: Page): Promise<void> => page.evaluate(`globalThis.harmDone = ${harmDone.toString()}`).then(() => undefined);
 
-/** Percent-encoded, also where a half of a pair of letters would not be. */
+/** Percent-encodes text, including half of a surrogate pair. */
 function safeEncoded(text: string): string {
   return encodeURIComponent(text.toWellFormed());
 }
@@ -37,13 +37,13 @@ function safeEncoded(text: string): string {
 const words = fc.oneof(harmful, fc.constant(''), fc.constant('2026-04-18'));
 type Kind = <T>(of: fc.Arbitrary<T>) => fc.Arbitrary<unknown>;
 const asItShouldBe: Kind = (of) => of;
-/** Mostly what belongs there, sometimes another kind of thing. */
+/** Mostly valid content, sometimes another kind. */
 const orOdd: Kind = (of) => fc.oneof({ weight: 40, arbitrary: of }, { weight: 1, arbitrary: fc.constantFrom(5, null, {}, [], true) });
 const byName = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<Record<string, T>> =>
   fc
     .array(fc.tuple(fc.oneof(harmful, fc.constantFrom('queen', 'the first', 'comb')), of), { maxLength: 3 })
     .map((pairs) => Object.fromEntries(pairs));
-/** A saved file of the right frame, with any text in it; each part as `kind` has it. */
+/** A saved file with a valid frame and any text in it, each part as `kind` makes it. */
 function savedFile(kind: Kind): fc.Arbitrary<string> {
   const [text, day] = [kind(words), kind(fc.constantFrom('2026-04-18', '2025-12-31'))];
   const texts = kind(byName(text));
@@ -71,7 +71,7 @@ function savedFile(kind: Kind): fc.Arbitrary<string> {
   );
 }
 
-/** Makes the tests of the file that calls it; each tries so many times as much as the least. */
+/** Defines the tests for the file that calls it, with `times` as many tries as the minimum. */
 export function testAttacks(times: number): void {
   let site: Site;
   let browser: Browser;
@@ -80,7 +80,7 @@ export function testAttacks(times: number): void {
     browser = launched;
   });
 
-  /** A page on which every harm is told, opened at a path below the first. */
+  /** A page that reports every harm, opened at a path below the first page. */
   async function watched(path: string): Promise<{ page: Page; context: BrowserContext; told: string[] }> {
     const context = await browser.newContext({ viewport: phone, reducedMotion: 'reduce' });
     const page = await context.newPage();
@@ -115,7 +115,7 @@ export function testAttacks(times: number): void {
     await context.close();
   });
 
-  test('runs of a list in an address, taken over', async () => {
+  test('runs of a list in an address, imported', async () => {
     const { page, context, told } = await watched('lists/package-first-six-weeks/');
     await withJudge(page);
     const part = fc.oneof(harmful, fc.constantFrom('', '2026-04-18', '2026-99-99', 'candy,drawn'));
@@ -135,7 +135,7 @@ export function testAttacks(times: number): void {
     await context.close();
   });
 
-  test('a saved file with anything in it, opened and taken over: the list still works when it is opened again', async () => {
+  test('a saved file with any content is opened and imported, and the list still works when it is opened again', async () => {
     const { page, context, told } = await watched('lists/package-first-six-weeks/');
     let taken = 0;
     for (const text of [...samples(savedFile(asItShouldBe), 2 * times), ...samples(savedFile(orOdd), 3 * times)]) {
@@ -168,7 +168,7 @@ export function testAttacks(times: number): void {
     await context.close();
   });
 
-  test('words that are searched for', async () => {
+  test('search words', async () => {
     const { page, context, told } = await watched('search/');
     for (const typed of samples(harmful, 8 * times)) {
       await page.goto(
@@ -185,7 +185,7 @@ export function testAttacks(times: number): void {
     await context.close();
   });
 
-  test('each sort of harm is told', async () => {
+  test('the test detects each kind of harm', async () => {
     const context = await browser.newContext({ bypassCSP: true });
     const page = await context.newPage();
     const told = await watchFor(page);

@@ -1,4 +1,4 @@
-// What a reader waits for, in bytes as a host sends them (gzip -9). A page over its measure is named with the excess.
+// Page weight: the bytes that a reader downloads, as a host sends them (gzip -9). A page over its budget is named with the excess.
 import assert from 'node:assert/strict';
 import { note, test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -61,7 +61,7 @@ test('a first view takes 45 kB and 5 requests to read, 52 kB and 7 with a form',
   const calculators = site.pages.filter((page) => page.startsWith(`${site.base}work-it-out/`));
   const left = [...new Set([...oneOfEachKind(site), ...calculators])];
   const found: string[] = [];
-  // Most of each view is waiting until nothing more comes: some wait side by side.
+  // Most of each view is waiting for further requests, so some views run in parallel.
   const views = Array.from({ length: 4 }, async () => {
     for (let page = left.pop(); page !== undefined; page = left.pop()) {
       const { size, names } = await firstView(browser, site, page);

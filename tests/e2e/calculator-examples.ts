@@ -1,6 +1,9 @@
-/* What each calculator is opened with in the tests. */
+/* Inputs for each calculator in the tests. */
 const many = Array.from({ length: 24 }, (_, at) => `Hive%20by%20the%20old%20oak%20${at}:${at}/300`).join(';');
-/** By its address: values with a result, those of the longest result, values that all have faults, the head of its example's address, and a line of its table. */
+/**
+ * By calculator: values with a result, values with the longest result, values with an error in each, the beginning of its example's
+ * address, and a line of its table.
+ */
 export const calculators = [
   {
     slug: 'mite-count',

@@ -1,19 +1,19 @@
-/* One calculator in a browser, as its member meets it: opened by an address, filled, pressed, and read by the names of its outputs. */
+/* Page object of a calculator: opens an address, fills fields, presses buttons, and reads outputs by name. */
 import assert from 'node:assert/strict';
 import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 
 export interface Sheet {
   page: Page;
-  /** Values by the name of the output; absent where there is none. Of rows, by their mark: `A per-100`. */
+  /** Values by the name of the output, absent where there is none. Rows are named by their mark: `A per-100`. */
   values: () => Promise<Record<string, string>>;
-  /** The words of one output. */
+  /** The text of one output. */
   words: (name: string) => Promise<string>;
   said: () => Promise<string>;
-  /** What stands beside the boxes, in order. */
+  /** The error messages beside the fields, in order. */
   faults: () => Promise<string[]>;
   hash: () => Promise<string>;
-  /** Fills a box by its name; of rows, the one at `row`, counted from 0. */
+  /** Fills a field by its name, in the row `row` (from 0) where it belongs to rows. */
   fill: (name: string, text: string, row?: number) => Promise<void>;
   choose: (name: string, word: string) => Promise<void>;
   press: (words: string) => Promise<void>;
@@ -23,7 +23,7 @@ export interface Sheet {
   close: () => Promise<void>;
 }
 
-/** `values` is what stands behind the #; '' opens the page without any. */
+/** `values` is the text after the #. '' opens the page without values. */
 export async function openCalculator(
   browser: Browser,
   site: Site,
@@ -61,7 +61,7 @@ export async function openCalculator(
     },
     turn: (units) => page.locator(`form button[data-form="units"][value="${units}"]`).click(),
     open: async (next) => {
-      // Cleared, and given another address: that saves loading the page, and nothing of before may be left.
+      // Reset and given another address, which saves a page load. Nothing from before may remain.
       const isCleared =
         next !== '' &&
         page.url().startsWith(address) &&
@@ -95,7 +95,7 @@ function readValues(): Record<string, string> {
   return found;
 }
 
-/** Numbers as printed, so that a value is right when it rounds to what was published. */
+/** Numbers as printed, so that a value is right when it rounds to the published one. */
 export function agrees(found: Record<string, string>, name: string, printed: number, places: number): void {
   assert.ok(found[name] !== undefined, `${name} has no value; there are ${Object.keys(found).join(', ')}`);
   assert.equal(Number(found[name]).toFixed(places), printed.toFixed(places), `${name} is ${found[name]}`);

@@ -1,4 +1,4 @@
-// Brood dates in a browser: the common table from address and form, queens, laying that stopped, wrong days.
+// Brood dates in a browser: the common table from address and form, queens, stopped laying, wrong days.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';

@@ -1,4 +1,4 @@
-// Degree-days: published days by every method in a browser, lists as people paste them, wrong ones; normals by the plan itself.
+// Degree-days: published days by every method in a browser, pasted lists, wrong input, and normals in the model itself.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -44,7 +44,7 @@ test('degree-days: several days are added, and the day a sum is reached is named
   assert.match(await sheet.said(), /That is under 90\.$/);
 });
 
-test('degree-days: a spread given with days counts', async () => {
+test('degree-days: a spread entered with days counts', async () => {
   // Base 50, spread 9, mean 50: 3.5905.
   await sheet.open('days=42/58&base=50&scale=F&method=simple&spread=9');
   assert.ok(Math.abs(Number((await sheet.values()).total) - 3.5905) < 5.1e-5);
@@ -115,13 +115,13 @@ for (const { fill, method, says } of typed) {
   });
 }
 
-test('degree-days: a start is read in words and stands in the address as month and day', async () => {
+test('degree-days: a start is typed in words and is month and day in the address', async () => {
   await sheet.open('days=40/54&base=50&scale=F&method=simple&from=03-01');
   assert.equal(await sheet.page.locator('form [name="from"]').inputValue(), '1 March');
   assert.equal(await sheet.hash(), 'days=40/54&base=50&scale=F&method=simple&from=03-01');
 });
 
-test('degree-days: days that an address may not spell so are named, and stay', async () => {
+test('degree-days: the form names days in a spelling that addresses do not allow, and keeps them', async () => {
   await sheet.open('days=40-54;43/63&base=50&scale=F&method=simple');
   assert.deepEqual(await sheet.faults(), ['Line 1, “40-54”: it needs the lowest, then the highest of one day, such as 40/54.']);
   assert.equal(await sheet.hash(), 'days=40-54;43/63&base=50&scale=F&method=simple');
@@ -129,7 +129,7 @@ test('degree-days: days that an address may not spell so are named, and stay', a
   assert.deepEqual(await sheet.faults(), ['In an address these days are written 40.5/54. Press “Work it out” to take them so.']);
 });
 
-test('degree-days: without days each plant has its row, with its own method and place', async () => {
+test('degree-days: each plant has its row without any days, with its own method and place', async () => {
   await sheet.open('base=50&scale=F&sum=86');
   const rows = sheet.page.locator('[data-plant]');
   assert.ok((await rows.count()) >= 8);
@@ -173,7 +173,7 @@ test('degree-days: a club without normals has no figure, and the arithmetic is s
   await hostile.close();
 });
 
-// The plan itself: what it does once a club holds normals.
+// The model itself, with a club that has normals.
 const normals: Normals = { maxima: wooster.maxByMonth, minima: wooster.minByMonth, scale: 'F', spread: 8.77 };
 const figures: DegreeDayFigures = { normals, doubt: { days: 10, daysForSmallSums: 20 }, plants: [], from: aMonthDay('01-01') };
 const asked: Asked = {
@@ -212,7 +212,7 @@ for (const {
   });
 }
 
-test('degree-days: of normals simple is the method, the club’s spread and first day count, and either scale gives the same days', () => {
+test('degree-days: normals use the simple method, the club’s spread and first day, and either scale gives the same days', () => {
   const f = plan({ sum: 142 });
   assert.deepEqual([f.rule.method, f.spread], ['simple', 8.77]);
   assert.ok(Math.abs(f.total! - 2816) < 2816 * 0.01, `NOAA prints 2816, found ${f.total}`);
@@ -224,13 +224,13 @@ test('degree-days: of normals simple is the method, the club’s spread and firs
   assert.equal(plan({ sum: 142 }, { doubt: null }).reached, 'no-figure');
 });
 
-test('degree-days: without normals the club has no figure, and nothing stands in for it', () => {
+test('degree-days: a club without normals has no figure, and nothing replaces it', () => {
   const { total, reached } = plan({ sum: 142 }, { normals: null });
   assert.equal(total, undefined);
   assert.equal(reached, 'no-figure');
 });
 
-test('degree-days: a plant is counted by its own list; five years of notes set its window; no method said: all of them', () => {
+test('degree-days: a plant uses the method of its own list; five years of notes set its window; without a method all of them count', () => {
   const plant: Plant = {
     id: 'p',
     name: 'P',

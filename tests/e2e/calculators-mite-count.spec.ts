@@ -1,4 +1,4 @@
-// The mite count in a browser: published samples from the address and from the form, odd and wrong ones, several colonies.
+// Mite count in a browser: published samples from address and form, odd and wrong input, several colonies.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -19,7 +19,7 @@ const count = (samples: string, rest = 'method=wash&phase=dearth') => sheet.open
 
 const said = (name: string): Promise<string> => sheet.page.locator(`[data-text="${name}"]`).innerText();
 
-/** Every verdict says what to do next. */
+/** Every verdict names the next step. */
 const NEXT = {
   'at-once': /^Treat within days, /,
   act: /^Choose a treatment now /,
@@ -177,7 +177,7 @@ for (const { case: name, given, expect, from } of verdicts) {
   });
 }
 
-test('mite count: below and soon at the level is "within a week at the soonest", never "now"', async () => {
+test('mite count: just below the level the answer is "within a week at the soonest", never "now"', async () => {
   await count('A:1/300');
   assert.equal(await sheet.words('verdict'), 'Below');
   assert.equal(await sheet.words('weeks-to-level-soonest'), 'Within a week at the soonest.');
@@ -197,7 +197,7 @@ test('mite count: eight colonies of an open yard (Aurell and others 2025)', asyn
   assert.equal(await sheet.page.locator('[data-part="result"] svg .dot').count(), 9);
 });
 
-test('mite count: an average hides no colony, and under four colonies there is no range', async () => {
+test('mite count: an average hides no colony, and below four colonies there is no range', async () => {
   await count('A:0/300;B:0/300;Oak%20tree:9/300');
   const found = await sheet.values();
   assert.equal(found.verdict, 'act');
@@ -211,7 +211,7 @@ test('mite count: an average hides no colony, and under four colonies there is n
   );
 });
 
-test('mite count: what the level was set with, and by whom', async () => {
+test('mite count: the method and the author of the level', async () => {
   await count('A:9/300', 'method=gas&phase=dearth');
   assert.match(
     await sheet.page.locator('[data-text="level-from"]').innerText(),
@@ -240,7 +240,7 @@ const wrong: { mites: string; bees: string; says: string }[] = [
   { mites: '12345678901234567890', bees: '300', says: '“12345678901234567890” has too many digits.' },
 ];
 
-test('mite count: wrong numbers give a sentence twice, and no result', async () => {
+test('mite count: wrong numbers give their sentence twice, and no result', async () => {
   await sheet.open('');
   for (const { mites, bees, says } of wrong) {
     await sheet.fill('mites', mites);
@@ -258,7 +258,7 @@ test('mite count: wrong numbers give a sentence twice, and no result', async () 
   assert.equal(await sheet.page.evaluate(() => (document.activeElement as HTMLInputElement).name), 'mites');
 });
 
-test('mite count: odd ways to write a number are read', async () => {
+test('mite count: unusual spellings of numbers are parsed', async () => {
   await sheet.open('');
   for (const [mites, bees] of [
     [' 9 ', '300'],
@@ -274,7 +274,7 @@ test('mite count: odd ways to write a number are read', async () => {
   }
 });
 
-test('mite count: scrolling over a box changes nothing', async () => {
+test('mite count: scrolling over a field changes nothing', async () => {
   await sheet.open('');
   await sheet.fill('mites', '9');
   await sheet.page.locator('form [name="mites"]').hover();
@@ -282,7 +282,7 @@ test('mite count: scrolling over a box changes nothing', async () => {
   assert.equal(await sheet.page.locator('form [name="mites"]').inputValue(), '9');
 });
 
-test('mite count: once worked out, no old answer stands under new numbers', async () => {
+test('mite count: after the first result, no old answer remains under new numbers', async () => {
   await sheet.open('');
   await sheet.fill('mites', '9');
   assert.equal(await sheet.said(), '');
@@ -297,7 +297,7 @@ test('mite count: once worked out, no old answer stands under new numbers', asyn
   assert.equal(await sheet.said(), '');
 });
 
-test('mite count: rows are added and taken out; a list is pasted', async () => {
+test('mite count: rows are added and removed, and a list is pasted', async () => {
   await sheet.open('');
   await sheet.fill('mites', '9');
   await sheet.press('Add a colony');
@@ -321,7 +321,7 @@ test('mite count: rows are added and taken out; a list is pasted', async () => {
   assert.deepEqual(await sheet.faults(), ['24 rows are the most; these are 30.']);
 });
 
-test('mite count: an address with faults fills the boxes as they are, and says so', async () => {
+test('mite count: an address with errors fills the fields as they are, and reports the errors', async () => {
   const cases: [values: string, fault: string, box: string, holds: string][] = [
     ['samples=A:1,5/300', '“1,5” is not a whole number. Write how many mites were counted.', 'mites', '1,5'],
     ['samples=A:9/300%20', 'In an address this is written 300. Press “Work it out” to take it so.', 'bees', '300 '],
@@ -343,13 +343,13 @@ test('mite count: an address with faults fills the boxes as they are, and says s
   agrees(await sheet.values(), 'A per-100-corrected', 3.23, 2);
 });
 
-test('mite count: names that it does not know are passed over in one line', async () => {
+test('mite count: unknown names in the address are ignored in one line', async () => {
   await sheet.open('samples=A:9/300&foo=1&bar=2&foo=3');
   assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'Passed over in the address: foo, bar.');
   assert.equal((await sheet.values()).verdict, 'act');
 });
 
-test('mite count: the address that a form writes gives the same result again; a note beside it does no harm', async () => {
+test('mite count: an address that a form wrote gives the same result again, and a note beside it does no harm', async () => {
   await sheet.open('');
   await sheet.fill('label', 'Oak: by/the;gate 50%');
   await sheet.fill('mites', '9');
@@ -368,7 +368,7 @@ test('mite count: the address that a form writes gives the same result again; a 
   assert.deepEqual(await sheet.values(), found);
 });
 
-test('mite count: going back to it finds numbers and result together', async () => {
+test('mite count: Back finds numbers and result together', async () => {
   await sheet.open('');
   await sheet.fill('mites', '6');
   await sheet.press('Work it out');
@@ -379,7 +379,7 @@ test('mite count: going back to it finds numbers and result together', async () 
   assert.equal((await sheet.values())['1 per-100'], '2');
 });
 
-test('mite count: presses that come before the script does are kept', async () => {
+test('mite count: presses before the script arrives are repeated', async () => {
   const own = await openCalculator(browser, site, 'mite-count');
   await own.page.route('**/mite-count.*.js', async (route) => {
     await new Promise((done) => setTimeout(done, 400));
@@ -408,7 +408,7 @@ test('mite count: by keyboard alone, announced once, in words', async () => {
   assert.equal(await sheet.words('verdict'), 'Act at once');
 });
 
-test('mite count: a club without figures still gets its arithmetic', async () => {
+test('mite count: a club without figures still gets the arithmetic', async () => {
   const other = await fixtureSite('southern');
   const own = await openCalculator(browser, other, 'mite-count', 'samples=A:9/300;B:4/310;C:1/300;D:2/300&method=wash&phase=dearth');
   const found = await own.values();

@@ -1,4 +1,4 @@
-// The package order in a browser: totals and lines, what the supplier has not said, wrong lines, the pick-up sheet on one page.
+// Package order in a browser: totals and lines, missing details of the supplier, wrong lines, the pick-up sheet on one page.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -17,7 +17,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 
 const whole = 'lines=10x3;4x2&allowance=10&hours=5&bees-per-pound=3500&spare-queens=1&cage-lb=1.5&can-lb=3&syrup-l-each=1';
 
-test('package order: all that the supplier said, in all and line by line (3,500 bees a pound: Delaware)', async () => {
+test('package order: all details of the supplier, in total and line by line (3,500 bees a pound: Delaware)', async () => {
   await sheet.open(whole);
   assert.deepEqual(await sheet.values(), {
     'net-lb': '38', 'shake-lb': '41.8', 'gross-lb': '101', bees: '133000', queens: '15', 'syrup-l': '14',
@@ -37,7 +37,7 @@ test('package order: all that the supplier said, in all and line by line (3,500 
   );
 });
 
-test('package order: what the supplier has not said is left out, with the reason', async () => {
+test('package order: missing details of the supplier are left out, with the reason', async () => {
   await sheet.open('lines=2x3');
   assert.deepEqual(await sheet.values(), {
     'net-lb': '6',
@@ -60,7 +60,7 @@ test('package order: what the supplier has not said is left out, with the reason
   assert.equal((await sheet.values()).bees, '9999');
 });
 
-test('package order: the syrup link opens a syrup that is worked out', async () => {
+test('package order: the syrup link opens a syrup with a result', async () => {
   await sheet.open(whole);
   await sheet.page.locator('[data-to="syrup"]').click();
   await sheet.page.waitForSelector('output[name="sugar-kg"][data-value]');
@@ -95,7 +95,7 @@ test('package order: typed as people type, rows added and pasted, and the addres
   assert.match(await sheet.hash(), /^lines=10x3;4x2&/);
 });
 
-test('package order: wrong lines are named, wrong numbers told, no result', async () => {
+test('package order: wrong lines and numbers are named, and there is no result', async () => {
   const cases: [values: string, says: string][] = [
     ['', 'Write how many packages.'],
     ['lines=0x3', 'Write how many packages, 1 or more.'],
@@ -136,7 +136,7 @@ for (const format of ['A4', 'Letter'] as const) {
   });
 }
 
-test('package order: what stands on the sheet', async () => {
+test('package order: the content of the sheet', async () => {
   const own = await openCalculator(browser, site, 'package-order', whole, { viewport: desk });
   await own.page.emulateMedia({ media: 'print' });
   const text = await own.page.locator('body').innerText();
@@ -174,7 +174,7 @@ test('package order: what stands on the sheet', async () => {
   await own.close();
 });
 
-test('package order: printed before anything is worked out, the whole page is there', async () => {
+test('package order: printed before any result, the whole page is there', async () => {
   await sheet.open('');
   await sheet.page.emulateMedia({ media: 'print' });
   assert.ok(await sheet.page.locator('[data-part="example"]').isVisible());

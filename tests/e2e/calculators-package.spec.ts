@@ -1,4 +1,4 @@
-// The package calendar in a browser: published dates, odd and impossible days, the band, the calendar file.
+// Package calendar in a browser: published dates, odd and impossible days, the band, the calendar file.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from './fixtures.ts';
@@ -62,7 +62,7 @@ test('package calendar: bees at the start and at the fewest (Delaware; Harbo in 
   const found = await sheet.values();
   assert.equal(found['bees-at-start'], '10500');
   const [least, most] = [Number(found['low-point-bees-least']), Number(found['low-point-bees-most'])];
-  // 55 to 64 % were alive on day 22; the low point lies some days later.
+  // 55 to 64 % were alive on day 22, and the low point lies some days later.
   assert.ok(least > 0.45 * 10_500 && most < 0.64 * 10_500 && least < most, `${least} to ${most}`);
   assert.ok(found['low-point-earliest']! < found['first-bees-earliest']!);
   assert.ok(found['back-to-start-earliest']! > found['low-point-latest']!);
@@ -71,7 +71,7 @@ test('package calendar: bees at the start and at the fewest (Delaware; Harbo in 
   agrees(await sheet.values(), 'bees-at-start', 8000, 0);
 });
 
-test('package calendar: outside the trials nothing is said of the fewest', async () => {
+test('package calendar: outside the range of the trials there is no low point', async () => {
   await sheet.open('installed=2026-04-18&pounds=20&bees-per-pound=10000&queen=candy&comb=foundation');
   const found = await sheet.values();
   assert.equal(found['bees-at-start'], '200000');
@@ -121,7 +121,7 @@ for (const { text, day, says } of typed) {
   });
 }
 
-test('package calendar: days and numbers that cannot be right together', async () => {
+test('package calendar: days and numbers that contradict each other are named', async () => {
   const cases: [values: string, says: string][] = [
     ['installed=2026-04-18&shaken=2026-04-19', 'The bees cannot have been shaken after they went in.'],
     ['installed=2026-04-18&shaken=2026-03-01', 'More than 21 days lie between the shaking and the install. Check both days.'],
@@ -139,7 +139,7 @@ test('package calendar: days and numbers that cannot be right together', async (
   }
 });
 
-test('package calendar: today is the club’s own, whatever zone the reader is in', async () => {
+test('package calendar: today is the day in the club’s time zone, not in the reader’s', async () => {
   const own = await openCalculator(browser, site, 'package-calendar', '', { timezoneId: 'Pacific/Kiritimati' });
   await own.page.clock.setFixedTime('2026-04-18T02:00:00Z');
   await own.open('');
@@ -150,7 +150,7 @@ test('package calendar: today is the club’s own, whatever zone the reader is i
   await own.close();
 });
 
-test('package calendar: the calendar file has whole days, an end the day after, and names that stay', async () => {
+test('package calendar: the calendar file has all-day events, an end on the day after, and stable names', async () => {
   const own = await openCalculator(browser, site, 'package-calendar', 'installed=2026-04-18&pounds=3&queen=candy&comb=foundation', {
     timezoneId: 'Asia/Tokyo',
   });
@@ -175,7 +175,7 @@ test('package calendar: the calendar file has whole days, an end the day after, 
   await own.close();
 });
 
-test('package calendar: what a form writes gives the same again; a club without figures says so', async () => {
+test('package calendar: an address that a form wrote gives the same again; a club without figures says so', async () => {
   await sheet.open('');
   await sheet.fill('installed', 'april 18 2026');
   await sheet.fill('shaken', '16 April 2026');

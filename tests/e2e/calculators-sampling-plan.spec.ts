@@ -1,4 +1,4 @@
-// The sampling plan in a browser: published numbers of bees and colonies, odd and wrong shares, no colonies, no figures.
+// Sampling plan in a browser: published numbers of bees and colonies, odd and wrong shares, no colonies, no figures.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -36,7 +36,7 @@ for (const { case: name, given, expect, from } of coloniesToSample) {
   });
 }
 
-test('sampling plan: what other sizes miss is drawn, and the one asked for lies under the line', async () => {
+test('sampling plan: the chart shows the misses of other sample sizes, and the requested one is below the line', async () => {
   const [row] = missed;
   await sheet.open('share=5&certainty=64.15');
   assert.equal((await sheet.values())['bees-needed'], '20', row!.from);
@@ -49,7 +49,7 @@ test('sampling plan: what other sizes miss is drawn, and the one asked for lies 
   assert.equal(await sheet.page.locator('[data-part="result"] svg .settled').count(), 2);
 });
 
-test('sampling plan: more than a colony should give is said', async () => {
+test('sampling plan: a sample larger than a colony should give is pointed out', async () => {
   await sheet.open('share=0.05&certainty=95');
   assert.equal((await sheet.values())['bees-needed'], '5990');
   assert.match(
@@ -60,7 +60,7 @@ test('sampling plan: more than a colony should give is said', async () => {
   assert.equal(await sheet.page.locator('[data-text="samples"]').innerText(), 'That is 2 usual samples of 300.');
 });
 
-test('sampling plan: wrong in the address', async () => {
+test('sampling plan: wrong values in the address', async () => {
   const cases: [values: string, says: string][] = [
     ['share=0', 'The share lies over 0 and up to 100 %.'],
     ['share=-1', 'The share lies over 0 and up to 100 %.'],

@@ -1,4 +1,4 @@
-// The sticky board in a browser: a daily fall and nothing more, odd and wrong input, the levels of boards.
+// Sticky board in a browser: a daily fall and nothing more, odd and wrong input, the levels for boards.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -31,7 +31,7 @@ test('sticky board: no total of the colony, no verdict, no level per hundred bee
   assert.doesNotMatch(result, /\bact\b|unsure|below the level/i);
 });
 
-test('sticky board: levels of boards stand with body, place and part of the year', async () => {
+test('sticky board: levels for boards are shown with body, place and phase', async () => {
   const text = await sheet.page.locator('main').innerText();
   assert.match(text, /Swiss bee health service; Switzerland/);
   assert.match(text, /Ministry of agriculture of Quebec 2011/);

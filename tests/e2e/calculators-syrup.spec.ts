@@ -1,4 +1,4 @@
-// The syrup page in a browser: published mixes from the address and from the form, odd units, wrong numbers.
+// Syrup page in a browser: published mixes from address and form, odd units, wrong numbers.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -100,7 +100,7 @@ for (const { case: name, values, expect, from } of mixes) {
   });
 }
 
-test('syrup: both systems stand in words, and every gallon has its country', async () => {
+test('syrup: both systems are shown in words, and every gallon has its country', async () => {
   await sheet.open(mixture(2, 1, 'weight', 'syrup', 1, 'us-gal'));
   assert.equal(await sheet.words('sugar-kg'), '7.38 lb (3.35 kg)');
   assert.equal(await sheet.words('syrup-l'), '1 US gal (3.79 L, 0.833 imperial gal)');
@@ -147,7 +147,7 @@ for (const { name, text, says, hash } of typed) {
   });
 }
 
-test('syrup: an address with three decimals comes back as itself', async () => {
+test('syrup: an address with three decimals comes back unchanged', async () => {
   await sheet.open(mixture(2, 1, 'weight', 'sugar', 2.125, 'kg'));
   assert.equal(await sheet.page.locator('form [name="amount"]').inputValue(), '2.1250');
   assert.equal((await sheet.values())['sugar-kg'], '2.125');

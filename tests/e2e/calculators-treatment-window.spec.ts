@@ -1,4 +1,4 @@
-// What the label rows rule out, in a browser: published limits, what must be asked, wrong input, and what is never said.
+// Treatment window in a browser: published limits, open questions, wrong input, and words that never occur.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -19,7 +19,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   sheet = await openOn('2026-12-01');
 });
 
-/** Read on a day of the club's own clock. */
+/** Opened on a day of the club's own clock. */
 async function openOn(day: string): Promise<Sheet> {
   const own = await openCalculator(browser, site, 'treatment-window');
   await own.page.clock.setFixedTime(`${day}T16:00:00Z`);
@@ -217,7 +217,7 @@ const typed: { fill: Record<string, string>; says?: string[]; hash?: RegExp }[] 
     ],
   },
   {
-    // A bare number is read in the club's own scale; the address keeps C.
+    // A bare number is in the club's own scale, and the address keeps C.
     fill: { start: '10 August 2026', 'lowest-high': '50', high: '82.4 °F' },
     hash: /^start=2026-08-10&lowest-high=10&high=28&supers=on&brood=yes&registered=not-checked$/,
   },
@@ -265,7 +265,7 @@ for (const { fill, says, hash } of typed) {
   });
 }
 
-test('label rows: what was typed in F stands in the box again when its address is opened', async () => {
+test('label rows: a value typed in F is in the field again when its address is opened', async () => {
   await sheet.open('');
   for (const [name, text] of Object.entries({ start: '12 September 2026', 'lowest-high': '64', high: '75' })) await sheet.fill(name, text);
   await sheet.press('Work it out');
@@ -279,7 +279,7 @@ test('label rows: what was typed in F stands in the box again when its address i
   assert.match(await sheet.page.locator('[data-text="planned"]').innerText(), /daily highs from 64 °F \(17\.8 °C\) to 75 °F \(23\.9 °C\)/);
 });
 
-test('label rows: the switch puts boxes and answer in the other scale, and leaves the address', async () => {
+test('label rows: the switch shows fields and answer in the other scale, and leaves the address', async () => {
   const values = 'start=2026-08-10&lowest-high=18&high=28&supers=off&brood=yes&registered=not-checked';
   await sheet.open(values);
   await sheet.press('°C');

@@ -1,4 +1,4 @@
-// Units in a browser: boxes, labels, hints and results in the club's own, one switch for others, and an address that stays as it is.
+// Units in a browser: fields, labels, hints and results in the club's own units, one switch for others, and a stable address.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -16,7 +16,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 test.afterAll(() => metric?.close());
 
-/** By its address: odd values in the fixed units, and what stands in its boxes under each kind of unit. */
+/** By calculator: odd values in the fixed units, and the content of its fields in each system of units. */
 const forms: { slug: string; values: string; us: Record<string, string>; metric: Record<string, string> }[] = [
   {
     slug: 'winter-stores',
@@ -55,13 +55,13 @@ const boxes = (page: Page, names: readonly string[]) =>
     (names) => Object.fromEntries(names.map((name) => [name, document.querySelector<HTMLInputElement>(`form [name="${name}"]`)!.value])),
     names,
   );
-/** Words of the form and of the result that a reader sees, without the text that names a source. */
+/** The visible words of the form and of the result, without the text that names a source. */
 const words = (page: Page) => page.locator('form.asks').innerText();
 const inMetric = /\b(kg|kilograms?|g|L|mL)\b|°C/;
 const inUs = /\b(lb|oz|pounds?|US (quarts|gal))\b|°F/;
 
 for (const { slug, values, us, metric: inKilograms } of forms) {
-  test(`${slug}: one switch turns boxes, labels and results; the address and the numbers behind stay, there and back`, async () => {
+  test(`${slug}: one switch converts fields, labels and results; the address and the exact numbers stay, there and back`, async () => {
     const sheet = await openCalculator(browser, site, slug, values);
     const { page } = sheet;
     const names = Object.keys(us);
@@ -104,7 +104,7 @@ for (const { slug, values, us, metric: inKilograms } of forms) {
   });
 }
 
-test('a choice of units is kept for the reader, on every form, and holds before anything is touched', async () => {
+test('a choice of units is stored for the reader, applies to every form, and works before anything is touched', async () => {
   const sheet = await openCalculator(browser, site, 'winter-stores', '', { viewport: desk });
   const { page } = sheet;
   const pressed = (units: string) => page.locator(`form [data-form="units"][value="${units}"]`).getAttribute('aria-pressed');
@@ -120,7 +120,7 @@ test('a choice of units is kept for the reader, on every form, and holds before 
   await page.locator('.calculator[data-units="metric"]').waitFor();
   assert.equal(await page.locator('[name="pounds"]').inputValue(), '1.36');
   assert.equal(await page.locator('[name="bees-per-pound"]').inputValue(), '7716');
-  // The page's own numbers are still just those: three pounds, not 1.36 kg.
+  // The page's own numbers are exact: three pounds, not 1.36 kg.
   await sheet.fill('packages', '10');
   await sheet.press('Work it out');
   assert.match(await sheet.hash(), /^lines=10x3&bees-per-pound=3500&/);
@@ -134,7 +134,7 @@ test('a choice of units is kept for the reader, on every form, and holds before 
   await sheet.close();
 });
 
-test('a number typed bare is in the unit of its label, with a word in that unit, and turns with the switch', async () => {
+test('a bare number is in the unit of its label, a number with a word is in that unit, and both follow the switch', async () => {
   const sheet = await openCalculator(browser, site, 'winter-stores');
   await sheet.fill('gross-kg', '130');
   await sheet.fill('empty-kg', '36 kg');
@@ -144,13 +144,13 @@ test('a number typed bare is in the unit of its label, with a word in that unit,
   await sheet.turn('metric');
   assert.deepEqual(await boxes(sheet.page, ['gross-kg', 'empty-kg']), { 'gross-kg': '59', 'empty-kg': '36' });
   assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '59 kg (130 lb)');
-  // Typed over, it is what was typed.
+  // A field that was typed over has exactly the typed text.
   await sheet.fill('gross-kg', '59');
   assert.match(await sheet.hash(), /^gross-kg=59&/);
   await sheet.close();
 });
 
-test('of a list of weights, those that nobody touched stay exact when one is changed', async () => {
+test('weights of a list that nobody touched stay exact when another is changed', async () => {
   const sheet = await openCalculator(browser, site, 'weight-check', forms.at(-1)!.values);
   const box = sheet.page.locator('form textarea');
   await box.fill((await box.inputValue()).replace('15.59', '15.7'));
@@ -159,10 +159,10 @@ test('of a list of weights, those that nobody touched stay exact when one is cha
   await sheet.close();
 });
 
-/** As a browser does that empties a form on going back: before it tells the page, or in a task just after. */
+/** Like a browser that empties a form on Back: before it tells the page, or in a later task. */
 for (const { slug, values, us } of forms) {
   for (const persisted of [false, true]) {
-    test(`${slug}: boxes that were emptied on going back are filled again (${persisted ? 'kept page, emptied before and after' : 'page loaded anew'})`, async () => {
+    test(`${slug}: fields that were emptied on Back are filled again (${persisted ? 'page restored, emptied before and after' : 'page reloaded'})`, async () => {
       const sheet = await openCalculator(browser, site, slug, values);
       const [found, said, names] = [await sheet.values(), await sheet.said(), Object.keys(us)];
       await sheet.page.evaluate((persisted) => {

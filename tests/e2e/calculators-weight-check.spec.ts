@@ -1,4 +1,4 @@
-// The weight check in a browser: one list by three laws, the laws as the figures hold them, pasted lists, wrong ones, memory told.
+// Weight check in a browser: one list under three laws, the laws in the figures, pasted lists, wrong input, values from memory.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -61,7 +61,7 @@ for (const { case: name, given, expect, from } of tolerances.filter(({ given }) 
   });
 }
 
-test('weight check: the laws stand in the figures as they stand in the tables of the tests', async () => {
+test('weight check: the laws in the figures equal those in the tables of the tests', async () => {
   const held = JSON.parse((await sheet.page.locator('[data-part="figures"]').textContent())!) as {
     rules: Record<string, { rule: WeightRule; from: string }>;
   };
@@ -69,7 +69,7 @@ test('weight check: the laws stand in the figures as they stand in the tables of
     ...rule,
     tolerances: rule.tolerances.toSorted((a: Tolerance, b: Tolerance) => a.fromG - b.fromG),
   });
-  // A label of 0 to 60 g stands in the figures; nothing weighs under 1 g.
+  // The figures have a label of 0 to 60 g, and nothing weighs under 1 g.
   const canada = sorted(held.rules.ca!.rule);
   assert.deepEqual({ ...canada, tolerances: canada.tolerances.map((row, at) => (at === 0 ? { ...row, fromG: 1 } : row)) }, ca);
   assert.deepEqual(sorted(held.rules.eu!.rule), eu);
@@ -99,7 +99,7 @@ test('weight check: two rules disagree on the same weights, and each result name
   assert.match(await sheet.page.locator('[data-part="result"]').innerText(), /not a legal inspection/);
 });
 
-test('weight check: what is from memory is marked so, and decides nothing', async () => {
+test('weight check: values from memory are marked and decide nothing', async () => {
   await sheet.open(address('us', [-21, 0, 0, 0, 30, 0, 0, 0, 0, 0, 0, 0]));
   const found = await sheet.values();
   assert.deepEqual([found['short-once'], found.verdict], ['1', 'passes']);
@@ -187,7 +187,7 @@ test('weight check: another way to write a list', async () => {
   await sheet.turn('us');
 });
 
-test('weight check: a column of numbers pasted along is seen', async () => {
+test('weight check: a second pasted column of numbers is detected', async () => {
   await sheet.open(address('us', [0, 1, -453, 2, -452]));
   assert.equal(
     await sheet.page.locator('[data-text="far-off"]').innerText(),
@@ -197,7 +197,7 @@ test('weight check: a column of numbers pasted along is seen', async () => {
   assert.equal(await sheet.page.locator('[data-text="far-off"]').textContent(), '');
 });
 
-test('weight check: wrong ones are named by their place, what was typed stays', async () => {
+test('weight check: wrong weights are named by their place, and the typed text stays', async () => {
   const typed: [text: string, says: string][] = [
     ['', 'Write the weights, a line each.'],
     ['451\n45x\n449', 'Weight 2: “45x” cannot be read here. Write a weight in ounces, as a number alone.'],
@@ -240,7 +240,7 @@ test('weight check: wrong ones are named by their place, what was typed stays', 
   assert.equal(await sheet.page.locator('form textarea').inputValue(), '451,45x,449');
 });
 
-test('weight check: how net weights are had stands on the page, without script too', async () => {
+test('weight check: the page explains how to get net weights, without script too', async () => {
   const own = await browser.newContext({ javaScriptEnabled: false });
   const page = await own.newPage();
   await page.goto(`${site.address}work-it-out/weight-check/`);

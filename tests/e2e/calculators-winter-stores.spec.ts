@@ -1,4 +1,4 @@
-// Winter stores in a browser: published rows from the address and from the form, odd and wrong ones, the way to the syrup.
+// Winter stores in a browser: published rows from address and form, odd and wrong input, the link to the syrup page.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -62,7 +62,7 @@ test('winter stores: ideal and rule of practice side by side, in both systems, w
   assert.match(sum, /14 × 0\.82 ÷ 1\.00 = 11\.5 lb of sugar\. By the rule of practice: 14 × 0\.82 ÷ 0\.76 = 15\.1 lb of sugar\./);
 });
 
-test('winter stores: at its target a hive lacks nothing, and nothing leads to syrup', async () => {
+test('winter stores: a hive at its target has no shortfall and no link to syrup', async () => {
   await sheet.open('gross-kg=60&empty-kg=25&target-kg=20');
   const found = await sheet.values();
   assert.equal(found['stores-kg'], '35');
@@ -71,7 +71,7 @@ test('winter stores: at its target a hive lacks nothing, and nothing leads to sy
   assert.ok(await sheet.page.locator('[data-to="syrup"]').isHidden());
 });
 
-test('winter stores: the shortfall goes on to the syrup page', async () => {
+test('winter stores: the shortfall is carried to the syrup page', async () => {
   await sheet.open('deep=0&medium=0&shallow=0&target-kg=20&mix=3:2-weight');
   const most = Number((await sheet.values())['sugar-kg-most']);
   await sheet.page.locator('[data-to="syrup"]').click();
@@ -81,7 +81,7 @@ test('winter stores: the shortfall goes on to the syrup page', async () => {
 });
 
 // US Department of Agriculture, Production Research Report 169 (1977): complete this feeding by about 15 October in the northern states.
-test('winter stores: syrup is fed by the one day that the club takes from its source, in the reader’s district', async () => {
+test('winter stores: the last day for syrup is the one in the club’s source, for the reader’s district', async () => {
   await sheet.open('deep=4');
   const valley = (await sheet.values())['feed-by']!;
   assert.equal(valley, '10-15');
@@ -93,7 +93,7 @@ test('winter stores: syrup is fed by the one day that the club takes from its so
   await sheet.page.locator('button[data-form="district"][value="valley"]').click();
 });
 
-test('winter stores: the pages say the same last day for syrup as the calculator', async () => {
+test('winter stores: pages and calculator name the same last day for syrup', async () => {
   await sheet.open('deep=4');
   assert.match(await sheet.words('feed-by'), /^15 October in the valley/);
   const page = await sheet.page.context().newPage();
@@ -164,20 +164,20 @@ for (const { fill, says, hash } of typed) {
   });
 }
 
-test('winter stores: what was read is shown back in both systems', async () => {
+test('winter stores: parsed values are shown in both systems', async () => {
   await sheet.open('gross-kg=60&empty-kg=25&target-kg=20');
   assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '132 lb (60 kg)');
   await sheet.press('Clear');
   assert.equal(await sheet.page.locator('[data-read-as="gross-kg"]').innerText(), '');
 });
 
-test('winter stores: a wrong mix or an unknown name in the address is said', async () => {
+test('winter stores: a wrong mix or an unknown name in the address is reported', async () => {
   await sheet.open('deep=5&mix=2:1&honey=3');
   assert.deepEqual(await sheet.faults(), ['“2:1” is not one of the choices.']);
   assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'Passed over in the address: honey.');
 });
 
-test('winter stores: a club without the figures says so, and still sums', async () => {
+test('winter stores: a club without the figures says so, and still calculates', async () => {
   const southern = await fixtureSite('southern');
   const other = await openCalculator(browser, southern, 'winter-stores', 'gross-kg=40&empty-kg=25&target-kg=20');
   const found = await other.values();

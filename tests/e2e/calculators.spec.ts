@@ -1,4 +1,4 @@
-// What all calculators have in common: the page before the form, without script, on a narrow screen, on paper, and its weight.
+// Properties of all calculators: the page before the form, without script, on a narrow screen, in print, and its weight.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -15,7 +15,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 
 for (const { slug, values, wide, example, table } of calculators) {
-  test(`${slug}: without script the worked example and the table stand there, and nothing can be pressed in vain`, async () => {
+  test(`${slug}: without script the worked example and the table are there, and no button is useless`, async () => {
     const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(`${site.address}work-it-out/${slug}/`);

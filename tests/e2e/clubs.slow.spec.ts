@@ -1,4 +1,4 @@
-// The small clubs look as the demo club does: one of the south, one under a sub-folder, one of odd words.
+// The small clubs pass the same visual rules as the demo club: one of the south, one in a sub-folder, one of odd words.
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';

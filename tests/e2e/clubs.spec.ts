@@ -1,4 +1,4 @@
-// Odd but legal words are shown as typed. clubs.slow looks at how the small clubs look.
+// Odd but valid words are shown as typed. clubs.slow tests the look of the small clubs.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -38,7 +38,7 @@ test.describe('odd but legal words', () => {
     await context.close();
   });
 
-  test('in fields are words, never tags', async () => {
+  test('are words in fields, never tags', async () => {
     const tags = (): string[] =>
       [...document.querySelectorAll('i, b.x, nope, them, why, word, thick, night')]
         .map((tag) => tag.outerHTML)
@@ -49,7 +49,7 @@ test.describe('odd but legal words', () => {
     await context.close();
   });
 
-  test('a step may have any name, and only what was ticked is ticked', async () => {
+  test('a step may have any name, and each tick belongs to its own step', async () => {
     const { page, context } = await open(browser, site.at('/lists/constructor/'));
     assert.equal(await page.locator('input[data-tick]').count(), 6);
     assert.equal(await page.locator('input[data-tick]:checked').count(), 0);

@@ -1,5 +1,5 @@
-// A number that a person gave until a day: shown from the day she agreed, gone from the day on which consent ends, on every
-// kind of page, without a new build; and nowhere in the clear in anything that is published.
+// Number with a consent that ends: shown from its first day until its last, on every kind of page, without a new build. No published file
+// contains it in the clear.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -26,11 +26,11 @@ const { contacts, mistakes } = readFolder(join(import.meta.dirname, '../../conte
 const people = contacts.filter((each) => each['public-office'] !== true && each.until !== undefined);
 const offices = contacts.filter((each) => each['public-office'] === true);
 const digits = (text: string): string => text.replace(/\D/g, '');
-/** The club's own address for mistakes is no person's, also where it is given for a duty. */
+/** The club's own address for mistakes belongs to no person, even where a duty uses it. */
 const waysTo = ({ phone, email }: Club['contacts'][number]): string[] =>
   [phone, email].filter((each) => each !== undefined && each !== mistakes) as string[];
 
-/** All that a reader can see or press on a page at noon of a day: words, shown or folded, and where links lead. */
+/** Everything that a reader can see or press on a page at noon of a day: words, shown or folded, and link targets. */
 async function seen(path: string, day: string, options: BrowserContextOptions = {}): Promise<string> {
   const context = await browser.newContext(options);
   const page = await context.newPage();
@@ -47,7 +47,7 @@ const seenNow = (page: { evaluate: (look: () => string) => Promise<string> }): P
     () => `${document.body.textContent} ${[...document.querySelectorAll('a')].map((link) => link.getAttribute('href')).join(' ')}`,
   );
 
-/** One page of each kind that draws a person's number: by the parts of the address, and by what it draws. */
+/** One page of each kind that draws a person's number, by address and by content. */
 function pagesWithNumbers(): string[] {
   const kinds = new Map<string, string>();
   for (const path of site.pages) {
@@ -66,14 +66,14 @@ function pagesWithNumbers(): string[] {
   return [...kinds.values()];
 }
 
-test('the demo club has people and offices to look at, on many kinds of page', () => {
+test('the demo club has people and offices on many kinds of page', () => {
   assert.ok(people.length >= 3 && offices.length >= 3);
   const pages = pagesWithNumbers();
   assert.ok(pages.length >= 6, pages.join(' '));
   assert.ok(pages.includes('/who-to-ask/'));
 });
 
-test('nothing that is published holds such a number in the clear', () => {
+test('no published file contains such a number in the clear', () => {
   const texts = readdirSync(site.folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => statSync(join(site.folder, file)).isFile() && !/\.(woff2|png|jpe?g)$/.test(file))
     .flatMap((file) => {
@@ -127,7 +127,7 @@ test('the day before, the day, the day after: on every kind of page', async () =
   }
 });
 
-test('a page that is left open over the night lets go of the number, and it can be pressed before', async () => {
+test('a page that stays open overnight removes the number, which can be pressed before', async () => {
   const [person] = people;
   const context = await browser.newContext();
   const page = await context.newPage();
@@ -153,7 +153,7 @@ test('without script no such number is shown; the page says how to reach the clu
   for (const { phone } of offices) assert.ok(text.includes(phone!), phone);
 });
 
-test('from the copy for use without signal the number goes on its day, too', async () => {
+test('the offline copy hides the number on the same day', async () => {
   const [person] = people;
   const host = await openHost();
   await host.put('/', site.folder);

@@ -1,4 +1,4 @@
-// Every drawing of the demo club: on a page, named, told in words, black on paper, its own colour at night, and light.
+// Drawings of the demo club: on a page, with a name and a text version, black in print, adapted in dark mode, and small.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -20,7 +20,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 
 const files = (): string[] => readdirSync(join(site.content, 'drawings')).filter((name) => name.endsWith('.svg'));
 
-test('each drawing stands on a page', () => {
+test('each drawing is on a page', () => {
   const shown = pages.map((page) => site.read(`${page.slice(site.base.length)}index.html`)).join('\n');
   const titles = files().map(
     (file) => /^title: "?(.+?)"?$/m.exec(readFileSync(join(site.content, 'drawings', file.replace('.svg', '.yaml')), 'utf8'))![1]!,
@@ -38,7 +38,7 @@ test('each weighs less than 6 kB', () => {
   );
 });
 
-test('a browser names each as a picture, and the words stand below it, its parts numbered as in the lines', async () => {
+test('each drawing has the role of a picture, and its text version below has the same part numbers', async () => {
   nothing(
     await visit({ browser, site, pages }, async (page) => {
       const found: string[] = [];
@@ -56,7 +56,7 @@ test('a browser names each as a picture, and the words stand below it, its parts
   );
 });
 
-/** What the lines and the white parts of the first drawing are painted with. */
+/** The paint of the lines and the white parts of the first drawing. */
 const paints = (page: Page): Promise<{ line: string; number: string; white: string[] }> =>
   page.evaluate(() => {
     const paint = (element: Element | null, property: string): string =>
@@ -118,7 +118,7 @@ test('where colours are forced, lines and paper are those of the reader', async 
   );
 });
 
-test('nothing in a drawing runs, loads or leads anywhere', () => {
+test('no drawing runs, loads or links to anything', () => {
   const drawn = pages.flatMap(
     (page) => site.read(`${page.slice(site.base.length)}index.html`).match(/<figure class="drawing">[\s\S]*?<\/svg>/g) ?? [],
   );

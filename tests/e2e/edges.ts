@@ -1,6 +1,6 @@
-/* What must be seen besides letters, as rules that run inside the page: the edges of controls, shapes, and letters in pictures. */
+/* Contrast rules for non-text parts, which run inside the page: edges of controls, shapes, and letters in drawings. */
 
-/** Edges of what is pressed or filled, and the shape of a status, stand out from what is around them by 4.5 to 1. WCAG 2.2, 1.4.11 asks for 3. */
+/** Edges of controls, and the shape of a status, have a contrast of 4.5 to 1. WCAG 2.2, 1.4.11 requires 3. */
 export function paleEdges(): string[] {
   const faults = new Set<string>();
   const parts = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);
@@ -21,9 +21,9 @@ export function paleEdges(): string[] {
   const name = (element: Element): string =>
     `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || (element as HTMLInputElement).name || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
   for (const control of document.querySelectorAll<HTMLElement>('button, .button, input, select, textarea')) {
-    // Of a box for a file only its button is drawn.
+    // Only the button of a file field is drawn.
     const style = getComputedStyle(control, control.matches('[type=file]') ? '::file-selector-button' : null);
-    // The browser's own box to tick, or round button, is drawn by it.
+    // The browser itself draws a checkbox or radio button.
     if (
       !control.checkVisibility({ visibilityProperty: true }) ||
       control.closest('.visually-hidden') ||
@@ -46,7 +46,7 @@ export function paleEdges(): string[] {
   return [...faults];
 }
 
-/** Letters in pictures stand out by 7 to 1 from the shape that they are drawn on, as the browser finds it under them. */
+/** Letters in drawings have a contrast of 7 to 1 with the shape below them, as the browser finds it. */
 export function paleLetters(): string[] {
   const faults = new Set<string>();
   const parts = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);

@@ -1,4 +1,4 @@
-// One edition after another, on one host: with signal the next view is the new text; without, the whole of one edition.
+// Successive editions on one host: with signal the next view shows the new text, and without signal exactly one edition.
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -49,7 +49,7 @@ const read = async (path: string, options = {}): Promise<Reader> => {
   return reader;
 };
 const temperature = async (page: Page): Promise<string> => /(\d+)\s°C/.exec(await page.locator('.step-words').first().innerText())![1]!;
-/** Views follow one another until the page says that the second edition is the one that is kept. */
+/** Views follow one another until the page says that the second edition is stored. */
 async function changedOver(page: Page): Promise<void> {
   for (let view = 0; view < 10; view += 1) {
     await settled(page);
@@ -89,7 +89,7 @@ test(
     await page.goto(at('search/?q=thermometer'));
     await page.locator('[data-search-list] a').first().waitFor();
     assert.match(await page.locator('[data-search-list]').innerText(), /First look/);
-    // The new edition is fetched beside; alone in its tab, the page changes over unasked and unseen.
+    // The new edition is fetched in the background. Alone in its tab, the page switches to it silently.
     await changedOver(page);
     host.stop();
     await page.goto(at(LIST));
@@ -99,7 +99,7 @@ test(
   },
 );
 
-test('without signal the old edition stays whole and says of which day it is', { tag: '@slow' }, async () => {
+test('without signal the old edition stays complete and states its day', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
   await told(/^Saved on/);
   await host.put('/', second.folder);
@@ -134,7 +134,7 @@ test(
     const before = await other.evaluate(() => performance.timeOrigin);
     await line.getByRole('button', { name: 'Show it' }).click();
     await other.waitForFunction((then) => performance.timeOrigin > then, before);
-    // The first page is as it was left, and loads its parts from what was put by, signal or not.
+    // The first page is unchanged and loads its parts from the saved ones, with signal or without.
     assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
     assert.equal(await temperature(page), '15');
     host.stop();
@@ -145,7 +145,7 @@ test(
   },
 );
 
-test('only what changed is fetched for a new edition', { tag: '@slow' }, async () => {
+test('a new edition fetches only the changed files', { tag: '@slow' }, async () => {
   const { page, told } = await read('about/');
   await told(/^Saved on/);
   host.asked();
@@ -158,7 +158,7 @@ test('only what changed is fetched for a new edition', { tag: '@slow' }, async (
   assert.deepEqual(assets, [], 'scripts, styles and letters are the same files');
 });
 
-test('a host that is half updated gives no mixed edition: the old one stays', { tag: '@slow' }, async () => {
+test('a half-updated host gives no mixed edition: the old one stays', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
   await told(/^Saved on/);
   const half = changed(second, 'half', (folder) => cpSync(join(first.folder, 'words', 'index.html'), join(folder, 'words', 'index.html')));
@@ -170,13 +170,13 @@ test('a host that is half updated gives no mixed edition: the old one stays', { 
   host.stop();
   await page.goto(at(LIST));
   assert.equal(await temperature(page), '15');
-  // The host is mended: the next visits go on.
+  // The host is repaired, and the next visits continue.
   host.start();
   await host.put('/', second.folder);
   await changedOver(page);
 });
 
-test('a first visit to a host that lacks a file says so, and goes on at the next', { tag: '@slow' }, async () => {
+test('a first visit to a host with a missing file says so, and the next visit continues', { tag: '@slow' }, async () => {
   await host.put(
     '/',
     changed(first, 'lacking', (folder) => rmSync(join(folder, 'words', 'index.html'))),
@@ -188,7 +188,7 @@ test('a first visit to a host that lacks a file says so, and goes on at the next
   await told(/^Saved on/);
 });
 
-test('two almanacs on one host keep a copy each', { tag: '@slow' }, async () => {
+test('two almanacs on one host have separate copies', { tag: '@slow' }, async () => {
   const below = await builtFixture('sub-folder', { base: '/bees/' });
   await host.put('/bees/', below.folder);
   const { page, told } = await read('about/');
@@ -204,7 +204,7 @@ test('two almanacs on one host keep a copy each', { tag: '@slow' }, async () => 
   assert.equal((await page.evaluate(() => caches.keys())).filter((key) => key.endsWith(' copy')).length, 2);
 });
 
-test('worker-off.js in the place of worker.js ends it on the next visit; ticks stay', { tag: '@slow' }, async () => {
+test('worker-off.js in place of worker.js ends the offline copy on the next visit, and ticks stay', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
   await told(/^Saved on/);
   await page.locator('input[data-tick]').first().check();
@@ -241,7 +241,7 @@ for (const [how, script] of [
   });
 }
 
-test('a place that is withdrawn in the new edition is not served from the copy of the old one', { tag: '@slow' }, async () => {
+test('a page withdrawn in the new edition is not served from the old copy', { tag: '@slow' }, async () => {
   const { page, told } = await read('about/');
   await told(/^Saved on/);
   await host.put(

@@ -1,9 +1,12 @@
-/* The fixtures of the browser tests: the demo club built and served once a worker, browsers without service workers, and notes for the report. */
+/*
+ * Fixtures of the browser tests: the demo club, built and served once per worker, browsers without service workers, and notes for the
+ * report.
+ */
 import { test as base } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
 
 interface WorkerFixtures {
-  /** `test.use({ offlineCopy: true })`: pages may keep their offline copy. Without it a test meets the files of the host only. */
+  /** `test.use({ offlineCopy: true })`: pages may store their offline copy. Without it a test gets the files of the host only. */
   offlineCopy: boolean;
   demo: Site;
 }
@@ -16,7 +19,7 @@ export const test = base.extend<object, WorkerFixtures>({
       if (!offlineCopy)
         browser.newContext = async (options) => {
           const context = await open(options);
-          // A browser that knows no service workers is quieter than one that refuses them: a refusal is written to the console.
+          // A browser without service workers logs less than one that refuses them, because a refusal is written to the console.
           await context.addInitScript("Object.defineProperty(Navigator.prototype, 'serviceWorker', { get: () => undefined })");
           return context;
         };
@@ -35,7 +38,7 @@ export const test = base.extend<object, WorkerFixtures>({
   ],
 });
 
-/** Adds a measured value to the report of the test that runs. */
+/** Adds a measured value to the report of the current test. */
 export function note(description: string): void {
   test.info().annotations.push({ type: 'note', description });
 }

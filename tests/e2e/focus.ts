@@ -1,9 +1,8 @@
-/* What somebody at a keyboard must see: where the focus is, all of it, whichever way she came. Runs inside the page. */
+/* Visible focus for keyboard users: where the focus is, completely, in both directions. Runs inside the page. */
 
 /**
- * Everything that a keyboard reaches, gone through forwards and, where something stays above the text, backwards too: it
- * shows that it is reached, in a colour that stands out by 3 to 1, and no part of it lies under what stays on the screen.
- * WCAG 2.2: 2.4.7, 2.4.11, 2.4.12, 2.4.13.
+ * Goes through everything that a keyboard reaches, forward and, where something is sticky above the text, backward too. Each has a focus
+ * indicator with a contrast of 3 to 1, and no part of it is below a sticky element. WCAG 2.2: 2.4.7, 2.4.11, 2.4.12, 2.4.13.
  */
 export function hiddenFocus(): string[] {
   const faults = new Set<string>();
@@ -44,7 +43,7 @@ export function hiddenFocus(): string[] {
       faults.add(`${name(element)} is focused and has no size`);
       continue;
     }
-    // The part of it that the window shows; a frame may be taller than the window.
+    // The part of it inside the window, because a frame may be taller.
     const shown = {
       left: Math.max(box.left, 0),
       top: Math.max(box.top, 0),
@@ -67,7 +66,7 @@ export function hiddenFocus(): string[] {
       if (both.right - both.left < 2 || both.bottom - both.top < 2) continue;
       const above = document.elementFromPoint((both.left + both.right) / 2, (both.top + both.bottom) / 2);
       if (!layer.contains(above)) continue;
-      // What is taller than the room that scrolling leaves free reaches under one of them: then half of the room shows it.
+      // An element taller than the free space is partly covered anyway. Then half of the space must show it.
       const { scrollPaddingTop, scrollPaddingBottom } = getComputedStyle(document.documentElement);
       const padding = (Number.parseFloat(scrollPaddingTop) || 0) + (Number.parseFloat(scrollPaddingBottom) || 0);
       const layers = staying.map((each) => each.getBoundingClientRect()).filter((each) => each.width >= innerWidth * 0.8);

@@ -1,4 +1,4 @@
-// Every page of the demo club in every form.
+// Every page of the demo club with every display option.
 import { test } from './fixtures.ts';
 import { testForms } from './forms.ts';
 

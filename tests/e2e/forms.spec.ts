@@ -1,4 +1,4 @@
-// A page of each kind in large print; forms.slow takes every page in every form.
+// A page of each kind in large print. forms.slow tests every page with every display option.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';

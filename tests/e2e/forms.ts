@@ -1,4 +1,4 @@
-/* The forms in which a reader may have the pages, taken as a reader takes them: by the buttons at the foot, once. */
+/* Display options of the pages, chosen as a reader does: with the buttons in the footer, once. */
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContextOptions } from '@playwright/test';
@@ -22,7 +22,7 @@ const further: Form[] = [
   { name: 'a system set to dark', presses: [], context: { colorScheme: 'dark' } },
 ];
 
-/** Tests of the form that changes most, over the pages that `choose` picks; `all` adds the other forms, and forms taken together. */
+/** Tests of the option that changes most, on the pages that `choose` picks. `all` adds the other options, and combinations. */
 export function testForms(choose: (site: Site) => string[], all = false): void {
   let site: Site;
   let browser: Browser;
@@ -49,7 +49,7 @@ export function testForms(choose: (site: Site) => string[], all = false): void {
   }
 }
 
-/** Presses the buttons on the first page; what the browser keeps of it goes with the reader to the others. */
+/** Presses the buttons on the first page. The browser stores the choice for the other pages. */
 async function chosen(
   browser: Browser,
   site: Site,

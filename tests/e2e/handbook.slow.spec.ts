@@ -1,4 +1,4 @@
-// The whole book in one file, looked at by axe.
+// The whole single-file book, tested by axe.
 import { test } from './fixtures.ts';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';

@@ -1,4 +1,4 @@
-// The book in one file, as somebody opens it from a memory stick: alone, without a network, on a phone, at a desk, on paper.
+// Single-file book, opened from a memory stick: alone, without a network, on a phone, on a desktop, in print.
 import assert from 'node:assert/strict';
 import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -31,7 +31,7 @@ test.afterAll(async () => {
   if (stick) rmSync(stick, { recursive: true, force: true });
 });
 
-test('it opens alone: its own style, nothing asked for, nothing to complain of', async () => {
+test('it opens alone, with its own style, without a request and without an error', async () => {
   assert.deepEqual(
     asked.map((url) => url.replace(/.*\//, '')),
     ['handbook.html'],
@@ -53,12 +53,12 @@ test('from the contents to a chapter, and from there to a source', async () => {
   assert.match((await page.textContent(`#s${number}`))!, /\d{4}/);
 });
 
-test('its letters, links and tables keep the rules of every page', async () => {
+test('its letters, links and tables follow the rules of every page', async () => {
   for (const size of [narrow, phone, desk]) {
     await page.setViewportSize(size);
     nothing(await page.evaluate(sideways));
     nothing(await page.evaluate(smallText));
-    // The number of a source stands in its line as a mark does on a page.
+    // The number of a source is in its line, like a mark on a page.
     nothing((await page.evaluate(smallTargets)).filter((fault) => !/^<a> "\d+"/.test(fault)));
   }
   nothing(await page.evaluate(paleText));
@@ -74,7 +74,7 @@ test('printed: dark on white, boxes whole, no bar at the edge', async () => {
   await page.emulateMedia({ media: null, colorScheme: null });
 });
 
-test('under the policy of a host that reads our file of headers it looks the same', async () => {
+test('under the policy in our header file it looks the same', async () => {
   const policy = /Content-Security-Policy: (.*)/.exec(demo.read('_headers'))![1]!;
   const served = await browser.newPage();
   await served.route('**/handbook.html', (route) =>

@@ -1,6 +1,6 @@
 /*
- * Text that would do harm where it is taken for markup, for an address or for code, and what tells in the page that it was.
- * Marks that would run call `planted()`; elements that would come are named <planted-part> or load /planted.
+ * Harmful text for injection tests, and detection of its effects in the page. Text that would run calls `planted()`. Elements that would
+ * appear are named <planted-part> or load /planted.
  */
 import fc from 'fast-check';
 import type { Page } from '@playwright/test';
@@ -42,7 +42,7 @@ const MARKS = [
   '\uFEFF',
 ] as const;
 
-/** One of the marks, alone or between other text. */
+/** One of the harmful texts, alone or between other text. */
 export const harmful = fc
   .tuple(
     fc.string({ unit: 'binary', maxLength: 6 }),
@@ -56,7 +56,7 @@ interface Watched {
   planted: () => void;
 }
 
-/** To be called before the page is opened: from then on everything that runs, is refused, or asks is told. */
+/** Call before the page opens. From then on everything that runs, is refused, or makes a request is recorded. */
 export async function watchFor(page: Page): Promise<string[]> {
   const told: string[] = [];
   page.on('dialog', (dialog) => {
@@ -76,7 +76,7 @@ export async function watchFor(page: Page): Promise<string[]> {
   return told;
 }
 
-/** What came of it in the page as it is now. Runs inside the page. */
+/** The effects in the page as it is now. Runs inside the page. */
 export function harmDone(): string[] {
   const found = [...(globalThis as unknown as Watched).told.splice(0)];
   for (const element of document.querySelectorAll('*')) {

@@ -1,12 +1,12 @@
 /*
- * The two files by which a build tells hosts what to send, read as such hosts read them: `_headers`, whose rules add up, and
- * the part of Apache's language that our `.htaccess` is written in. Anything else in them is a mistake and said.
+ * Parser for the two header files of a build, as hosts parse them: `_headers`, whose rules add up, and the subset of Apache's language in
+ * our `.htaccess`. Any other syntax is an error.
  */
 export type HeadersFor = (address: string) => Record<string, string>;
 
 const POLICY = 'content-security-policy';
 
-/** Rules of a path, in which `*` stands for anything, with indented lines "Name: value". */
+/** Rules of a path, in which `*` matches anything, with indented lines "Name: value". */
 export function fromHeadersFile(text: string): HeadersFor {
   const rules = text
     .trim()
@@ -25,7 +25,7 @@ export function fromHeadersFile(text: string): HeadersFor {
     const all: Record<string, string> = {};
     for (const { fits, headers } of rules) {
       if (!fits.test(address)) continue;
-      // Hosts of this file join two values of one header with a comma: none may be said twice, but policies, which then both hold.
+      // Hosts of this file join two values of one header with a comma. None may occur twice, except policies, which then both apply.
       for (const [name, value] of headers) {
         if (name in all && name !== POLICY) throw new Error(`_headers: ${address} has ${name} twice`);
         all[name] = name in all ? `${all[name]}, ${value}` : value;

@@ -1,16 +1,16 @@
-/* The numbers of each page as a browser shows them, held against those that search keeps of it, one by one. */
+/* Compares the numbers of each page in a browser with those in the search index, one by one. */
 import type { Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { recordsIn } from './search-engine.ts';
 import { desk, visit } from './visit.ts';
 
-/** `takes`: of all pages with a text of their own, in the order of their addresses. What differs, and how many numbers were read. */
+/** `takes`: of all pages with their own text, in the order of their addresses. Returns the differences and the number of numbers. */
 export async function numbersUnlike(
   { browser, site }: { browser: Browser; site: Site },
   takes: (address: string, at: number) => boolean,
 ): Promise<{ found: string[]; numbers: number }> {
   const records = recordsIn(site.folder);
-  // A list whose entries are found by themselves is kept in their texts.
+  // A list whose entries are separate records has its text in them.
   const whole = records.filter(({ place }) => !place.includes('#') && !records.some((other) => other.place.startsWith(`${place}#`)));
   const texts = new Map(whole.map(({ place, title, text }) => [site.base + place, `${title} ${text}`]));
   let numbers = 0;
@@ -28,7 +28,7 @@ export async function numbersUnlike(
       const [read, kept] = [numbersOf(shown), numbersOf(texts.get(address)!)];
       numbers += read.length;
       const at = read.findIndex((word, place) => kept[place] !== word);
-      // The year holds the curve of every district at its end, of which a reader sees her own.
+      // The year page contains the curve of every district at its end, of which a reader sees only her own.
       const all = address.endsWith('/year/') ? read.length <= kept.length : read.length === kept.length;
       const near = (words: readonly string[]): string => words.slice(Math.max(0, at - 1), at + 2).join(' ');
       return at < 0 && all

@@ -1,4 +1,4 @@
-// Every page of the demo club gone through with the Tab key alone.
+// Every page of the demo club with the Tab key alone.
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';

@@ -1,4 +1,5 @@
-// Pages with something to press gone through with the Tab key alone, on a phone; keyboard.slow takes every page and a desk too. looks.spec.ts looks at the focus of every page.
+// Pages with controls, used with the Tab key alone on a phone. keyboard.slow tests every page and a desktop too. looks.spec.ts tests the
+// focus of every page.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -14,7 +15,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   browser = launched;
 });
 
-test('the first stop leads past the head of the page to its text', async () => {
+test('the first Tab stop skips the header of the page', async () => {
   const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
   await page.keyboard.press('Tab');
   assert.equal(await reached(page), 'a To the text');
@@ -26,14 +27,14 @@ test('the first stop leads past the head of the page to its text', async () => {
   await context.close();
 });
 
-test('on a phone the Tab key reaches everything that can be pressed, once, in the order of the page, and Shift goes back', async () => {
+test('on a phone the Tab key reaches every control once, in page order, and Shift+Tab goes back', async () => {
   const kinds = [/^\/$/, /^\/year\/$/, /^\/signs\/$/, /^\/search\/$/, /^\/lists\/.+/, /^\/pests\/.+/, /^\/work-it-out\/.+/];
   const pages = kinds.flatMap((kind) => oneOfEachKind(site).find((page) => kind.test(page)) ?? []);
   assert.equal(pages.length, kinds.length);
   nothing(await visit({ browser, site, pages }, tabThrough));
 });
 
-test("on a list nothing that is reached lies under the line that stays, however long the yard's address and however large the hands", async () => {
+test('on a list the sticky line covers no keyboard stop, with any yard address and any size of print', async () => {
   const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
   for (const words of ['Gloves', 'Large print']) await page.getByRole('button', { name: words, exact: true }).click();
   const height = (): Promise<number> => page.locator('.in-reach').evaluate((line) => line.getBoundingClientRect().height);
@@ -50,7 +51,7 @@ test("on a list nothing that is reached lies under the line that stays, however 
   await context.close();
 });
 
-test('a wide table is moved sideways by the arrow keys, under its name', async () => {
+test('the arrow keys scroll a wide table sideways, and the table has a name', async () => {
   const { page, context } = await open(browser, site.at('/about/'), { viewport: { width: 320, height: 640 } });
   const frame = page.locator('.scroll-x').first();
   assert.match((await frame.getAttribute('aria-label'))!, /^Table: /);

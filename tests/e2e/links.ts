@@ -1,8 +1,8 @@
-/* Where the addresses lead that the pages of a built and served site name. */
+/* Finds the targets of all addresses in the pages of a built and served site. */
 import { addressesIn, idsIn } from './addresses.ts';
 import type { Site } from '../setup/built-site.ts';
 
-/** How many addresses its pages name, and "page: address fault" for each that leads nowhere. */
+/** The number of addresses in its pages, and "page: address fault" for each without a target. */
 export async function linksOf(site: Site): Promise<{ named: number; faults: string[] }> {
   const named = namedBy(site);
   const faults = await Promise.all(
@@ -16,7 +16,7 @@ const fileOf = (page: string, site: Site): string => {
   return path === '' || path.endsWith('/') ? `${path}index.html` : path;
 };
 
-/** Each address, and a page that names it. */
+/** Each address, and a page that contains it. */
 function namedBy(site: Site): Map<string, string> {
   return new Map(
     site.pages.flatMap((page) =>
@@ -31,7 +31,7 @@ interface Reply {
 }
 const held = new Map<string, Promise<Reply>>();
 
-/** What is wrong with one address that a page of the site names. */
+/** The fault of one address in a page of the site. */
 export async function faultsAt(address: string, site: Site): Promise<string[]> {
   const { origin, pathname, hash, protocol } = new URL(address);
   if (/^(mailto|tel):$/.test(protocol))
@@ -41,7 +41,7 @@ export async function faultsAt(address: string, site: Site): Promise<string[]> {
   if (/\\|\/\//.test(pathname)) return ['has a doubled or a wrong slash'];
   const { status, ids } = await (held.get(origin + pathname) ?? ask(origin + pathname));
   if (status !== 200) return [`answers ${status}`];
-  // What stands behind a calculator's # with an equals sign is values, not a place.
+  // Text with an equals sign after a calculator's # is values, not a fragment.
   if (hash === '' || (hash.includes('=') && pathname.includes('/work-it-out/'))) return [];
   return ids.has(decodeURIComponent(hash.slice(1))) ? [] : ['names a place that is not on that page'];
 }

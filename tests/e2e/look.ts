@@ -1,4 +1,4 @@
-/* Looks at pages with script, as a reader with a phone, a small phone, a desk and a printer does, and sorts what is wrong by rule. */
+/* Applies the visual rules to pages with script, on a small phone, a phone, a desktop and a printer, and sorts the faults by rule. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
@@ -12,13 +12,13 @@ export const lookedFor = {
   quiet: 'nothing is written to the console, nothing fails to load',
   hosts: 'no other host is asked for anything',
   axe: 'axe finds nothing at 390 px',
-  wide: 'no page is pushed sideways at 320, 390 or 1280 px',
+  wide: 'no page scrolls sideways at 320, 390 or 1280 px',
   broken: 'no word of a button is broken in two',
   small: 'no letters are under 18 px',
-  pale: 'letters stand out by 7 to 1',
-  edges: 'edges of controls, shapes of statuses and letters in pictures stand out',
-  targets: 'what a finger presses is large enough',
-  focus: 'what a keyboard reaches shows its focus, and nothing that stays on the screen covers it',
+  pale: 'text contrast is 7 to 1',
+  edges: 'edges of controls, shapes of statuses and letters in drawings have enough contrast',
+  targets: 'touch targets are large enough',
+  focus: 'every keyboard stop shows its focus, and no sticky element covers it',
   paper: 'on paper: dark on white, empty boxes, nothing cut in two, nothing too wide',
 } as const;
 export type Looks = Record<keyof typeof lookedFor, string[]>;
@@ -29,10 +29,10 @@ const a4 = { width: 688, height: 1009 };
 export interface Looking {
   browser: Browser;
   site: Site;
-  /** All pages where left out. */
+  /** All pages by default. */
   pages?: readonly string[];
   context?: BrowserContextOptions;
-  /** The sizes of window; the three of a small phone, a phone and a desk where left out. */
+  /** The sizes of window, by default those of a small phone, a phone and a desktop. */
   windows?: readonly { width: number; height: number }[];
 }
 
@@ -53,7 +53,7 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
   await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
     const add = (list: string[], faults: readonly string[], where = ''): unknown =>
       list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
-    // It reads colours as they were written, not as a system has forced them.
+    // axe reads the written colours, not those that the system has forced.
     add(found.axe, await axe(page, context?.forcedColors === 'active' ? ['color-contrast'] : []));
     add(found.pale, await page.evaluate(paleText));
     add(found.edges, [...(await page.evaluate(paleEdges)), ...(await page.evaluate(paleLetters))]);
@@ -66,7 +66,7 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
     }
     await resize(page, phone);
     add(found.focus, await page.evaluate(hiddenFocus));
-    // Forced colours are of screens.
+    // Forced colours apply to screens.
     if (context?.forcedColors === 'active') return [];
     await resize(page, a4);
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
@@ -79,7 +79,7 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
   return found;
 }
 
-// Run by itself: asked for what is wrong only, it takes half the time.
+// Run separately, and only for violations, it takes half the time.
 const axeSource = readFileSync(createRequire(import.meta.resolve('@axe-core/playwright')).resolve('axe-core/axe.min.js'), 'utf8');
 const standards = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -114,7 +114,7 @@ function listen(page: Page, site: Site, { quiet, hosts }: Looks): void {
   const at = (): string => new URL(page.url()).pathname;
   page.on('console', (message) => quiet.push(`${at()}: ${message.type()}: ${message.text()}`));
   page.on('pageerror', (error) => quiet.push(`${at()}: ${error}`));
-  // The page of a missing address is asked for by its own name here, and answers as one that is there.
+  // The 404 page is requested by its own name here and answers like an existing page.
   page.on('response', (response) => response.status() >= 400 && quiet.push(`${at()}: ${response.url()} answers ${response.status()}`));
   page.on('request', (request) => {
     const { origin, protocol } = new URL(request.url());

@@ -1,4 +1,4 @@
-// Every page of the demo club as a reader with script sees it.
+// Every page of the demo club with script.
 import { test } from './fixtures.ts';
 import { testLooks } from './looks.ts';
 

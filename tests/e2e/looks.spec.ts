@@ -1,4 +1,4 @@
-// The pages that stand for all, as a reader with script sees them; looks.slow looks at every page.
+// The sample pages with script. looks.slow tests every page.
 import { testLooks } from './looks.ts';
 import { oneOfEachKind } from './visit.ts';
 

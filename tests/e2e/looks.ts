@@ -1,11 +1,11 @@
-/* Pages of the demo club as a reader with script sees them: at three widths, by axe, by keyboard, on paper. */
+/* Visual tests of the demo club with script: three widths, axe, keyboard, print. */
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { lookAt, lookedFor, type Looks } from './look.ts';
 import { nothing } from './visit.ts';
 
-/** Makes the tests of the file that calls it. */
+/** Defines the tests for the file that calls it. */
 export function testLooks(pagesOf: (site: Site) => readonly string[]): void {
   let site: Site;
   let browser: Browser;

@@ -1,4 +1,4 @@
-// A club's folder as `new club` makes it, its blanks filled, is built whole: every page opens without a fault, and every link leads somewhere.
+// A club from `new club` with its blanks filled is built: every page opens without a fault, and every link has a target.
 import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -27,13 +27,13 @@ test.afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-test('every link, form and file leads to what is there', { tag: '@slow' }, async () => {
+test('every link, form and file has a target', { tag: '@slow' }, async () => {
   const { named, faults } = await linksOf(site);
   assert.ok(named > site.pages.length, `${named} addresses`);
   nothing(faults);
 });
 
-test('every page opens, has its heading and the line for someone unwell, and no script fails', { tag: '@slow' }, async () => {
+test('every page opens with its heading and the emergency line, and no script fails', { tag: '@slow' }, async () => {
   const failed: string[] = [];
   nothing(
     await visit(
@@ -51,7 +51,7 @@ test('every page opens, has its heading and the line for someone unwell, and no 
   nothing(failed);
 });
 
-test('its first pages are there, and nothing says that the club is made up', { tag: '@slow' }, () => {
+test('its first pages exist, and none says that the club is invented', { tag: '@slow' }, () => {
   for (const page of ['/know-how/first-article/', '/lists/first-checklist/', '/meetings/first-meeting/'])
     assert.ok(site.pages.includes(page), page);
   for (const page of site.pages)

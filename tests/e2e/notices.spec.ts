@@ -1,4 +1,4 @@
-// Notices stand at the head of the pages they concern from their first day to their last, by the club's own clock.
+// Notices at the top of the pages they concern, from their first day to their last, by the club's own clock.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -8,7 +8,7 @@ import { demoSite, type Site } from '../setup/built-site.ts';
 let site: Site;
 let browser: Browser;
 test.beforeAll(async ({ browser: launched }) => {
-  // The notices of the demo club are of this spring: an edition of April holds them.
+  // The notices of the demo club are of this spring, so an edition of April contains them.
   site = await demoSite({ edition: '2026-04-30' });
   browser = launched;
 });
@@ -19,7 +19,7 @@ test.afterAll(async () => {
 const FOULBROOD = /Disease near by: American foulbrood on the hill/;
 const OFF = /Called off: No meeting on June 11/;
 
-/** The notices that are seen at the head of a page at an instant, on a reader's own clock in `zone`. */
+/** The visible notices at the top of a page at an instant, with a reader's clock in `zone`. */
 async function seen(path: string, instant: string, zone = 'America/New_York', offline = false): Promise<string> {
   const context = await browser.newContext({ timezoneId: zone });
   const page = await context.newPage();
@@ -48,7 +48,7 @@ test("shown from the first moment of its first day to the last of its last, in t
 });
 
 for (const zone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago', 'Asia/Kolkata']) {
-  test(`a reader's clock in ${zone} moves nothing`, async () => {
+  test(`a reader's clock in ${zone} changes nothing`, async () => {
     assert.match(await seen('/signs/', '2026-06-01T03:30:00Z', zone), FOULBROOD);
     assert.equal(await seen('/signs/', '2026-06-01T04:30:00Z', zone), '');
   });
@@ -83,7 +83,7 @@ test('two at once on the first page, each for its own days', async () => {
   assert.match(one, OFF);
 });
 
-test('decided again when a page that was left open is looked at, without a network', async () => {
+test('a page that was left open decides again when it becomes visible, without a network', async () => {
   const context = await browser.newContext({ timezoneId: 'America/New_York' });
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date('2026-05-31T23:00:00Z'));
@@ -96,7 +96,7 @@ test('decided again when a page that was left open is looked at, without a netwo
   await context.close();
 });
 
-test('without script none stands at the head as if it held now, and a link leads to all with their days', async () => {
+test('without script no notice is shown as current, and a link leads to all with their days', async () => {
   const context = await browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(site.at('/pests/american-foulbrood/'));
@@ -108,7 +108,7 @@ test('without script none stands at the head as if it held now, and a link leads
   await context.close();
 });
 
-test('the page of notices lists what holds today, and says when nothing does', async () => {
+test('the page of notices lists the current ones, and says when there are none', async () => {
   assert.match(await seen('/notices/', '2026-05-02T12:00:00Z'), FOULBROOD);
   const context = await browser.newContext();
   const page = await context.newPage();

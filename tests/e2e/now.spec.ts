@@ -1,4 +1,4 @@
-// What the pages decide when they are read: which half-month it is, what is due, which meeting is next, in the club's own zone.
+// Decisions of pages at reading time: the half-month, the due tasks, the next meeting, in the club's own time zone.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
@@ -9,7 +9,7 @@ test.beforeAll(async ({ browser: launched }) => {
   browser = launched;
 });
 
-/** Opens a page on a day, with the reader's own clock in `zone`. */
+/** Opens a page on a day, with the reader's clock in `zone`. */
 async function on(instant: string, site: Site, path = '', zone = 'America/New_York'): Promise<{ page: Page; context: BrowserContext }> {
   const context = await browser.newContext({ timezoneId: zone });
   const page = await context.newPage();
@@ -50,7 +50,7 @@ const said = (page: Page): Promise<Said> =>
     };
   });
 
-/** The part of the year that is marked as present, without its caution. */
+/** The phase that is marked as current, without its caution. */
 const partsHere = async (page: Page): Promise<string[]> =>
   (await page.locator('[data-here]').allInnerTexts()).map((text) => text.split('\n')[0]!);
 
@@ -109,7 +109,7 @@ test.describe('a club of the south', () => {
   }
 
   for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney', 'Pacific/Auckland', 'Pacific/Honolulu']) {
-    test(`read in ${zone}, the day turns at midnight in Auckland`, async () => {
+    test(`read in ${zone}, the day changes at midnight in Auckland`, async () => {
       const late = await on('2026-02-28T10:59:59Z', site, '', zone);
       assert.deepEqual([(await said(late.page)).title, (await said(late.page)).due], ['Second half of February', []]);
       await late.context.close();
@@ -119,7 +119,7 @@ test.describe('a club of the south', () => {
     });
   }
 
-  test('the parts of its year and its words are its own', async () => {
+  test('the phases of its year and its words are its own', async () => {
     const { page, context } = await on('2026-03-10T00:00Z', site);
     assert.deepEqual(await partsHere(page), ['Autumn preparation: 1 March to 31 May']);
     assert.equal(await page.locator('[data-ring-phase]').textContent(), 'autumn preparation');
@@ -136,7 +136,7 @@ test.describe('the demo club', () => {
     site = demo;
   });
 
-  test('without script the whole year stands in order and nothing is called now', async () => {
+  test('without script the whole year is in order and nothing is called current', async () => {
     const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(site.address);
@@ -153,7 +153,7 @@ test.describe('the demo club', () => {
     await context.close();
   });
 
-  // The yard day of 16 May is the next meeting until that day is over in Ohio, wherever it is read.
+  // The yard day of 16 May is the next meeting until that day is over in Ohio, in any reader's time zone.
   const turns: [string, string[]][] = [
     ['2026-05-16T16:00Z', ['Yard']],
     ['2026-05-17T03:59Z', ['Yard']],
@@ -189,7 +189,7 @@ test.describe('the demo club', () => {
     });
   }
 
-  test('a meeting is on its own day on every clock', async () => {
+  test('a meeting is on its own day in every time zone', async () => {
     for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney']) {
       const { page, context } = await on('2026-04-20T12:00Z', site, 'meetings/2026-05-16-yard-day/', zone);
       assert.match(await page.locator('main time').first().innerText(), /^Saturday 16 May 2026, /);
@@ -197,7 +197,7 @@ test.describe('the demo club', () => {
     }
   });
 
-  test('the list of meetings marks what is past', async () => {
+  test('the list of meetings marks past ones', async () => {
     const { page, context } = await on('2026-05-17T12:00Z', site, 'meetings/');
     const rows = await page
       .locator('[data-meeting-day]')
@@ -211,7 +211,7 @@ test.describe('the demo club', () => {
     await context.close();
   });
 
-  test("the reader's district is kept, and every date follows it", async () => {
+  test("the reader's district is stored, and every date follows it", async () => {
     const { page, context } = await on('2026-04-25T16:00Z', site);
     const here = (): Promise<string[]> => partsHere(page);
     const valley = await said(page);
@@ -260,12 +260,12 @@ test('a meeting of two days is next until its last day is over', async () => {
   await site.close();
 });
 
-test('29 February is a day like others', async () => {
+test('29 February is an ordinary day', async () => {
   const site = await fixtureSite('hostile');
   const { page, context } = await on('2028-02-29T15:00Z', site);
   const { title, due } = await said(page);
   assert.equal(title, 'Second half of February');
-  // From 28 February to 1 March: the day between is inside.
+  // From 28 February to 1 March: the day between is included.
   assert.deepEqual(due, ['Steps: odd <b>but</b> legal & "quoted"']);
   await context.close();
   await site.close();

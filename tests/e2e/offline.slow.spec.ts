@@ -1,11 +1,11 @@
-// Every page of the almanac opens without signal, after one visit to one of them.
+// Every page of the almanac opens without signal after one visit.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import { openHost, openReader, wrongWithoutSignal } from './kept.ts';
 
 test.use({ offlineCopy: true });
 
-test('every page opens with the bytes that were published', { tag: '@slow' }, async ({ browser, demo: site }) => {
+test('every page opens with the published bytes', { tag: '@slow' }, async ({ browser, demo: site }) => {
   const host = await openHost();
   await host.put('/', site.folder);
   const { page, told } = await openReader(browser, `${host.origin}/about/`);

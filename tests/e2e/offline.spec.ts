@@ -1,4 +1,4 @@
-// Without signal, after one visit to any page: every page opens, calculators compute, search finds, ticks stay, paper prints.
+// Without signal, after one visit: every page opens, calculators calculate, search works, ticks stay, pages print.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -19,7 +19,7 @@ let reader: Reader;
 const at = (path: string): string => `${host.origin}/club/${path}`;
 const pathOf = (page: string): string => page.slice(site.base.length);
 
-/** What is wrong with the line that tells of the copy, or with the page because of it. */
+/** Faults of the offline line, or of the page because of it. */
 let atFoot: string[];
 async function wrongInLine(): Promise<string[]> {
   const { page } = reader;
@@ -36,7 +36,7 @@ test.beforeAll(async ({ browser: launched }) => {
   await host.put('/club/', site.folder);
   reader = await openReader(browser, at('reading/'));
   const said = await reader.told(/^Saved on/);
-  // What the page says is what the folder holds.
+  // The page states what the folder contains.
   assert.match(
     said,
     new RegExp(
@@ -58,7 +58,7 @@ test('a page of each kind opens as it was published, and says of which edition i
   assert.match(await reader.told(/No signal/), /^No signal: this is the saved edition of \d+ [A-Z][a-z]+ \d{4}\./);
 });
 
-test('the line that tells of the copy is as plain and as large as the page, with signal and without', async () => {
+test('the offline line follows the rules of the page, with signal and without', async () => {
   nothing(atFoot);
   await reader.page.goto(at('lists/mite-count-day/'));
   await reader.told(/No signal/);
@@ -86,7 +86,7 @@ test('an address with its slash missing, index.html, a tail, other letters or no
   }
 });
 
-test('every calculator wakes, and a count is computed', async () => {
+test('every calculator loads, and a count is calculated', async () => {
   const { page } = reader;
   const broken: string[] = [];
   page.on('pageerror', (error) => broken.push(String(error)));
@@ -106,7 +106,7 @@ test('every calculator wakes, and a count is computed', async () => {
   assert.deepEqual(broken, []);
 });
 
-test('search finds, a tick stays, a list prints', async () => {
+test('search works, a tick stays, a list prints', async () => {
   const { page } = reader;
   await page.goto(at('search/?q=verroa'));
   await page.locator('[data-search-list] a').first().waitFor();
@@ -118,7 +118,7 @@ test('search finds, a tick stays, a list prints', async () => {
   await page.goto(at('lists/mite-count-day/'));
   const box = page.locator('input[data-tick]').first();
   await box.check();
-  // What loads on a press is in the copy too.
+  // Scripts that load on a press are in the copy too.
   await page.locator('[data-action=notes]').click();
   await page.locator('.note-field').first().waitFor();
   await page.reload();
@@ -127,7 +127,7 @@ test('search finds, a tick stays, a list prints', async () => {
   assert.ok(paper.length > 10_000);
 });
 
-test('a calendar and the tables of the season are there', async () => {
+test('a calendar and the season tables are in the copy', async () => {
   const { page } = reader;
   await page.goto(at('meetings/'));
   const calendar = await page.evaluate(async () => (await fetch('/club/club.ics')).text());

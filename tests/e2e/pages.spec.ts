@@ -1,4 +1,4 @@
-// Every page of the demo club as it reads without script: text, marks, review, cautions, and the line for someone unwell.
+// Every page of the demo club without script: text, marks, review, cautions, and the emergency line.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -16,7 +16,7 @@ let browser: Browser;
 let club: Record<string, any>;
 let edition: Day;
 
-/** What stands on a page, as its reader sees it. */
+/** The content of a page, as its reader sees it. */
 interface Seen {
   text: string;
   margin: string;
@@ -30,7 +30,7 @@ interface Seen {
 }
 const seen = new Map<string, Seen>();
 
-/** The entries that have a page of their own. */
+/** The entries with their own page. */
 let entries: { page: string; entry: Entry; fields: Record<string, any> }[];
 const places: Record<string, string> = { checklists: 'lists', bulletins: 'pests', articles: 'know-how', meetings: 'meetings' };
 
@@ -68,7 +68,7 @@ function read(): Omit<Seen, 'waits'> {
 const each = (look: (page: Seen, address: string) => string[]): string[] =>
   [...seen].flatMap(([address, page]) => look(page, address).map((fault) => `${address}: ${fault}`));
 
-test('every entry has its page, and no page is left over', () => {
+test('every entry has its page, and there is no other', () => {
   assert.ok(entries.length >= 30, `${entries.length} entries`);
   const own = Object.values(places).flatMap((place) => site.pages.filter((page) => page.startsWith(`/${place}/`) && page !== `/${place}/`));
   assert.deepEqual(own.sort(), entries.map(({ page }) => page).sort());
@@ -78,7 +78,7 @@ test('without script every page shows its title, its text and the five parts, an
   nothing(each(({ waits }) => waits));
 });
 
-test('every page says that the club is made up, and keeps search engines away', () => {
+test('every page says that the club is invented, and keeps search engines away', () => {
   assert.equal(club.demonstration, true);
   nothing(
     each(({ text, robots }) => [
@@ -88,7 +88,7 @@ test('every page says that the club is made up, and keeps search engines away', 
   );
 });
 
-test('every page has the line for someone unwell, with the number to call', () => {
+test('every page has the emergency line, with the number to call', () => {
   nothing(
     each(({ text, tel }) => [
       ...(/Someone is unwell/.test(text) ? [] : ['no line']),
@@ -105,7 +105,7 @@ test('every page names its publisher and the day of its edition', () => {
   );
 });
 
-test('every reviewed page shows when it was and will be checked, by which duty, its sources, and whom to ask', () => {
+test('every reviewed page shows its last and next check with their duty, its sources, and whom to ask', () => {
   const sources = new Map(
     readFolder(site.content)
       .entries.filter(({ collection }) => collection === 'sources')
@@ -121,7 +121,7 @@ test('every reviewed page shows when it was and will be checked, by which duty, 
         club.name,
         'Whom to ask next',
         ask.name,
-        // A number that a person gave until a day is put into the page by its script, which these pages do not run.
+        // The script adds a number with a consent that ends, and these pages run without script.
         ask.until ? 'ask' : (ask.phone ?? ask.name),
         ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(aDay(changed!))}: ${what}`),
         ...(fields.sources ?? []).map((id: string) => sources.get(id)!.who),
@@ -131,7 +131,7 @@ test('every reviewed page shows when it was and will be checked, by which duty, 
   );
 });
 
-test("every hazard that a page's work calls for stands on it once, in two boxes at most", () => {
+test("every hazard of a page's work is on it once, in two boxes at most", () => {
   const called = entries.filter(({ fields }) => fields.work);
   assert.ok(called.length >= 20, `${called.length} pages with work`);
   nothing(
@@ -147,7 +147,7 @@ test("every hazard that a page's work calls for stands on it once, in two boxes 
   );
 });
 
-test('the first page carries every hazard of an open hive, once', () => {
+test('the first page shows every hazard of an open hive, once', () => {
   const { hazards, boxes } = seen.get('/')!;
   assert.deepEqual([...hazards].sort(), [...HAZARDS_OF['open-hive']].sort());
   assert.ok(boxes <= 2);

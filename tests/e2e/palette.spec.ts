@@ -1,5 +1,5 @@
-// The four statuses are told apart by word, by shape and by lightness, by day and at night, by eyes that lack one kind of
-// cone, and in grey. A browser's own simulation shows them; the published matrices are held against it.
+// The four statuses differ by word, by shape and by lightness, in light and dark mode, with colour vision deficiency, and in grey. A
+// browser's own simulation shows them, and is compared with the published matrices.
 import assert from 'node:assert/strict';
 import { note, test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -11,7 +11,7 @@ import { open } from './visit.ts';
 type Colour = readonly [number, number, number];
 const STATUSES = ['settled', 'watch', 'act', 'law'] as const;
 const SIGHTS = ['none', 'protanopia', 'deuteranopia', 'tritanopia', 'achromatopsia'] as const;
-/** Steps of L*, of which 100 lie between black and white. Our own measure: no standard names one. */
+/** Steps of L*, of which 100 lie between black and white. Our own limit: no standard names one. */
 const APART = 15;
 
 let site: Site;
@@ -52,14 +52,14 @@ const written = (colour: string): Colour =>
     .slice(0, 3)
     .map(Number) as unknown as Colour;
 
-/** The ground and the ink of a status as its style says. */
+/** Background and text colour of a status in its style. */
 const styled = (status: string): Promise<{ ground: Colour; ink: Colour }> =>
   page
     .locator(`#${status}`)
     .evaluate((element) => [getComputedStyle(element).backgroundColor, getComputedStyle(element).color])
     .then(([ground, ink]) => ({ ground: written(ground!), ink: written(ink!) }));
 
-/** The pixel between a status's edge and its shape, as the browser paints it. */
+/** The pixel between a status's edge and its shape, as painted. */
 async function painted(status: string): Promise<Colour> {
   const box = (await page.locator(`#${status}`).boundingBox())!;
   const picture = await page.screenshot({ clip: { x: box.x + 5, y: box.y + box.height / 2, width: 2, height: 2 } });

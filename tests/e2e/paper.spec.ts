@@ -1,4 +1,4 @@
-// What a printer puts on paper: a page of each kind as a PDF on A4 and Letter, its sheets counted.
+// Print: a page of each kind as a PDF on A4 and Letter, with its sheets counted.
 import assert from 'node:assert/strict';
 import { note, test } from './fixtures.ts';
 import { inflateSync } from 'node:zlib';
@@ -17,11 +17,11 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 /** Sheets of a PDF: each is an object of the type Page. */
 const sheetsOf = (pdf: Buffer): number => [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
 
-/** What is carried to the yard: a list, a pest, an article, a meeting. */
+/** Pages to take to the yard: a list, a pest, an article, a meeting. */
 const carried = /^\/(lists|pests|know-how|meetings)\/./;
 const most = 8;
 
-test('every kind of page prints on A4 and Letter, what is carried on a few sheets, and says where it is from', async ({}) => {
+test('every kind of page prints on A4 and Letter, pages for the yard on a few sheets, and states its origin', async ({}) => {
   const sheets: string[] = [];
   const found = await visit({ browser, site, pages: oneOfEachKind(site) }, async (page, address) => {
     const counts = [sheetsOf(await page.pdf({ format: 'A4' })), sheetsOf(await page.pdf({ format: 'Letter' }))];
@@ -43,12 +43,12 @@ test('every kind of page prints on A4 and Letter, what is carried on a few sheet
   nothing(found);
 });
 
-/** What a PDF draws on its sheets, and nothing of when it was made. */
+/** The drawing operations of a PDF, without its creation date. */
 function paperOf(pdf: Buffer): string {
   const text = pdf.toString('latin1');
   const drawn = [...text.matchAll(/(?<!end)stream\r?\n/g)].flatMap(({ 0: start, index }) => {
     const data = pdf.subarray(index + start.length, text.indexOf('endstream', index + start.length));
-    // Streams that are not packed are fonts and pictures.
+    // Uncompressed streams are fonts and pictures.
     return data[0] === 0x78 ? [inflateSync(data).toString('latin1')] : [];
   });
   const sheets = drawn.filter((stream) => /\bBT\b/.test(stream));
@@ -56,7 +56,7 @@ function paperOf(pdf: Buffer): string {
   return sheets.join('\n');
 }
 
-test('a page that is printed from anywhere within it is the same paper: nothing that sticks to the window lies over the text', async () => {
+test('a page prints the same from any scroll position, so no sticky element covers the text', async () => {
   const pages = oneOfEachKind(site).filter((page) => /^\/($|lists\/.|work-it-out\/mite-count|pests\/.|year\/)/.test(page));
   assert.ok(pages.some((page) => page.startsWith('/lists/')));
   for (const viewport of [phone, desk]) {
@@ -65,14 +65,14 @@ test('a page that is printed from anywhere within it is the same paper: nothing 
       await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight / 2));
       await page.waitForFunction(() => window.scrollY > 0);
       const scrolled = await page.pdf({ format: 'Letter' });
-      // Sticky elements are placed by the scroll; so a sheet that differs holds one.
+      // The scroll position places sticky elements, so a sheet that differs contains one.
       return paperOf(first) === paperOf(scrolled) ? [] : ['printed after scrolling it is another paper'];
     });
     nothing(found);
   }
 });
 
-test('a strip that sticks is seen on paper, and a total at the foot of each sheet', async () => {
+test('the test detects a sticky strip in print, and a total at the bottom of each sheet', async () => {
   const { page, context } = await open(browser, site.at('/lists/package-first-six-weeks/'));
   const first = await page.pdf({ format: 'Letter' });
   await page.evaluate(() => document.querySelector<HTMLElement>('.in-reach')!.style.setProperty('position', 'sticky', 'important'));
@@ -92,7 +92,7 @@ test('a strip that sticks is seen on paper, and a total at the foot of each shee
   await context.close();
 });
 
-test('the sheets of a page are counted', async () => {
+test('the test counts the sheets of a page', async () => {
   const { page, context } = await open(browser, 'about:blank');
   await page.setContent('<p style="break-after: page">one</p><p style="break-after: page">two</p><p>three</p>');
   assert.equal(sheetsOf(await page.pdf({ format: 'A4' })), 3);

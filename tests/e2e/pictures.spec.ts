@@ -1,4 +1,4 @@
-// A club whose members send photographs, published under /club/: what is in the folder, on the page, on paper, and where a picture does not come.
+// A club with photographs from members, published under /club/: files, pages, print, and pictures that fail to load.
 import assert from 'node:assert/strict';
 import { appendFileSync, cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -29,7 +29,7 @@ async function fillClub(): Promise<void> {
   writeFileSync(join(club, 'articles', 'restless.jpg'), await noise(1000, 700).jpeg({ quality: 97 }).toBuffer());
   writeFileSync(join(club, 'articles', 'unused.jpg'), await noise(400, 300).jpeg().toBuffer());
   writeFileSync(join(club, 'checklists', 'draft.jpg'), await noise(410, 300).jpeg().toBuffer());
-  // A browser fetches ahead what is a few screens below.
+  // A browser fetches pictures a few screens ahead.
   const farBelow = 'A few words more, so that what follows is far below.\n\n'.repeat(90);
   appendFileSync(
     join(club, 'articles', 'few-and-many.mdx'),
@@ -61,7 +61,7 @@ test.afterAll(async () => {
 
 const published = (): string[] => readdirSync(join(site.folder, 'pictures')).sort();
 
-test('the site holds the pictures that its pages show, in two sizes, within their bounds, and no original', () => {
+test('the site contains the pictures of its pages, in two sizes, within their limits, and no original', () => {
   const names = published();
   assert.match(
     names.join(' '),
@@ -78,7 +78,7 @@ test('the site holds the pictures that its pages show, in two sizes, within thei
   }
 });
 
-test('the one that was held sideways is upright in both sizes', async () => {
+test('the sideways photograph is upright in both sizes', async () => {
   for (const name of published().filter((each) => each.startsWith('img-2034'))) {
     const seen = await quartersOf(readFileSync(join(site.folder, 'pictures', name)));
     for (const [corner, colour] of Object.entries(CORNERS))
@@ -86,7 +86,7 @@ test('the one that was held sideways is upright in both sizes', async () => {
   }
 });
 
-test('the search finds what a picture shows, and what is said below it', () => {
+test('search finds the description and the caption of a picture', () => {
   const index = recordsIn(site.folder).map(({ text }) => text);
   for (const words of [ALT, 'Red stands above blue.'])
     assert.ok(
@@ -99,7 +99,7 @@ for (const [name, context, wide] of [
   ['a phone', { viewport: phone, deviceScaleFactor: 3 }, 342],
   ['a desk', { viewport: desk }, 696],
 ] as const) {
-  test(`${name}: nothing moves when a picture comes, none is wider than the text, each is fetched in the size it needs`, async () => {
+  test(`${name}: nothing moves when a picture loads, none is wider than the text, and each loads in the size it needs`, async () => {
     const boxes = async (comes: boolean): Promise<{ x: number; y: number; width: number; height: number; from: string }[]> => {
       const { page, context: own } = await open(browser, 'about:blank', { ...context, serviceWorkers: 'block' });
       if (!comes) await page.route('**/pictures/**', (route) => route.abort());
@@ -130,7 +130,7 @@ for (const [name, context, wide] of [
   });
 }
 
-test('where a picture does not come, its description stands in a frame, in every form of the page', async () => {
+test('a picture that fails to load shows its description in a frame, with every display option', async () => {
   const { page, context } = await open(browser, 'about:blank', { serviceWorkers: 'block' });
   await page.route('**/pictures/**', (route) => route.abort());
   await page.goto(served.address + PAGE);
@@ -162,11 +162,11 @@ test('where a picture does not come, its description stands in a frame, in every
   await context.close();
 });
 
-test('on paper every picture is there, those too that nobody has scrolled to, and none fills a sheet', async () => {
+test('in print every picture is there, also those below the screen, and none fills a sheet', async () => {
   const { page, context } = await open(browser, served.address + PAGE, { viewport: phone, serviceWorkers: 'block' });
   const here = (): Promise<boolean> => page.evaluate(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0));
   assert.equal(await here(), false, 'some are far below');
-  // Printing asks for all of them; a person sees a preview meanwhile, and a test comes again.
+  // Printing requests all of them. A person sees a preview meanwhile, and a test tries again.
   await page.pdf({ format: 'Letter' });
   await page.waitForFunction(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0));
   const paper = (await page.pdf({ format: 'Letter' })).toString('latin1');
@@ -175,7 +175,7 @@ test('on paper every picture is there, those too that nobody has scrolled to, an
   for (const picture of await page.locator('main img').all()) {
     await picture.scrollIntoViewIfNeeded();
     const { width, height } = (await picture.boundingBox())!;
-    // 90 mm at 96 dots to the inch, and the frame.
+    // 90 mm at 96 dots per inch, and the frame.
     assert.ok(height <= (90 / 25.4) * 96 + 2, `${height}`);
     assert.ok(width <= phone.width);
   }

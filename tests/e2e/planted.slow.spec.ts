@@ -1,4 +1,4 @@
-// Each rule of rules.ts sees the fault it is for: faults are planted in real pages, one at a time, and must be told.
+// Each rule of rules.ts detects its fault: faults are planted in real pages, one at a time, and must be reported.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -17,10 +17,10 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   browser = launched;
 });
 
-/** A list with steps: it has boxes, links, marks, buttons and tables' kin. */
+/** A list with steps, which has boxes, links, marks and buttons. */
 const list = '/lists/package-arrival/';
 
-/** What is put into the page, and what must be told of it. */
+/** The planted markup, and the expected report. */
 const planted: { fault: string; html?: string; css?: string; rule: () => string[]; tells: RegExp; print?: boolean }[] = [
   {
     fault: 'a block that is too wide',
@@ -236,7 +236,7 @@ for (const { fault, html, css, rule, tells, print } of planted) {
   });
 }
 
-test('axe sees a picture without words and pale letters', { tag: '@slow' }, async () => {
+test('axe detects a picture without a description and low contrast', { tag: '@slow' }, async () => {
   const { page, context } = await open(browser, site.at(list), { bypassCSP: true });
   await plant(page, '<img src="/icon.svg"><p style="color: #aaa">pale</p>');
   const told = (await axe(page)).join('\n');
@@ -245,7 +245,7 @@ test('axe sees a picture without words and pale letters', { tag: '@slow' }, asyn
   await context.close();
 });
 
-/** Puts it at the head of the text, as a build would have: the page's own policy, which would refuse it, is off here. */
+/** Inserts it at the top of the text, as a build would. The page's own policy, which would refuse it, is off here. */
 async function plant(page: Page, html = '', css = ''): Promise<void> {
   await page.evaluate(
     ([words, rules]) => {

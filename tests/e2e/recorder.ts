@@ -1,6 +1,6 @@
 /*
- * Stands between a browser and everything it asks for, and writes it down: pages, their parts, and what a worker fetches
- * beside them. Only one host is answered for; every other is written down and refused.
+ * Recording proxy between a browser and the network: pages, their parts, and the worker's requests. It answers for one host and refuses
+ * every other.
  */
 import { createServer, request as ask, type IncomingHttpHeaders } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -15,13 +15,13 @@ export interface Asked {
 }
 
 export interface Recorder {
-  /** As a browser is told its proxy. */
+  /** The browser's proxy setting. */
   proxy: { server: string; bypass: string };
   asked: Asked[];
   close: () => Promise<void>;
 }
 
-/** `origin`: of the host that is answered for, such as http://127.0.0.1:4321. */
+/** `origin`: the host that it answers for, such as http://127.0.0.1:4321. */
 export async function openRecorder(origin: string): Promise<Recorder> {
   const ours = new URL(origin).host;
   const asked: Asked[] = [];
@@ -41,14 +41,14 @@ export async function openRecorder(origin: string): Promise<Recorder> {
       }).on('error', () => request.socket.destroy()),
     );
   });
-  // An https address is asked for by a tunnel.
+  // An https request uses a tunnel.
   server.on('connect', (request, socket) => {
     asked.push({ host: request.url ?? '', path: '', sent: request.headers, answered: {}, status: 0 });
     socket.on('error', () => undefined).end('HTTP/1.1 403 Forbidden\r\n\r\n');
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return {
-    // Addresses of this machine go past a proxy unless a browser is told otherwise.
+    // Browsers bypass a proxy for local addresses, unless told otherwise.
     proxy: { server: `http://127.0.0.1:${(server.address() as AddressInfo).port}`, bypass: '<-loopback>' },
     asked,
     close: () => {

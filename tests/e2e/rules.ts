@@ -1,9 +1,9 @@
 /*
- * What every page must keep, as functions that run inside the page and return what is wrong, in words. Each is proved in
- * planted.test.ts to see the fault it is for.
+ * Visual rules for every page, as functions that run inside the page and return faults in words. planted.slow.spec.ts shows that each
+ * detects its fault.
  */
 
-/** Nothing is wider than the window, so that nobody has to push a page sideways. */
+/** Nothing is wider than the window, so that nobody has to scroll sideways. */
 export function sideways(): string[] {
   const room = document.documentElement.clientWidth;
   if (document.documentElement.scrollWidth <= room) return [];
@@ -22,7 +22,7 @@ export function sideways(): string[] {
   ];
 }
 
-/** No letters under 18 px, those of pictures measured as they are drawn. */
+/** No letters under 18 px. Letters in drawings count as drawn. */
 export function smallText(): string[] {
   const faults = new Set<string>();
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -38,7 +38,10 @@ export function smallText(): string[] {
   return [...faults];
 }
 
-/** What a finger presses is at least 48 px high (a button as wide, too), a step to tick 64 px; with gloves 96. A link inside a sentence may be as high as its line. */
+/**
+ * Touch targets are at least 48 px high (buttons as wide, too), steps 64 px, and 96 px with gloves. A link inside a sentence may be as
+ * high as its line.
+ */
 export function smallTargets(): string[] {
   const faults: string[] = [];
   const tap = document.documentElement.dataset.hands === 'gloves' ? 96 : 48;
@@ -50,7 +53,7 @@ export function smallTargets(): string[] {
     while (getComputedStyle(block).display === 'inline') block = block.parentElement!;
     const rest = block.cloneNode(true) as HTMLElement;
     for (const other of rest.querySelectorAll('a, button, .visually-hidden, script, style')) other.remove();
-    // Flex and grid set their children out as rows of their own: what stands there is no word of a sentence.
+    // Flex and grid children are rows of their own, not words of a sentence.
     const links = block.querySelectorAll('a').length;
     return (
       !/flex|grid/.test(getComputedStyle(block).display) &&
@@ -60,9 +63,9 @@ export function smallTargets(): string[] {
   for (const element of document.querySelectorAll<HTMLElement>(
     'a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])',
   )) {
-    // A source's mark beside its number leads to a row of full size.
+    // A source mark beside its number links to a row of full size.
     if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .visually-hidden, .mark')) continue;
-    // A box to tick is pressed by its whole row.
+    // The whole row of a checkbox is its target.
     if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element)))
       continue;
     const { width, height } = element.getBoundingClientRect();
@@ -75,7 +78,7 @@ export function smallTargets(): string[] {
   return faults;
 }
 
-/** Letters stand out from what they are printed on by 7 to 1; those in pictures are looked at by eye. */
+/** Letters have a contrast of 7 to 1 with their background. Letters in drawings have a rule of their own. */
 export function paleText(): string[] {
   const faults = new Set<string>();
   const parts = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);
@@ -105,7 +108,7 @@ export function paleText(): string[] {
   return [...faults];
 }
 
-/** Without script: there is a title and text, all five parts can be reached, and nothing waits for script. */
+/** Without script there is a title and text, all five parts can be reached, and nothing waits for script. */
 export function waitsForScript(): string[] {
   const faults: string[] = [];
   const visible = (element: Element): boolean => (element as HTMLElement).checkVisibility({ visibilityProperty: true });
@@ -117,7 +120,7 @@ export function waitsForScript(): string[] {
   if (parts.length !== 5) faults.push(`${parts.length} of five parts`);
   for (const button of document.querySelectorAll('button'))
     if (visible(button) && button.type !== 'submit') faults.push(`a button "${button.textContent!.trim()}" that does nothing`);
-  // Between a heading and the next there are words to be seen, unless the next is a part of it.
+  // There are visible words between a heading and the next, unless the next is a subheading.
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
   let last: Element | null = null;
   let words = '';
@@ -131,7 +134,10 @@ export function waitsForScript(): string[] {
   return faults;
 }
 
-/** On paper: dark letters on white, empty boxes, no step or box cut in two, no page furniture, nothing that sticks, no total at the foot of each sheet. */
+/**
+ * In print: dark letters on white, empty boxes, no step or box cut in two, no navigation, nothing sticky, no total at the bottom of each
+ * sheet.
+ */
 export function wrongOnPaper(): string[] {
   const faults = new Set<string>();
   const light = (colour: string): number => {
@@ -182,7 +188,7 @@ export function wrongOnPaper(): string[] {
   return [...faults];
 }
 
-/** Words of buttons that go over two lines. An address or a number is no word: it may have to. */
+/** Button texts over two lines. An address or a number may wrap. */
 export function brokenWords(): string[] {
   const faults: string[] = [];
   for (const button of document.querySelectorAll<HTMLElement>('button, summary, .button')) {

@@ -1,4 +1,4 @@
-// Every page of the demo club on a host that sends our headers, everything it asks for written down.
+// Every page of the demo club on a host with our headers, with every request recorded.
 import { test } from './fixtures.ts';
 import { testSafe } from './safe.ts';
 

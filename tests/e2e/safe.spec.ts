@@ -1,4 +1,4 @@
-// A page of each kind on a host that sends our headers, everything it asks for written down; the long tests take all pages.
+// A page of each kind on a host with our headers, with every request recorded. safe.slow tests all pages.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import { filesIn } from '../build/workshop.ts';
@@ -12,7 +12,7 @@ test.use({ offlineCopy: true });
 testSafe(oneOfEachKind);
 
 for (const base of ['/', '/club/']) {
-  test(`under ${base} both files for hosts say the same of every file`, async () => {
+  test(`under ${base} both files for hosts agree about every file`, async () => {
     const { folder, read } = await builtDemo({ base });
     const [plain, apache] = [fromHeadersFile(read('_headers')), fromApacheFile(read('.htaccess'))];
     const files = filesIn(folder);
@@ -21,7 +21,7 @@ for (const base of ['/', '/club/']) {
       files.flatMap((file) => {
         const address = base + file.replace(/(^|\/)index\.html$/, '$1');
         const [joined, other] = [plain(address), apache(address)];
-        // Of a page's two policies in the plain file, the second is whole; on other files there is only the one without scripts.
+        // Of a page's two policies in the plain file, the second is complete. Other files have only the one without scripts.
         const [shared, own] = joined['content-security-policy']!.split(', ');
         const one: Record<string, string> = { ...joined, 'content-security-policy': own ?? other['content-security-policy']! };
         if (!other['content-security-policy']!.includes(shared!.split('; ').at(-1)!)) return [`${address}: ${shared}`];
@@ -50,7 +50,7 @@ for (const base of ['/', '/club/']) {
   });
 }
 
-test('rules add up, and what is said twice or is no rule is a mistake', () => {
+test('rules add up, and a repeated or invalid rule is an error', () => {
   const headersFor = fromHeadersFile('/*\n  A: 1\n\n/x/*\n  B: 2\n\n/*.ics\n  C: 3\n');
   assert.deepEqual([headersFor('/x/y.ics'), headersFor('/y')], [{ a: '1', b: '2', c: '3' }, { a: '1' }]);
   assert.throws(() => fromHeadersFile('/*\n  A: 1\n\n/x\n  A: 2\n')('/x'), /twice/);

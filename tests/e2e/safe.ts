@@ -1,6 +1,6 @@
 /*
- * Pages opened as on a host that sends the headers of the built file `_headers`, with the worker at work, every button
- * pressed and every form sent, and everything written down that the browser asked for or that its policy refused.
+ * Pages on a host with the headers of the built file `_headers` and with the service worker. Every button is pressed and every form
+ * submitted. Every request and every refusal of the policy is recorded.
  */
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
@@ -11,14 +11,14 @@ import { fromHeadersFile } from './host-headers.ts';
 import { openRecorder, type Recorder } from './recorder.ts';
 import { nothing, phone } from './visit.ts';
 
-/** What Chromium itself asks of its maker about forms it sees. No page names it: that is looked at as well. */
+/** Chromium's own requests to its maker about forms. No page names that address, which is tested as well. */
 const BROWSERS_OWN = 'content-autofill.googleapis.com:443';
 
 interface Watched {
   refused: string[];
 }
 
-/** Runs before a page's own scripts: what the policy refuses is kept, and nothing is printed. */
+/** Runs before a page's own scripts and records silently what the policy refuses. */
 function watch(): void {
   const here = globalThis as unknown as Watched;
   here.refused = [];
@@ -28,7 +28,7 @@ function watch(): void {
   window.print = () => undefined;
 }
 
-/** Presses every button that does not leave the page, and wakes what waits for a touch. */
+/** Presses every button that does not leave the page, and loads scripts that wait for a touch. */
 function pressAll(): void {
   for (const field of document.querySelectorAll<HTMLElement>('main input, main select, main textarea')) field.focus();
   for (const button of document.querySelectorAll<HTMLButtonElement>('button'))
@@ -36,7 +36,7 @@ function pressAll(): void {
   for (const box of document.querySelectorAll<HTMLInputElement>('main input[type=checkbox]')) box.click();
 }
 
-/** Makes the tests of the file that calls it. */
+/** Defines the tests for the file that calls it. */
 export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
   let site: Built;
   let served: Served;
@@ -77,7 +77,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
   async function lookAt(page: Page, address: string): Promise<void> {
     await page.goto(new URL(address, served.address).href);
     await page.evaluate(pressAll);
-    // What a press has loaded has run once a frame or two have passed after it.
+    // A script that a press has loaded has run after a frame or two.
     await page.waitForLoadState('load');
     await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 60)));
     const seen = await page.evaluate(() => ({ refused: (globalThis as unknown as Watched).refused, cookie: document.cookie }));
@@ -85,7 +85,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     if (seen.cookie) cookies.push(`${address}: ${seen.cookie}`);
   }
 
-  test('no other host is asked for anything, by pages or by their worker', () => {
+  test('pages and their worker make no request to another host', () => {
     const { host } = new URL(served.address);
     nothing(recorder.asked.filter((each) => each.host !== host && each.host !== BROWSERS_OWN).map((each) => each.host + each.path));
     nothing(byPages.filter((address) => !/^(data|blob):/.test(address) && new URL(address).host !== host));
@@ -93,7 +93,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     assert.ok(paths.size > 300 && paths.has('/worker.js') && paths.has('/search/words.json'), `${paths.size} addresses were written down`);
   });
 
-  test('no cookie is set, kept or sent', () => {
+  test('no cookie is set, stored or sent', () => {
     nothing(cookies);
     nothing(
       recorder.asked.flatMap(({ path, sent, answered }) => [
@@ -103,7 +103,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     );
   });
 
-  test('each answer carries the headers of the file', () => {
+  test('each answer has the headers of the file', () => {
     nothing(
       recorder.asked.flatMap(({ path, answered, status }) =>
         status === 0 ||
@@ -116,12 +116,12 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     assert.equal(recorder.asked.find(({ path }) => path === '/club.ics')?.answered['content-type'], 'text/calendar; charset=utf-8');
   });
 
-  test('the policy refuses nothing that a page does, and no script breaks', () => {
+  test('the policy refuses nothing that a page does, and no script fails', () => {
     nothing(refused);
     nothing(broken);
   });
 
-  test('the policy holds: script in the page, markup from text, and another host are refused', async () => {
+  test('the policy works: inline script, markup from text, and other hosts are refused', async () => {
     const page = await context.newPage();
     await page.goto(`${served.address}about/`);
     const tried = await page.evaluate(async () => {
@@ -157,7 +157,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     await page.close();
   });
 
-  test('another host that is asked for is written down', async () => {
+  test('the test records a request to another host', async () => {
     const other = await browser.newContext({ proxy: recorder.proxy, bypassCSP: true });
     const page = await other.newPage();
     await page.goto(`${served.address}about/`);

@@ -1,4 +1,4 @@
-/* The search of a built site without a browser: its own engine over its own files, and the records that it finds. */
+/* Search of a built site without a browser: its own engine over its own files, and the records. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -8,20 +8,20 @@ import { lookUp } from '../../src/client/search/look-up.ts';
 import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
 import { splitParts, type SearchWords } from '../../shared/words/search-record.ts';
 
-/** The folder of a site, and the address at which it is served: the engine fetches its files as it does in a browser. */
+/** The folder of a site and its address. The engine fetches its files as in a browser. */
 export async function openSearch(folder: string, address: string): Promise<Engine> {
   const pagefind = (await import(pathToFileURL(join(folder, ENGINE)).href)) as Pagefind;
   const words = JSON.parse(readFileSync(join(folder, WORDS), 'utf8')) as SearchWords;
   return engineOf(pagefind, words, { base: '/', print: 'test', folder: address + PAGEFIND_FOLDER });
 }
 
-/** The places of what is found, the best first: `pests/varroa/`, `words/#brood`. */
+/** The paths of the results, the best first: `pests/varroa/`, `words/#brood`. */
 export async function placesFor(typed: string, engine: Engine, most = 5): Promise<string[]> {
   const { hits } = await lookUp(typed, engine);
   return Promise.all(hits.slice(0, most).map(({ entry }) => placeOf(entry.at, engine)));
 }
 
-/** The place of a record by its number. */
+/** The path of a record by its number. */
 export const placeOf = async (at: number, engine: Engine): Promise<string> => (await engine.shownOf(engine.entries[at]!)).url.slice(1);
 
 export type Kept = {
@@ -29,10 +29,10 @@ export type Kept = {
   title: string;
   text: string;
   when: string;
-  /** All of it, with the words that only help to find it. */ content: string;
+  /** The complete content, with the words that only help to find it. */ content: string;
 };
 
-/** Every record of the index in the folder, by its place: files of JSON behind a mark of twelve bytes, packed with gzip. */
+/** Every record of the index in the folder, by its path: JSON files after a header of twelve bytes, compressed with gzip. */
 export function recordsIn(folder: string): Kept[] {
   const fragments = join(folder, PAGEFIND_FOLDER, 'fragment');
   return readdirSync(fragments)

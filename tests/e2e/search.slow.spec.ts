@@ -1,4 +1,4 @@
-// Search over the whole demo: every number as on its page; and words counted in the texts of the pages, held against what is found.
+// Search over the whole demo: every number reads as on its page, and results equal the pages whose text contains a word.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
@@ -18,14 +18,14 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   site = demo;
 });
 
-test('every number in the index reads as on its page, to the last sign', { tag: '@slow' }, async () => {
+test('every number in the index reads as on its page, to the last character', { tag: '@slow' }, async () => {
   test.setTimeout(240_000);
   const { found, numbers } = await numbersUnlike({ browser, site }, () => true);
   nothing(found);
   assert.ok(numbers > 500, `${numbers} numbers`);
 });
 
-/** Words of the trade, plain ones, and some on few pages. */
+/** Words of the trade, plain words, and some on few pages. */
 const WORDS_OF_PAGES = [
   'varroa',
   'syrup',
@@ -54,7 +54,7 @@ const WORDS_OF_PAGES = [
   'moldy',
 ];
 
-test('a word is found on every page whose text holds it, and on none that holds no word like it', { tag: '@slow' }, async () => {
+test('a word finds every page whose text contains it, and no page without a similar word', { tag: '@slow' }, async () => {
   test.setTimeout(120_000);
   const engine = await openSearch(site.folder, site.address);
   const records = recordsIn(site.folder);

@@ -1,4 +1,4 @@
-// Search in a browser: by keyboard, for listening, under a sub-folder, without a network, with odd words, and what members type.
+// Search in a browser: keyboard, screen reader, sub-folder, no network, odd words, and members' queries.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -15,7 +15,7 @@ import { openSearch, placesFor } from './search-engine.ts';
 import { desk, narrow, nothing, open } from './visit.ts';
 import { fileOf } from './weights.ts';
 
-/** What asks for most: several words, and each a slip that may mean others. */
+/** The query with the most requests: several words, each a slip with several corrections. */
 const MANY_WORDS = ['mites', '13 mites in 250 bees', '2 or 3 eggs one cell', 'beatles temprature chimny recipie enterance quean nozema'];
 
 let browser: Browser;
@@ -76,7 +76,7 @@ test('by keyboard alone, from any page: the form leads here, typing lists, Tab a
   await context.close();
 });
 
-test('on a phone the link, and on the page of a missing address the form, lead here', async () => {
+test('on a phone the link, and on the 404 page the form, lead here', async () => {
   const { page, context } = await open(browser, site.at('/lists/'));
   await page.getByRole('link', { name: 'Search', exact: true }).click();
   await page.waitForURL('**/search/');
@@ -89,7 +89,7 @@ test('on a phone the link, and on the page of a missing address the form, lead h
   await context.close();
 });
 
-test('kinds are a choice with counts that add up; one chosen is said, and the focus stays', async () => {
+test('kinds are a choice with counts that add up; a choice is announced, and the focus stays', async () => {
   const { page, context } = await searching('mites');
   const kinds = page.getByLabel('Kind of page');
   const options = await kinds.locator('option').allInnerTexts();
@@ -169,7 +169,7 @@ test('nothing found: says so, once, with words to try, whom to ask and the line 
   await context.close();
 });
 
-test('results are read aloud once for a word, not for each letter', async () => {
+test('results are announced once per word, not per letter', async () => {
   const { page, context } = await open(browser, site.at('/search/'));
   await page.evaluate(() => {
     const heard: string[] = ((window as unknown as { heard: string[] }).heard = []);
@@ -178,7 +178,7 @@ test('results are read aloud once for a word, not for each letter', async () => 
       { childList: true, characterData: true, subtree: true },
     );
   });
-  // Typed inside the page, so that a busy machine does not make pauses of its own.
+  // Typed inside the page, so that a busy machine does not add pauses.
   await page.evaluate(async () => {
     const field = document.querySelector<HTMLInputElement>('#words')!;
     for (const letter of 'sacbrood') {
@@ -194,7 +194,7 @@ test('results are read aloud once for a word, not for each letter', async () => 
   await context.close();
 });
 
-test('what is typed and what is found is text, never a tag', async () => {
+test('queries and results are text, never a tag', async () => {
   const club = await fixtureSite('hostile');
   const { page, context } = await searching('<img src=x onerror="document.title=1"> prose mites', { at: club });
   const title = await page.title();
@@ -208,7 +208,7 @@ test('what is typed and what is found is text, never a tag', async () => {
   await club.close();
 });
 
-test('numbers in the index read as on their pages, to the last sign: every twelfth page, the rest in the long tests', {}, async () => {
+test('numbers in the index read as on their pages, to the last character: every twelfth page, the rest in the slow tests', {}, async () => {
   test.setTimeout(120_000);
   const { found, numbers } = await numbersUnlike({ browser, site }, (_, at) => at % 12 === 0);
   nothing(found);
@@ -228,7 +228,7 @@ test('a result shows ratios, ranges and degrees as its page does', async () => {
   }
 });
 
-test('under a sub-folder: every address begins with it, and none changes from visit to visit', async () => {
+test('under a sub-folder every address begins with it, and none changes between visits', async () => {
   const club = await fixtureSite('sub-folder');
   const asked: string[][] = [];
   for (let time = 0; time < 2; time++) {
@@ -262,7 +262,7 @@ for (const [what, files] of [
   ['a piece of the index', '**/*.pf_index'],
   ['the text of a result', '**/*.pf_fragment'],
 ] as const) {
-  test(`${what} cannot be loaded: said in a sentence, all pages listed; the next word tries again`, async () => {
+  test(`${what} fails to load: the page says so and lists all pages, and the next word tries again`, async () => {
     const { page, context } = await open(browser, site.at('/search/'));
     await context.route(files, (route) => route.abort());
     await page.locator('#words').fill('mites');
@@ -275,7 +275,7 @@ for (const [what, files] of [
   });
 }
 
-test('the policy lets the search page run WebAssembly, and no other', async () => {
+test('the policy allows WebAssembly on the search page, and on no other', async () => {
   for (const [path, runs] of [
     ['/search/', true],
     ['/', false],
@@ -286,7 +286,7 @@ test('the policy lets the search page run WebAssembly, and no other', async () =
     assert.equal(policy.includes("'wasm-unsafe-eval'"), runs, path);
     const { page, context } = await open(browser, site.at(path));
     const ran = await page.evaluate(() =>
-      // The smallest module there is: its four letters and its version.
+      // The smallest valid module: its four letters and its version.
       WebAssembly.compile(new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0])).then(
         () => true,
         () => false,
@@ -356,7 +356,7 @@ test('bytes: our own list at most 3 kB; a first question, with all that it fetch
   assert.ok(worst.bytes <= 135_000, `"${worst.typed}": ${worst.bytes} B, ${worst.bytes - 135_000} B over the worst`);
 });
 
-test('in the browser a question finds what it finds without one', async () => {
+test('a query finds the same in the browser as without one', async () => {
   const engine = await openSearch(site.folder, site.address);
   const { page, context } = await open(browser, site.at('/search/'));
   for (const { typed } of questions.filter((_, at) => at % 8 === 0)) {
@@ -373,7 +373,7 @@ test('in the browser a question finds what it finds without one', async () => {
   await context.close();
 });
 
-test('a name off a box: the page on the active ingredient is offered, with pages and without', async () => {
+test('a product name: the page on the active ingredient is offered, with pages and without', async () => {
   const { page, context } = await searching('Zorbomite strips how long');
   assert.ok((await links(page)).length > 0);
   assert.ok(await page.getByRole('main').getByRole('link', { name: 'Find the active ingredient on your label' }).first().isVisible());

@@ -1,4 +1,4 @@
-// The season as readers meet it: dates of their district everywhere, what is in bloom, the ring by keyboard, the sheet for the wall, the calendars.
+// Season on the pages: dates of the reader's district, plants in bloom, the ring by keyboard, the wall sheet, the calendars.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -66,7 +66,7 @@ test.describe('the first page', () => {
       assert.equal((await shown(page, '[data-no-bloom]')).length, 1);
     }));
 
-  test('without script every plant stands there with its days, and no caution of a season is called now', () =>
+  test('without script every plant is there with its days, and no caution of a season is marked as current', () =>
     at(
       '',
       '2026-04-25',
@@ -78,7 +78,7 @@ test.describe('the first page', () => {
     ));
 });
 
-test('a reader of the hill sees days of the hill on every kind of page, and what is said of them; without a choice, those of the valley', async () => {
+test("a reader of the hill sees the hill's days and their basis on every kind of page; without a choice, those of the valley", async () => {
   const wrong = (district: string): string[] => {
     const own = (list: string): string =>
       (list.split(';').find((each) => each.startsWith(`${district} `)) ?? list.split(';')[0]!).slice(district.length + 1);
@@ -196,7 +196,7 @@ test.describe('the year', () => {
     }));
 });
 
-test('the bloom calendar: every plant, in order, with days and where they come from, or why it has none; a sum says its method and place', () =>
+test('the bloom calendar: every plant, in order, with days and their basis, or the reason for none; a sum has its method and place', () =>
   at('year/bloom/', '2026-04-25', async (page) => {
     const plants = await page.locator('main li[id]').evaluateAll((rows) =>
       rows.map((row) => ({
@@ -230,7 +230,7 @@ test('the bloom calendar: every plant, in order, with days and where they come f
     }
   }));
 
-test('the about page lists each day of the year in every district with where it comes from', () =>
+test('the about page lists each anchor in every district with its basis', () =>
   at('about/', '2026-04-25', async (page) => {
     const rows = await page
       .getByRole('region', { name: 'the days of the year' })
@@ -238,7 +238,7 @@ test('the about page lists each day of the year in every district with where it 
       .evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent!.replace(/\s+/g, ' ').trim())));
     assert.equal(rows.length, 11);
     for (const [name, valley, hill, from] of rows) {
-      // A published day stands alone; every other says how wide it may lie.
+      // A published day has no range. Every other has one.
       const form = from!.includes('from a published date') ? /^\d+ [A-Z][a-z]+$/ : /^\d+ [A-Z][a-z]+likely \d/;
       for (const cell of [valley, hill]) assert.match(cell!, form, name);
       assert.match(
@@ -249,7 +249,7 @@ test('the about page lists each day of the year in every district with where it 
     }
   }));
 
-test('each district has its calendar, whose days are those of its pages', async () => {
+test('each district has its calendar, with the days of its pages', async () => {
   for (const district of ['valley', 'hill']) {
     const events = new ICAL.Component(ICAL.parse(site.read(`season-${district}.ics`)))
       .getAllSubcomponents('vevent')

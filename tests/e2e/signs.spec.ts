@@ -1,4 +1,4 @@
-// Starting from the signs: a key without script, and in a browser an order of what to check that never says what it is.
+// Sign finder: a key without script, and in a browser an order of what to check that never names what it is.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -27,7 +27,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 const MISS =
   /This list can miss things\. If brood looks or smells wrong, close the hive, keep the tools there, and call the state apiary inspection office, 330-555-0101\./;
 
-/** What the page says once these signs are ticked. */
+/** The text of the page once these signs are ticked. */
 async function said(
   hash: string,
   look: (page: Page) => Promise<void> = async () => {},
@@ -88,13 +88,13 @@ test('without script it is a key: each sign with what it points at, each trouble
   );
 });
 
-test('every bulletin can be met by its signs', () =>
+test('every bulletin can be found by its signs', () =>
   assert.deepEqual(
     bulletins.filter((bulletin) => bulletin.signs.length === 0).map(({ id }) => id),
     [],
   ));
 
-test('what must be reported stands first where it fits at all', async () => {
+test('reportable troubles come first where any sign fits', async () => {
   const { headline, found, why, text } = await said('#there=pierced-caps,chalky-lumps,rattling-comb');
   const law = found.map((title) => bulletins.find((bulletin) => bulletin.title === title)!.status === 'law');
   const foulbrood = found.indexOf('American foulbrood');
@@ -109,14 +109,14 @@ test('what must be reported stands first where it fits at all', async () => {
   assert.match(text, MISS);
 });
 
-test('of the others the one with most points stands first: trembling, black and crawling is not poison before paralysis', async () => {
+test('then the one with the most points comes first: trembling, black and crawling is not poison before paralysis', async () => {
   const { found } = await said('#there=trembling,black-shiny,crawling');
   // 3x4 + 3x3 + 2x3 = 27 for paralysis; 1x2 + 1x3 - 1 = 4 for a pesticide kill.
   assert.equal(found[0], 'Chronic paralysis');
   assert.ok(found.indexOf('Pesticide kill') > 0);
 });
 
-test('no match, and only harmless ones, say that the list can miss things and whom to call', async () => {
+test('no match, and only harmless signs, say that the list can miss things and whom to call', async () => {
   const none = await said('#there=drones-out');
   assert.equal(none.headline, 'Mostly nothing, and nothing else in this list fits.');
   assert.match(none.usually, /Drones are dragged out alive: Mostly the fall clearing/);
@@ -126,7 +126,7 @@ test('no match, and only harmless ones, say that the list can miss things and wh
   assert.match(harmless.text, MISS);
 });
 
-test('a press that a sign is not there moves the order and travels in the address', async () => {
+test('a press that a sign is absent changes the order and the address', async () => {
   const { found, address, text } = await said('#there=crawling', async (page) => {
     const before = await page.locator('[data-part="found"] > article h3 a').allTextContents();
     assert.ok(before.includes('Chronic paralysis'));

@@ -1,7 +1,7 @@
-/* Whether letters can all be read, as rules that run inside the page: none cut off, none over others, none gone. */
+/* Readability rules that run inside the page: no text cut off, overlapping or missing. */
 import type { Page } from '@playwright/test';
 
-/** The spacing that WCAG 2.2, 1.4.12 names, put on by a reader's own style sheet. Scripts that read a style see it too. */
+/** The text spacing of WCAG 2.2, 1.4.12, as a reader's own style sheet applies it. Scripts that read a style see it too. */
 export async function widen(page: Page): Promise<void> {
   await page.evaluate(() => {
     const sheet = new CSSStyleSheet();
@@ -13,8 +13,8 @@ export async function widen(page: Page): Promise<void> {
 }
 
 /**
- * No line of letters is cut by a frame that hides what is over, reaches out of the window, or lies over a line of another
- * block. Pictures are left out: what their letters say stands beside them.
+ * No line of text is clipped by a frame, reaches out of the window, or overlaps a line of another block. Drawings are left out, because
+ * their text is beside them.
  */
 export function cutText(): string[] {
   const faults = new Set<string>();
@@ -71,7 +71,7 @@ export function cutText(): string[] {
   return [...faults];
 }
 
-/** Words to be seen, each as often as it stands; of pictures their names. */
+/** The visible words with their counts, and the names of drawings. */
 export function wordsSeen(): string[] {
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   const seen: string[] = [];
@@ -83,7 +83,7 @@ export function wordsSeen(): string[] {
   return seen;
 }
 
-/** Nothing moves: no animation, no change by and by, no scrolling that glides. WCAG 2.2: 2.2.2, 2.3.3. */
+/** Nothing moves: no animation, no transition, no smooth scrolling. WCAG 2.2: 2.2.2, 2.3.3. */
 export function moving(): string[] {
   const faults = new Set<string>();
   for (const element of document.querySelectorAll('*')) {

@@ -1,4 +1,4 @@
-// Every list and calculator in the states a reader brings it into, in every light.
+// Every list and calculator in the states that a reader creates, with every display option.
 import { test } from './fixtures.ts';
 import { calculators } from './calculator-examples.ts';
 import { answers, lists, testStates, worked } from './states.ts';

@@ -1,6 +1,6 @@
 /*
- * Pages in the states that a reader brings them into: lists begun, paused and done, calculators with a result and with
- * faults, a search with answers and without. Each is looked at by the rules of a fresh page.
+ * Pages in the states that a reader creates: lists begun, paused and done, calculators with a result and with errors, a search with
+ * results and without. Each passes the rules of a fresh page.
  */
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -15,9 +15,9 @@ import { narrow, nothing, open, phone, resize } from './visit.ts';
 
 export interface State {
   name: string;
-  /** Below the first page, with its tail. */
+  /** The path below the first page, with its fragment. */
   at: string;
-  /** What the reader does there, until the page shows it. */
+  /** The reader's actions, until the page shows the state. */
   reach: (page: Page) => Promise<void>;
 }
 
@@ -110,7 +110,7 @@ export const worked = (slug: string): State[] =>
       { name: `${slug} with faults`, at: `work-it-out/${slug}/#${faulty}`, reach: said },
     ]);
 
-/** Makes the tests of the file that calls it. `lights` are forms of the page. */
+/** Defines the tests for the file that calls it. `lights` are display options. */
 export function testStates(states: readonly State[], lights: readonly string[]): void {
   if (states.length === 0) throw new Error('testStates: needs a state');
   let site: Site;

@@ -1,5 +1,5 @@
-// Nothing moves under a reader's eyes: what the page's script fills, puts in order or tells comes without pushing what she reads.
-// The measure is Cumulative Layout Shift (web.dev/articles/cls), of which at most 0.1 counts as good; ours is a tenth of that.
+// No layout shift: a page's script fills, sorts and announces without moving what the reader reads. The measure is Cumulative Layout
+// Shift (web.dev/articles/cls), of which at most 0.1 counts as good. Our limit is below that.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -19,7 +19,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 async function opened(path: string, script: 'late' | 'never'): Promise<Page> {
   const context = await browser.newContext({ viewport: phone });
   const page = await context.newPage();
-  // A day on which a notice holds: it comes in above the text.
+  // A day with a current notice, which appears above the text.
   await page.clock.setFixedTime(new Date('2026-05-28T12:00:00Z'));
   await page.route('**/assets/leaf.*.js', async (route) => {
     if (script === 'never') return route.abort();
@@ -32,7 +32,7 @@ async function opened(path: string, script: 'late' | 'never'): Promise<Page> {
 
 type Shift = { value: number; sources: { node: Element | null }[] };
 
-/** Each shift with what it moved. */
+/** Each shift with the element that moved. */
 const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
   page.evaluate(
     () =>
@@ -47,7 +47,7 @@ const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
   );
 
 for (const path of ['', 'meetings/', 'notices/', 'withdrawn/', 'pests/varroa/', 'pests/american-foulbrood/', 'who-to-ask/']) {
-  test(`/${path} stays where it is when its script comes late`, async () => {
+  test(`/${path} does not move when its script comes late`, async () => {
     const page = await opened(path, 'late');
     await page.waitForFunction(() => document.documentElement.classList.contains('arranged'));
     assert.ok(await page.locator('main .text').isVisible());
@@ -58,7 +58,7 @@ for (const path of ['', 'meetings/', 'notices/', 'withdrawn/', 'pests/varroa/', 
   });
 }
 
-test('a page whose script never comes is shown as it came, after two seconds', async () => {
+test('a page without its script is shown as it came, after two seconds', async () => {
   for (const path of ['', 'meetings/']) {
     const page = await opened(path, 'never');
     assert.equal(await page.locator('main h1').isVisible(), false);

@@ -1,7 +1,7 @@
-/* Goes through a page as somebody does who has the Tab key alone. */
+/* Goes through a page with the Tab key alone. */
 import type { Page } from '@playwright/test';
 
-/** What has the focus, in words; nothing where nothing has. */
+/** The focused element in words. Empty where nothing has the focus. */
 export const reached = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const at = document.activeElement!;
@@ -10,13 +10,13 @@ export const reached = (page: Page): Promise<string> =>
       : `${at.tagName.toLowerCase()} ${(at.getAttribute('aria-label') ?? at.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 50)}`;
   });
 
-/** Numbers everything that can be reached, presses Tab once for each, and tells the first stop that is out of order. */
+/** Numbers everything that can be reached, presses Tab once for each, and returns the first stop that is out of order. */
 export async function tabThrough(page: Page): Promise<string[]> {
   const all = await page.evaluate(() => {
     const named = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter(
       (element) => element.tabIndex >= 0 && !element.matches(':disabled') && element.checkVisibility({ visibilityProperty: true }),
     );
-    // Of a group of round buttons only one is a stop.
+    // Only one of a group of radio buttons is a stop.
     const stops = named.filter(
       (element) =>
         !(element instanceof HTMLInputElement && element.type === 'radio') ||

@@ -1,4 +1,4 @@
-// Ticks of a checklist: kept by the step's own name, in this browser, for this list and this almanac alone.
+// Ticks of a checklist: stored by the step's own name, in this browser, for this list and this almanac alone.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from './fixtures.ts';
@@ -36,7 +36,7 @@ const startAgain = async (page: Page): Promise<void> => {
 };
 const stored = (page: Page): Promise<Record<string, string>> => page.evaluate(() => ({ ...localStorage }));
 
-test('a tick is there again after the page is loaded again, and after Back', async () => {
+test('a tick is still there after a reload and after Back', async () => {
   const page = await reader(list);
   const [, second, third] = await names(page);
   await page.locator(`label:has(input[data-tick="${second}"])`).click();
@@ -54,11 +54,11 @@ test('a tick is there again after the page is loaded again, and after Back', asy
   await context.close();
 });
 
-test('it is the step that is ticked, not its place', async () => {
+test('a tick belongs to its step, not to its place', async () => {
   const page = await reader(list);
   const all = await names(page);
   await page.locator(`input[data-tick="${all[1]}"]`).check();
-  // The same list in a later edition: a new step comes first, the ticked one is reworded, and all stand the other way round.
+  // The same list in a later edition: a new step comes first, the ticked one is reworded, and the order is reversed.
   await page.route(`**${list}`, async (route) => {
     const reply = await route.fetch();
     const html = await reply.text();
@@ -76,7 +76,7 @@ test('it is the step that is ticked, not its place', async () => {
   await context.close();
 });
 
-test('a tick of a step that is gone waits in the store for its return', async () => {
+test('the tick of a removed step stays in the store for its return', async () => {
   const page = await reader(list);
   const [first] = await names(page);
   const key = await keyOf(page);
@@ -173,7 +173,7 @@ for (const [how, block] of [
   ['is full', 'Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); }'],
   ['forgets at once', 'Storage.prototype.setItem = () => {}'],
 ]) {
-  test(`a browser whose store ${how}: the boxes work, and the page says that they do not last`, async () => {
+  test(`a browser whose storage ${how}: the boxes work, and the page says that ticks do not last`, async () => {
     const faults: string[] = [];
     const page = await reader(list, async (fresh) => {
       fresh.on('pageerror', (error) => faults.push(String(error)));
@@ -194,7 +194,7 @@ for (const [how, block] of [
   });
 }
 
-test('a store that holds something else is left as it is until the reader has it put aside', async () => {
+test('a storage with unknown content stays as it is until the reader moves it aside', async () => {
   const faults: string[] = [];
   const page = await reader(list);
   page.on('pageerror', (error) => faults.push(String(error)));
@@ -218,7 +218,7 @@ test('a store that holds something else is left as it is until the reader has it
   await context.close();
 });
 
-test('without script the boxes tick, and nothing offers what it cannot do', async () => {
+test('without script the boxes tick, and nothing offers what does not work', async () => {
   const own = await browser.newContext({ javaScriptEnabled: false });
   const page = await own.newPage();
   await page.goto(site.at(list));
@@ -228,9 +228,9 @@ test('without script the boxes tick, and nothing offers what it cannot do', asyn
   await own.close();
 });
 
-test('each box is named by its step, and the page says where ticks live', async () => {
+test('the name of each box is its step, and the page says where ticks are stored', async () => {
   const page = await reader(list);
-  // A source's mark is heard as "Source 2".
+  // A screen reader announces a source mark as "Source 2".
   const steps = await page.locator('.step-words').evaluateAll((all) =>
     all.map((step) => {
       const heard = step.cloneNode(true) as HTMLElement;
@@ -246,7 +246,7 @@ test('each box is named by its step, and the page says where ticks live', async 
 
 const dated = '/lists/package-first-six-weeks/';
 
-test('the reader gives her day: every step says its own, changing it keeps the ticks, a wrong day keeps what was typed', async () => {
+test('the reader gives her day: every step shows its own, a change keeps the ticks, and a wrong day stays as typed', async () => {
   const page = await reader(dated, (fresh) => fresh.clock.setFixedTime(new Date('2026-04-25T15:00:00Z')));
   await page.locator('#own-day').fill('4/5/26');
   await page.locator('#own-day').press('Tab');
@@ -255,7 +255,7 @@ test('the reader gives her day: every step says its own, changing it keeps the t
   await page.locator('#own-day').fill('18 April 2026');
   await page.locator('#own-day').press('Tab');
   const queen = page.locator('#step-queen-out .step-day');
-  // Four to seven days after installing: the look whether the queen is out.
+  // Four to seven days after installing: the check that the queen is out.
   await queen.filter({ hasText: 'Wednesday 22 to Saturday 25 April 2026: due now' }).waitFor();
   await page.locator('input[data-tick="queen-out"]').check();
   await page.locator('#own-day').fill('2026-04-10');
@@ -294,7 +294,7 @@ test('the dates of the list are those of the package calendar', async () => {
   await context.close();
 });
 
-test('at a step that asks, the list pauses until the reader says whom she asked', async () => {
+test('at a step that asks, the list pauses until the reader enters whom she asked', async () => {
   const page = await reader('/lists/disease-suspected/');
   const asking = await page.locator('.step[data-asks] input[data-tick]').first().getAttribute('data-tick');
   const all = await names(page);
@@ -310,7 +310,7 @@ test('at a step that asks, the list pauses until the reader says whom she asked'
   await context.close();
 });
 
-test('a run is carried as an address and taken over only when the reader says so', async () => {
+test('a run is in an address and is imported only when the reader agrees', async () => {
   const page = await reader(dated);
   const [one, two] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
@@ -329,7 +329,7 @@ test('a run is carried as an address and taken over only when the reader says so
   await context.close();
 });
 
-test('a run is saved to a file and opened again elsewhere, with what it would add said first', async () => {
+test('a run is saved to a file and opened elsewhere, with a summary of what it would add', async () => {
   const page = await reader(dated);
   const [one] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
@@ -347,7 +347,7 @@ test('a run is saved to a file and opened again elsewhere, with what it would ad
   await context.close();
 });
 
-test('words that changed since the tick are told', async () => {
+test('words that changed since the tick are pointed out', async () => {
   const page = await reader(list);
   const [one] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
@@ -361,7 +361,7 @@ test('words that changed since the tick are told', async () => {
   await context.close();
 });
 
-test('the yard’s address stands beside the emergency number of every list, goes into the file and into no address', async () => {
+test('the yard’s address is beside the emergency number of every list, in the file and in no address', async () => {
   const page = await reader(list);
   const said = '14 Mill Lane, behind the barn, second gate';
   await page.locator('#yard').fill(`  ${said} `);
@@ -383,7 +383,7 @@ test('the yard’s address stands beside the emergency number of every list, goe
   await page.goto(site.at(other));
   const unwell = page.locator('.emergency');
   assert.match(await unwell.innerText(), /call 911[\s\S]*14 Mill Lane/);
-  // In reach at the foot of the list too.
+  // It is in reach at the bottom of the list too.
   await page.locator('input[data-tick]').last().scrollIntoViewIfNeeded();
   assert.ok(await unwell.locator('a').first().isVisible());
   const box = (await unwell.boundingBox())!;

@@ -1,4 +1,4 @@
-// The pages that the short tests look at stand for all: nothing that some page is made of is on none of them.
+// The sample pages of the short tests cover every element that any page is made of.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { test } from './fixtures.ts';
@@ -13,7 +13,7 @@ test.beforeAll(async ({ demo }) => {
 
 const textOf = (page: string): string => site.read(`${page.slice(site.base.length)}${page.endsWith('/') ? 'index.html' : ''}`);
 
-test('every element, class and mark of every page is on a page that stands for all, and those are few', () => {
+test('every element, class and mark of every page is on a sample page, and those are few', () => {
   const chosen = oneOfEachKind(site);
   const seen = new Set(chosen.flatMap((page) => [...marksIn(textOf(page))]));
   assert.ok(seen.size > 250, `${seen.size} marks`);
@@ -21,7 +21,7 @@ test('every element, class and mark of every page is on a page that stands for a
   assert.ok(chosen.length < site.pages.length / 3, `${chosen.length} of ${site.pages.length}`);
 });
 
-test('every island that the code defines is on a page that stands for all', () => {
+test('every custom element in the code is on a sample page', () => {
   const code = ['src/calculators', 'src/client'].flatMap((room) =>
     readdirSync(room, { recursive: true, encoding: 'utf8' })
       .filter((file) => file.endsWith('.ts'))
@@ -38,7 +38,7 @@ test('every island that the code defines is on a page that stands for all', () =
   );
 });
 
-test('a button squeezed beside its box is seen on them, and none is', async ({ browser }) => {
+test('the test detects a button squeezed beside its field, and there is none', async ({ browser }) => {
   for (const viewport of [narrow, phone, desk]) {
     const pages = oneOfEachKind(site).filter((page) => marksIn(textOf(page)).has('.beside'));
     assert.ok(pages.length > 0);

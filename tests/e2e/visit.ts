@@ -1,4 +1,4 @@
-/* Going through the pages of a built almanac in a browser, some side by side, and saying what was wrong where. */
+/* Visits the pages of a built almanac in a browser, some in parallel, and collects the faults by page. */
 import assert from 'node:assert/strict';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
 import type { Built, Site } from '../setup/built-site.ts';
@@ -10,17 +10,17 @@ export const desk = { width: 1280, height: 900 } as const;
 export interface Visiting {
   browser: Browser;
   site: Site;
-  /** Addresses such as /year/; all pages of the site where left out. */
+  /** Addresses such as /year/, by default all pages of the site. */
   pages?: readonly string[];
-  /** Of the browser: size, script, zone, colours. */
+  /** Browser options: size, script, time zone, colours. */
   context?: BrowserContextOptions;
-  /** Done once in each tab, before its first page. */
+  /** Runs once in each tab, before its first page. */
   prepare?: (page: Page) => Promise<void>;
 }
 
 const TABS = 2;
 
-/** Opens every page, and hands each with its address to `look`; what `look` finds wrong comes back as "address: fault". */
+/** Opens every page and calls `look` with the page and its address. Returns its faults as "address: fault". */
 export async function visit(
   { browser, site, pages = site.pages, context = {}, prepare }: Visiting,
   look: (page: Page, address: string) => Promise<readonly string[]>,
@@ -42,7 +42,7 @@ export async function visit(
   return pages.flatMap((address) => found.get(address)!.map((fault) => `${address}: ${fault}`));
 }
 
-/** Passes where nothing was found, and else prints all of it. */
+/** Passes where there is no fault, and otherwise fails with all of them. */
 export function nothing(found: readonly string[]): void {
   assert.ok(
     found.length === 0,
@@ -54,9 +54,8 @@ export function nothing(found: readonly string[]): void {
 }
 
 /**
- * The pages that stand for all: the heaviest of each kind, and then as many as it takes until everything that some page holds is
- * on one of them: each element, island, class, mark of a script and kind of box. Kinds differ by the first word of the address
- * and by whether there is a second.
+ * Sample pages: the heaviest of each kind, and as many more as are needed to cover every element, custom element, class, data attribute
+ * and input type of any page. Kinds differ by the first word of the address and by whether there is a second.
  */
 export function oneOfEachKind(site: Built): string[] {
   const all = site.pages.map((page) => {
@@ -78,7 +77,7 @@ export function oneOfEachKind(site: Built): string[] {
   return chosen.sort();
 }
 
-/** What a page is made of, such as `<winter-stores`, `.beside`, `data-asks` and `type=radio`. */
+/** The parts of a page, such as `<winter-stores`, `.beside`, `data-asks` and `type=radio`. */
 export function marksIn(html: string): Set<string> {
   const marks = new Set<string>();
   for (const [, element = '', attributes = ''] of html.matchAll(/<([a-z][a-z0-9-]*)((?:\s+[^\s=>]+(?:="[^"]*")?)*)\s*\/?>/g)) {
@@ -102,7 +101,7 @@ const kindOf = (site: Built, page: string): string => {
   return `${first}${second ? '/*' : ''}`;
 };
 
-/** A tab of its own on one page. */
+/** A new tab on one page. */
 export async function open(
   browser: Browser,
   address: string,
@@ -114,7 +113,7 @@ export async function open(
   return { page, context: own };
 }
 
-/** Gives the window another size, and waits for what follows it in the frames after. */
+/** Resizes the window and waits for the frames in which the page reacts. */
 export async function resize(page: Page, size: { width: number; height: number }): Promise<void> {
   await page.setViewportSize(size);
   await page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));

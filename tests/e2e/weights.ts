@@ -1,4 +1,4 @@
-/* What a reader waits for, in bytes as a host sends them (gzip -9): a file, a page's script, a first view, the whole copy for use without signal. */
+/* Bytes that a reader downloads, as a host sends them (gzip -9): a file, a page's script, a first view, the whole offline copy. */
 import assert from 'node:assert/strict';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, extname, join, posix } from 'node:path';
@@ -9,7 +9,7 @@ import { contentTypeOf, isWorthCompressing } from '../../src/cli/content-types.t
 import type { Built, Site } from '../setup/built-site.ts';
 import { phone } from './visit.ts';
 
-/** The most that each may weigh, in bytes; of requests, how many. `read` is a page to read, `form` one that is filled in. */
+/** The budgets in bytes, and for requests in numbers. `read` is a page to read, `form` one to fill in. */
 export const most = {
   html: 14_000,
   mostHtml: 12_000,
@@ -21,7 +21,7 @@ export const most = {
   requests: { read: 5, form: 7 },
 } as const;
 
-/** Of script, what comes with a page before anything is pressed. */
+/** The script that loads with a page before any press. */
 export function mostScript(site: Built, page: string): number {
   const path = page.slice(site.base.length);
   if (/^lists\/./.test(path)) return 5_100;
@@ -38,13 +38,13 @@ export const fileOf = (site: Built, page: string): string =>
 export const formOf = (site: Built, page: string): 'read' | 'form' =>
   /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
 
-/** Of all files of the site with this ending. */
+/** For all files of the site with this ending. */
 export const bytesOf = (site: Built, ending: string): number =>
   readdirSync(site.folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith(ending))
     .reduce((sum, name) => sum + onTheWire(site, name), 0);
 
-/** The script files of a page: those it names, and what they import before they run. */
+/** The script files of a page: those it names, and their static imports. */
 export function scriptsOf(site: Built, page: string): Set<string> {
   const html = site.read(fileOf(site, page));
   const files = new Set<string>();
@@ -63,7 +63,7 @@ export function scriptsOf(site: Built, page: string): Set<string> {
 export const scriptBytes = (site: Built, page: string): number =>
   [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
 
-/** Everything that is fetched until the page is at rest, icon and manifest apart. */
+/** Everything that is fetched until the page is idle, except icon and manifest. */
 export async function firstView(browser: Browser, site: Site, page: string): Promise<{ size: number; names: string[] }> {
   const context = await browser.newContext({ viewport: phone });
   const tab = await context.newPage();
@@ -84,7 +84,7 @@ export async function firstView(browser: Browser, site: Site, page: string): Pro
 
 export type Kept = { file: string; size: number };
 
-/** Files of the copy that every reader's browser keeps, the worker itself among them; pictures are kept only when looked at. */
+/** Files of the offline copy in every reader's browser, with the worker itself. Pictures are stored only when viewed. */
 export function keptFiles(site: Built): Kept[] {
   const [, list] = /^const offlineCopy=(\{.*\});\n/.exec(site.read('worker.js')) ?? [];
   const { files } = JSON.parse(list!) as { files: [place: string, digest: string][] };
@@ -94,13 +94,13 @@ export function keptFiles(site: Built): Kept[] {
   }));
 }
 
-/** Hosts pack words; what is packed already, or a picture, goes as it is. */
+/** Hosts compress text. Compressed files and pictures are sent as they are. */
 function onTheWire(site: Built, file: string): number {
   const bytes = readFileSync(join(site.folder, file));
   return isWorthCompressing(contentTypeOf(file)) ? zipped(bytes) : bytes.length;
 }
 
-/** What a kept file is for: pages, search, script, other. */
+/** The purpose of an offline file: pages, search, script, other. */
 export const kindOf = ({ file }: Kept): string =>
   file.endsWith('.html')
     ? 'pages'

@@ -1,4 +1,4 @@
-// Every page of the demo club enlarged, with wide letters, and without motion.
+// Every page of the demo club enlarged, with wide text spacing, and without motion.
 import { test } from './fixtures.ts';
 import { testZoom } from './zoom.ts';
 

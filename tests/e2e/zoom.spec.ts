@@ -1,4 +1,4 @@
-// A page of each kind enlarged, with wide letters, and without motion; the long tests take all pages.
+// A page of each kind enlarged, with wide text spacing, and without motion. zoom.slow tests all pages.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import { oneOfEachKind } from './visit.ts';
@@ -6,7 +6,7 @@ import { missing, testZoom } from './zoom.ts';
 
 testZoom(oneOfEachKind);
 
-test('a lost word is told, also where another stays', () => {
+test('the test detects a lost word, also where another copy of it stays', () => {
   assert.deepEqual(missing(['feed', 'the', 'bees', 'the'], ['the', 'feed']), ['bees', 'the']);
   assert.deepEqual(missing(['feed'], ['feed', 'more']), []);
 });

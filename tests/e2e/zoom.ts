@@ -1,6 +1,6 @@
 /*
- * Pages enlarged as far as WCAG 2.2 asks, and with the letters set as wide as it names. A window of 1280 by 1024 px
- * enlarged four times shows 320 by 256 of the page's own pixels (1.4.10), enlarged twice 640 by 512 (1.4.4).
+ * Zoom and text spacing as WCAG 2.2 requires. A window of 1280 by 1024 px enlarged four times shows 320 by 256 CSS pixels (1.4.10), and
+ * enlarged twice 640 by 512 (1.4.4).
  */
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
@@ -17,14 +17,14 @@ const ENLARGED = [
 
 const lookedFor = {
   lost: 'enlarged two and four times, no word is lost',
-  wide: 'enlarged two and four times, no page is pushed sideways',
-  focus: 'enlarged four times, what a keyboard reaches is seen whole',
-  spaced: 'with lines, letters and words set as wide as 1.4.12 names, nothing is cut, covered or pushed out',
-  still: 'nothing moves, for a reader who asked for less motion',
+  wide: 'enlarged two and four times, no page scrolls sideways',
+  focus: 'enlarged four times, every keyboard stop is completely visible',
+  spaced: 'with the text spacing of 1.4.12, nothing is cut off, covered or pushed out',
+  still: 'nothing moves for a reader who asked for less motion',
 } as const;
 type Found = Record<keyof typeof lookedFor, string[]>;
 
-/** Makes the tests of the file that calls it. */
+/** Defines the tests for the file that calls it. */
 export function testZoom(pagesOf: (site: Site) => readonly string[]): void {
   let site: Site;
   let browser: Browser;
@@ -63,7 +63,7 @@ async function zoomed(page: Page): Promise<Found> {
   return found;
 }
 
-/** Words of the first that the second does not hold as often. */
+/** Words of the first list that the second does not contain as often. */
 export function missing(whole: readonly string[], part: readonly string[]): string[] {
   const left = new Map<string, number>();
   for (const word of part) left.set(word, (left.get(word) ?? 0) + 1);
