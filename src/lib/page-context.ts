@@ -90,7 +90,7 @@ export const furtherSources = (almanac: Almanac, ids: readonly string[]): string
     return source ? [sourceWords(source)] : [];
   });
 
-type Reviewed = { checked: Day; 'next-check': Day; by: string; history?: { changed: Day; what: string }[] | undefined };
+export type Reviewed = { checked: Day; 'next-check': Day; by: string; history?: { changed: Day; what: string }[] | undefined };
 
 export const reviewOf = (fields: Reviewed): Review => ({
   checked: formatDay(fields.checked),

@@ -4,15 +4,26 @@
  */
 import { getEntry, render } from 'astro:content';
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
+import type { Almanac, Item } from './content.ts';
+import { createPageContext, type PageContext } from './page-context.ts';
+import { picturesBeside } from './pictures.ts';
 import type { FigureShown, Part, RenderContext, WordsAhead } from './render-context.ts';
+import { edition } from './settings.ts';
 
 type Pages = 'checklists' | 'bulletins' | 'articles' | 'meetings';
-type Words = { Content: AstroComponentFactory; parts: Part[] };
+type Words = { on: PageContext; context: RenderContext; Content: AstroComponentFactory; parts: Part[] };
 
-export async function renderWords(collection: Pages, id: string, context: RenderContext): Promise<Words> {
+/** The words of an entry with their page context. The page hands `context` to the tags in `Astro.locals`. */
+export async function renderWords(
+  almanac: Almanac,
+  collection: Pages,
+  { id, data: { work } }: Item<{ work?: readonly string[] | undefined }>,
+): Promise<Words> {
+  const on = createPageContext(almanac, import.meta.env.BASE_URL, edition.day, work);
+  const context = { ...on.around, ...picturesBeside(almanac, collection) };
   const { Content, ahead } = await rendered(collection, id);
   for (const { id: figure, row } of ahead.figures) context.figure(figure, row);
-  return { Content, parts: ahead.parts };
+  return { on, context, Content, parts: ahead.parts };
 }
 
 type FieldTests = { tests: Map<string, AstroComponentFactory>; context: RenderContext };
