@@ -5,12 +5,14 @@ import { files, importsOf, isCode, read, type Import } from './tree.ts';
 
 /**
  * A room's name is the folder of its files. Each calculator and each part of client/ is a room of its own, and so are the mdx components.
+ * The components of a calculator run at build, and its other files in the browser: they are two rooms.
  */
 export function roomOf(path: string): string {
   const [first = '', second = '', third = ''] = path.split('/');
   if (first === 'shared') return 'shared';
   if (first !== 'src') return first;
   if (second === 'components' && third === 'mdx') return 'components/mdx';
+  if (second === 'calculators' && path.endsWith('.astro')) return 'calculators/astro';
   if (second === 'calculators' || second === 'client') return `${second}/${third}`;
   return second;
 }
@@ -28,6 +30,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   pictures: { values: ['source', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
   lib: { values: ['schemas', 'shared'], packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:path)$/ },
   'calculators/form': { values: ['shared'] },
+  'calculators/astro': { values: ['calculators', 'components', 'lib', 'shared'], types: ['schemas'] },
   calculators: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
   client: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
   components: { values: ['lib', 'shared'], types: ['schemas', 'calculators/form'] },

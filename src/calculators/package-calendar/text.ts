@@ -54,3 +54,35 @@ export function drawCurve({ days }: PopulationCurve, beesAtStart: number): Drawi
     'Bees in the hive, day by day from the install, as a band from a poor run to a good one. The dashed line is the number at the start. The table beneath has it week by week.',
   );
 }
+
+type Marks = Record<'cage' | 'look' | 'seal' | 'worker' | 'survival' | 'mites', number | undefined>;
+export type PackageEvent = { name: string; what: string; why: string; note: number | undefined; days: Partial<DayPair> | undefined };
+
+/** The rows of the table of dates, each with the number of its source. */
+export const packageEvents = (plan: Plan, { cage, look, seal, worker, survival, mites }: Marks): PackageEvent[] => [
+  {
+    name: 'queen-look',
+    what: 'Look whether the queen is out',
+    why: 'A short look. Take the cage out if it is empty.',
+    note: cage,
+    days: plan.queenLook,
+  },
+  { name: 'egg-look', what: 'Look for eggs', why: 'Eggs say that she lays. Counted from her release.', note: look, days: plan.eggLook },
+  { name: 'capped', what: 'First cells sealed', why: 'Flat caps over worker brood: all is well.', note: seal, days: plan.capped },
+  { name: 'first-bees', what: 'First young bees', why: 'Until then there are fewer bees every day.', note: worker, days: plan.firstBees },
+  {
+    name: 'low-point',
+    what: 'Fewest bees',
+    why: 'Expected. Keep the entrance small and feed on.',
+    note: survival,
+    days: plan.curve?.lowPoint,
+  },
+  {
+    name: 'back-to-start',
+    what: 'As many as at the start',
+    why: 'From here it needs room.',
+    note: undefined,
+    days: plan.curve?.backToStart,
+  },
+  { name: 'first-mite-count', what: 'First mite count', why: 'Packages can bring mites with them.', note: mites, days: plan.firstMiteCount },
+];
