@@ -1,8 +1,7 @@
 // What `npm start` does: builds the club unless the last build still holds, and serves it.
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { sourceFingerprint } from '../integration/fingerprint.ts';
-import { isFresh, remember } from './freshness.ts';
 import { serve, type Served } from './serve.ts';
 
 export type Build = (options: { content: string; out: string; base: string; quiet?: boolean }) => Promise<{ ok: boolean }>;
@@ -20,14 +19,21 @@ export interface Opening {
 /** @returns what is served, or null where the build found faults (it has named them) */
 export async function openAlmanac({ project, content, loadBuild, tell, port }: Opening): Promise<Served | null> {
   const out = join(project, 'dist');
-  const record = join(project, '.almanac', 'start.json');
+  const record = join(project, '.almanac', 'start.txt');
   const source = sourceFingerprint(project, content);
-  if (!isFresh(record, source, out)) {
+  if (!existsSync(out) || textOf(record) !== stateOf(source, out)) {
     tell('Building the almanac ...');
     const build = await loadBuild();
     const { ok } = await build({ content, out, base: '/', quiet: true });
     if (!ok || !existsSync(out)) return null;
-    remember(record, source, out);
+    mkdirSync(dirname(record), { recursive: true });
+    writeFileSync(record, stateOf(source, out));
   }
   return serve({ folder: out, port });
 }
+
+/** The hash of what a build reads, then the edition and the first page in the output: a build of another club or base differs there. */
+const stateOf = (source: string, out: string): string =>
+  [source, ...['edition.json', 'index.html'].map((name) => textOf(join(out, name)))].join('\n');
+
+const textOf = (file: string): string => (existsSync(file) ? readFileSync(file, 'utf8') : '');
