@@ -7,10 +7,10 @@ import { almanac } from './src/integration/almanac.ts';
 export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
-  // Astro's default joins words over a line break ("Call112now"); plain compression does not.
+  // Astro's default joins words over a line break ("Call112now"). Plain compression does not.
   compressHTML: true,
   prerenderConflictBehavior: 'error',
-  // A folder that begins with "_" is not served by some hosts.
+  // Some hosts do not serve a folder whose name begins with "_".
   build: { assets: 'assets', inlineStylesheets: 'never', format: 'directory' },
   markdown: { syntaxHighlight: false, processor: unified(markdownOptions) },
   integrations: [mdx(), almanac()],

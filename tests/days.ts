@@ -1,4 +1,4 @@
-/* Days as tests write them. A text that is no day of the calendar throws. */
+/* Days for tests. A text that is no valid day throws. */
 import { parseDay, type Day } from '../shared/days/day.ts';
 import { parseMonthDay, type MonthDay } from '../shared/days/month-day.ts';
 import { unwrap } from '../shared/result.ts';

@@ -33,7 +33,10 @@ export type BuildOptions = {
   'last-good'?: boolean | undefined;
 };
 
-/** Builds a club's folder into `out`; false when it could not, after saying why in sentences. One at a time into the same folder. */
+/**
+ * Builds a club's folder into `out`. Returns false after a failure and prints the reason in sentences. Holds the lock of the output
+ * folder.
+ */
 export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
   const say = (line: string): void => (options.quiet ? undefined : console.log(line));
   const waits = (holder: number): void => say(`Another build (process ${holder}) is at work; this one waits for it.`);
@@ -51,13 +54,13 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     if ((error as Error).name === 'ContentError') console.error((error as Error).message);
     else console.error(`The build stopped: ${explainError(error)} The last good site stands as it was.`);
     if (process.env.ALMANAC_TRACE) console.error(error);
-    // What Astro still had under way now finds its folder gone; why the build stopped has been said.
+    // Astro's remaining tasks now find their folder deleted. The reason for the failure has already been printed.
     process.on('unhandledRejection', () => undefined);
     return { ok: false };
   }
 }
 
-/** `out` is the true folder, where `options.out` may be a link to it; nobody else builds into it meanwhile. */
+/** `out` is the real folder, where `options.out` may be a link to it. No other process builds into it meanwhile. */
 async function buildInto(
   out: string,
   options: BuildOptions,
@@ -78,7 +81,10 @@ async function buildInto(
   }
 }
 
-/** The folder to build from: the club's own, or `standing`, where the last good state stands in for files with faults. Null where none will do. */
+/**
+ * The folder to build from: the club's own, or `standing`, in which the last good state replaces files with faults. Null where neither is
+ * possible.
+ */
 async function withStandIns(content: string, standing: string, say: (line: string) => void): Promise<string | null> {
   const faultsIn = async (folder: Folder): Promise<Diagnostic[]> =>
     foundIn(folder, (await readyPictures(folder, picturesFolder, say)).faults).faults;
@@ -92,8 +98,8 @@ async function withStandIns(content: string, standing: string, say: (line: strin
 }
 
 /**
- * Builds with Astro and swaps the finished site into its place; returns the edition's day. `content` may hold stand-ins for files
- * of `options.content`, the club's own folder, whose last good state this becomes.
+ * Builds with Astro, swaps the finished site into place, and returns the edition's day. `content` may contain replacements for files of
+ * `options.content`, the club's own folder, whose last good state this becomes.
  */
 async function drawInto(
   out: string,
@@ -120,28 +126,28 @@ async function drawInto(
     try {
       keepCopy(options.content, join(work, 'kept'));
     } catch (error) {
-      // The site is in its place: that no later withdrawal can lean on this state is no reason to say it failed.
+      // The site is in place. A failure to store its last good state does not make the build a failure.
       say(`The last good state could not be kept: ${explainError(error)}`);
     }
     return editionDay(folder, options.edition);
   } finally {
     for (const made of [work, drawing]) {
       removeWork(made);
-      // What is still being written when a build has failed may make the folder again.
+      // Astro's remaining writes may create the folder again after a failed build.
       process.once('exit', () => removeWork(made));
     }
   }
 }
 
 /**
- * Astro builds inside the project and not where the site is to lie: it moves files from one to the other by renaming, which
- * no system does from disk to disk. In turn only: what a killed build left there goes first.
+ * Astro builds inside the project, not at the destination, because it moves files by renaming, which no system does between disks. Call
+ * only with the lock held: the remains of a killed build are deleted first.
  */
 async function runAstro(out: string, content: string, options: BuildOptions, drawing: string): Promise<void> {
   removeWork(drawingFolder);
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
   setOptions(process.env, { content, edition: options.edition, replaces: out, quiet: options.quiet });
-  // Astro looks for packages, and keeps what it makes on the way, from the folder we stand in.
+  // Astro looks for packages, and stores its caches, relative to the current directory.
   process.chdir(projectFolder);
   const { build: astro } = await import('astro');
   const logLevel = process.env.ALMANAC_TRACE ? 'error' : 'silent';

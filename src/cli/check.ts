@@ -1,7 +1,7 @@
 /*
- * `npm run check`: everything wrong in a content folder, a line or two a fault. Exit 0 when clean, 1 with faults; a line
- * that begins with "hint:" or "draft:" is no fault: nothing waits for a hint, and drafts are not published. With
- * --write-ids it first gives ids to the steps that lack one; with --strict --on DAY a day that has passed is a fault too.
+ * `npm run check`: prints all mistakes in a content folder, one or two lines per fault. Exit 0 when clean, 1 with faults. A line that
+ * begins with "hint:" or "draft:" is no fault: hints are optional, and drafts are not published. With --write-ids it first gives ids to
+ * steps without one. With --strict --on DAY a date that has passed is a fault too.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
@@ -48,7 +48,7 @@ function lines(): string[] {
   ];
 }
 
-/** In reading order; only those of the level "fault" stop a build. */
+/** In reading order. Only those of the level "fault" stop a build. */
 function withLevels(): (Diagnostic & { level: 'fault' | 'draft' })[] {
   const leveled = [
     ...faults.map((fault) => ({ ...fault, level: 'fault' as const })),

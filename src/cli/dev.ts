@@ -1,6 +1,6 @@
 /*
- * `npm run dev`: a preview that follows the webmaster's typing. Drafts are shown and marked; what checks find stands on
- * every page and in the terminal; a page reloads when its file is saved.
+ * `npm run dev`: a preview that follows the webmaster's typing. Drafts are shown and marked. Diagnostics are on every page and in the
+ * terminal. A page reloads when its file is saved.
  */
 import { join, resolve } from 'node:path';
 import { setOptions } from '../integration/options.ts';

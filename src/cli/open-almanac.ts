@@ -1,4 +1,4 @@
-// What `npm start` does: builds the club unless the last build still holds, and serves it.
+// Work of `npm start`: builds the club unless the last build is up to date, and serves it.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { sourceFingerprint } from '../integration/fingerprint.ts';
@@ -9,14 +9,14 @@ export type Build = (options: { content: string; out: string; base: string; quie
 export interface Opening {
   project: string;
   content: string;
-  /** Asked for only when something must be built: loading the site builder takes a moment. */
+  /** Called only when a build is needed, because loading Astro takes a moment. */
   loadBuild: () => Promise<Build>;
-  /** Given a line for the person who waits. */
+  /** Called with a line for the waiting person. */
   tell: (line: string) => void;
   port?: number;
 }
 
-/** @returns what is served, or null where the build found faults (it has named them) */
+/** @returns the served site, or null where the build found faults, which it has printed */
 export async function openAlmanac({ project, content, loadBuild, tell, port }: Opening): Promise<Served | null> {
   const out = join(project, 'dist');
   const record = join(project, '.almanac', 'start.txt');

@@ -1,6 +1,6 @@
 /*
- * The Astro integration. It checks the content before a build and stops at faults; after the build it writes what needs the
- * finished pages: search index, book, headers for hosts, precache list, edition record, report. In the preview it shows faults.
+ * Astro integration `almanac()`. It checks the content before a build and stops at faults. After the build it writes the outputs that
+ * need finished pages: search index, book, headers for hosts, precache list, edition record, report. In the preview it shows faults.
  */
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -23,7 +23,7 @@ import { viteConfig } from './vite-config.ts';
 
 /** One run of Astro. */
 type Run = { root: string; options: AlmanacOptions; settings: Settings; say: (line: string) => void };
-/** What a build was made from. */
+/** The input of a build. */
 type Build = { folder: Folder; prints: Prints; former: FormerEdition | null; progress: Progress | null };
 
 export function almanac(): AstroIntegration {

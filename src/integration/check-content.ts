@@ -1,11 +1,11 @@
-/* Checks a content folder before it is built or shown. Faults are printed all at once, a line or two each. */
+/* Checks a content folder before it is built or shown. All faults are printed at once, one or two lines each. */
 import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { readyPictures } from '../pictures/ready-pictures.ts';
 import { formatDiagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
 
-/** The content has faults, which are printed. It carries no stack: the program is not at fault. */
+/** The content has faults, which are printed. The error has no stack, because the program is not at fault. */
 export class ContentError extends Error {
   override name = 'ContentError';
   constructor(count: number) {
@@ -29,7 +29,7 @@ export async function checkContent(content: string, pictures: string, say: Say):
   return folder;
 }
 
-/** For the preview: gives the faults as they are now, and prints them where they differ from the last time. */
+/** For the preview: returns the current faults, and prints them when they change. */
 export function faultWatcher(content: string, pictures: string, say: Say): () => Promise<string[]> {
   let printed = '';
   return async () => {

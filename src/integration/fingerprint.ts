@@ -1,19 +1,18 @@
-// A fingerprint of files: sha256 over their paths (sorted, forward slashes, from the name the caller
-// gives each place) and their bytes. Times, owners and the place on disk do not enter, so that two
-// copies of the same files have the same one. A place that does not exist adds nothing; a file that
-// cannot be read counts by the reason, and whoever needs its words will say so.
+// Fingerprint of files: SHA-256 over their paths (sorted, forward slashes, relative to the caller's name for each place) and their bytes.
+// Times, owners and the location on disk do not count, so two copies of the same files have the same fingerprint. A missing place adds
+// nothing. An unreadable file counts by its error, and the code that needs its content reports it.
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { isPassedOver } from '../source/passed-over.ts';
 
-// Installed packages have their lock file; the others are left by desktops and by git.
+// Installed packages have their lock file. The others belong to desktops and git.
 const leftOut = new Set(['node_modules', '.git', '.DS_Store', 'Thumbs.db', 'desktop.ini']);
 
-/** Name and sha256 of each file, sorted; two names may be alike where a disk tells apart what we do not. */
+/** Name and SHA-256 of each file, sorted. Two names may be equal here where the disk distinguishes them. */
 export type Prints = readonly (readonly [name: string, print: string])[];
 
-/** `places` maps a name of the caller's to a file or folder: `{ content: '/any/where' }`. */
+/** `places` maps the caller's name to a file or folder: `{ content: '/any/where' }`. */
 export const fingerprint = (places: Readonly<Record<string, string>>): string => hashOfFiles(printsOf(places));
 
 export function printsOf(places: Readonly<Record<string, string>>): Prints {
@@ -22,14 +21,14 @@ export function printsOf(places: Readonly<Record<string, string>>): Prints {
   return prints.sort((one, other) => compare(one[0], other[0]) || compare(one[1], other[1]));
 }
 
-/** One print for all of them. Its length stands before each name, so that no two sets of files read as the same. */
+/** One hash for all of them. The length precedes each name, so that no two sets of files have the same input. */
 export function hashOfFiles(prints: Prints): string {
   const hash = createHash('sha256');
   for (const [name, print] of prints) hash.update(`${Buffer.byteLength(name)}:${name}${print}`);
   return hash.digest('hex');
 }
 
-/** The first file that is not as it was, and what happened to it: "content/club.yaml changed"; null where all are. */
+/** The first changed file and its change: "content/club.yaml changed". Null where none has changed. */
 export function whatChanged(before: Prints, after: Prints): string | null {
   const [old, now] = [byName(before), byName(after)];
   const name = [...new Set([...old.keys(), ...now.keys()])].sort().find((each) => old.get(each) !== now.get(each));
@@ -50,7 +49,7 @@ interface Found {
   path: string;
 }
 
-// Links are followed; a folder met again inside itself is not.
+// Links are followed, except into a folder that contains them.
 function filesIn(name: string, path: string, above: readonly string[]): Found[] {
   const kind = statSync(path, { throwIfNoEntry: false });
   if (!kind) return above.length === 0 ? [] : [{ name, path }];
@@ -77,10 +76,10 @@ function filePrint(path: string): string {
   }
 }
 
-/** The fingerprint of what a build of this content reads. */
+/** The fingerprint of the input of a build of this content. */
 export const sourceFingerprint = (project: string, content: string): string => hashOfFiles(sourcePrints(project, content));
 
-/** The same, a file at a time. What the reader passes over, such as an editor's own file of what is not saved yet, is none of it. */
+/** The same by file. Ignored files, such as an editor's temporary file, are left out. */
 export function sourcePrints(project: string, content: string): Prints {
   const own = ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'];
   const read = printsOf({ content, ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });

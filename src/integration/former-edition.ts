@@ -1,6 +1,6 @@
 /*
- * The edition that a build replaces: its record, its calendars and its files' hashes. It is read before the build,
- * because Astro empties the output folder.
+ * The edition that a build replaces: its record, its calendars and the hashes of its files. It is read before the build, because Astro
+ * empties the output folder.
  */
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
@@ -18,7 +18,7 @@ export type FormerEdition = {
   files: ReadonlyMap<string, HashedFile>;
 };
 
-/** Null where the folder holds no edition. */
+/** Null where the folder contains no edition. */
 export function formerEdition(folder: string): FormerEdition | null {
   const file = join(folder, 'edition.json');
   const record = existsSync(file) ? readRecord(readFileSync(file, 'utf8')) : null;

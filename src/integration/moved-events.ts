@@ -1,10 +1,10 @@
 /*
- * Events of a calendar file that lie on other days or hours than in the last good site while their SEQUENCE did not rise: programs
- * that hold the old event may keep it. SEQUENCE counts the dated changes of an entry, so such a move was not written down.
+ * Finds calendar events whose day or hour differs from the last good site although their SEQUENCE did not rise. Calendar programs may
+ * keep the old event. SEQUENCE counts the dated changes of an entry, so such a move was not written down.
  */
 type Event = { title: string; when: string; sequence: number };
 
-/** A sentence for each. Events that came or went are none. */
+/** One sentence each. New and removed events are left out. */
 export function movedUnsaid(before: string, now: string): string[] {
   const held = eventsIn(before);
   return [...eventsIn(now)].flatMap(([uid, { title, when, sequence }]) => {
@@ -16,7 +16,7 @@ export function movedUnsaid(before: string, now: string): string[] {
   });
 }
 
-/** By UID, from the lines as this almanac writes them. */
+/** By UID, from the lines that this almanac writes. */
 function eventsIn(calendar: string): Map<string, Event> {
   const blocks = calendar
     .replace(/\r?\n[ \t]/g, '')

@@ -1,6 +1,6 @@
 /*
- * The offline copy of a site: `worker.js`, which carries the list of every file with its digest, made after all else. Books,
- * tables for other programs and what only hosts read are left out by name; nothing is left out for its size unsaid.
+ * Writes the offline copy of a site: `worker.js` with the list of every file and its hash, after all other files. Books, data files and
+ * files for hosts are left out by name. A file that is left out for its size is reported.
  */
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
@@ -13,14 +13,14 @@ import type { Edition } from './edition-record.ts';
 
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
 
-/** Below the site: not needed to read, search, work out, tick or print. */
+/** Paths below the site that are not needed to read, search, calculate, tick or print. */
 const LEFT_OUT =
   /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|licenses\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|changes\.xml$)/;
 const PICTURES = /^pictures\//;
-/** A file of this size would be half of what the whole copy may weigh. */
+/** A file of this size would be half of the limit for the whole copy. */
 const LARGE = 1_000_000;
 
-/** Writes `worker.js` and, for a day on which the copy must go, `worker-off.js`; gives a sentence, and what was too large. */
+/** Writes `worker.js`, and `worker-off.js` to end the offline copy. Returns a sentence, and the files that were too large. */
 export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
   const all = filesIn(site);
   const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file));

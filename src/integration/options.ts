@@ -1,5 +1,5 @@
 /*
- * Options of a build that Astro has no flag for. They travel as environment variables, so that `npx astro build` takes them too:
+ * Build options without an Astro flag. They are environment variables, so that `npx astro build` accepts them too:
  * ALMANAC_CONTENT=../my-club npx astro build. The commands of src/cli set the same variables.
  */
 import { resolve } from 'node:path';
@@ -8,9 +8,9 @@ import { isDay, type Day } from '../../shared/days/day.ts';
 export type AlmanacOptions = {
   /** The club's folder. */
   content: string;
-  /** The edition's day; without it the newest day in the content. */
+  /** The edition's day. The default is the newest day in the content. */
   edition?: Day | undefined;
-  /** The folder of the edition that the new one replaces, for the report; without it the output folder. */
+  /** The folder of the edition that the new one replaces, for the report. The default is the output folder. */
   replaces?: string | undefined;
   /** Only faults are printed. */
   quiet?: boolean | undefined;
@@ -23,7 +23,7 @@ const VARIABLES = {
   quiet: 'ALMANAC_QUIET',
 } as const;
 
-/** A relative path is meant from `root`. */
+/** A relative path is relative to `root`. */
 export function optionsIn(environment: NodeJS.ProcessEnv, root: string): AlmanacOptions {
   const valueOf = (name: keyof typeof VARIABLES): string | undefined => environment[VARIABLES[name]] || undefined;
   return {
@@ -39,7 +39,7 @@ function dayIn(text: string | undefined): Day | undefined {
   throw new Error(`${VARIABLES.edition} takes a day written as 2026-05-01, not ${text}.`);
 }
 
-/** Sets the variables for Astro, which runs in this process. An option that is not given is unset. */
+/** Sets the variables for Astro, which runs in this process. A missing option is unset. */
 export function setOptions(environment: NodeJS.ProcessEnv, options: AlmanacOptions): void {
   for (const [name, variable] of Object.entries(VARIABLES) as [keyof typeof VARIABLES, string][]) {
     const value = options[name];

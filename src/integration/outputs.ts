@@ -1,4 +1,7 @@
-/* Outputs after the build: search index, calendars, book, files for hosts and search engines, edition record, precache list. Each step says what it made. */
+/*
+ * Outputs after the build: search index, calendars, book, files for hosts and search engines, edition record, precache list. Each step
+ * reports its result.
+ */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeBook } from './book/book.ts';
@@ -26,7 +29,7 @@ export type Outputs = {
   base: string;
   address: string | undefined;
   edition: Edition;
-  /** The folder of pictures made ready. */
+  /** The folder of published pictures. */
   pictures: string;
   /** The edition that this one replaces, where there is one. */
   former: FormerEdition | null;
@@ -92,6 +95,6 @@ export async function writeOutputs({ site, base, address, edition, pictures, for
   write('manifest.webmanifest', manifest(club, base, places));
   write('edition.json', editionRecord(edition, published));
   say(`Edition recorded: ${published.length} pages.`);
-  // The list of what is kept holds everything before it.
+  // The precache list contains all files written before it.
   for (const line of await writeOfflineCopy({ site, base, zone: club.zone, edition })) say(line);
 }

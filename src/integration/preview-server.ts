@@ -1,6 +1,6 @@
 /*
- * What `astro dev` serves besides pages: the content's faults, the published pictures, and from the last build what only finished
- * pages give: the search index and the book.
+ * Preview server: what `astro dev` serves besides pages. These are the content's faults, the published pictures, and the search index and
+ * book of the last build.
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -30,7 +30,7 @@ const TYPES: Record<string, string> = {
   jpg: 'image/jpeg',
 };
 
-/** Prints the faults, and again whenever they change. */
+/** Prints the faults, and prints them again whenever they change. */
 export async function previewServer({ middlewares }: Server, { content, base, pictures, built, say }: Previewing): Promise<void> {
   const faultsNow = faultWatcher(content, pictures, say);
   await faultsNow();

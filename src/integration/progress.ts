@@ -1,13 +1,13 @@
 /*
- * How far the drawing of pages is: a bar on a terminal, one plain line elsewhere. Pages are counted where they are written;
- * how many there will be is what the last edition held.
+ * Progress of drawing pages: a bar on a terminal, one plain line elsewhere. It counts the written pages. The expected total is that of
+ * the last edition.
  */
 import { readdirSync } from 'node:fs';
 
-/** To be ended, with or without a sentence: until then a timer runs. A second end is nothing. */
+/** Must be ended, with or without a sentence, because a timer runs until then. A second call does nothing. */
 export type Progress = { end: (sentence?: string) => void };
 
-/** `expected` 0 where there was no edition before: then only the count is shown. */
+/** `expected` is 0 without an earlier edition. Then only the count is shown. */
 export function startProgress(folder: string, expected: number, output: NodeJS.WriteStream = process.stdout): Progress {
   if (!output.isTTY) return { end: (sentence) => void (sentence && output.write(`${sentence}\n`)) };
   const draw = (): void => {
@@ -26,10 +26,10 @@ export function startProgress(folder: string, expected: number, output: NodeJS.W
 
 let running: Progress | undefined;
 
-/** Takes the bar away where a build stopped on the way. */
+/** Removes the bar where a build stopped early. */
 export const endProgress = (): void => running?.end();
 
-/** Folders come and go while they are counted. */
+/** Folders may appear and disappear during the count. */
 function pagesIn(folder: string): number {
   try {
     return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.html')).length;

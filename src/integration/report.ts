@@ -1,6 +1,6 @@
 /*
- * The report at the end of a build: the edition's size, what changed since the one it replaces, a paragraph for the club's
- * letter, what is due for review on the edition's day, and what to upload.
+ * Report at the end of a build: the edition's size, the changes since the one it replaces, a paragraph for the club's newsletter, pages
+ * due for review on the edition's day, and files to upload.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';

@@ -1,11 +1,11 @@
-/* How the pages' scripts are bundled: few files, names that every host serves, and content pages as modules. */
+/* Vite configuration: few script files, names that every host serves, and content pages as modules. */
 import type { AstroConfig } from 'astro';
 import { mdxModules } from '../source/mdx-modules.ts';
 
 type ViteConfig = AstroConfig['vite'];
 type Plugin = Extract<NonNullable<NonNullable<ViteConfig['plugins']>[number]>, { name: string }>;
 
-/** Vite's helper for a dynamic import also fetches styles. Ours have none, and it is 0.9 kB a page. */
+/** Vite's helper for a dynamic import also fetches styles. Our modules have none, and it costs 0.9 kB a page. */
 const plainImports: Plugin = {
   name: 'plain-imports',
   enforce: 'pre',
@@ -15,7 +15,7 @@ const plainImports: Plugin = {
 };
 
 export const viteConfig = (): ViteConfig => ({
-  // Some hosts serve no file whose name begins with "_"; Astro would name a page's script after the page, such as [id].
+  // Some hosts serve no file whose name begins with "_". Astro would name a page's script after the page, such as [id].
   environments: {
     client: {
       build: {
@@ -27,11 +27,11 @@ export const viteConfig = (): ViteConfig => ({
   },
   plugins: [plainImports, mdxModules() as Plugin],
   build: {
-    // A script of one line that only fetches the layout's is written into the page; nothing else is.
+    // A one-line script that only imports the layout's is inlined, and nothing else is.
     assetsInlineLimit: (_path, content) => content.length < 200,
     rolldownOptions: {
       checks: { moduleLevelDirective: false },
-      // What every page needs is one file: the layout's script with the few words of days it works with; the sums of days are another.
+      // Every page needs one file: the layout's script with its few words for days. The sums of days are in another.
       output: {
         codeSplitting: {
           groups: [

@@ -1,11 +1,11 @@
-/* Prepares the pictures of a folder, and says why it takes long where many are new. */
+/* Prepares the pictures of a folder, with a message when many of them are new. */
 import type { Folder } from '../source/folder.ts';
 import { preparePictures, type Prepared } from './prepare.ts';
 
-/** Fewer are ready before anybody wonders. */
+/** Fewer pictures are ready before anybody wonders. */
 const MANY = 5;
 
-/** `kept` is the folder that builds share. */
+/** `kept` is the cache folder that builds share. */
 export function readyPictures(folder: Folder, kept: string, say: (line: string) => void): Promise<Prepared> {
   let made = 0;
   return preparePictures(folder, kept, () => {

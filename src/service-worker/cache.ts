@@ -1,26 +1,26 @@
 /// <reference lib="webworker" />
 /*
- * The offline copy: what the build listed for it, and where the browser keeps it. The build writes `offlineCopy` above this
- * script; each file is listed with a digest, so that a host that is half updated gives no mixed edition.
+ * Offline copy: the build's list of files, and their place in the browser. The build writes `offlineCopy` above this script. Each file is
+ * listed with a hash, so that a half-updated host gives no mixed edition.
  */
 import type { Day } from '../../shared/days/day.ts';
 import { PrecacheController } from 'workbox-precaching/PrecacheController.js';
 
 export type OfflineCopy = {
-  /** The folder of the site, first and last a slash. */
+  /** The folder of the site, with a slash at both ends. */
   base: string;
   /** The edition's day, as 2026-04-18 and in words. */
   day: Day;
   dayInWords: string;
   zone: string;
-  /** What is fetched for it, compressed, as in "1.4 MB". */
+  /** The compressed size of the download, as in "1.4 MB". */
   size: string;
-  /** The print of the edition, which search files are asked for with. */
+  /** The fingerprint of the edition, with which search files are requested. */
   print: string;
   pages: number;
-  /** Below the base: place, and the SHA-256 of what is there in base64. */
+  /** Paths below the base, each with the SHA-256 of its file in base64. */
   files: readonly (readonly [string, string])[];
-  /** Places of photographs: kept where they come, missed where they do not. */
+  /** Paths of photographs, which are stored where they load and skipped where they do not. */
   pictures: readonly string[];
 };
 
@@ -30,7 +30,7 @@ export const copy = offlineCopy;
 declare const self: ServiceWorkerGlobalScope;
 
 const cacheName = (part: string): string => `almanac ${self.registration.scope} ${part}`;
-/** Scripts and styles of the edition before, for pages that are still open. */
+/** Scripts and styles of the previous edition, for pages that are still open. */
 export const FORMER = cacheName('former');
 const COPY = cacheName('copy');
 export const PICTURES = cacheName('pictures');
@@ -46,5 +46,5 @@ controller.addToCacheList(
   })),
 );
 
-/** What is kept of the edition at a place below the base; undefined where it is not listed or was lost. */
+/** The stored file of the edition at a path below the base. Undefined where it is not listed or was lost. */
 export const kept = (place: string): Promise<Response | undefined> => controller.matchPrecache(copy.base + place);

@@ -1,18 +1,18 @@
 /*
- * What a page or a file is answered with. With signal a page is always the host's, so that the next view is the new text;
- * the copy serves when nothing comes in time. Files whose name changes with what is in them come from the copy at once.
+ * Fetch handler of the service worker. With signal a page always comes from the host, so that the next view has the new text. The copy
+ * answers when the host is too slow. Files with a hash in their name come from the copy at once.
  */
 import { copy, FORMER, isHashed, kept } from './cache.ts';
 import { isPicture, picture } from './pictures.ts';
 import { placeOf } from './paths.ts';
 
-/** How long a page is waited for before the copy serves. */
+/** Time limit for a page before the copy answers. */
 const PATIENCE = 3000;
-/** After a wait in vain, pages come from the copy at once for this long. */
+/** After a timeout, pages come from the copy at once for this long. */
 const PAUSE = 30_000;
 let weakUntil = 0;
 
-/** Pages that were shown from the copy since nothing else came. */
+/** Pages that were shown from the copy because the host did not answer. */
 export const fromCopy = new Set<string>();
 
 export async function page(event: FetchEvent): Promise<Response> {
@@ -20,7 +20,7 @@ export async function page(event: FetchEvent): Promise<Response> {
   const place = placeOf(request.url);
   const inCopy = async (): Promise<Response | undefined> => (place === undefined ? undefined : kept(place));
   const asked = fetch(request);
-  // It may fail after we stopped waiting for it.
+  // It may fail after the time limit.
   asked.catch(() => undefined);
   const answer = await inTime(asked, inCopy);
   if (answer && answer.status !== 404 && answer.status < 500) return answer;
@@ -37,7 +37,7 @@ export async function page(event: FetchEvent): Promise<Response> {
   return missing ? new Response(missing.body, { status: 404, headers: missing.headers }) : (answer ?? Response.error());
 }
 
-/** The host's answer; undefined where none came, or none in time while the copy holds the page. */
+/** The host's answer. Undefined where none came, or none in time while the copy contains the page. */
 async function inTime(asked: Promise<Response>, inCopy: () => Promise<Response | undefined>): Promise<Response | undefined> {
   const late = new Promise<undefined>((resolve) => setTimeout(resolve, Date.now() < weakUntil ? 0 : PATIENCE));
   const first = await Promise.race([asked.catch(() => null), late]);
@@ -53,7 +53,7 @@ export async function file({ request }: FetchEvent): Promise<Response> {
   const url = new URL(request.url);
   const place = placeOf(request.url);
   const held = async (): Promise<Response | undefined> => (place === undefined ? undefined : kept(place));
-  // A page of a newer edition searches the newer index, or not at all: never two editions in one answer.
+  // A page of a newer edition searches the newer index, or not at all, so that no answer mixes two editions.
   const other = url.searchParams.get('ts');
   if (other && other !== copy.print) return fetch(request);
   if (isPicture(url)) return picture(request);
@@ -62,5 +62,5 @@ export async function file({ request }: FetchEvent): Promise<Response> {
   return fetch(request).catch(async () => (await held()) ?? Response.error());
 }
 
-/** A calendar is as new as the host has it. */
+/** A calendar is as new as the host's. */
 const isCalendar = (place: string): boolean => place.endsWith('.ics');

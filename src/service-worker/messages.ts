@@ -1,19 +1,19 @@
-/* What a page is told of the offline copy, in sentences it shows as they are. */
+/* Messages of the service worker about the offline copy, in sentences that a page shows unchanged. */
 import { daysBetween } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { copy } from './cache.ts';
 
 export type Told = {
   says: string;
-  /** Shown above the text, since it matters to who reads now. */
+  /** Shown above the text, because it matters to the current reader. */
   first?: boolean;
-  /** The words of a button that asks for the new edition. */
+  /** The text of a button that requests the new edition. */
   press?: string;
-  /** The page that asked for the new edition is to be loaded again: it is in place. */
+  /** The new edition is active, so the page that requested it must reload. */
   again?: boolean;
 };
 
-/** Past this age of the edition a reader without signal is told so; common practice, no source. */
+/** Past this age of the edition, a reader without signal gets a message. Common practice, no source. */
 const OLD_DAYS = 60;
 
 export const saving = (done: number, all: number): Told => ({

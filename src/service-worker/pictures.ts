@@ -1,4 +1,4 @@
-/* Photographs are no part of what must be there: each is kept if it comes, and the page shows its words where it did not. */
+/* Photographs in the offline copy, which are optional: each is stored if it loads, and otherwise the page shows its description. */
 import { copy, PICTURES } from './cache.ts';
 
 export const isPicture = ({ pathname }: URL): boolean => pathname.startsWith(`${copy.base}pictures/`);
@@ -12,7 +12,7 @@ export async function picture(request: Request): Promise<Response> {
   return answer;
 }
 
-/** Fetches what is missing, lets go of what is no longer listed; gives how many could not be had. */
+/** Fetches missing pictures, deletes unlisted ones, and returns the number of failures. */
 export async function keepPictures(): Promise<number> {
   const cache = await caches.open(PICTURES);
   const listed = new Set(copy.pictures.map((place) => new URL(copy.base + place, location.href).href));

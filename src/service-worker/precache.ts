@@ -1,4 +1,7 @@
-/* Fetches the copy: several files at a time, each against its digest; says how far it is. What is kept already is not fetched. */
+/*
+ * Precache: downloads the offline copy, several files at a time, checks each against its hash, and reports progress. Stored files are not
+ * downloaded again.
+ */
 import { controller, copy, FORMER, isHashed } from './cache.ts';
 import { tell } from './pages.ts';
 import { keepPictures } from './pictures.ts';
@@ -8,13 +11,13 @@ declare const self: ServiceWorkerGlobalScope;
 
 const AT_ONCE = 6;
 
-/** No edition is kept yet. */
+/** No edition is stored yet. */
 export const nothingWasKept = (): boolean => !self.registration.active;
 
 export async function keepAll(event: ExtendableEvent): Promise<void> {
   const left = [...controller.getURLsToCacheKeys()];
   const all = left.length;
-  // An update is fetched quietly.
+  // An update downloads without progress messages.
   const first = nothingWasKept();
   let done = 0;
   const hand = async (): Promise<void> => {
@@ -39,7 +42,7 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
   }
 }
 
-/** The edition takes over: scripts of the one before are put by for pages still open, the rest of it goes. */
+/** Activates the edition: scripts of the previous one are saved for open pages, and the rest of it is deleted. */
 export async function takeOver(): Promise<void> {
   await caches.delete(FORMER);
   const [cache, former] = await Promise.all([caches.open(controller.strategy.cacheName), caches.open(FORMER)]);

@@ -1,7 +1,7 @@
 /*
- * Runs beside the pages in the reader's browser: keeps the almanac for use without signal and answers from the copy when
- * nothing else comes. An edition that is being fetched waits; it takes over when no page of another edition is open, or
- * when a reader asks for it. No page is ever loaded again unasked.
+ * Service worker: stores the almanac for use without signal, and answers from the copy when the host does not. A new edition waits after
+ * its download. It takes over when no page of another edition is open, or when a reader asks for it. No page ever reloads without a
+ * request.
  */
 import { NavigationRoute } from 'workbox-routing/NavigationRoute.js';
 import { Router } from 'workbox-routing/Router.js';
@@ -15,7 +15,7 @@ import { newEdition, saved, withoutSignal, type Told } from './messages.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
-/** The page whose reader asked for the edition that waits. */
+/** The page whose reader requested the waiting edition. */
 let asker: WindowClient | undefined;
 
 self.addEventListener('install', (event) => {
@@ -36,7 +36,7 @@ router.registerRoute(
 );
 router.addFetchListener();
 
-/** A page asks how it stands and says the day of its edition, or asks for this edition in place of the one that serves. */
+/** A page asks for the state and sends the day of its edition, or requests this edition in place of the active one. */
 self.addEventListener('message', (event) => {
   const { data, source } = event as ExtendableMessageEvent & { source: WindowClient };
   if (data === 'new edition') {
@@ -48,7 +48,7 @@ self.addEventListener('message', (event) => {
 async function standing(day: string, source: WindowClient): Promise<Told> {
   if (self.registration.waiting?.scriptURL && self.serviceWorker?.state === 'installed') {
     if (day !== copy.day || (await openPages()).length > 1) return newEdition();
-    // The page is of this edition already, and no other is open: nobody notices.
+    // The page already has this edition, and no other is open, so nobody notices the change.
     await self.skipWaiting();
     return saved();
   }

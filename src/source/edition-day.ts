@@ -1,9 +1,9 @@
-/* The day of an edition: what was asked for, or the newest day on which anything was checked, changed or withdrawn. Never the clock. */
+/* Day of an edition: the requested day, or the newest day on which anything was checked, changed or withdrawn. The clock is never read. */
 import { dayOf, isDay, type Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import type { Folder } from './folder.ts';
 
-/** `asked` (--edition), else SOURCE_DATE_EPOCH, else the newest `checked:`, `changed:` or `withdrawn:` in the content. */
+/** `asked` (--edition), then SOURCE_DATE_EPOCH, then the newest `checked:`, `changed:` or `withdrawn:` in the content. */
 export function editionDay(folder: Folder, asked?: Day | undefined, epoch = process.env.SOURCE_DATE_EPOCH): Day {
   if (asked) return asked;
   if (epoch && /^\d+$/.test(epoch)) return todayIn('UTC', new Date(Number(epoch) * 1000));

@@ -1,4 +1,4 @@
-// Astro's own commands give the whole site, without any command of ours around them.
+// Astro's own commands build the whole site, without any of our commands.
 import assert from 'node:assert/strict';
 import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync, rmSync } from 'node:fs';
@@ -12,7 +12,7 @@ import { change, contentsOf, openWorkshop } from './workshop.ts';
 
 const { copy } = openWorkshop();
 const club = copy('southern');
-// Astro moves its files by renaming, so that the output must lie on the project's disk.
+// Astro moves its files by renaming, so the output must be on the project's disk.
 const out = join(projectFolder, '.almanac', `astro-alone-${process.pid}`);
 afterAll(() => rmSync(out, { recursive: true, force: true }));
 
@@ -43,7 +43,7 @@ async function addressOf({ child, output, ended }: ReturnType<typeof astro>): Pr
   return Promise.race([printed, ended.then(({ output: said }) => assert.fail(said))]);
 }
 
-test('astro build gives every file of npm run build, byte for byte; astro preview serves them', async () => {
+test('astro build writes every file of npm run build, byte for byte, and astro preview serves them', async () => {
   const { code, output } = await astro('build').ended;
   assert.equal(code, 0, output);
   for (const line of [/^Checked: \d+ files, no fault\.$/m, /^Search: \d+ pages and entries\.$/m, /^Offline copy: \d+ files, /m, /^Book: /m])
@@ -69,7 +69,7 @@ test('astro build gives every file of npm run build, byte for byte; astro previe
   }
 });
 
-test('astro build stops at faults: all of them, exit code 1, no stack, and the former site stands', async () => {
+test('astro build stops at faults: all are printed, exit code 1, no stack, and the former site stays', async () => {
   const former = existsSync(out) ? fingerprint({ out }) : '';
   change(join(club, 'articles', 'stings.mdx'), 'subject: people', 'subject: poeple');
   change(join(club, 'words', 'autumn.yaml'), 'meaning:', 'meanning:');

@@ -1,4 +1,4 @@
-/* A host whose site can be stopped, changed for another edition, or hold two almanacs, and a reader whose browser keeps a copy. */
+/* Test host whose site can be stopped, changed for another edition, or contain two almanacs, and a reader whose browser stores a copy. */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { serve, type Served } from '../../src/cli/serve.ts';
@@ -8,12 +8,12 @@ import type { Site } from '../setup/built-site.ts';
 export interface Host {
   /** The origin, without a last slash. */
   origin: string;
-  /** Serves a built folder under a base path from now on; null takes it down. */
+  /** Serves a built folder under a base path from now on. Null removes it. */
   put: (base: string, folder: string | null) => Promise<void>;
-  /** Nothing answers any more, as without signal. */
+  /** Nothing answers from now on, as without signal. */
   stop: () => void;
   start: () => void;
-  /** Paths that were asked for since the last time. */
+  /** Paths requested since the last call. */
   asked: () => string[];
   close: () => Promise<void>;
 }
@@ -65,7 +65,7 @@ export async function openHost(): Promise<Host> {
 export interface Reader {
   page: Page;
   context: BrowserContext;
-  /** What the page tells of its copy, once it says something that fits. */
+  /** The page's message about its copy, once it matches. */
   told: (fits: RegExp) => Promise<string>;
 }
 
@@ -88,8 +88,8 @@ export async function openReader(
 }
 
 /**
- * Waits until the browser has looked for a new edition. A test's own attachment to workers can leave that look hanging when
- * the page goes away in the middle of it, which a browser that nobody is attached to does not.
+ * Waits until the browser has checked for a new edition. A debugger attached to workers can block that check when the page closes during
+ * it, which does not happen in a browser without one.
  */
 export async function settled(page: Page): Promise<void> {
   await page.evaluate(async () => {
@@ -102,7 +102,7 @@ export async function settled(page: Page): Promise<void> {
   });
 }
 
-/** Pages that do not open from the copy with the bytes that were published. `from` is the address of the first page. */
+/** Pages that do not open from the copy with the published bytes. `from` is the address of the first page. */
 export async function wrongWithoutSignal(page: Page, site: Site, from: string, pages: readonly string[]): Promise<string[]> {
   const wrong: string[] = [];
   for (const each of pages.filter((address) => !address.endsWith('404.html'))) {
