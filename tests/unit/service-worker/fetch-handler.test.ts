@@ -84,7 +84,10 @@ test('without a copy a request fails as it would without a worker', async () => 
   const worker = await start(edition, host);
   host.state = 'none';
   assert.equal((await worker.answer('year/', { navigate: true }))!.type, 'error');
-  await assert.rejects(worker.answer('assets/a.1.js').then((answer) => answer!.text()), /Failed to fetch/);
+  await assert.rejects(
+    worker.answer('assets/a.1.js').then((answer) => answer!.text()),
+    /Failed to fetch/,
+  );
 });
 
 test('a listed file comes from the copy, a calendar from the host as long as there is one', async () => {

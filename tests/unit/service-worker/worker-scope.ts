@@ -14,19 +14,19 @@ const scope = ORIGIN + base;
 export const digestOf = (body: string): string => createHash('sha256').update(body).digest('base64');
 
 /** What the build lists of an edition. `files` are paths below the base with their text. */
-export const editionOf = (files: Record<string, string>, other: Partial<OfflineCopy> = {}): OfflineCopy => ({
-  base,
-  day: '2026-04-18',
-  dayInWords: '18 April 2026',
-  zone: 'America/New_York',
-  size: '1.4 MB',
-  print: 'first',
-  pages: Object.keys(files).filter((path) => path.endsWith('/') || path === '').length,
-  files: Object.entries(files).map(([path, body]) => [path, digestOf(body)] as const),
-  pictures: [],
-  ...({ least: 0 } as object),
-  ...other,
-});
+export const editionOf = (files: Record<string, string>, other: Partial<OfflineCopy> = {}): OfflineCopy =>
+  ({
+    base,
+    day: '2026-04-18',
+    dayInWords: '18 April 2026',
+    zone: 'America/New_York',
+    size: '1.4 MB',
+    print: 'first',
+    pages: Object.keys(files).filter((path) => path.endsWith('/') || path === '').length,
+    files: Object.entries(files).map(([path, body]) => [path, digestOf(body)] as const),
+    pictures: [],
+    ...other,
+  }) as OfflineCopy;
 
 const whole = (address: string | URL | Request): string => (address instanceof Request ? address.url : new URL(address, scope).href);
 
@@ -100,7 +100,12 @@ export class Worker {
 
   async send(type: string, event: object = {}): Promise<void> {
     const waits: Promise<unknown>[] = [];
-    const fired = Object.assign(new Event(type), { waitUntil: (done: Promise<unknown>) => void waits.push(done) });
+    const waitUntil = (done: Promise<unknown>): void => {
+      waits.push(done);
+      // It is awaited below, in its turn.
+      done.catch(() => undefined);
+    };
+    const fired = Object.assign(new Event(type), { waitUntil });
     for (const [name, value] of Object.entries(event)) Object.defineProperty(fired, name, { value });
     this.listeners.get(type)!(fired);
     for (let at = 0; at < waits.length; at += 1) await waits[at];
