@@ -72,7 +72,6 @@ test('an update waits while a page is open, and takes over when the reader asks 
     says: 'A new edition, of 9 May 2026, is saved on this device.',
     first: true,
     press: 'Show it',
-    asks: 'new edition',
   });
   await update.ask(reader, 'new edition');
   assert.equal(update.skipped, 1);
