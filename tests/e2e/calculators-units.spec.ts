@@ -1,7 +1,7 @@
 // Units in a browser: fields, labels, hints and results in the club's own units, one switch for others, and a stable address.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
-import type { Browser, Page } from '@playwright/test';
+import { expect, type Browser, type Page } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { openCalculator } from './calculator-page.ts';
 import { desk } from './visit.ts';
@@ -165,17 +165,16 @@ for (const { slug, values, us } of forms) {
     test(`${slug}: fields that were emptied on Back are filled again (${persisted ? 'page restored, emptied before and after' : 'page reloaded'})`, async () => {
       const sheet = await openCalculator(browser, site, slug, values);
       const [found, said, names] = [await sheet.values(), await sheet.said(), Object.keys(us)];
-      await sheet.page.evaluate((persisted) => {
+      await sheet.page.evaluate(async (persisted) => {
         const form = document.querySelector<HTMLFormElement>('form.asks')!;
         const empty = (): void => {
           for (const box of form.querySelectorAll<HTMLInputElement>('input[type=text], textarea')) box.value = '';
         };
         empty();
         window.dispatchEvent(new PageTransitionEvent('pageshow', { persisted }));
-        if (persisted) setTimeout(empty);
+        if (persisted) await new Promise<void>((emptied) => setTimeout(() => emptied(empty())));
       }, persisted);
-      await sheet.page.waitForTimeout(300);
-      assert.deepEqual(await boxes(sheet.page, names), us);
+      await expect.poll(() => boxes(sheet.page, names)).toEqual(us);
       assert.deepEqual([await sheet.values(), await sheet.said()], [found, said]);
       await sheet.close();
     });

@@ -146,7 +146,7 @@ test('ticks and the part of the year are read from the address and written to it
   assert.equal(address, '#there=fights,webs-tunnels&phase=dearth');
   const cleared = await said('#there=webs-tunnels', async (page) => {
     await page.getByRole('button', { name: 'Clear' }).click();
-    await page.waitForTimeout(50);
+    await page.waitForFunction(() => location.hash === '');
   });
   assert.deepEqual([cleared.address, cleared.found, cleared.headline], ['', [], '']);
 });
