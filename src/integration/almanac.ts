@@ -5,8 +5,9 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroConfig, AstroIntegration } from 'astro';
-import { validEntries } from '../checks/fields.ts';
+import { validEntries, type ValidEntries } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
+import { almanacOf, type RawEntry } from '../lib/almanac.ts';
 import { passSettings, type Settings } from '../lib/settings.ts';
 import { editionDay } from '../source/edition-day.ts';
 import type { Folder } from '../source/folder.ts';
@@ -70,20 +71,22 @@ export function almanac(): AstroIntegration {
         progress?.end(`Pages drawn: ${pages.length}.`);
         const site = fileURLToPath(dir).replace(/[\\/]$/, '');
         const address = config.site;
+        const club = validEntries(folder);
+        const content = almanacOf((name) => entriesIn(club, name), settings.edition.day);
         await writeOutputs({
           site,
           base: config.base,
           address,
           edition: settings.edition,
+          almanac: content,
           pictures: settings.pictures,
           former,
           say,
         });
-        const club = validEntries(folder);
         const report = reportLines({
           site,
           former,
-          almanac: club.club!.data.almanac,
+          almanac: content.club.almanac,
           address: address ?? null,
           due: dueOn(club, settings.edition.day),
         });
@@ -106,3 +109,7 @@ export function almanac(): AstroIntegration {
     },
   };
 }
+
+/** The entries that the checks found valid, a collection at a time. Pictures are a collection of Astro's alone. */
+const entriesIn = ({ club, of }: ValidEntries, name: string): readonly RawEntry[] =>
+  name === 'club' ? (club ? [club] : []) : ((of as Record<string, readonly RawEntry[]>)[name] ?? []);

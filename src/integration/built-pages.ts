@@ -1,6 +1,9 @@
-/* Drawn pages as files: each with its path below the base, its HTML, and the words of its main text. */
+/* Finished pages. Each file is read once and parsed once, and every step after the build shares the tree. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import type { Element, Nodes, Root } from 'hast';
+import { fromHtml } from 'hast-util-from-html';
+import { all, first, isOf } from './find.ts';
 
 export type BuiltPage = {
   /** The file inside the site, with forward slashes: `pests/varroa/index.html`. */
@@ -8,39 +11,63 @@ export type BuiltPage = {
   /** The path below the base: `pests/varroa/`, or empty for the first page. */
   place: string;
   html: string;
+  /** The parsed document. The book, which comes last, takes `main` apart. */
+  tree: Root;
+  main: Element | undefined;
+  /** The scripts in the page itself. */
+  scripts: string[];
+  /** Only the search page runs the search engine, which is WebAssembly. */
+  searches: boolean;
 };
 
-/** Every page of the site, in the same order on every machine. */
-export function builtPages(site: string): BuiltPage[] {
-  return readdirSync(site, { recursive: true, encoding: 'utf8' })
+/** Every page of the site, in the same order on every machine. `edit` changes a page's text before it is parsed. */
+export const builtPages = (site: string, edit: (html: string) => string = (html) => html): BuiltPage[] =>
+  readdirSync(site, { recursive: true, encoding: 'utf8' })
     .map((file) => file.split(sep).join('/'))
     .filter((file) => file.endsWith('.html'))
     .sort()
-    .map((file) => ({ file, place: file.replace(/(^|\/)index\.html$/, '$1'), html: readFileSync(join(site, file), 'utf8') }));
+    .map((file) => builtPage(file, edit(readFileSync(join(site, file), 'utf8'))));
+
+export function builtPage(file: string, html: string): BuiltPage {
+  const tree = fromHtml(html);
+  const main = first(tree, ({ tagName }) => tagName === 'main');
+  const scripts = all(tree, ({ tagName, properties }) => tagName === 'script' && properties.src === undefined);
+  return {
+    file,
+    place: file.replace(/(^|\/)index\.html$/, '$1'),
+    html,
+    tree,
+    main,
+    scripts: scripts.map(({ children: [text] }) => (text?.type === 'text' ? text.value : '')),
+    searches: first(tree, ({ tagName, properties }) => tagName === 'form' && properties.dataSearchPage !== undefined) !== undefined,
+  };
 }
 
 /** The 404 page and withdrawal notices are answers to old links. Nothing links to them. */
-export const isPublished = (page: BuiltPage): boolean => page.place !== '404.html' && !/<main [^>]*data-withdrawn/.test(page.html);
+export const isPublished = ({ place, main }: BuiltPage): boolean => place !== '404.html' && main?.properties.dataWithdrawn === undefined;
 
 /** The words of the main text, without its sidebar of notes and reviews. */
-export function mainWords({ html }: BuiltPage): string {
-  const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
-  return plainWords(main.replace(/<aside class="sidebar"[\s\S]*<\/aside>/, ' '));
+export const mainWords = ({ main }: BuiltPage): string =>
+  main ? shownWords(main, (node) => node.tagName === 'aside' && isOf(node, 'sidebar')) : '';
+
+export function titleOf({ tree }: BuiltPage): string {
+  const heading = first(tree, ({ tagName }) => tagName === 'h1');
+  return heading ? shownWords(heading) : '';
 }
 
-export const titleOf = ({ html }: BuiltPage): string => plainWords(/<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '');
+const UNSHOWN = new Set(['script', 'style', 'svg']);
 
 /** HTML as its visible words. A source mark is no part of the number before it. */
-export function plainWords(html: string): string {
-  return html
-    .replace(/<(script|style|svg)\b[\s\S]*?<\/\1>/g, ' ')
-    .replace(/<sup class="mark">[\s\S]*?<\/sup>/g, '')
-    .replace(/<[^>]*>/g, ' ')
-    .replace(/&(?:#x([0-9a-f]+)|#(\d+)|(amp|lt|gt|quot|nbsp));/gi, (_, hex?: string, number?: string, name?: string) =>
-      name ? NAMED[name.toLowerCase()]! : String.fromCodePoint(hex ? Number.parseInt(hex, 16) : Number(number)),
-    )
-    .replace(/\s+/g, ' ')
-    .trim();
+function shownWords(element: Element, isLeftOut: (node: Element) => boolean = () => false): string {
+  let words = '';
+  const walk = (node: Nodes): void => {
+    if (node.type === 'text') words += node.value;
+    if (node.type !== 'element' || (node.tagName === 'sup' && isOf(node, 'mark'))) return;
+    words += ' ';
+    if (UNSHOWN.has(node.tagName) || isLeftOut(node)) return;
+    for (const child of node.children) walk(child);
+    words += ' ';
+  };
+  for (const child of element.children) walk(child);
+  return words.replace(/\s+/g, ' ').trim();
 }
-
-const NAMED: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', nbsp: ' ' };

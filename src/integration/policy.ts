@@ -9,10 +9,11 @@ import type { BuiltPage } from './built-pages.ts';
 export type Policy = Readonly<Record<string, string>>;
 
 /** For pages with these inline scripts. `styles`: those of the book, which is one file. */
-export function policyOf(html: readonly string[], styles: readonly string[] = []): Policy {
+export function policyOf(pages: readonly BuiltPage[], styles: readonly string[] = []): Policy {
+  const inlineScripts = [...new Set(pages.flatMap(({ scripts }) => scripts))].map(hashOf).sort();
   return {
     'default-src': "'self'",
-    'script-src': ["'self'", ...(html.some(searches) ? ["'wasm-unsafe-eval'"] : []), ...inlineScripts(html)].join(' '),
+    'script-src': ["'self'", ...(pages.some(({ searches }) => searches) ? ["'wasm-unsafe-eval'"] : []), ...inlineScripts].join(' '),
     'style-src': ["'self'", ...styles.map(hashOf)].join(' '),
     'img-src': "'self' data: blob:",
     'object-src': "'none'",
@@ -24,27 +25,18 @@ export function policyOf(html: readonly string[], styles: readonly string[] = []
   };
 }
 
-/** Only the search page runs WebAssembly, which Pagefind needs. */
-export const searches = (html: string): boolean => /<form\b[^>]*\sdata-search-page\b/.test(html);
-
 export const written = (policy: Policy): string =>
   Object.entries(policy)
     .map(([name, from]) => `${name} ${from}`)
     .join('; ');
 
 /** The page with its own policy before everything that it controls. */
-export function withPolicy({ html, place }: BuiltPage): string {
+export function withPolicy(page: BuiltPage): string {
+  const { html, place } = page;
   const charset = /<meta charset="utf-8"\s*\/?>/i;
   if (!charset.test(html)) throw new Error(`withPolicy: ${place} names no character set to stand behind`);
-  const policy = written(policyOf([html])).replaceAll('"', '&quot;');
+  const policy = written(policyOf([page])).replaceAll('"', '&quot;');
   return html.replace(charset, (meta) => `${meta}<meta http-equiv="Content-Security-Policy" content="${policy}">`);
-}
-
-function inlineScripts(html: readonly string[]): string[] {
-  const scripts = html.flatMap((page) =>
-    [...page.matchAll(/<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(([, script]) => script!),
-  );
-  return [...new Set(scripts)].map(hashOf).sort();
 }
 
 /** The hash by which a policy allows inline content. */

@@ -7,7 +7,7 @@ import { dirname, join } from 'node:path';
 import { rolldown } from 'rolldown';
 import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
 import type { BuiltPage } from './built-pages.ts';
-import type { Word } from './handed-over.ts';
+import type { SearchWord } from '../lib/search-content.ts';
 import { foundOn, type Found } from './search-pages.ts';
 import { recordOf } from './search-record.ts';
 import { searchWords } from './search-words.ts';
@@ -26,7 +26,7 @@ const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefin
 export async function writeSearch(
   site: string,
   pages: readonly BuiltPage[],
-  words: readonly Word[],
+  words: readonly SearchWord[],
   windows: Readonly<Record<string, string>>,
 ): Promise<{ records: number }> {
   const found = paired(pages.flatMap(foundOn));

@@ -2,7 +2,6 @@
  * Searchable parts of a drawn page: title, kind, and words by weight. An element with `data-found-as` is a record of its own: a page's
  * main text, a glossary word, a reading-list line. An element with `data-unfound` is left out.
  */
-import { fromHtml } from 'hast-util-from-html';
 import type { Element, Nodes } from 'hast';
 import type { BuiltPage } from './built-pages.ts';
 
@@ -28,8 +27,6 @@ const SPACES = /[^\S\u00a0\u202f]+/g;
  * on many pages and answer no query.
  */
 const NOT_READ = new Set(['svg', 'form', 'button', 'script', 'style', 'aside']);
-/** Large unsearched elements are not parsed either. */
-const LARGE_UNREAD = /<svg\b[\s\S]*?<\/svg>|<aside class="sidebar"[\s\S]*<\/aside>/g;
 const NOT_READ_CLASSES = ['mark', 'print-only', 'visually-hidden'];
 const NAMES_OTHERS = new Set(['pest or disease', 'meeting']);
 
@@ -65,12 +62,9 @@ const BLOCKS = new Set([
 const CELLS = new Set(['td', 'th']);
 
 /** All records of the page, the page itself first. Empty for a page outside the search. */
-export function foundOn({ html, place }: BuiltPage): Found[] {
-  const main = /<main [^>]*data-found-as=[\s\S]*<\/main>/.exec(html)?.[0];
-  if (!main) return [];
+export function foundOn({ main, place }: BuiltPage): Found[] {
   const all: Found[] = [];
-  for (const child of fromHtml(main.replace(LARGE_UNREAD, ''), { fragment: true }).children)
-    if (child.type === 'element') take(child, place, all);
+  if (main?.properties.dataFoundAs !== undefined) take(main, place, all);
   return all;
 }
 

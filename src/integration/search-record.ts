@@ -6,7 +6,7 @@ import { canonical, otherForms } from '../../shared/words/canonical.ts';
 import { joinParts, onePart, ORDER } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { wordsIn } from '../../shared/words/terms.ts';
-import type { Word } from './handed-over.ts';
+import type { SearchWord } from '../lib/search-content.ts';
 import type { Found } from './search-pages.ts';
 
 /** Pagefind allows at most 10, and stores 1.05 (25/24) in fewer bytes than 1. A word in several names counts once. */
@@ -26,13 +26,13 @@ const GATHERS: Record<string, string[]> = {
 export const pageOf = (more: string | undefined): string | undefined => more?.slice(1).replace(/#.*/, '');
 
 /** People's names for it: the names of the words that it explains, or the queries for an overview page. */
-export const namesOf = (place: string, words: readonly Word[]): string[] => [
+export const namesOf = (place: string, words: readonly SearchWord[]): string[] => [
   ...words.filter(({ id, more }) => place === `words/#${id}` || pageOf(more) === place).flatMap(({ names }) => names),
   ...(GATHERS[place] ?? []),
 ];
 
 /** `at` is the record's number, which the browser uses. */
-export function recordOf(found: Found, at: number, words: readonly Word[]): string {
+export function recordOf(found: Found, at: number, words: readonly SearchWord[]): string {
   const weight = found.place in GATHERS ? WEIGHTS.gathered : WEIGHTS.text;
   const [lead, rest] = found.text.startsWith(found.lead) ? [found.lead, found.text.slice(found.lead.length)] : ['', found.text];
   const title = wordsIn(found.title);

@@ -6,7 +6,7 @@ import type { SearchWords } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { termOf, wordsIn } from '../../shared/words/terms.ts';
 import { writeWords } from '../../shared/words/word-list.ts';
-import type { Word } from './handed-over.ts';
+import type { SearchWord } from '../lib/search-content.ts';
 import type { Found } from './search-pages.ts';
 import { namesOf, pageOf } from './search-record.ts';
 
@@ -14,7 +14,7 @@ import { namesOf, pageOf } from './search-record.ts';
 type Forms = Map<string, Map<string, number>>;
 
 /** `windows`: by a page's path, its days in each district. */
-export function searchWords(found: readonly Found[], words: readonly Word[], windows: Readonly<Record<string, string>>): SearchWords {
+export function searchWords(found: readonly Found[], words: readonly SearchWord[], windows: Readonly<Record<string, string>>): SearchWords {
   const kinds = [...new Set(found.map(({ kind }) => kind))].sort();
   const recordAt = new Map(found.map(({ place }, at) => [place, at]));
   const { right, typed } = formsOf(found, words);
@@ -29,12 +29,12 @@ export function searchWords(found: readonly Found[], words: readonly Word[], win
   };
 }
 
-function writtenNames({ id, names: [first, ...others] }: Word): string {
+function writtenNames({ id, names: [first, ...others] }: SearchWord): string {
   return [first === id.replaceAll('-', ' ') ? '' : first!, ...others].map((name) => name.replaceAll(';', ',')).join(';');
 }
 
 /** Each word in its most frequent form, sorted: first those on pages, then those that people only type. */
-function formsOf(found: readonly Found[], words: readonly Word[]): { right: string[]; typed: string[] } {
+function formsOf(found: readonly Found[], words: readonly SearchWord[]): { right: string[]; typed: string[] } {
   const forms: Forms = new Map();
   const onPages = new Set<string>();
   for (const { place, title, lead, headings, kind, text } of found) {

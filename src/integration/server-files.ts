@@ -5,7 +5,7 @@
 import type { BuiltPage } from './built-pages.ts';
 import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
 import { PICTURES } from './pictures.ts';
-import { policyOf, searches, written, type Policy } from './policy.ts';
+import { policyOf, written, type Policy } from './policy.ts';
 
 export type ServerRules = {
   everywhere: Record<string, string>;
@@ -39,16 +39,14 @@ const TYPES: Record<string, string> = {
 /** `styles` are those inside a file. */
 export function serverRules(pages: readonly BuiltPage[], styles: readonly string[] = []): ServerRules {
   const policyOver = (all: readonly BuiltPage[]): Policy => ({
-    ...policyOf(
-      all.map(({ html }) => html),
-      styles,
-    ),
+    ...policyOf(all, styles),
     'frame-ancestors': "'none'",
   });
-  const strict = policyOver(pages.filter(({ html }) => !searches(html)));
+  const searching = pages.filter(({ searches }) => searches);
+  const strict = policyOver(pages.filter((page) => !searching.includes(page)));
   const { 'default-src': _, 'script-src': __, ...shared } = strict;
   const paths = [...new Set(pages.map(({ place }) => place.replace(/\/.*/, '/')))].sort();
-  const runsEngine = (path: string): boolean => path !== '' && pages.some(({ html, place }) => place.startsWith(path) && searches(html));
+  const runsEngine = (path: string): boolean => path !== '' && searching.some(({ place }) => place.startsWith(path));
   return {
     pages: paths.map((path) => ({ path, policy: written(runsEngine(path) ? policyOver(pages) : strict) })),
     policy: { shared: written(shared), strict: written(strict) },

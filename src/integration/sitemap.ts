@@ -1,4 +1,4 @@
-/* Sitemap and robots.txt for web search engines. */
+/* Sitemap for web search engines. */
 import type { BuiltPage } from './built-pages.ts';
 
 /** Every published page by its complete address. `root` is the address of the first page. */
@@ -11,12 +11,6 @@ export function sitemap(root: string, pages: readonly BuiltPage[]): string {
     '</urlset>',
     '',
   ].join('\n');
-}
-
-/** A demonstration must not be found. Robots read this file only at the root of a host. */
-export function robots(root: string | null, demonstration: boolean): string {
-  if (demonstration) return 'User-agent: *\nDisallow: /\n';
-  return `User-agent: *\nDisallow:\n${root ? `\nSitemap: ${new URL('sitemap.xml', root).href}\n` : ''}`;
 }
 
 const escaped = (text: string): string =>

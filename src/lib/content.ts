@@ -1,173 +1,22 @@
-/*
- * The almanac's collections: all published entries in one sorted order, with withdrawn entries in a list of their own. This is the only
- * file that reads entries from Astro. The others work on what it returns.
- */
+/* The almanac as pages see it. This is the only file that reads entries from Astro; the others work on what it returns. */
 import { getCollection, type CollectionKey } from 'astro:content';
-import type { Day } from '../../shared/days/day.ts';
-import type { Article } from '../schemas/articles.ts';
-import type { Bulletin } from '../schemas/bulletins.ts';
-import type { Caution } from '../schemas/cautions.ts';
-import type { Checklist } from '../schemas/checklists.ts';
-import type { SeasonFields } from '../schemas/as-season.ts';
-import type { Club } from '../schemas/club.ts';
-import type { Counts } from '../schemas/counts.ts';
-import type { Drawing } from '../schemas/drawings.ts';
-import type { Figure } from '../schemas/figures.ts';
-import type { Forage } from '../schemas/forage.ts';
-import type { Meeting } from '../schemas/meetings.ts';
-import type { Notice } from '../schemas/notices.ts';
-import type { Reading } from '../schemas/reading.ts';
-import type { Sign } from '../schemas/signs.ts';
-import type { Source } from '../schemas/sources.ts';
-import type { Treatment } from '../schemas/treatments.ts';
-import type { Word } from '../schemas/words.ts';
-import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
-import { withLines } from './contacts.ts';
-import { isPublished, standing, withdrawalOf } from './published.ts';
-import { rowOn } from './figures.ts';
-import type { PictureFiles } from './render-context.ts';
-import { seasonsOf, type DistrictSeason } from './season.ts';
+import { collectionNames } from '../schemas/collections.ts';
+import { almanacOf, type Almanac, type RawEntry } from './almanac.ts';
 import { edition } from './settings.ts';
 
-export type Item<T> = { id: string; data: T; body: string };
-
-export type Almanac = {
-  club: Club;
-  seasons: DistrictSeason[];
-  checklists: Item<Checklist>[];
-  bulletins: Item<Bulletin>[];
-  articles: Item<Article>[];
-  meetings: Item<Meeting>[];
-  reading: Item<Reading>[];
-  treatments: Item<Treatment>[];
-  forage: Item<Forage>[];
-  words: Item<Word>[];
-  figures: Map<string, Figure>;
-  sources: Map<string, Source>;
-  cautions: Map<string, Caution>;
-  signs: Item<Sign>[];
-  notices: Item<Notice>[];
-  counts: Item<Counts>[];
-  drawings: Map<string, Item<Drawing>>;
-  /** By collection and written address: `articles/./hive.jpg`. */
-  pictures: Map<string, PictureFiles>;
-  withdrawn: Withdrawn[];
-  moved: Moved[];
-};
-
-/** A withdrawn entry: the words of its notice, and the address it had. */
-export type Withdrawn = {
-  kind: Collection;
-  id: string;
-  title: string;
-  place: string | null;
-  day: Day;
-  why: string;
-  ask?: string | undefined;
-};
-
-/** A page's former address and its current one: `/lists/package-day/`. */
-export type Moved = { from: string; to: string; title: string };
+export type { Almanac, Item } from './almanac.ts';
 
 let opened: Promise<Almanac> | null = null;
 
 /** All collections, read once per build. The preview reads them again for every page. */
 export function getContent(): Promise<Almanac> {
-  if (import.meta.env.DEV) return readShelves();
-  return (opened ??= readShelves());
+  if (import.meta.env.DEV) return readAlmanac();
+  return (opened ??= readAlmanac());
 }
 
-async function readShelves(): Promise<Almanac> {
-  const [clubEntry] = await shelf<Club>('club');
-  if (!clubEntry) throw new Error('openAlmanac: needs club.yaml, which checks refuse to be without');
-  const club = clubEntry.data;
-  const sources = new Map((await shelf<Source>('sources')).map((item) => [item.id, item.data]));
-  const forage = byTitle((await shelf<Forage>('forage')).map((item) => withBloom(item, sources)));
-  const withNumbers = async <T>(name: string): Promise<Item<T>[]> =>
-    (await shelf<T>(name)).map((item) => ({ ...item, data: withLines(item.data, club) }));
-  const figures = new Map(onSources(await shelf<Figure>('figures'), sources).map((item) => [item.id, item.data]));
-  return {
-    club,
-    seasons: seasonsOf({ club, forage, figureOf: (id, row) => rowInForce(figures.get(id), row, edition.day) }),
-    checklists: byTitle(await withNumbers<Checklist>('checklists')),
-    bulletins: byTitle(await withNumbers<Bulletin>('bulletins')),
-    articles: byTitle(await withNumbers<Article>('articles')),
-    meetings: (await shelf<Meeting>('meetings')).sort(
-      (a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id),
-    ),
-    reading: byTitle(await shelf<Reading>('reading')),
-    treatments: byTitle(onSources(await shelf<Treatment>('treatments'), sources)),
-    forage,
-    words: (await shelf<Word>('words')).sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
-    figures,
-    sources,
-    cautions: new Map((await withNumbers<Caution>('cautions')).map((item) => [item.id, item.data])),
-    signs: byTitle(await shelf<Sign>('signs')),
-    notices: (await shelf<Notice>('notices')).sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
-    counts: await shelf<Counts>('counts'),
-    drawings: new Map((await shelf<Drawing>('drawings')).map((item) => [item.id, item])),
-    pictures: new Map((await shelf<PictureFiles>('pictures')).map((item) => [item.id, item.data])),
-    withdrawn: (await Promise.all(collectionNames.map(withdrawnOf))).flat(),
-    moved: (await Promise.all(collectionNames.map(movedOf))).flat(),
-  };
+async function readAlmanac(): Promise<Almanac> {
+  const names = ['club', ...collectionNames, 'pictures'];
+  const entries = new Map<string, readonly RawEntry[]>();
+  for (const name of names) entries.set(name, await getCollection(name as CollectionKey));
+  return almanacOf((name) => entries.get(name)!, edition.day);
 }
-
-/** The row of a figure on the edition's day, with the figure's unit. */
-function rowInForce(figure: Figure | undefined, row: string | undefined, day: string): ReturnType<SeasonFields['figureOf']> {
-  const held = figure && rowOn(figure, row ?? figure.follows, day);
-  return figure && held ? { value: held.value, most: held.most, unit: figure.unit } : null;
-}
-
-type Entry<T> = { id: string; data: T & { draft?: boolean; withdrawn?: string }; body?: string };
-
-async function shelf<T>(name: string): Promise<Item<T>[]> {
-  const entries = (await getCollection(name as CollectionKey)) as unknown as Entry<T>[];
-  return entries
-    .filter((entry) => isPublished(entry.data))
-    .map(({ id, data, body }) => ({ id, data, body: body ?? '' }))
-    .sort((a, b) => compare(a.id, b.id));
-}
-
-/** Entries with rows, without the rows of withdrawn sources. An entry without any row is left out. */
-const onSources = <T extends { rows: { source?: string | undefined }[] }>(
-  items: Item<T>[],
-  sources: ReadonlyMap<string, unknown>,
-): Item<T>[] =>
-  items
-    .map((item) => ({ ...item, data: { ...item.data, rows: standing(item.data.rows, sources) } }))
-    .filter(({ data }) => data.rows.length > 0);
-
-const withBloom = ({ data: { bloom, ...data }, ...item }: Item<Forage>, sources: ReadonlyMap<string, unknown>): Item<Forage> => ({
-  ...item,
-  data: bloom && sources.has(bloom.source) ? { ...data, bloom } : data,
-});
-
-async function withdrawnOf(kind: Collection): Promise<Withdrawn[]> {
-  const entries = (await getCollection(kind as CollectionKey)) as unknown as Entry<{
-    title?: string;
-    word?: string;
-    heading?: string;
-    who?: string;
-    ask?: string;
-  }>[];
-  return entries.flatMap(({ id, data }) => {
-    const withdrawal = withdrawalOf(data);
-    const place = collections[kind].path && `${collections[kind].path}${id}/`;
-    return withdrawal
-      ? [{ kind, id, title: data.title ?? data.word ?? data.heading ?? data.who ?? id, place, ...withdrawal, ask: data.ask }]
-      : [];
-  });
-}
-
-async function movedOf(kind: Collection): Promise<Moved[]> {
-  const { path } = collections[kind];
-  if (path === null) return [];
-  return (await shelf<{ title?: string; formerly?: string[] }>(kind)).flatMap(({ id, data }) =>
-    (data.formerly ?? []).map((from) => ({ from, to: `${path}${id}/`, title: data.title ?? id })),
-  );
-}
-
-const byTitle = <T extends { title: string }>(items: Item<T>[]): Item<T>[] =>
-  items.sort((a, b) => compare(a.data.title.toLowerCase(), b.data.title.toLowerCase()) || compare(a.id, b.id));
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -32,3 +32,6 @@ const settings: Settings = passed
 export const contentFolder = settings.content;
 export const picturesFolder = settings.pictures;
 export const edition = settings.edition;
+
+/** The whole address of the first page; null where the site's is not known. `base` begins and ends with a slash. */
+export const rootAddress = (site: URL | undefined, base: string): string | null => (site ? new URL(base, site).href : null);

@@ -28,7 +28,10 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   },
   checks: { values: ['source', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
   pictures: { values: ['source', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
-  lib: { values: ['schemas', 'shared'], packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:path)$/ },
+  lib: {
+    values: ['schemas', 'shared'],
+    packages: /^(astro:content|astro\/runtime\/server\/index\.js|node:(path|crypto)|feed|ical-generator|timezones-ical-library)$/,
+  },
   'calculators/form': { values: ['shared'] },
   'calculators/astro': { values: ['calculators', 'components', 'lib', 'shared'], types: ['schemas'] },
   calculators: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
@@ -47,8 +50,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   'service-worker': { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
   integration: {
     values: ['source', 'pictures', 'checks', 'lib', 'shared'],
-    packages:
-      /^(node:.+|astro|feed|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|ical-generator|timezones-ical-library|unist-util-visit)$/,
+    packages: /^(node:.+|astro|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|unist-util-visit)$/,
   },
   cli: {
     values: ['scripts', 'checks', 'pictures', 'integration', 'source', 'schemas', 'shared'],

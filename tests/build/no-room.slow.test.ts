@@ -50,26 +50,20 @@ test(
     assert.equal(first.code, 0, first.output);
     const before = fingerprint({ out });
     change(join(club, 'words', 'autumn.yaml'), 'March to May here.', 'March to early June here.');
-    const steps = new Set<string>();
+    let tries = 0;
     let bytes = 0;
     for (;;) {
       leave(bytes);
       const ran = await build(club, out);
       if (ran.code === 0) break;
       stopped(ran, `${bytes} bytes free`);
-      steps.add(
-        ran.output
-          .split('\n')
-          .filter((line) => /^(Checked|Pages drawn|Search|Calendar|Book|Edition recorded)/.test(line))
-          .at(-1)
-          ?.split(':')[0] ?? 'nothing',
-      );
+      tries += 1;
       assert.equal(fingerprint({ out }), before, `${bytes} bytes free`);
       assert.deepEqual(readdirSync(dirname(out)), ['out'], `${bytes} bytes free`);
       bytes += bytes < 1_000_000 ? 110_000 : 330_000;
     }
-    void t.annotate(`room enough at ${bytes} bytes; it stopped after: ${[...steps].join(', ')}`);
-    assert.ok(steps.size >= 3, [...steps].join(', '));
+    void t.annotate(`room enough at ${bytes} bytes, after ${tries} builds that stopped`);
+    assert.ok(tries >= 5, `${tries} builds stopped`);
     assert.notEqual(fingerprint({ out }), before);
     assert.deepEqual(readdirSync(dirname(out)), ['out']);
   },

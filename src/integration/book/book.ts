@@ -1,7 +1,8 @@
 /* Book of the almanac, made from the drawn pages: `handbook.epub` and `handbook.html`, both of one edition. */
 import type { BuiltPage } from '../built-pages.ts';
 import type { Edition } from '../edition-record.ts';
-import type { Club } from '../handed-over.ts';
+import type { Almanac } from '../../lib/almanac.ts';
+import { sourceWords } from '../../lib/figures.ts';
 import { chaptersOf } from './chapters.ts';
 import { epub } from './epub.ts';
 import { oneFile } from './one-file.ts';
@@ -13,11 +14,7 @@ export type BookOf = {
   base: string;
   /** The complete address of the first page, where it is known. */
   root: string | null;
-  club: Club;
-  /** The main district first. */
-  districts: readonly { id: string; name: string }[];
-  /** Sources in full. */
-  publications: readonly string[];
+  almanac: Almanac;
   edition: Edition;
 };
 
@@ -29,18 +26,18 @@ export type Book = {
 };
 
 /** Makes both files. The pages contain no drafts and no withdrawn entries, so neither do the books. */
-export function makeBook({ pages, base, root, club, districts, publications, edition }: BookOf): Book {
+export function makeBook({ pages, base, root, almanac: { club, seasons, sources: listed }, edition }: BookOf): Book {
   const parts = partsOf(pages, base);
   const classes = classesIn(bookStyles() + oneFileStyles());
   const { chapters, sources } = chaptersOf(parts, {
     base,
     root,
-    districts: new Map(districts.map(({ id, name }) => [id, name])),
+    districts: new Map(seasons.map(({ id, name }) => [id, name])),
     classes,
-    publications,
+    publications: [...listed.values()].map(sourceWords),
   });
   const bound = {
-    front: { club, day: edition.day, root, districts: districts.map(({ name }) => name) },
+    front: { club, day: edition.day, root, districts: seasons.map(({ name }) => name) },
     base,
     pages,
     parts,

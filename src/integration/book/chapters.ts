@@ -11,7 +11,7 @@ import { drawOnce, leaveToBelow, sayOnce } from './once.ts';
 import { onPaper, type Districts } from './on-paper.ts';
 import { inOrder, type Leaf, type Part } from './order.ts';
 import { makePlain } from './plain.ts';
-import { all, first, isOf, wordsOf } from './find.ts';
+import { all, first, isOf, wordsOf } from '../find.ts';
 import { pointAtSources, settleSources, Sources, type Listed, type Mark } from './sources.ts';
 
 export type Chapter = {
@@ -51,7 +51,7 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   const leaves = parts.flatMap(({ leaves: of }) => inOrder(of));
   const slugs = slugsOf(leaves);
   const sources = new Sources(setting.publications);
-  const trees = new Map(leaves.map(({ page }) => [page.place, onPaper(page.html, setting.districts)] as const));
+  const trees = new Map(leaves.map(({ page }) => [page.place, onPaper(page.main, setting.districts)] as const));
   const ledes = new Map(
     [...trees].map(([place, tree]) => [place, wordsOf(first(tree, (node) => isOf(node, 'lead'))?.children ?? [])] as const),
   );

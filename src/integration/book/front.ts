@@ -3,17 +3,17 @@
  * emergency line, which opens each chapter, from the drawn pages.
  */
 import type { Element, ElementContent } from 'hast';
-import { fromHtml } from 'hast-util-from-html';
 import { h } from 'hastscript';
+import { visit } from 'unist-util-visit';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import type { BuiltPage } from '../built-pages.ts';
-import type { Club } from '../handed-over.ts';
+import type { Almanac } from '../../lib/almanac.ts';
 import { leadsTo } from './links.ts';
-import { all } from './find.ts';
+import { all, first, isOf } from '../find.ts';
 
 export type Front = {
-  club: Club;
+  club: Almanac['club'];
   day: Day;
   root: string | null;
   /** Names of districts, the main one first. */ districts: readonly string[];
@@ -51,22 +51,23 @@ export function unwellLine(
   base: string,
   hrefOf: (place: string) => string | undefined,
 ): () => ElementContent[] {
-  const line = pages.map(({ html }) => /<section class="emergency[^>]*>([\s\S]*?)<\/section>/.exec(html)?.[1]).find(Boolean);
+  const line = pages.map(({ tree }) => first(tree, (node) => node.tagName === 'section' && isOf(node, 'emergency'))).find(Boolean);
   if (!line) throw new Error('no page says whom to call when someone is unwell');
-  return () => {
-    const tree = fromHtml(line.replace(/\s+/g, ' ').trim(), { fragment: true });
-    for (const span of all(tree, ({ tagName }) => tagName === 'span')) tree.children = tree.children.filter((child) => child !== span);
-    for (const link of all(tree, ({ tagName }) => tagName === 'a')) {
-      const led = leadsTo(String(link.properties.href), '', {
-        base,
-        root: null,
-        held: (place) => (hrefOf(place) === undefined ? undefined : new Set()),
-      });
-      link.properties = led.kind === 'inside' ? { href: hrefOf(led.place)! } : led.kind === 'outside' ? { href: led.address } : {};
-    }
-    const kept = tree.children.filter((child): child is ElementContent => child.type !== 'doctype');
-    return kept.map((child, index) =>
-      child.type === 'text' && child.value === ' ' && index > 0 ? { ...child, value: index + 1 < kept.length ? ', ' : '' } : child,
-    );
-  };
+  const words = structuredClone(line);
+  for (const link of all(words, ({ tagName }) => tagName === 'a')) {
+    const led = leadsTo(String(link.properties.href), '', {
+      base,
+      root: null,
+      held: (place) => (hrefOf(place) === undefined ? undefined : new Set()),
+    });
+    link.properties = led.kind === 'inside' ? { href: hrefOf(led.place)! } : led.kind === 'outside' ? { href: led.address } : {};
+  }
+  visit(words, 'text', (text) => void (text.value = text.value.replace(/\s+/g, ' ')));
+  // Between two parts stands a comma in place of a space.
+  const parts = words.children.filter((child) => !(child.type === 'element' && child.tagName === 'span'));
+  const [begin, end] = [parts[0], parts.at(-1)];
+  if (begin?.type === 'text') begin.value = begin.value.trimStart();
+  if (end?.type === 'text') end.value = end.value.trimEnd();
+  for (const part of parts) if (part.type === 'text' && part.value === ' ') part.value = ', ';
+  return () => structuredClone(parts);
 }

@@ -2,19 +2,17 @@
  * Printable text of a drawn page. Controls, hidden parts and script output are removed. A checkbox becomes an empty box, folded parts are
  * open, and the days of other districts follow those of the first.
  */
-import { fromHtml } from 'hast-util-from-html';
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
 import { formatMonthDays, monthDayIn } from '../../../shared/days/month-day.ts';
-import { all, isOf, wordsOf } from './find.ts';
+import { all, isOf, wordsOf } from '../find.ts';
 
 /** Districts by id, as in "the hill". */
 export type Districts = ReadonlyMap<string, string>;
 
-/** The title and all that follows, with every `id`. Data tags for programs are removed. */
-export function onPaper(html: string, districts: Districts): Root {
-  const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
-  const tree = fromHtml(main, { fragment: true });
+/** The title and all that follows, with every `id`. It changes the page's own tree. Data tags for programs are removed. */
+export function onPaper(main: Element | undefined, districts: Districts): Root {
+  const tree: Root = { type: 'root', children: main?.children ?? [] };
   visit(tree, (node, index, parent) => {
     if (index === undefined || !parent) return undefined;
     if (node.type === 'comment' || node.type === 'doctype') return replace(parent, index, []);

@@ -2,7 +2,7 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { h } from 'hastscript';
-import { all, isOf } from './find.ts';
+import { all, isOf } from '../find.ts';
 import type { Target } from './links.ts';
 import { dropEmpty } from './on-paper.ts';
 import type { Leaf } from './order.ts';

@@ -2,7 +2,9 @@
  * Order of the book's pages: the parts in the order of the bottom navigation. In each part, the page that opens it comes first, then
  * every page below the one that lists it, in the order of that list.
  */
+import type { Element } from 'hast';
 import { isPublished, titleOf, type BuiltPage } from '../built-pages.ts';
+import { all, first, isOf, wordsOf } from '../find.ts';
 
 /** A page of the book with the pages below it. */
 export type Leaf = { page: BuiltPage; title: string; below: Leaf[] };
@@ -16,8 +18,8 @@ export const isInBook = (page: BuiltPage): boolean => isPublished(page) && !ONLY
 /** @throws Error when a page belongs to no part, because the book would silently lack it. */
 export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
   const held = pages.filter(isInBook);
-  const placed = held.map((page) => ({ page, ...thumbOf(page) }));
-  const names = [...(held[0]?.html.match(THUMBS)?.[1] ?? '').matchAll(/<a [^>]*>([^<]*)<\/a>/g)].map(([, name]) => name!);
+  const placed = held.map((page) => ({ page, ...partOf(page) }));
+  const names = held[0] ? partLinks(held[0]).map(({ children }) => wordsOf(children)) : [];
   const lost = placed.filter(({ part }) => !names.includes(part));
   if (lost.length > 0) throw new Error(`the book has no part for ${lost.map(({ page }) => page.file).join(', ')}`);
   return names.flatMap((name) => {
@@ -41,11 +43,16 @@ export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {
 /** All pages in reading order. */
 export const inOrder = (leaves: readonly Leaf[]): Leaf[] => leaves.flatMap((leaf) => [leaf, ...inOrder(leaf.below)]);
 
-const THUMBS = /<nav class="bottom-nav"[^>]*>([\s\S]*?)<\/nav>/;
+/** The links of the bar that every page has at its bottom, a part of the almanac each. */
+const partLinks = ({ tree }: BuiltPage): Element[] =>
+  all(
+    first(tree, (node) => isOf(node, 'bottom-nav')),
+    ({ tagName }) => tagName === 'a',
+  );
 
-function thumbOf({ html }: BuiltPage): { part: string; opens: boolean } {
-  const here = /<a [^>]*aria-current="(page|true)"[^>]*>([^<]*)<\/a>/.exec(THUMBS.exec(html)?.[1] ?? '');
-  return { part: here?.[2] ?? '', opens: here?.[1] === 'page' };
+function partOf(page: BuiltPage): { part: string; opens: boolean } {
+  const here = partLinks(page).find(({ properties }) => properties.ariaCurrent !== undefined);
+  return { part: here ? wordsOf(here.children) : '', opens: here?.properties.ariaCurrent === 'page' };
 }
 
 /** The page that opens a part, and the pages that no other lists. */
@@ -77,14 +84,9 @@ const foldersAbove = (place: string): string[] =>
     .concat('');
 
 /** Paths that the main text of a page links to, in order. */
-function namedOn({ html }: BuiltPage, base: string): string[] {
-  const main = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? '';
-  return [
-    ...new Set(
-      [...main.matchAll(/href="([^"#?]+)/g)]
-        .map(([, href]) => href!)
-        .filter((href) => href.startsWith(base))
-        .map((href) => href.slice(base.length)),
-    ),
-  ];
+function namedOn({ main }: BuiltPage, base: string): string[] {
+  const addresses = all(main, ({ properties }) => typeof properties.href === 'string').map(
+    ({ properties }) => String(properties.href).split(/[#?]/)[0]!,
+  );
+  return [...new Set(addresses.filter((address) => address.startsWith(base)).map((address) => address.slice(base.length)))];
 }

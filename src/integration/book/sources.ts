@@ -3,7 +3,7 @@
  * book's own. A publication in several notes is listed in full once.
  */
 import type { Element, Root } from 'hast';
-import { all, isOf, wordsOf } from './find.ts';
+import { all, isOf, wordsOf } from '../find.ts';
 import { lastLines } from './last-lines.ts';
 
 /** A link to a source in a chapter, and the number of that source from 1. */

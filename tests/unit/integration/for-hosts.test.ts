@@ -2,20 +2,18 @@
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { test } from 'vitest';
-import { isPublished, mainWords, titleOf, type BuiltPage } from '../../../src/integration/built-pages.ts';
+import { builtPage, isPublished, mainWords, titleOf, type BuiltPage } from '../../../src/integration/built-pages.ts';
 import { editionRecord, type EditionRecord } from '../../../src/integration/edition-record.ts';
 import { PAGEFIND_FOLDER } from '../../../shared/words/search-files.ts';
 import { apacheFile, headersFile, serverRules } from '../../../src/integration/server-files.ts';
-import { robots, sitemap } from '../../../src/integration/sitemap.ts';
+import { sitemap } from '../../../src/integration/sitemap.ts';
+import { robots } from '../../../src/lib/robots.ts';
 import { aDay } from '../../days.ts';
 
 const html = (main: string, margin = ''): string =>
   `<!doctype html><head><script>awake()</script><script type="module" src="/assets/leaf.a1.js"></script></head><main id="text"><h1>Bees &amp; <b>wasps</b></h1>${main}<aside class="sidebar" aria-label="x">${margin}</aside></main>`;
-const page = (place: string, main = '', margin = ''): BuiltPage => ({
-  file: place.endsWith('.html') ? place : `${place}index.html`,
-  place,
-  html: html(main, margin),
-});
+const page = (place: string, main = '', margin = ''): BuiltPage =>
+  builtPage(place.endsWith('.html') ? place : `${place}index.html`, html(main, margin));
 const pages = [page(''), page('404.html'), page('lists/one/'), page('lists/two/'), page('year/')];
 const withSearch = [...pages, page('search/', '<form class="asks" data-search-page></form>')];
 

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { toHtml } from 'hast-util-to-html';
-import type { BuiltPage } from '../../../src/integration/built-pages.ts';
+import { builtPage, type BuiltPage } from '../../../src/integration/built-pages.ts';
 import { leadsTo, type Led } from '../../../src/integration/book/links.ts';
 import { onPaper } from '../../../src/integration/book/on-paper.ts';
 import { inOrder, partsOf } from '../../../src/integration/book/order.ts';
@@ -77,7 +77,8 @@ rows<{ href: string; root: string | null }, Led>(
 test('a name gives one UUID of version 5 (RFC 9562, A.4)', () =>
   assert.equal(namedUuid('www.example.com', '6ba7b810-9dad-11d1-80b4-00c04fd430c8'), '2ed6657d-e927-568b-95e1-2665a8aea6a2'));
 
-const paper = (main: string): string => toHtml(onPaper(`<main id="text">${main}</main>`, new Map([['hill', 'the hill']])));
+const paper = (main: string): string =>
+  toHtml(onPaper(builtPage('index.html', `<main id="text">${main}</main>`).main, new Map([['hill', 'the hill']])));
 
 rows<string, string>(
   'on paper',
@@ -129,11 +130,11 @@ rows<string, string>(
   (given, expect) => assert.equal(paper(given), expect),
 );
 
-const leaf = (place: string, part: string, main = '', opens = false): BuiltPage => ({
-  file: `${place}index.html`,
-  place,
-  html: `<main id="text"><h1>${place || 'first'}</h1>${main}</main><nav class="bottom-nav" aria-label="x">${['Now', 'Lists'].map((name) => `<a href="/"${name === part ? ` aria-current="${opens ? 'page' : 'true'}"` : ''}>${name}</a>`).join('')}</nav>`,
-});
+const leaf = (place: string, part: string, main = '', opens = false): BuiltPage =>
+  builtPage(
+    `${place}index.html`,
+    `<main id="text"><h1>${place || 'first'}</h1>${main}</main><nav class="bottom-nav" aria-label="x">${['Now', 'Lists'].map((name) => `<a href="/"${name === part ? ` aria-current="${opens ? 'page' : 'true'}"` : ''}>${name}</a>`).join('')}</nav>`,
+  );
 
 test('parts in the order of the navigation, pages in the order of their lists; no search, withdrawn or 404 page', () => {
   const withdrawn = leaf('lists/gone/', 'Lists');
@@ -145,7 +146,7 @@ test('parts in the order of the navigation, pages in the order of their lists; n
     leaf('lists/b/more/', 'Lists'),
     leaf('search/', 'Now'),
     leaf('year/', 'Now'),
-    { ...withdrawn, html: withdrawn.html.replace('<main ', '<main data-withdrawn ') },
+    builtPage(withdrawn.file, withdrawn.html.replace('<main ', '<main data-withdrawn ')),
     { ...leaf('', 'Now'), place: '404.html' },
   ];
   assert.deepEqual(
@@ -171,10 +172,11 @@ test('a publication in several notes is listed in full once', () => {
 });
 
 test('a mark without its note stops the build', () => {
-  const tree = onPaper(
+  const page = builtPage(
+    'index.html',
     '<main id="text"><p>8<sup class="mark"><a href="#note-1">1</a></sup></p><aside class="sidebar"></aside></main>',
-    new Map(),
   );
+  const tree = onPaper(page.main, new Map());
   assert.throws(() => settleSources(tree, 'lists/a/', new Sources([])), {
     message: 'lists/a/ names a source that it does not have: #note-1',
   });

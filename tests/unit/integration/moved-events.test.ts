@@ -1,22 +1,19 @@
 // An event that moved without a dated change is reported. One that moved with it, was added or was removed is not.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { clubCalendar } from '../../../src/integration/club-calendar.ts';
-import type { Club, Meeting, SeasonTasks } from '../../../src/integration/handed-over.ts';
+import { clubCalendar } from '../../../src/lib/club-calendar.ts';
+import type { CalendarClub, CalendarMeeting } from '../../../src/lib/club-calendar.ts';
+import type { SeasonTasks } from '../../../src/lib/season-tasks.ts';
 import { movedUnsaid } from '../../../src/integration/moved-events.ts';
-import { seasonCalendar } from '../../../src/integration/season-calendar.ts';
+import { seasonCalendar } from '../../../src/lib/season-calendar.ts';
 import { aDay, aMonthDay } from '../../days.ts';
 
-const club: Club = {
+const club: CalendarClub = {
   id: 'quarry-town',
   name: 'Quarry Town Beekeepers',
-  almanac: 'The almanac',
-  place: 'Test County',
-  language: 'en-US',
-  zone: 'Europe/London',
-  demonstration: false,
+  'time-zone': 'Europe/London',
 };
-const evening: Meeting = {
+const evening: CalendarMeeting = {
   id: '2026-03-24-mites',
   title: 'Mites, and how to count them; a long title that is folded over two lines of the file',
   summary: 'How.',
@@ -28,7 +25,7 @@ const evening: Meeting = {
   bring: [],
   changes: 1,
 };
-const meetings = (...changed: Partial<Meeting>[]): string =>
+const meetings = (...changed: Partial<CalendarMeeting>[]): string =>
   clubCalendar(
     club,
     changed.map((change) => ({ ...evening, ...change })),

@@ -8,17 +8,17 @@ import { serve, type Served } from '../../../src/cli/serve.ts';
 import { explainError } from '../../../src/cli/explain-error.ts';
 import type { Engine } from '../../../src/client/search/engine.ts';
 import { lookUp } from '../../../src/client/search/look-up.ts';
-import type { BuiltPage } from '../../../src/integration/built-pages.ts';
-import type { Word } from '../../../src/integration/handed-over.ts';
+import { builtPage, type BuiltPage } from '../../../src/integration/built-pages.ts';
+import type { SearchWord } from '../../../src/lib/search-content.ts';
 import { writeSearch } from '../../../src/integration/search-index.ts';
 import { foundOn } from '../../../src/integration/search-pages.ts';
 import { openSearch, placesFor, recordsIn } from '../../e2e/search-engine.ts';
 
-const page = (place: string, main: string, kind = 'know-how', title = 'Title'): BuiltPage => ({
-  file: `${place}index.html`,
-  place,
-  html: `<html><body><p>outside</p><main id="text" data-found-as="${kind}"><div class="text"><h1>${title}</h1>${main}</div><aside class="sidebar"><p>marginal</p></aside></main></body></html>`,
-});
+const page = (place: string, main: string, kind = 'know-how', title = 'Title'): BuiltPage =>
+  builtPage(
+    `${place}index.html`,
+    `<html><body><p>outside</p><main id="text" data-found-as="${kind}"><div class="text"><h1>${title}</h1>${main}</div><aside class="sidebar"><p>marginal</p></aside></main></body></html>`,
+  );
 const found = (main: string, kind?: string, place = 'a/b/') => foundOn(page(place, main, kind))[0]!;
 
 test('title, summary, headings and text are separate', () => {
@@ -55,7 +55,7 @@ test('a step is searched, and pages in the footer of a bulletin are not', () => 
 });
 
 test('a page without a kind is not found; a list entry is found by itself, and only once', () => {
-  assert.deepEqual(foundOn({ file: 'x', place: 'x/', html: '<main id="text"><h1>T</h1></main>' }), []);
+  assert.deepEqual(foundOn(builtPage('x/index.html', '<main id="text"><h1>T</h1></main>')), []);
   const [list, entry, ...more] = foundOn(
     page(
       'words/',
@@ -76,7 +76,7 @@ test('a meeting has its day in words', () => {
   );
 });
 
-const words: Word[] = [
+const words: SearchWord[] = [
   { id: 'varroa', names: ['varroa', 'verroa', 'red ticks'], more: '/pests/varroa/' },
   { id: 'sugar-roll', names: ['powdered-sugar roll', 'sugar shake'], more: '/lists/count/' },
 ];
@@ -94,7 +94,7 @@ const pages = [
 ];
 const opened: { folder: string; served: Served }[] = [];
 /** The search of a few pages, written and served. */
-async function made(of: readonly BuiltPage[], listed: readonly Word[], windows = {}): Promise<{ folder: string; engine: Engine }> {
+async function made(of: readonly BuiltPage[], listed: readonly SearchWord[], windows = {}): Promise<{ folder: string; engine: Engine }> {
   const folder = mkdtempSync(join(tmpdir(), 'almanac-search-'));
   await writeSearch(folder, of, listed, windows);
   const served = await serve({ folder, port: 0 });

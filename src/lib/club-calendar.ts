@@ -4,15 +4,29 @@
  */
 import ical, { ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
-import { addDays } from '../../shared/days/day.ts';
-import type { Club, Meeting } from './handed-over.ts';
+import { addDays, type Day } from '../../shared/days/day.ts';
+import type { Club } from '../schemas/club.ts';
+import type { Meeting } from '../schemas/meetings.ts';
+import type { Almanac } from './almanac.ts';
 import { WallClock } from './wall-clock.ts';
 
 /** Seconds after which a calendar program should fetch the file again: a day. */
 const ASK_AGAIN_AFTER = 24 * 60 * 60;
 
+export type CalendarClub = Pick<Club, 'id' | 'name' | 'time-zone'>;
+export type CalendarMeeting = Pick<Meeting, 'title' | 'summary' | 'kind' | 'place' | 'day' | 'last-day' | 'start' | 'finish' | 'bring'> & {
+  id: string;
+  calledOffBy?: string | undefined;
+  /** How many dated changes its history holds. */
+  changes: number;
+};
+
+/** The meetings as the calendar needs them. */
+export const calendarMeetings = (meetings: Almanac['meetings']): CalendarMeeting[] =>
+  meetings.map(({ id, data }) => ({ ...data, id, calledOffBy: data['called-off-by'], changes: data.history?.length ?? 0 }));
+
 /** `root` is the address of the first page, where the site has one. */
-export function clubCalendar(club: Club, meetings: readonly Meeting[], editionDay: string, root: string | null): string {
+export function clubCalendar(club: CalendarClub, meetings: readonly CalendarMeeting[], editionDay: Day, root: string | null): string {
   const calendar = ical({
     name: `Meetings of ${club.name}`,
     prodId: { company: club.id, product: 'almanac', language: 'EN' },
@@ -26,8 +40,8 @@ export function clubCalendar(club: Club, meetings: readonly Meeting[], editionDa
 
 function addMeeting(
   calendar: ICalCalendar,
-  meeting: Meeting,
-  { club, editionDay, root }: { club: Club; editionDay: string; root: string | null },
+  meeting: CalendarMeeting,
+  { club, editionDay, root }: { club: CalendarClub; editionDay: Day; root: string | null },
 ): void {
   const { start, end, allDay } = span(meeting);
   calendar.createEvent({
@@ -37,13 +51,13 @@ function addMeeting(
     start,
     end,
     allDay,
-    timezone: allDay ? null : club.zone,
+    timezone: allDay ? null : club['time-zone'],
     summary: meeting.title,
     location: meeting.place,
     description: [
       meeting.summary,
       meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`,
-      meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`,
+      meeting.bring && meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`,
     ]
       .filter(Boolean)
       .join('\n'),
@@ -53,7 +67,7 @@ function addMeeting(
 }
 
 /** All-day events where no hour is known, or where several days have no end time. */
-function span({ day, lastDay, start, finish }: Meeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
+function span({ day, 'last-day': lastDay, start, finish }: CalendarMeeting): { start: WallClock; end: WallClock | null; allDay: boolean } {
   if (!start || (lastDay && !finish))
     return { start: new WallClock(day, '00:00'), end: new WallClock(addDays(lastDay ?? day, 1), '00:00'), allDay: true };
   return { start: new WallClock(day, start), end: finish ? new WallClock(lastDay ?? day, finish) : null, allDay: false };

@@ -3,21 +3,17 @@ import assert from 'node:assert/strict';
 import { afterAll, onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
 import type { Day } from '../../../shared/days/day.ts';
-import { clubCalendar } from '../../../src/integration/club-calendar.ts';
-import type { Club, Meeting } from '../../../src/integration/handed-over.ts';
+import { clubCalendar } from '../../../src/lib/club-calendar.ts';
+import type { CalendarClub, CalendarMeeting } from '../../../src/lib/club-calendar.ts';
 import { rows, type Row } from '../../rows.ts';
 import { aDay } from '../../days.ts';
 
-const club: Club = {
+const club: CalendarClub = {
   id: 'quarry-town',
   name: 'Quarry Town Beekeepers',
-  almanac: 'The almanac',
-  place: 'Test County',
-  language: 'en-US',
-  zone: 'Europe/London',
-  demonstration: false,
+  'time-zone': 'Europe/London',
 };
-const evening: Meeting = {
+const evening: CalendarMeeting = {
   id: '2026-03-24-mites',
   title: 'Mites',
   summary: 'How to count.',
@@ -37,7 +33,7 @@ function read(text: string): ICAL.Event[] {
   return calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
 }
 
-const only = (meeting: Partial<Meeting>, of: Partial<Club> = {}): ICAL.Event => {
+const only = (meeting: Partial<CalendarMeeting>, of: Partial<CalendarClub> = {}): ICAL.Event => {
   const events = read(clubCalendar({ ...club, ...of }, [{ ...evening, ...meeting }], edition, null));
   assert.equal(events.length, 1);
   return events[0]!;
@@ -101,9 +97,11 @@ const halls: Row<{ zone: string; day: Day; start: string }, string>[] = [
     from: 'IST',
   },
 ];
-rows('the hall', halls, ({ zone, day, start }, expect) => assert.equal(instant(only({ day, start }, { zone }).startDate), expect));
+rows('the hall', halls, ({ zone, day, start }, expect) =>
+  assert.equal(instant(only({ day, start }, { 'time-zone': zone }).startDate), expect),
+);
 
-const spans: Row<Partial<Meeting>, { first: string; end: string; dates: boolean }>[] = [
+const spans: Row<Partial<CalendarMeeting>, { first: string; end: string; dates: boolean }>[] = [
   {
     case: 'one whole day',
     given: { day: aDay('2026-06-13'), start: undefined, finish: undefined },
@@ -112,7 +110,7 @@ const spans: Row<Partial<Meeting>, { first: string; end: string; dates: boolean 
   },
   {
     case: 'two whole days',
-    given: { day: aDay('2026-06-13'), lastDay: aDay('2026-06-14'), start: undefined, finish: undefined },
+    given: { day: aDay('2026-06-13'), 'last-day': aDay('2026-06-14'), start: undefined, finish: undefined },
     expect: { first: '2026-06-13', end: '2026-06-15', dates: true },
     from: 'RFC 5545, 3.6.1',
   },
@@ -124,13 +122,13 @@ const spans: Row<Partial<Meeting>, { first: string; end: string; dates: boolean 
   },
   {
     case: 'two days with hours',
-    given: { day: aDay('2026-06-13'), lastDay: aDay('2026-06-14'), start: '09:00', finish: '16:00' },
+    given: { day: aDay('2026-06-13'), 'last-day': aDay('2026-06-14'), start: '09:00', finish: '16:00' },
     expect: { first: '2026-06-13T09:00:00', end: '2026-06-14T16:00:00', dates: false },
     from: 'the hall',
   },
   {
     case: 'two days without a last hour',
-    given: { day: aDay('2026-06-13'), lastDay: aDay('2026-06-14'), start: '09:00', finish: undefined },
+    given: { day: aDay('2026-06-13'), 'last-day': aDay('2026-06-14'), start: '09:00', finish: undefined },
     expect: { first: '2026-06-13', end: '2026-06-15', dates: true },
     from: 'the hall',
   },

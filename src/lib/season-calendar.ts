@@ -6,13 +6,14 @@
 import ical, { ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { dayInYear, type MonthDay } from '../../shared/days/month-day.ts';
-import type { Club, SeasonTasks } from './handed-over.ts';
+import type { CalendarClub } from './club-calendar.ts';
+import type { SeasonTasks } from './season-tasks.ts';
 import { WallClock } from './wall-clock.ts';
 
 const ASK_AGAIN_AFTER = 24 * 60 * 60;
 
 /** `root` is the address of the first page, where the site has one. */
-export function seasonCalendar(club: Club, { district, name, tasks }: SeasonTasks, editionDay: Day, root: string | null): string {
+export function seasonCalendar(club: CalendarClub, { district, name, tasks }: SeasonTasks, editionDay: Day, root: string | null): string {
   const calendar = ical({
     name: `${club.name}: what to do in ${name}`,
     prodId: { company: club.id, product: 'almanac', language: 'EN' },

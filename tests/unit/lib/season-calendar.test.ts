@@ -2,19 +2,16 @@
 import assert from 'node:assert/strict';
 import { onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
-import type { Club, SeasonTasks, Task } from '../../../src/integration/handed-over.ts';
-import { nextOccurrence, seasonCalendar } from '../../../src/integration/season-calendar.ts';
+import type { CalendarClub } from '../../../src/lib/club-calendar.ts';
+import type { SeasonTasks, Task } from '../../../src/lib/season-tasks.ts';
+import { nextOccurrence, seasonCalendar } from '../../../src/lib/season-calendar.ts';
 import { rows, type Row } from '../../rows.ts';
 import { aDay, aMonthDay } from '../../days.ts';
 
-const club: Club = {
+const club: CalendarClub = {
   id: 'quarry-town',
   name: 'Quarry Town Beekeepers',
-  almanac: 'The almanac',
-  place: 'Test County',
-  language: 'en-US',
-  zone: 'Europe/London',
-  demonstration: false,
+  'time-zone': 'Europe/London',
 };
 const swarms: Task = {
   list: 'swarm-season',

@@ -1,19 +1,16 @@
 // changes.xml against RFC 4287: required elements of feed and entries, stable ids, text as text.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { changesFeed } from '../../../src/integration/feed.ts';
+import { changesFeed } from '../../../src/lib/feed.ts';
 import { aDay } from '../../days.ts';
 
 const club = {
   id: 'tamarack-county',
   name: 'Bees & <Friends>',
   almanac: 'The Almanac',
-  place: 'Test County',
-  language: 'en-US',
-  zone: 'America/New_York',
-  demonstration: true,
+  language: 'en-US' as const,
 };
-const edition = { day: aDay('2026-04-18'), fingerprint: 'x' };
+const edition = aDay('2026-04-18');
 const news = [
   { key: 'notice/one', title: 'Notice: "5 < 6" & more', words: 'Keep <3 hives & a note.', place: 'notices/', day: aDay('2026-05-01') },
   {
@@ -60,7 +57,7 @@ test('an id stays when the site moves, the words change and news comes before it
       { ...news[0]!, key: 'notice/two', title: 'Another' },
       { ...news[1]!, words: 'Other words.' },
     ],
-    { day: aDay('2027-01-01'), fingerprint: 'y' },
+    aDay('2027-01-01'),
     'https://else.example/',
   );
   assert.equal(idOf(later, 'Changed: Varroa'), idOf(feed, 'Changed: Varroa'));
