@@ -12,7 +12,7 @@ export function smallProject(files: Record<string, string>, { withPackages = fal
     for (const name of readdirSync(join(projectFolder, room)))
       if (/\.m?[jt]s$/.test(name)) copyFileSync(join(projectFolder, room, name), join(folder, room, name));
   }
-  for (const path of [join('src', 'source', 'passed-over.ts'), join('src', 'integration', 'fingerprint.ts')]) {
+  for (const path of ['src/source/passed-over.ts', 'src/integration/fingerprint.ts', 'shared/days/day.ts', 'shared/result.ts']) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     copyFileSync(join(projectFolder, path), join(folder, path));
   }
