@@ -27,6 +27,8 @@ export const viteConfig = (): ViteConfig => ({
   },
   plugins: [plainImports, mdxModules() as Plugin],
   build: {
+    // One sheet for the site: every page asks for the same file, and components may use each other's classes.
+    cssCodeSplit: false,
     // A one-line script that only imports the layout's is inlined, and nothing else is.
     assetsInlineLimit: (_path, content) => content.length < 200,
     rolldownOptions: {
