@@ -84,5 +84,11 @@ export const packageEvents = (plan: Plan, { cage, look, seal, worker, survival, 
     note: undefined,
     days: plan.curve?.backToStart,
   },
-  { name: 'first-mite-count', what: 'First mite count', why: 'Packages can bring mites with them.', note: mites, days: plan.firstMiteCount },
+  {
+    name: 'first-mite-count',
+    what: 'First mite count',
+    why: 'Packages can bring mites with them.',
+    note: mites,
+    days: plan.firstMiteCount,
+  },
 ];
