@@ -4,7 +4,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
-import { atField, type Said } from './place.ts';
+import { atField, type Message } from './place.ts';
 
 /** Bases in use lie between freezing and mild. A number outside belongs to the other scale. */
 const BASES = { F: { least: 25, most: 70 }, C: { least: -4, most: 21 } };
@@ -17,7 +17,7 @@ function sumFaults(
   bloom: NonNullable<Forage['bloom']>,
   hemisphere: Club['hemisphere'] | undefined,
 ): Diagnostic[] {
-  const at = (field: string, said: Omit<Said, 'rule' | 'field'> | null): Diagnostic[] =>
+  const at = (field: string, said: Omit<Message, 'rule' | 'field'> | null): Diagnostic[] =>
     said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : [];
   return [
     ...at('degree-days', bloom['degree-days'] > 0 ? null : { found: String(bloom['degree-days']), write: 'a sum over 0' }),
@@ -28,7 +28,7 @@ function sumFaults(
 }
 
 /** A sum in the other scale stays in that scale. Nobody converts it by hand. */
-function baseSaid({ base, scale }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
+function baseSaid({ base, scale }: NonNullable<Forage['bloom']>): Omit<Message, 'rule' | 'field'> | null {
   const { least, most } = BASES[scale];
   return base >= least && base <= most
     ? null
@@ -38,7 +38,7 @@ function baseSaid({ base, scale }: NonNullable<Forage['bloom']>): Omit<Said, 'ru
       };
 }
 
-function capSaid({ method, cap, base }: NonNullable<Forage['bloom']>): Omit<Said, 'rule' | 'field'> | null {
+function capSaid({ method, cap, base }: NonNullable<Forage['bloom']>): Omit<Message, 'rule' | 'field'> | null {
   if (method === 'modified' && cap === undefined)
     return { found: '"modified" without a cap', write: 'a line "cap:" as well, such as 86 in F' };
   if (cap === undefined) return null;
@@ -47,7 +47,7 @@ function capSaid({ method, cap, base }: NonNullable<Forage['bloom']>): Omit<Said
   return cap > base ? null : { found: `${cap}, which is not over the base of ${base}`, write: 'a higher cap' };
 }
 
-function fromSaid(from: MonthDay, hemisphere: Club['hemisphere'] | undefined): Omit<Said, 'rule' | 'field'> | null {
+function fromSaid(from: MonthDay, hemisphere: Club['hemisphere'] | undefined): Omit<Message, 'rule' | 'field'> | null {
   if (hemisphere === undefined) return null;
   const month = Number(from.slice(0, 2));
   const winter = hemisphere === 'north' ? month >= 11 || month <= 4 : month >= 5 && month <= 10;

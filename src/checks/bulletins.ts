@@ -31,16 +31,16 @@ function partFaults(page: Page): Diagnostic[] {
   const names = parts.map(({ name }) => name);
   const lost = BULLETIN_PARTS.filter((name) => !names.includes(name));
   const misspelt = parts.flatMap(({ heading, name }): Diagnostic[] => {
-    const meant = (BULLETIN_PARTS as readonly string[]).includes(name) ? null : nearest(name, lost);
-    if (!meant) return [];
-    lost.splice(lost.indexOf(meant as (typeof lost)[number]), 1);
+    const suggestion = (BULLETIN_PARTS as readonly string[]).includes(name) ? null : nearest(name, lost);
+    if (!suggestion) return [];
+    lost.splice(lost.indexOf(suggestion as (typeof lost)[number]), 1);
     return [
       atNode(page, heading, {
         rule: 'bulletin',
         field: 'a heading',
         found: `"${name}"`,
-        write: `"${meant}", as every bulletin has it`,
-        corrected: `## ${meant}`,
+        write: `"${suggestion}", as every bulletin has it`,
+        corrected: `## ${suggestion}`,
       }),
     ];
   });

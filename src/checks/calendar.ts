@@ -4,7 +4,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, walk } from '../source/prose.ts';
 import type { District } from '../schemas/as-season.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
-import { atField, atNode, isPage, type Said } from './place.ts';
+import { atField, atNode, isPage, type Message } from './place.ts';
 import { districtsIn, undated } from './season.ts';
 
 export function calendarFaults(club: ValidEntries): Diagnostic[] {
@@ -25,20 +25,20 @@ export function calendarFaults(club: ValidEntries): Diagnostic[] {
 type Around = { startsFrom: string | undefined; isList: boolean; districts: readonly District[] };
 
 function fieldFault(entry: SoundEntry, text: string, around: Around): Diagnostic[] {
-  const said = wrongWhen(text, around);
-  return said ? [atField(entry, ['when'], said)] : [];
+  const message = wrongWhen(text, around);
+  return message ? [atField(entry, ['when'], message)] : [];
 }
 
 function taskFaults(entry: SoundEntry, around: Around): Diagnostic[] {
   if (!isPage(entry)) return [];
   return [...walk(entry.tree)].flatMap((node) => {
     const when = isTag(node) && node.name === 'Task' ? attribute(node, 'when') : undefined;
-    const said = when === undefined ? null : wrongWhen(when, around);
-    return said ? [atNode(entry, node, { ...said, field: 'Task, when' })] : [];
+    const message = when === undefined ? null : wrongWhen(when, around);
+    return message ? [atNode(entry, node, { ...message, field: 'Task, when' })] : [];
   });
 }
 
-function wrongWhen(text: string, { startsFrom, isList, districts }: Around): Said | null {
+function wrongWhen(text: string, { startsFrom, isList, districts }: Around): Message | null {
   const read = readWhen(text);
   if (!read.ok) return { rule: 'when', field: 'when', found: read.found, write: read.write };
   const no = undated(anchorsIn(read.when), districts);

@@ -3,7 +3,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atField, type Said } from './place.ts';
+import { atField, type Message } from './place.ts';
 
 export function contactFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
@@ -17,7 +17,7 @@ export function contactFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Said, 'rule' | 'field'>): Diagnostic =>
+const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Message, 'rule' | 'field'>): Diagnostic =>
   atField(entry, path, { rule: 'contact', field, ...said });
 
 function consentFaults(entry: SoundEntry, contact: Contact, index: number): Diagnostic[] {

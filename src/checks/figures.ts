@@ -5,7 +5,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atField, atFieldName, type Said } from './place.ts';
+import { atField, atFieldName, type Message } from './place.ts';
 
 export function figureFaults(club: ValidEntries): Diagnostic[] {
   const seen = new Map(club.of.sources.map((source) => [source.id, source.data]));
@@ -21,11 +21,11 @@ export function figureFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-const at = (entry: SoundEntry, index: number, field: string, said: Omit<Said, 'rule' | 'field'>): Diagnostic =>
+const at = (entry: SoundEntry, index: number, field: string, message: Omit<Message, 'rule' | 'field'>): Diagnostic =>
   atField(entry, field ? ['rows', index, field] : ['rows', index], {
     rule: 'figure',
     field: `rows ${index + 1}${field ? `, ${field}` : ''}`,
-    ...said,
+    ...message,
   });
 
 function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, index: number): Diagnostic[] {
@@ -96,18 +96,18 @@ function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
  */
 function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   const { 'also-follows': also, 'no-row-in': without = [] } = entry.data;
-  const said = (field: string, found: string, write: string): Diagnostic =>
+  const message = (field: string, found: string, write: string): Diagnostic =>
     atField(entry, [field], { rule: 'figure', field, found, write });
   if (also === undefined)
     return without.length === 0
       ? []
-      : [said('no-row-in', 'parts of the year, while one row alone is followed', 'the parts that it covers as "phases:" of that row')];
+      : [message('no-row-in', 'parts of the year, while one row alone is followed', 'the parts that it covers as "phases:" of that row')];
   const followed = followedRows(entry.data);
   const covering = entry.data.rows.filter(({ id, until }) => followed.includes(id) && until === undefined);
   const allYear = covering.find(({ phases = [] }) => phases.length === 0);
   if (allYear)
     return [
-      said(
+      message(
         'also-follows',
         `the row "${allYear.id}" without "phases:", so that it covers the whole year`,
         'the parts of the year that each followed row covers, as its "phases:"',
@@ -117,12 +117,12 @@ function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
     const rows = [...new Set(covering.filter(({ phases }) => phases!.includes(phase)).map(({ id }) => id))];
     const named = rows.map((id) => `"${id}"`).join(' and ');
     if (rows.length > 1)
-      return [said('also-follows', `${phaseName(phase)} covered twice, by ${named}`, 'the part of the year in one of the rows alone')];
+      return [message('also-follows', `${phaseName(phase)} covered twice, by ${named}`, 'the part of the year in one of the rows alone')];
     if (rows.length === 1 && without.includes(phase))
-      return [said('no-row-in', `${phaseName(phase)}, which the row ${named} covers`, 'it in one of the two places')];
+      return [message('no-row-in', `${phaseName(phase)}, which the row ${named} covers`, 'it in one of the two places')];
     return rows.length === 1 || without.includes(phase)
       ? []
-      : [said('also-follows', `no row for ${phaseName(phase)}`, `a row that covers it, or "no-row-in: [${phase}]"`)];
+      : [message('also-follows', `no row for ${phaseName(phase)}`, `a row that covers it, or "no-row-in: [${phase}]"`)];
   });
 }
 

@@ -6,7 +6,7 @@ import { samePlace } from '../../shared/treatments/label-row.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Treatment, TreatmentRow } from '../schemas/treatments.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
-import { atField, type Said } from './place.ts';
+import { atField, type Message } from './place.ts';
 
 const US = ['United States', 'United States of America', 'US', 'USA'];
 /** Fields that only an opened label can supply. */
@@ -23,11 +23,11 @@ export function labelFaults(club: ValidEntries): Diagnostic[] {
   );
 }
 
-const at = (entry: SoundEntry<Treatment>, index: number, field: PropertyKey[], said: Pick<Said, 'found' | 'write'>): Diagnostic =>
+const at = (entry: SoundEntry<Treatment>, index: number, field: PropertyKey[], message: Pick<Message, 'found' | 'write'>): Diagnostic =>
   atField(entry, ['rows', index, ...field], {
     rule: 'label',
     field: [`rows ${index + 1}`, ...field.map((key) => (typeof key === 'number' ? key + 1 : key))].join(', ').replace(/, (?=\d)/g, ' '),
-    ...said,
+    ...message,
   });
 
 function registrationFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {

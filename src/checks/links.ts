@@ -6,9 +6,9 @@ import { isTag, walk, attribute } from '../source/prose.ts';
 import { addressesOf, CALCULATORS, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Said } from './place.ts';
+import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Message } from './place.ts';
 
-type Wrong = Pick<Said, 'found' | 'write'>;
+type Wrong = Pick<Message, 'found' | 'write'>;
 
 export function linkFaults(club: ValidEntries): Diagnostic[] {
   const addresses = addressesOf(club);
@@ -94,10 +94,10 @@ function inside(url: string, from: Entry, { known, drafts }: Addresses): Wrong |
 function onPage(fragment: string, names: Set<string>, where: string): Wrong | null {
   const name = plain(fragment);
   if (names.has(name)) return null;
-  const meant = nearest(name, names);
+  const suggestion = nearest(name, names);
   return {
     found: `"#${fragment}", which is not on ${where}`,
-    write: meant ? `"#${meant}"` : 'the name of one of its headings, or no # at all',
+    write: suggestion ? `"#${suggestion}"` : 'the name of one of its headings, or no # at all',
   };
 }
 
@@ -126,8 +126,8 @@ function near(address: string, known: Map<string, unknown>): string {
   if (known.has(lower)) return `"${lower}"`;
   const last = lower.split('/').at(-2)!;
   const same = [...known.keys()].find((each) => last !== '' && each.endsWith(`/${last}/`));
-  const meant = same ?? nearest(lower, known.keys());
-  return meant ? `"${meant}"` : 'the address of a page that is there';
+  const suggestion = same ?? nearest(lower, known.keys());
+  return suggestion ? `"${suggestion}"` : 'the address of a page that is there';
 }
 
 /** `name=value&name=value`, as the calculators write it. */
@@ -141,13 +141,13 @@ function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Diagno
   const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
   const faults: Diagnostic[] = [];
   if (tool !== undefined && !(CALCULATORS as readonly string[]).includes(tool)) {
-    const meant = nearest(tool, CALCULATORS);
+    const suggestion = nearest(tool, CALCULATORS);
     faults.push(
       atNode(page, tag, {
         rule: 'reference',
         field: 'Example, tool',
         found: `"${tool}", which is no calculator`,
-        write: meant ? `"${meant}"` : `one of: ${CALCULATORS.join(', ')}`,
+        write: suggestion ? `"${suggestion}"` : `one of: ${CALCULATORS.join(', ')}`,
       }),
     );
   }

@@ -4,7 +4,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atField, type Said } from './place.ts';
+import { atField, type Message } from './place.ts';
 
 export function meetingFaults(club: ValidEntries): Diagnostic[] {
   const districts = club.club?.data.districts.map(({ id }) => id);
@@ -15,7 +15,7 @@ export function meetingFaults(club: ValidEntries): Diagnostic[] {
   ]);
 }
 
-const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Said, 'rule' | 'field'>): Diagnostic =>
+const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Message, 'rule' | 'field'>): Diagnostic =>
   atField(entry, [field], { rule: 'meeting', field, ...said });
 
 function dayFaults(entry: SoundEntry<Meeting>): Diagnostic[] {

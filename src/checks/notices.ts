@@ -55,13 +55,13 @@ function districtFaults(entry: SoundEntry<Notice>, club: ValidEntries): Diagnost
 
 function concernFaults(entry: SoundEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Diagnostic[] {
   if (address === EVERY_PAGE || known.has(address)) return [];
-  const meant = nearest(address, [...known.keys(), EVERY_PAGE]);
+  const suggestion = nearest(address, [...known.keys(), EVERY_PAGE]);
   return [
     atField(entry, ['concerns', index], {
       rule: 'notice',
       field: `concerns ${index + 1}`,
       found: `"${address}", which is no page of this almanac`,
-      write: meant ? `"${meant}"` : 'an address such as /pests/varroa/, or "every page"',
+      write: suggestion ? `"${suggestion}"` : 'an address such as /pests/varroa/, or "every page"',
     }),
   ];
 }

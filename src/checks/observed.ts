@@ -39,8 +39,8 @@ function yearsFaults(written: Written, observed: readonly ObservedYear[], hemisp
     ...observed.flatMap((year, index) =>
       anchorRules.flatMap((rule) => {
         const day = year[rule.id];
-        const said = day === undefined ? null : (outOfYear(day, year.year, hemisphere) ?? outOfOrder(day, rule, year));
-        return said ? [at(written, index, rule.id, said.found, said.write)] : [];
+        const message = day === undefined ? null : (outOfYear(day, year.year, hemisphere) ?? outOfOrder(day, rule, year));
+        return message ? [at(written, index, rule.id, message.found, message.write)] : [];
       }),
     ),
   ];
@@ -84,8 +84,8 @@ function bloomNotes(
   return [
     ...twinFaults(written, observed),
     ...observed.flatMap(({ year, first, last }, index) => {
-      const said = outOfYear(first, year, hemisphere);
-      if (said) return [at(written, index, 'first', said.found, said.write)];
+      const message = outOfYear(first, year, hemisphere);
+      if (message) return [at(written, index, 'first', message.found, message.write)];
       if (last === undefined || last >= first) return [];
       return [at(written, index, 'last', `${last}, before first, ${first}`, 'the later day as last')];
     }),

@@ -8,9 +8,9 @@ import { isPictureName, isUnreadName, refusalOf } from '../source/picture-file.t
 import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../source/pictures.ts';
 import type { ValidEntries } from './fields.ts';
 import { nearest } from './nearest.ts';
-import { atNode, isPage, sourceOf, type Page, type Said } from './place.ts';
+import { atNode, isPage, sourceOf, type Page, type Message } from './place.ts';
 
-type Wrong = Pick<Said, 'found' | 'write'>;
+type Wrong = Pick<Message, 'found' | 'write'>;
 
 export function pictureFaults({ folder }: ValidEntries): Diagnostic[] {
   const shown = picturesShown(folder).flatMap((each) =>

@@ -5,7 +5,7 @@ import type { Entry } from '../source/folder.ts';
 import type { TagNode } from '../source/prose.ts';
 
 /** A diagnostic without its position. */
-export type Said = Pick<Diagnostic, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
+export type Message = Pick<Diagnostic, 'rule' | 'field' | 'found' | 'write'> & { corrected?: string | undefined };
 
 export type Page = Entry & { tree: NonNullable<Entry['tree']> };
 
@@ -16,24 +16,24 @@ export { isDraft } from '../source/draft.ts';
 /** Withdrawn entries are removed from all output. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;
 
-export const atField = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic =>
-  made(entry, entry.fields.placeOf(path), said);
+export const atField = (entry: Entry, path: readonly PropertyKey[], message: Message): Diagnostic =>
+  made(entry, entry.fields.placeOf(path), message);
 
-export const atFieldName = (entry: Entry, path: readonly PropertyKey[], said: Said): Diagnostic =>
-  made(entry, entry.fields.placeOfName(path), said);
+export const atFieldName = (entry: Entry, path: readonly PropertyKey[], message: Message): Diagnostic =>
+  made(entry, entry.fields.placeOfName(path), message);
 
-export const atBody = (entry: Entry, said: Said): Diagnostic =>
-  made(entry, { line: Math.min(entry.bodyLine, entry.text.split('\n').length), column: 1 }, said);
+export const atBody = (entry: Entry, message: Message): Diagnostic =>
+  made(entry, { line: Math.min(entry.bodyLine, entry.text.split('\n').length), column: 1 }, message);
 
-export const atNode = (entry: Entry, node: Nodes | TagNode, said: Said): Diagnostic => made(entry, placeOf(entry, node), said);
+export const atNode = (entry: Entry, node: Nodes | TagNode, message: Message): Diagnostic => made(entry, placeOf(entry, node), message);
 
 /** At the first place below `node` where the source contains `words`. */
-export function atWords(entry: Entry, node: Nodes | TagNode, words: string, said: Said): Diagnostic {
+export function atWords(entry: Entry, node: Nodes | TagNode, words: string, message: Message): Diagnostic {
   const start = node.position?.start.offset ?? 0;
   const index = entry.body.indexOf(words, start);
-  if (index < 0 || index > (node.position?.end.offset ?? Infinity)) return atNode(entry, node, said);
+  if (index < 0 || index > (node.position?.end.offset ?? Infinity)) return atNode(entry, node, message);
   const before = entry.body.slice(0, index).split('\n');
-  return made(entry, { line: entry.bodyLine + before.length - 1, column: before.at(-1)!.length + 1 }, said);
+  return made(entry, { line: entry.bodyLine + before.length - 1, column: before.at(-1)!.length + 1 }, message);
 }
 
 export function placeOf(entry: Entry, node: Nodes | TagNode): { line: number; column: number } {
@@ -48,6 +48,6 @@ export const sourceOf = (entry: Entry, node: Nodes | TagNode): string =>
 /** A line of the file, without its line end. */
 export const lineAt = (entry: Entry, line: number): string => entry.text.split('\n')[line - 1] ?? '';
 
-function made(entry: Entry, at: { line: number; column: number }, { corrected, ...said }: Said): Diagnostic {
-  return { path: entry.path, ...at, ...said, ...(corrected === undefined ? {} : { corrected }) };
+function made(entry: Entry, at: { line: number; column: number }, { corrected, ...message }: Message): Diagnostic {
+  return { path: entry.path, ...at, ...message, ...(corrected === undefined ? {} : { corrected }) };
 }

@@ -76,13 +76,13 @@ const WHY = {
 function bloomFaults(entry: SoundEntry<Club>, club: ValidEntries, districts: readonly District[]): Diagnostic[] {
   return Object.entries(entry.data.season['by-bloom'] ?? {}).flatMap(([anchor, plant]) => {
     if (plant === undefined) return [];
-    const said = (found: string, write: string): Diagnostic[] => [
+    const message = (found: string, write: string): Diagnostic[] => [
       at(entry, ['season', 'by-bloom', anchor], `season, by-bloom, ${anchor}`, `"${plant}", ${found}`, write),
     ];
     const near = nearest(plant, club.ids.forage);
-    if (!club.ids.forage.has(plant)) return said('which is not in forage/', near ? `"${near}"` : 'the name of a file in forage/');
+    if (!club.ids.forage.has(plant)) return message('which is not in forage/', near ? `"${near}"` : 'the name of a file in forage/');
     const bloom = districts[0]?.blooms.find((each) => each.plant === plant)?.bloom;
-    return !bloom || bloom.ok ? [] : said(WHY[bloom.reason], 'a plant that this club can date');
+    return !bloom || bloom.ok ? [] : message(WHY[bloom.reason], 'a plant that this club can date');
   });
 }
 

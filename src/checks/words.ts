@@ -84,16 +84,16 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Diagnostic[] {
     if (known) return [ours(page, node, typed, known)];
     const html = HTML[name.toLowerCase()];
     if (html) return [fault(page, node, typed, `${quoted(typed)}, which is HTML`, html)];
-    const meant = asTag ? (nearest(name, TAGS) as Tag | null) : null;
-    if (meant) return [ours(page, node, typed, meant)];
+    const suggestion = asTag ? (nearest(name, TAGS) as Tag | null) : null;
+    if (suggestion) return [ours(page, node, typed, suggestion)];
     return asTag ? [fault(page, node, typed, `a tag ${quoted(typed)} that the almanac does not know`, `one of: ${TAGS.join(', ')}`)] : [];
   });
 }
 
-function ours(page: Page, node: Text, typed: string, meant: Tag): Diagnostic {
-  const mended = mend(typed, meant);
+function ours(page: Page, node: Text, typed: string, suggestion: Tag): Diagnostic {
+  const mended = mend(typed, suggestion);
   const found = /[“”„‘’«»]/.test(typed) ? `${quoted(typed)} with curly quotes` : quoted(typed);
-  const at = fault(page, node, typed, found, mended ?? FORMS[meant].example);
+  const at = fault(page, node, typed, found, mended ?? FORMS[suggestion].example);
   const line = lineAt(page, at.line);
   return mended && line.includes(typed) ? { ...at, corrected: line.replace(typed, mended).trim() } : at;
 }

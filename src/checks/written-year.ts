@@ -36,8 +36,8 @@ export function writtenYearFaults(entry: SoundEntry<Club>): Diagnostic[] {
   if (faults.length > 0) return faults;
   for (const [index, phase] of phases.entries()) {
     const before = (index + phases.length - 1) % phases.length;
-    const said = join(windows[before]!, windows[index]!, phaseName(phases[before]!));
-    if (said) faults.push(at(entry, phase, said.found, said.write));
+    const message = join(windows[before]!, windows[index]!, phaseName(phases[before]!));
+    if (message) faults.push(at(entry, phase, message.found, message.write));
   }
   const total = windows.reduce((sum, window) => sum + daysInWindow(window!), 0);
   if (faults.length === 0 && total !== 365)

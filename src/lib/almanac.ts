@@ -22,7 +22,7 @@ import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { withLines } from './contacts.ts';
-import { isPublished, standing, withdrawalOf } from './published.ts';
+import { isPublished, withoutWithdrawn, withdrawalOf } from './published.ts';
 import { rowOn } from './figures.ts';
 import type { PictureFiles } from './render-context.ts';
 import { seasonsOf, type DistrictSeason } from './season.ts';
@@ -128,7 +128,7 @@ const onSources = <T extends { rows: { source?: string | undefined }[] }>(
   sources: ReadonlyMap<string, unknown>,
 ): Item<T>[] =>
   items
-    .map((item) => ({ ...item, data: { ...item.data, rows: standing(item.data.rows, sources) } }))
+    .map((item) => ({ ...item, data: { ...item.data, rows: withoutWithdrawn(item.data.rows, sources) } }))
     .filter(({ data }) => data.rows.length > 0);
 
 const withBloom = ({ data: { bloom, ...data }, ...item }: Item<Forage>, sources: ReadonlyMap<string, unknown>): Item<Forage> => ({

@@ -8,7 +8,7 @@ import type { Almanac } from './content.ts';
 import { contactFor, lineNumber, reached, type Reached } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
-import { leads } from './tools.ts';
+import { linkExists } from './tools.ts';
 import type { RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { packageDays } from './package-figures.ts';
@@ -56,7 +56,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
     cautions: cautionsFor(work, almanac.cautions),
     around: {
       base,
-      leads,
+      linkExists,
       figure: (id, rowId) => {
         const figure = almanac.figures.get(id);
         const row = figure && rowOn(figure, rowId ?? figure.follows, day);

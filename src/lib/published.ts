@@ -22,7 +22,9 @@ export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
 }
 
 /** The rows whose source is not withdrawn. */
-export const standing = <Row extends { source?: string | undefined }>(rows: readonly Row[], sources: ReadonlyMap<string, unknown>): Row[] =>
-  rows.filter(({ source }) => source === undefined || sources.has(source));
+export const withoutWithdrawn = <Row extends { source?: string | undefined }>(
+  rows: readonly Row[],
+  sources: ReadonlyMap<string, unknown>,
+): Row[] => rows.filter(({ source }) => source === undefined || sources.has(source));
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;

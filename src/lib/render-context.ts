@@ -30,7 +30,7 @@ export type RenderContext = {
   /** The folder of the published site, with both slashes. */
   base: string;
   /** False where the address is on this site but no page has it. */
-  leads: (address: string) => boolean;
+  linkExists: (address: string) => boolean;
   /** A figure in the club's units, whose note is added to the sidebar. Null when no row is in force. */
   figure: (id: string, row?: string) => FigureShown | null;
   contact: (duty: string) => ContactShown | null;

@@ -24,7 +24,7 @@ export const TOOLS: readonly Tool[] = [
 ];
 
 /** False for the address of a calculator that this almanac does not have. Nothing may link to it. */
-export const leads = (address: string): boolean => {
+export const linkExists = (address: string): boolean => {
   const [, slug] = /^\/work-it-out\/([^/#]+)/.exec(address) ?? [];
   return slug === undefined || TOOLS.some((tool) => tool.slug === slug);
 };

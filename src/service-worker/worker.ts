@@ -42,10 +42,10 @@ self.addEventListener('message', (event) => {
   if (data === 'new edition') {
     asker = source;
     void self.skipWaiting();
-  } else event.waitUntil(standing(data, source).then((told) => source.postMessage(told)));
+  } else event.waitUntil(cacheStatus(data, source).then((told) => source.postMessage(told)));
 });
 
-async function standing(day: string, source: WindowClient): Promise<Told> {
+async function cacheStatus(day: string, source: WindowClient): Promise<Told> {
   if (self.registration.waiting?.scriptURL && self.serviceWorker?.state === 'installed') {
     if (day !== copy.day || (await openPages()).length > 1) return newEdition();
     // The page already has this edition, and no other is open, so nobody notices the change.

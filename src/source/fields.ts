@@ -35,7 +35,7 @@ export function splitPage(text: string): { fields: string; fieldsLine: number; b
 
 /** The reason why a page could not be split. */
 export function unsplit(path: string, text: string): Diagnostic {
-  const said = (line: number, found: string, write: string): Diagnostic => ({
+  const message = (line: number, found: string, write: string): Diagnostic => ({
     path,
     line,
     column: 1,
@@ -47,12 +47,12 @@ export function unsplit(path: string, text: string): Diagnostic {
   const lines = text.split('\n');
   const first = lines.findIndex((line) => line.trim() !== '');
   if (!LIKE_A_LINE.test(lines[first] ?? ''))
-    return said(1, 'no fields at its head', '"---" on the first line, then the fields, then "---" on a line of its own');
-  if (lines[first]!.trim() !== '---') return said(first + 1, `"${lines[first]!.trim()}" above the fields`, '"---"');
+    return message(1, 'no fields at its head', '"---" on the first line, then the fields, then "---" on a line of its own');
+  if (lines[first]!.trim() !== '---') return message(first + 1, `"${lines[first]!.trim()}" above the fields`, '"---"');
   const second = lines.findIndex((line, index) => index > first && LIKE_A_LINE.test(line));
-  if (second >= 0) return said(second + 1, `"${lines[second]!.trim()}" below the fields`, '"---"');
+  if (second >= 0) return message(second + 1, `"${lines[second]!.trim()}" below the fields`, '"---"');
   const last = lines.findIndex((line, index) => index > first && line.trim() !== '' && !/^\s*#|^\s*-?\s*[\w-]+:|^\s+/.test(line));
-  return said(last < 0 ? lines.length : last + 1, 'fields that do not end', '"---" on a line of its own below them');
+  return message(last < 0 ? lines.length : last + 1, 'fields that do not end', '"---" on a line of its own below them');
 }
 
 /** Parses fields that begin on `firstLine` of the file at `path`. */
@@ -66,7 +66,7 @@ export function readFields(path: string, text: string, firstLine: number): { fie
   const errors: readonly YAMLError[] = [...document.errors, ...document.warnings];
   const open = errors.length > 0 ? (oddIndent(text) ?? unclosed(text, errors[0]!.pos[0])) : null;
   const faults = open
-    ? [{ path, ...place(open.offset), rule: 'fields', field: 'the line', ...open.said }]
+    ? [{ path, ...place(open.offset), rule: 'fields', field: 'the line', ...open.message }]
     : errors
         .map((error): Diagnostic => {
           const at = place(error.pos[0]);
@@ -75,12 +75,12 @@ export function readFields(path: string, text: string, firstLine: number): { fie
         .filter(({ line }, index, all) => all.findIndex((other) => other.line === line) === index);
   if (errors.length === 0)
     faults.push(
-      ...pointerFaults(document, text).map(({ offset, said }): Diagnostic => ({
+      ...pointerFaults(document, text).map(({ offset, message }): Diagnostic => ({
         path,
         ...place(offset),
         rule: 'fields',
         field: 'the line',
-        ...said,
+        ...message,
       })),
     );
   return {
@@ -100,12 +100,12 @@ type Said = Pick<Diagnostic, 'found' | 'write' | 'corrected'>;
  * Non-breaking and other odd spaces that look like plain ones but are no indentation, or a first field that is indented more than the
  * others.
  */
-function oddIndent(text: string): { offset: number; said: Said } | null {
+function oddIndent(text: string): { offset: number; message: Said } | null {
   const first = /^(?:[ ]*(?:#.*)?\n)*([ ]+)([\w-]+:.*)$/m.exec(text);
   if (first && first.index === 0 && /^[\w-]+:/m.test(text))
     return {
       offset: first[0].length - first[2]!.length,
-      said: {
+      message: {
         found: `${first[1]!.length === 1 ? 'a space' : 'spaces'} before the first field`,
         write: 'every field at the start of its line',
         corrected: first[2]!,
@@ -115,7 +115,7 @@ function oddIndent(text: string): { offset: number; said: Said } | null {
   return (
     match && {
       offset: match.index,
-      said: {
+      message: {
         found: 'a space of another kind at the start of the line',
         write: 'plain spaces',
         corrected: `${match[0].replace(/\s/g, ' ')}${lineAt(text, match.index + match[0].length).trimStart()}`,
@@ -125,7 +125,7 @@ function oddIndent(text: string): { offset: number; said: Said } | null {
 }
 
 /** The first value before `end` with an unclosed quote or bracket. The lines after it are not the cause. */
-function unclosed(text: string, end: number): { offset: number; said: Said } | null {
+function unclosed(text: string, end: number): { offset: number; message: Said } | null {
   for (const match of text.matchAll(/^([ ]*(?:- )?(?:[\w-]+:[ ]+)?)(["'[{])(.*)$/gm)) {
     const [, before, sign, rest] = match as unknown as [string, string, string, string];
     if (match.index > end) return null;
@@ -134,7 +134,7 @@ function unclosed(text: string, end: number): { offset: number; said: Said } | n
     const isQuote = sign === close;
     return {
       offset: match.index + before.length,
-      said: {
+      message: {
         found: `${sign} that is not closed`,
         write: isQuote ? `another ${sign} at the end` : `${close} at the end, or the value in quotes`,
         corrected: isQuote ? `${before}${sign}${rest.trimEnd()}${sign}` : `${before}"${sign}${rest.trimEnd()}"`,
@@ -145,18 +145,18 @@ function unclosed(text: string, end: number): { offset: number; said: Said } | n
 }
 
 /** `*words*`, `&words`, `? [names]` and `0x7E3` have another meaning in YAML, which no author intends. */
-function pointerFaults(document: Document, text: string): { offset: number; said: Said }[] {
-  const faults: { offset: number; said: Said }[] = [];
+function pointerFaults(document: Document, text: string): { offset: number; message: Said }[] {
+  const faults: { offset: number; message: Said }[] = [];
   visit(document, {
     Pair(_, { key }) {
       if (isNode(key) && key.range && !isScalar(key) && !isAlias(key))
-        faults.push({ offset: key.range[0], said: { found: 'brackets where the name of a field should be', write: '"name: value"' } });
+        faults.push({ offset: key.range[0], message: { found: 'brackets where the name of a field should be', write: '"name: value"' } });
     },
     Node(_, node) {
       if (isScalar(node) && typeof node.value === 'number' && Number.isFinite(node.value) && /[xoe]/i.test(node.source ?? '')) {
         faults.push({
           offset: node.range![0],
-          said: { found: `${node.source}, which is read as ${node.value}`, write: 'the number in plain digits' },
+          message: { found: `${node.source}, which is read as ${node.value}`, write: 'the number in plain digits' },
         });
       }
       const anchor = 'anchor' in node ? node.anchor : undefined;
@@ -165,7 +165,7 @@ function pointerFaults(document: Document, text: string): { offset: number; said
       const typed = /^(\s*(?:- )?(?:[\w-]+:\s+)?)(.*)$/.exec(line)!;
       faults.push({
         offset: node.range[0],
-        said: {
+        message: {
           found: `${typed[2]!.charAt(0)} at the start of a value, which means something else there`,
           write: 'the value in quotes',
           corrected: `${typed[1]}"${typed[2]!.replace(/"/g, '\\"')}"`,

@@ -64,7 +64,8 @@ export const TAG_MEANINGS: Record<Tag, { prints: string; attributes: Readonly<Re
     attributes: { of: 'The name of the day, as the `/about/` page lists it.' },
   },
   Line: {
-    prints: 'The number of the emergency line or the poison line of `club.yaml`. In a `summary:` and in a caution write `{emergency}` or `{poison}`.',
+    prints:
+      'The number of the emergency line or the poison line of `club.yaml`. In a `summary:` and in a caution write `{emergency}` or `{poison}`.',
     attributes: { of: '`emergency` or `poison`.' },
   },
   Caution: {

@@ -17,34 +17,34 @@ const club = document.documentElement.dataset.shelf!.split('/')[0]!;
 const told = find('status');
 const tell = (words: string): void => void (told.textContent = words);
 
-function change(make: (kept: ChecklistState) => ChecklistState): void {
+function change(make: (state: ChecklistState) => ChecklistState): void {
   store.change(make);
   show();
   drawRuns();
 }
-const inRun = (make: (run: Run) => Run): void => change((kept) => inOpenRun(kept, id, make));
+const inRun = (make: (run: Run) => Run): void => change((state) => inOpenRun(state, id, make));
 
 const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
   today: () => setDay(today),
   well: (button) => answerStep(button.value, 'All is well here.'),
   asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
-  'new-run': () => change((kept) => begin(kept, id, freshId(kept, id), { name: '', ticks: {} })),
+  'new-run': () => change((state) => begin(state, id, freshId(state, id), { name: '', ticks: {} })),
   'name-run': () => {
     const name = prompt('A name for this run, such as "green hive":', openRun(store.read(), id).name);
-    if (name !== null) change((kept) => changeOpen(kept, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
+    if (name !== null) change((state) => changeOpen(state, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
   },
   'file-run': () => {
     if (confirm('File this run? It stays here to be read, and a new one is opened.'))
-      change((kept) => file(kept, id, today, freshId(kept, id)));
+      change((state) => file(state, id, today, freshId(state, id)));
   },
   'start-again': () => {
-    if (confirm('Take all ticks and notes off this run? Other runs and lists keep theirs.')) change((kept) => startAgain(kept, id));
+    if (confirm('Take all ticks and notes off this run? Other runs and lists keep theirs.')) change((state) => startAgain(state, id));
   },
   'set-aside': () => {
     try {
       setAside(localStorage, key);
       store.mended();
-      change((kept) => kept);
+      change((state) => state);
       tell('What could not be read was put aside, not deleted. Ticks are kept again.');
     } catch {
       tell('This browser has no room to put it aside. Nothing was changed.');
@@ -69,7 +69,7 @@ export async function answer(touched: HTMLButtonElement): Promise<void> {
 function own(field: HTMLInputElement | HTMLSelectElement): void {
   const name = field.dataset.own!;
   if (name === 'day') return setTypedDay(field as HTMLInputElement);
-  if (name === 'run') return change((kept) => open(kept, id, field.value));
+  if (name === 'run') return change((state) => open(state, id, field.value));
   if (name === 'note')
     return inRun((run) => ({
       ...run,
@@ -109,7 +109,7 @@ function setDay(day: Day): void {
 }
 
 function setYard(words: string): void {
-  change(({ yard: _, ...kept }) => (words ? { ...kept, yard: words } : kept));
+  change(({ yard: _, ...state }) => (words ? { ...state, yard: words } : state));
   tell(words ? 'The address stands beside the emergency number on every list.' : 'No address is kept now.');
 }
 
@@ -172,13 +172,13 @@ async function openFile(chosen: File | undefined): Promise<void> {
         'other-club': 'That file is another club’s.',
       }[read.reason],
     );
-  propose(read.kept, `The file of ${read.saved || 'an unknown day'}`);
+  propose(read.state, `The file of ${read.saved || 'an unknown day'}`);
 }
 
 /** Offers the run in an address. */
-export function offer(tail: string): void {
+export function offer(fragment: string): void {
   const read = runFromTail(
-    tail,
+    fragment,
     boxes.map((box) => box.dataset.tick!),
     today,
   );
@@ -191,7 +191,7 @@ export function offer(tail: string): void {
 }
 
 function propose(theirs: ChecklistState, from: string): void {
-  const { kept, difference } = merge(store.read(), theirs);
+  const { state, difference } = merge(store.read(), theirs);
   const { ticks, notes, runs, clashes } = difference;
   tell(
     `${from} would add ${ticks} ${ticks === 1 ? 'tick' : 'ticks'}, ${notes} ${notes === 1 ? 'note' : 'notes'} and ${runs} ${runs === 1 ? 'run' : 'runs'}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `,
@@ -199,9 +199,9 @@ function propose(theirs: ChecklistState, from: string): void {
   const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Take it over' });
   const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Leave it' });
   take.addEventListener('click', () => {
-    change((now) => merge(now, theirs).kept);
+    change((now) => merge(now, theirs).state);
     const opened = theirs.lists[id]?.open;
-    if (opened && kept.lists[id]?.runs[opened]) change((now) => open(now, id, opened));
+    if (opened && state.lists[id]?.runs[opened]) change((now) => open(now, id, opened));
     tell('Taken over.');
   });
   leave.addEventListener('click', () => tell('Left as it was.'));
@@ -220,9 +220,9 @@ async function saveCalendar(): Promise<void> {
 }
 
 function showLink(): void {
-  const tail = linkTail(openRun(store.read(), id), find<HTMLInputElement>('with-name').checked);
-  if (!tail) return tell('This run is too long for an address. Save it to a file instead.');
-  const address = location.href.split('#')[0] + tail;
+  const fragment = linkTail(openRun(store.read(), id), find<HTMLInputElement>('with-name').checked);
+  if (!fragment) return tell('This run is too long for an address. Save it to a file instead.');
+  const address = location.href.split('#')[0] + fragment;
   tell('This address holds the ticks and the day; it is sent to no server. ');
   const field = Object.assign(document.createElement('input'), {
     type: 'text',

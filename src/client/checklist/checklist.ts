@@ -35,8 +35,8 @@ const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box)
 let dated: Promise<typeof import('./dated.ts')> | undefined;
 
 export function show(): void {
-  const kept = store.read();
-  const run = openRun(kept, id);
+  const state = store.read();
+  const run = openRun(state, id);
   let next: HTMLInputElement | null = null;
   let paused = false;
   for (const box of boxes) {
@@ -88,7 +88,7 @@ list.addEventListener('change', (event) => {
   const step = box.dataset.tick;
   if (!step) return;
   const tick = box.checked ? { on: today, of: printOf(wordsOf(box)) } : null;
-  store.change((kept) => inOpenRun(kept, id, (run) => withTick(run, step, tick)));
+  store.change((state) => inOpenRun(state, id, (run) => withTick(run, step, tick)));
   void navigator.storage?.persist?.();
   show();
 });

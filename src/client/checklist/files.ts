@@ -5,22 +5,22 @@ import { own, readState, VERSION, type ChecklistState } from './record.ts';
 export const FORMAT = 'almanac-runs';
 
 /** The whole record as the text of a file. */
-export const asFile = (kept: ChecklistState, club: string, saved: string): string =>
-  `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, ...(kept.yard && { yard: kept.yard }), lists: kept.lists }, null, 2)}\n`;
+export const asFile = (state: ChecklistState, club: string, saved: string): string =>
+  `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, ...(state.yard && { yard: state.yard }), lists: state.lists }, null, 2)}\n`;
 
-export type Opened = { ok: true; kept: ChecklistState; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
+export type Opened = { ok: true; state: ChecklistState; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
 
 export function fromFile(text: string, club: string): Opened {
   try {
     const value = JSON.parse(text.replace(/^\uFEFF/, '')) as { format?: string; club?: string; saved?: string };
     if (value.format !== FORMAT) return { ok: false, reason: 'not-a-record' };
     if (value.club !== club) return { ok: false, reason: 'other-club' };
-    const { kept, trouble } = readState(text.replace(/^\uFEFF/, ''));
+    const { state, trouble } = readState(text.replace(/^\uFEFF/, ''));
     if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
-    if (!isWhole(kept)) return { ok: false, reason: 'not-a-record' };
+    if (!isWhole(state)) return { ok: false, reason: 'not-a-record' };
     return {
       ok: true,
-      kept: { version: VERSION, lists: kept.lists, ...(typeof kept.yard === 'string' && { yard: kept.yard }) },
+      state: { version: VERSION, lists: state.lists, ...(typeof state.yard === 'string' && { yard: state.yard }) },
       saved: typeof value.saved === 'string' ? value.saved : '',
     };
   } catch {
@@ -53,8 +53,8 @@ function isWhole({ lists }: ChecklistState): boolean {
 }
 
 /** One line per tick or note: list, run, step, ticked on, note, asked. RFC 4180. */
-export function asTable(kept: ChecklistState): string {
-  const rows = Object.entries(kept.lists).flatMap(([list, { runs }]) =>
+export function asTable(state: ChecklistState): string {
+  const rows = Object.entries(state.lists).flatMap(([list, { runs }]) =>
     Object.entries(runs).flatMap(([id, run]) => {
       const steps = new Set([...Object.keys(run.ticks), ...Object.keys(run.notes ?? {}), ...Object.keys(run.asked ?? {})]);
       return [...steps].map((step) => [

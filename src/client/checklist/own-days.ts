@@ -24,10 +24,10 @@ export function spanOf(days: string, run: Run): Span | null {
 export function spanWords({ from, to }: Span, today: Day, done: boolean): string {
   const days =
     from === to ? formatDayWithWeekday(from) : `${weekday(from)} ${formatDayRange(from, to).replace(' to ', ` to ${weekday(to)} `)}`;
-  return done ? days : `${days}: ${standing(from, to, today)}`;
+  return done ? days : `${days}: ${dueStatus(from, to, today)}`;
 }
 
-function standing(from: Day, to: Day, today: Day): string {
+function dueStatus(from: Day, to: Day, today: Day): string {
   const late = daysBetween(to, today);
   if (late > 0) return `overdue by ${count(late)}`;
   const left = daysBetween(today, from);

@@ -39,18 +39,18 @@ export function tickOf(run: Run, step: string, print: string): 'done' | 'changed
   return !tick ? null : tick.of === '' || tick.of === print ? 'done' : 'changed';
 }
 
-export const listOf = (kept: ChecklistState, list: string): ListRecord => own(kept.lists, list) ?? { open: FIRST_RUN, runs: {} };
-export const openRun = (kept: ChecklistState, list: string): Run => {
-  const held = listOf(kept, list);
+export const listOf = (state: ChecklistState, list: string): ListRecord => own(state.lists, list) ?? { open: FIRST_RUN, runs: {} };
+export const openRun = (state: ChecklistState, list: string): Run => {
+  const held = listOf(state, list);
   return own(held.runs, held.open) ?? { name: '', ticks: {} };
 };
 
 /** The record with a change to the open run of a list. A filed run stays unchanged. */
-export function inOpenRun(kept: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
-  const held = listOf(kept, list);
-  const run = openRun(kept, list);
-  if (run.filed) return kept;
-  return { ...kept, lists: { ...kept.lists, [list]: { ...held, runs: { ...held.runs, [held.open]: change(run) } } } };
+export function inOpenRun(state: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
+  const held = listOf(state, list);
+  const run = openRun(state, list);
+  if (run.filed) return state;
+  return { ...state, lists: { ...state.lists, [list]: { ...held, runs: { ...held.runs, [held.open]: change(run) } } } };
 }
 
 export const withTick = (run: Run, step: string, tick: Tick | null): Run => ({
@@ -63,21 +63,21 @@ export function without<T>(held: Record<string, T>, key: string): Record<string,
   return rest;
 }
 
-export type Reading = { kept: ChecklistState; trouble: null | 'damaged' | 'newer' };
+export type Reading = { state: ChecklistState; trouble: null | 'damaged' | 'newer' };
 
 /** Parses a record from its text. An error is returned with its reason, and nothing is discarded here. */
 export function readState(text: string | null): Reading {
-  if (!text) return { kept: emptyState(), trouble: null };
+  if (!text) return { state: emptyState(), trouble: null };
   try {
     const value = JSON.parse(text) as ChecklistState;
-    if (typeof value?.version !== 'number' || !isRecord(value.lists)) return { kept: emptyState(), trouble: 'damaged' };
-    if (value.version > VERSION) return { kept: emptyState(), trouble: 'newer' };
+    if (typeof value?.version !== 'number' || !isRecord(value.lists)) return { state: emptyState(), trouble: 'damaged' };
+    if (value.version > VERSION) return { state: emptyState(), trouble: 'newer' };
     const whole = Object.values(value.lists).every(
       (list) => isRecord(list) && isRecord(list.runs) && Object.values(list.runs).every((run) => isRecord(run) && isRecord(run.ticks)),
     );
-    return whole ? { kept: { ...value, version: VERSION }, trouble: null } : { kept: emptyState(), trouble: 'damaged' };
+    return whole ? { state: { ...value, version: VERSION }, trouble: null } : { state: emptyState(), trouble: 'damaged' };
   } catch {
-    return { kept: emptyState(), trouble: 'damaged' };
+    return { state: emptyState(), trouble: 'damaged' };
   }
 }
 

@@ -1,33 +1,33 @@
 /* Runs of one checklist, each named by the reader: begin, open, name, file, start again. Pure functions. */
 import { listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
 
-const withList = (kept: ChecklistState, list: string, held: ListRecord): ChecklistState => ({
-  ...kept,
-  lists: { ...kept.lists, [list]: held },
+const withList = (state: ChecklistState, list: string, held: ListRecord): ChecklistState => ({
+  ...state,
+  lists: { ...state.lists, [list]: held },
 });
 
 /** Begins a run and opens it. `id` must be new in the list. */
-export function begin(kept: ChecklistState, list: string, id: string, run: Run): ChecklistState {
-  const held = listOf(kept, list);
+export function begin(state: ChecklistState, list: string, id: string, run: Run): ChecklistState {
+  const held = listOf(state, list);
   if (Object.hasOwn(held.runs, id)) throw new RangeError(`begin: needs a new id, got ${id}`);
-  return withList(kept, list, { open: id, runs: { ...held.runs, [id]: run } });
+  return withList(state, list, { open: id, runs: { ...held.runs, [id]: run } });
 }
 
-export function open(kept: ChecklistState, list: string, id: string): ChecklistState {
-  const held = listOf(kept, list);
-  return Object.hasOwn(held.runs, id) ? withList(kept, list, { ...held, open: id }) : kept;
+export function open(state: ChecklistState, list: string, id: string): ChecklistState {
+  const held = listOf(state, list);
+  return Object.hasOwn(held.runs, id) ? withList(state, list, { ...held, open: id }) : state;
 }
 
 /** Changes the open run, filed or not, for its name and its filing. */
-export function changeOpen(kept: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
-  const held = listOf(kept, list);
-  return withList(kept, list, { ...held, runs: { ...held.runs, [held.open]: change(held.runs[held.open] ?? { name: '', ticks: {} }) } });
+export function changeOpen(state: ChecklistState, list: string, change: (run: Run) => Run): ChecklistState {
+  const held = listOf(state, list);
+  return withList(state, list, { ...held, runs: { ...held.runs, [held.open]: change(held.runs[held.open] ?? { name: '', ticks: {} }) } });
 }
 
 /** Files the open run under its day and opens a new one. A filed run can still be read. */
-export const file = (kept: ChecklistState, list: string, day: string, nextId: string): ChecklistState =>
+export const file = (state: ChecklistState, list: string, day: string, nextId: string): ChecklistState =>
   begin(
-    changeOpen(kept, list, (run) => ({ ...run, filed: day })),
+    changeOpen(state, list, (run) => ({ ...run, filed: day })),
     list,
     nextId,
     { name: '', ticks: {} },
@@ -37,18 +37,18 @@ export const file = (kept: ChecklistState, list: string, day: string, nextId: st
  * Removes all ticks, notes and answers from the open run. Its name stays. Ticks of steps that are not in today's list go too, after
  * confirmation.
  */
-export const startAgain = (kept: ChecklistState, list: string): ChecklistState =>
-  changeOpen(kept, list, ({ name }) => ({ name, ticks: {} }));
+export const startAgain = (state: ChecklistState, list: string): ChecklistState =>
+  changeOpen(state, list, ({ name }) => ({ name, ticks: {} }));
 
 /** A new id for a run: the next free number. */
-export function freshId(kept: ChecklistState, list: string): string {
-  const taken = Object.keys(listOf(kept, list).runs);
+export function freshId(state: ChecklistState, list: string): string {
+  const taken = Object.keys(listOf(state, list).runs);
   for (let number = taken.length + 1; ; number += 1) if (!taken.includes(`run ${number}`)) return `run ${number}`;
 }
 
 /** Runs in display order: newest last, filed ones after the others. */
-export function runsOf(kept: ChecklistState, list: string): { id: string; run: Run; open: boolean; name: string }[] {
-  const held = listOf(kept, list);
+export function runsOf(state: ChecklistState, list: string): { id: string; run: Run; open: boolean; name: string }[] {
+  const held = listOf(state, list);
   return Object.entries(held.runs)
     .map(([id, run]) => ({ id, run, open: id === held.open, name: run.name || id }))
     .sort((a, b) => Number(Boolean(a.run.filed)) - Number(Boolean(b.run.filed)));
@@ -60,27 +60,27 @@ export type Difference = { ticks: number; notes: number; runs: number; clashes: 
  * Merges two records: every tick and note of both. Where the two differ in a note, an answer or a day, ours stays and the conflict is
  * reported. Runs are the same when list and id are equal and either the name or a tick agrees.
  */
-export function merge(ours: ChecklistState, theirs: ChecklistState): { kept: ChecklistState; difference: Difference } {
+export function merge(ours: ChecklistState, theirs: ChecklistState): { state: ChecklistState; difference: Difference } {
   const difference: Difference = { ticks: 0, notes: 0, runs: 0, clashes: [] };
-  let kept = ours;
+  let state = ours;
   for (const [list, held] of Object.entries(theirs.lists)) {
-    for (const [id, run] of Object.entries(held.runs)) kept = mergeRun(kept, list, id, run, difference);
+    for (const [id, run] of Object.entries(held.runs)) state = mergeRun(state, list, id, run, difference);
   }
   if (theirs.yard && ours.yard && theirs.yard !== ours.yard) difference.clashes.push('the yard’s address');
-  else if (theirs.yard) kept = { ...kept, yard: theirs.yard };
-  return { kept, difference };
+  else if (theirs.yard) state = { ...state, yard: theirs.yard };
+  return { state, difference };
 }
 
-function mergeRun(kept: ChecklistState, list: string, id: string, theirs: Run, difference: Difference): ChecklistState {
-  const held = listOf(kept, list);
+function mergeRun(state: ChecklistState, list: string, id: string, theirs: Run, difference: Difference): ChecklistState {
+  const held = listOf(state, list);
   const ours = Object.hasOwn(held.runs, id) ? held.runs[id]! : null;
   const same = ours && (ours.name === theirs.name || !ours.name || !theirs.name);
   if (!ours || !same) {
     difference.runs += 1;
     difference.ticks += Object.keys(theirs.ticks).length;
     difference.notes += Object.keys(theirs.notes ?? {}).length;
-    const free = ours ? freshId(kept, list) : id;
-    return withList(kept, list, { open: Object.keys(held.runs).length === 0 ? free : held.open, runs: { ...held.runs, [free]: theirs } });
+    const free = ours ? freshId(state, list) : id;
+    return withList(state, list, { open: Object.keys(held.runs).length === 0 ? free : held.open, runs: { ...held.runs, [free]: theirs } });
   }
   const both = <T>(field: 'ticks' | 'notes' | 'asked' | 'choices'): Record<string, T> =>
     joined(ours[field] as Record<string, T> | undefined, theirs[field] as Record<string, T> | undefined, (key) => {
@@ -91,7 +91,7 @@ function mergeRun(kept: ChecklistState, list: string, id: string, theirs: Run, d
   if (ours.day && theirs.day && ours.day !== theirs.day) difference.clashes.push(`${list}, day`);
   const run: Run = { ...theirs, ...ours, name: ours.name || theirs.name, ticks: both('ticks') };
   for (const field of ['notes', 'asked', 'choices'] as const) if (ours[field] || theirs[field]) run[field] = both<string>(field);
-  return withList(kept, list, { ...held, runs: { ...held.runs, [id]: run } });
+  return withList(state, list, { ...held, runs: { ...held.runs, [id]: run } });
 }
 
 function joined<T>(ours: Record<string, T> = {}, theirs: Record<string, T> = {}, clash: (key: string) => void): Record<string, T> {

@@ -2,12 +2,12 @@
 import type { Shelf } from './store.ts';
 
 /** Throws where the browser has no space. Nothing is lost then. */
-export function setAside(shelf: Shelf, key: string): void {
-  const text = shelf.getItem(key);
+export function setAside(storage: Shelf, key: string): void {
+  const text = storage.getItem(key);
   if (text === null) return;
   let number = 1;
-  while (shelf.getItem(`${key} set aside ${number}`) !== null) number += 1;
+  while (storage.getItem(`${key} set aside ${number}`) !== null) number += 1;
   const name = `${key} set aside ${number}`;
-  shelf.setItem(name, text);
-  if (shelf.getItem(name) !== text) throw new Error('not kept');
+  storage.setItem(name, text);
+  if (storage.getItem(name) !== text) throw new Error('not kept');
 }

@@ -18,14 +18,14 @@ export function linkTail(run: Run, withName: boolean): string | null {
     Object.keys(run.ticks).map(shortOf).join(''),
     ...(withName && run.name ? [encodeURIComponent(run.name)] : []),
   ];
-  const tail = `#run=${parts.join(';')}`;
-  return tail.length <= LONGEST_LINK ? tail : null;
+  const fragment = `#run=${parts.join(';')}`;
+  return fragment.length <= LONGEST_LINK ? fragment : null;
 }
 
 /** The run in an address, matched with the steps of this list. Null when there is none. */
-export function runFromTail(tail: string, steps: readonly string[], today: string): { run: Run; unknown: number } | null {
-  const match = /^#run=(\d{4}-\d\d-\d\d)?;([a-z,]*);((?:[0-9a-z]{3})*)(?:;([^;]*))?$/.exec(tail);
-  if (!match || tail.length > LONGEST_LINK || (match[1] && !parseDay(match[1]).ok)) return null;
+export function runFromTail(fragment: string, steps: readonly string[], today: string): { run: Run; unknown: number } | null {
+  const match = /^#run=(\d{4}-\d\d-\d\d)?;([a-z,]*);((?:[0-9a-z]{3})*)(?:;([^;]*))?$/.exec(fragment);
+  if (!match || fragment.length > LONGEST_LINK || (match[1] && !parseDay(match[1]).ok)) return null;
   const shorts = match[3]!.match(/.{3}/g) ?? [];
   const known = new Map(steps.map((step) => [shortOf(step), step]));
   const ticks = Object.fromEntries(shorts.flatMap((short) => (known.has(short) ? [[known.get(short)!, { on: today, of: '' }]] : [])));

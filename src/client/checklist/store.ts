@@ -11,7 +11,7 @@ export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 export type Store = {
   read: () => ChecklistState;
   /** Applies a change and stores it. `trouble` is null when it was stored. */
-  change: (change: (kept: ChecklistState) => ChecklistState) => void;
+  change: (change: (state: ChecklistState) => ChecklistState) => void;
   trouble: () => Trouble | null;
   /** Call after the damaged record was moved away. The next change is stored again, with all ticks made meanwhile. */
   mended: () => void;
@@ -25,9 +25,9 @@ export function openStore(open: () => Shelf, key: string): Store {
   let trouble: Trouble | null = null;
 
   function stored(): ChecklistState {
-    const { kept, trouble: found } = readState(open().getItem(key));
+    const { state, trouble: found } = readState(open().getItem(key));
     if (found) throw found;
-    return kept;
+    return state;
   }
 
   function read(): ChecklistState {
@@ -40,7 +40,7 @@ export function openStore(open: () => Shelf, key: string): Store {
     }
   }
 
-  function change(make: (kept: ChecklistState) => ChecklistState): void {
+  function change(make: (state: ChecklistState) => ChecklistState): void {
     const next = make(read());
     if (trouble && trouble !== 'full') {
       inMemory = next;

@@ -70,7 +70,7 @@ test('the ticks are those that the reader made, whatever happens between', () =>
           const text = asFile(store.read(), 'tamarack-county', '2026-04-18');
           const opened = fromFile(text, 'tamarack-county');
           assert.ok(opened.ok, 'what was saved can be opened');
-          store.change((kept) => merge(kept, opened.kept).kept);
+          store.change((kept) => merge(kept, opened.state).state);
         }
         // An older edition wrote the same with a lower version.
         if (each.does === 'older' && storage.held.has(KEY))
@@ -190,13 +190,13 @@ const ticksIn = (kept: ChecklistState): string[] =>
 test('two merged records contain every tick of both, and a second merge changes nothing', () => {
   fc.assert(
     fc.property(someKept, someKept, (ours, theirs) => {
-      const { kept } = merge(ours, theirs);
+      const { state: kept } = merge(ours, theirs);
       for (const [id, run] of Object.entries(ours.lists[LIST]?.runs ?? {}))
         for (const [step, tick] of Object.entries(run.ticks)) assert.deepEqual(kept.lists[LIST]!.runs[id]!.ticks[step], tick);
       const all = ticksIn(kept);
       for (const step of ticksIn(theirs)) assert.ok(all.includes(step));
       const again = merge(kept, ours);
-      assert.deepEqual(again.kept, kept);
+      assert.deepEqual(again.state, kept);
       assert.equal(again.difference.ticks, 0);
     }),
     { numRuns: 2_000 },
@@ -229,8 +229,8 @@ test("the yard's address is in the file, is imported where there is none, and is
   const ours: ChecklistState = { ...emptyState(), yard: 'Mill Lane' };
   const opened = fromFile(asFile(ours, 'tamarack-county', '2026-04-18'), 'tamarack-county');
   assert.ok(opened.ok);
-  assert.equal(merge(emptyState(), opened.kept).kept.yard, 'Mill Lane');
-  const { kept, difference } = merge({ ...emptyState(), yard: 'Hill Road' }, opened.kept);
+  assert.equal(merge(emptyState(), opened.state).state.yard, 'Mill Lane');
+  const { state: kept, difference } = merge({ ...emptyState(), yard: 'Hill Road' }, opened.state);
   assert.equal(kept.yard, 'Hill Road');
   assert.deepEqual(difference.clashes, ['the yard’s address']);
   assert.equal(begin(ours, LIST, 'run 2', { name: '', ticks: {} }).yard, 'Mill Lane');
