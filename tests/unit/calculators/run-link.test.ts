@@ -83,7 +83,7 @@ test('the reader distinguishes a file of another club, of a newer edition, and o
   });
   assert.deepEqual(
     fromFile('\uFEFF{"format":"almanac-runs","version":2,"club":"tamarack-county","saved":"2026-04-18","lists":{}}', 'tamarack-county'),
-    { ok: true, kept: { version: 2, lists: {} }, saved: '2026-04-18' },
+    { ok: true, state: { version: 2, lists: {} }, saved: '2026-04-18' },
   );
 });
 
