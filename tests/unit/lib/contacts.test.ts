@@ -4,7 +4,7 @@ import { test } from 'vitest';
 import { contactFor, inSentence, reached } from '../../../src/lib/contacts.ts';
 import { cautionsFor } from '../../../src/lib/hazards.ts';
 import { askOf } from '../../../src/lib/page-context.ts';
-import { leads, TOOLS, toolContact, toolOf, toolWork } from '../../../src/lib/tools.ts';
+import { linkExists, TOOLS, toolContact, toolOf, toolWork } from '../../../src/lib/tools.ts';
 import { askWithdrawn } from '../../../src/lib/withdrawn.ts';
 import { almanacOf, contact } from './almanac.ts';
 
@@ -67,9 +67,10 @@ test('a page carries every caution that its work calls for, once, the gravest fi
 test('a calculator asks of hands only what the club has the cautions for', () =>
   assert.deepEqual(toolWork(almanacOf({ cautions: Object.fromEntries(cautions) }), ['open-hive', 'acid']), ['open-hive']));
 
-test('an address leads somewhere unless it is that of a calculator which is not there', () => {
-  for (const address of ['/', '/lists/winter/', '/work-it-out/', '/work-it-out/syrup/#brix']) assert.equal(leads(address), true, address);
-  for (const address of ['/work-it-out/honey/', '/work-it-out/honey#a']) assert.equal(leads(address), false, address);
+test('an address linkExists somewhere unless it is that of a calculator which is not there', () => {
+  for (const address of ['/', '/lists/winter/', '/work-it-out/', '/work-it-out/syrup/#brix'])
+    assert.equal(linkExists(address), true, address);
+  for (const address of ['/work-it-out/honey/', '/work-it-out/honey#a']) assert.equal(linkExists(address), false, address);
 });
 
 test('a calculator is found by its slug, and whom to ask after it is the first duty that the club has', () => {

@@ -6,7 +6,7 @@ import { noticesAt, noticesFrom } from '../../../src/lib/notices.ts';
 import { datedPages, seasonalCautions } from '../../../src/lib/now.ts';
 import { furtherSources, reviewOf } from '../../../src/lib/page-context.ts';
 import { picturesBeside } from '../../../src/lib/pictures.ts';
-import { isPublished, standing, withdrawalOf } from '../../../src/lib/published.ts';
+import { isPublished, withoutWithdrawn, withdrawalOf } from '../../../src/lib/published.ts';
 import { pastReview } from '../../../src/lib/reviewed.ts';
 import { almanacOf, district, entry, figure, row, source } from './almanac.ts';
 
@@ -31,7 +31,7 @@ test('a draft is in no built site, and in the preview', () => {
 });
 
 test('rows stand as long as their source does; a row without a source stands', () =>
-  assert.deepEqual(standing([{ source: 'a' }, { source: 'gone' }, {}], new Map([['a', 1]])), [{ source: 'a' }, {}]));
+  assert.deepEqual(withoutWithdrawn([{ source: 'a' }, { source: 'gone' }, {}], new Map([['a', 1]])), [{ source: 'a' }, {}]));
 
 const history = [
   { changed: '2026-02-01', what: 'The level.' },
