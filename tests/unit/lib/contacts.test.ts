@@ -67,7 +67,7 @@ test('a page carries every caution that its work calls for, once, the gravest fi
 test('a calculator asks of hands only what the club has the cautions for', () =>
   assert.deepEqual(toolWork(almanacOf({ cautions: Object.fromEntries(cautions) }), ['open-hive', 'acid']), ['open-hive']));
 
-test('an address linkExists somewhere unless it is that of a calculator which is not there', () => {
+test('every address has a target except that of an unknown calculator', () => {
   for (const address of ['/', '/lists/winter/', '/work-it-out/', '/work-it-out/syrup/#brix'])
     assert.equal(linkExists(address), true, address);
   for (const address of ['/work-it-out/honey/', '/work-it-out/honey#a']) assert.equal(linkExists(address), false, address);
