@@ -3,6 +3,7 @@
  * similar sounds cost less, because people spell by ear. The cost of each change of letters is computed once, because each unknown word
  * is compared with thousands.
  */
+import { editDistance } from './edit-distance.ts';
 
 const DOUBLED = 0.5;
 const VOWEL_TOO_MANY = 0.8;
@@ -31,25 +32,11 @@ const codes = (word: string): number[] => Array.from(word, (letter) => letter.ch
 /** Counts up to `most`. A larger result only means "too far". */
 export function slips(typed: string, right: string, most = Number.POSITIVE_INFINITY): number {
   if (Math.abs(typed.length - right.length) * DOUBLED > most) return most + 1;
-  const [a, b] = [codes(typed), codes(right)];
-  let before: number[] = [];
-  let row = [...b, 0].map((_, at) => at);
-  let next: number[] = [];
-  for (let i = 0; i < a.length; i++) {
-    let nearest = (next[0] = i + 1);
-    const extra = oneTooMany(a, i);
-    for (let j = 0; j < b.length; j++) {
-      let least = Math.min(row[j + 1]! + extra, next[j]! + oneTooMany(b, j), row[j]! + change(a[i]!, b[j]!));
-      if (i > 0 && j > 0 && a[i] === b[j - 1] && a[i - 1] === b[j]) least = Math.min(least, before[j - 1]! + SWAPPED);
-      next[j + 1] = least;
-      if (least < nearest) nearest = least;
-    }
-    if (nearest > most) return most + 1;
-    [before, row, next] = [row, next, before];
-  }
-  return row[b.length]! + (a[0] === b[0] ? 0 : FIRST_LETTER);
+  return editDistance(codes(typed), codes(right), SPELLING, most) + (typed[0] === right[0] ? 0 : FIRST_LETTER);
 }
 
 /** The cost of leaving out or inserting this letter. */
-const oneTooMany = (word: readonly number[], at: number): number => (word[at] === word[at - 1] ? DOUBLED : (EXTRA[word[at]!] ?? 1));
+const oneTooMany = (word: ArrayLike<number>, at: number): number => (word[at] === word[at - 1] ? DOUBLED : (EXTRA[word[at]!] ?? 1));
 const change = (a: number, b: number): number => (a === b ? 0 : (COSTS[a * LETTERS.length + b] ?? 1));
+
+const SPELLING = { extra: oneTooMany, change, swap: SWAPPED };

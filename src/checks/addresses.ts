@@ -1,23 +1,9 @@
 /* Addresses of the site, and the fragments that exist on each page. */
 import { attribute, headingIds, isTag, walk } from '../source/prose.ts';
+import { calculatorNames } from '../schemas/calculators.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { ValidEntries } from './fields.ts';
 import { isDraft, isPage, type Page } from './place.ts';
-
-/** Calculator slugs, the last part of their addresses. */
-export const CALCULATORS = [
-  'mite-count',
-  'sampling-plan',
-  'sticky-board',
-  'syrup',
-  'winter-stores',
-  'package-calendar',
-  'package-order',
-  'weight-check',
-  'brood-dates',
-  'treatment-window',
-  'degree-days',
-] as const;
 
 /** Pages that exist in every club. */
 const STANDING = [
@@ -42,7 +28,7 @@ const STANDING = [
   '/figures/',
   '/counts/',
   '/open/',
-  ...CALCULATORS.map((slug) => `/work-it-out/${slug}/`),
+  ...calculatorNames.map((slug) => `/work-it-out/${slug}/`),
 ];
 
 export type Addresses = {

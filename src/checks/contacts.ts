@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, type Message } from './place.ts';
 
 export function contactFaults(club: ValidEntries): Diagnostic[] {
@@ -92,7 +92,7 @@ function districtFaults(entry: SoundEntry<Club>): Diagnostic[] {
       : [
           at(entry, ['contacts', index, 'district'], `contacts ${index + 1}, district`, {
             found: `"${district}", which is not among the districts`,
-            write: `"${nearest(district, ids) ?? ids.join('", "')}"`,
+            write: `"${nearestName(district, ids) ?? ids.join('", "')}"`,
           }),
         ],
   );
@@ -104,7 +104,7 @@ function sourceFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[]
   return (['emergency', 'poison'] as const).flatMap((line) => {
     const source = entry.data[line]?.source;
     if (source === undefined || club.ids.sources.has(source)) return [];
-    const near = nearest(source, club.ids.sources);
+    const near = nearestName(source, club.ids.sources);
     return [
       atField(entry, [line, 'source'], {
         rule: 'reference',

@@ -1,12 +1,12 @@
 /* Suggests corrections for a value that a schema refused: a similar word, quotes added or removed, `yes` for `true`. */
 import type { z } from 'astro/zod';
 import type { Entry } from '../source/folder.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { lineAt } from './place.ts';
 
 /** The word of a list of choices that the author most likely meant. */
 export function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
-  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearest(value, issue.values.map(String)) : null;
+  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearestName(value, issue.values.map(String)) : null;
   return near === null ? null : `"${near}"`;
 }
 

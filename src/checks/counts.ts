@@ -1,7 +1,7 @@
 /* Checks that count rows name the club's own districts. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ValidEntries } from './fields.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField } from './place.ts';
 
 export function countFaults(club: ValidEntries): Diagnostic[] {
@@ -15,7 +15,7 @@ export function countFaults(club: ValidEntries): Diagnostic[] {
           rule: 'count',
           field: `rows ${index + 1}, district`,
           found: `"${district}", which is not among the districts of club.yaml`,
-          write: `"${nearest(district, ids) ?? ids.join('", "')}"`,
+          write: `"${nearestName(district, ids) ?? ids.join('", "')}"`,
         }),
       ];
     }),

@@ -20,7 +20,7 @@ import type { Word } from '../schemas/words.ts';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
 import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 
 type Of = {
   checklists: Checklist;
@@ -101,14 +101,14 @@ function passed(entry: Entry): SoundEntry | null {
 /** Fields with a misspelt name, which are therefore not also reported as missing. */
 const meantBy = (entry: Entry, issue: z.core.$ZodIssue): string[] =>
   issue.code === 'unrecognized_keys'
-    ? issue.keys.map((key) => String([...issue.path, nearest(key, namesAllowed(schemaOf(entry)!, issue.path))]))
+    ? issue.keys.map((key) => String([...issue.path, nearestName(key, namesAllowed(schemaOf(entry)!, issue.path))]))
     : [];
 
 function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Diagnostic[] {
   const path = issue.path as PropertyKey[];
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => {
-      const near = nearest(key, namesAllowed(schemaOf(entry)!, path));
+      const near = nearestName(key, namesAllowed(schemaOf(entry)!, path));
       return {
         path: entry.path,
         ...entry.fields.placeOfName([...path, key]),

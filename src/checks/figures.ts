@@ -4,7 +4,7 @@ import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, atFieldName, type Message } from './place.ts';
 
 export function figureFaults(club: ValidEntries): Diagnostic[] {
@@ -80,7 +80,7 @@ function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
   const unknown = named.filter(([id]) => !ids.has(id));
   if (unknown.length === 0) return sharedYearFaults(entry);
   return unknown.map(([id, path]) => {
-    const near = nearest(id, ids);
+    const near = nearestName(id, ids);
     return atField(entry, path, {
       rule: 'figure',
       field: String(path[0]),

@@ -3,9 +3,10 @@ import type { Link } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import { isTag, walk, attribute } from '../source/prose.ts';
-import { addressesOf, CALCULATORS, namesOn, type Addresses } from './addresses.ts';
+import { calculatorNames } from '../schemas/calculators.ts';
+import { addressesOf, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Message } from './place.ts';
 
 type Wrong = Pick<Message, 'found' | 'write'>;
@@ -94,7 +95,7 @@ function inside(url: string, from: Entry, { known, drafts }: Addresses): Wrong |
 function onPage(fragment: string, names: Set<string>, where: string): Wrong | null {
   const name = plain(fragment);
   if (names.has(name)) return null;
-  const suggestion = nearest(name, names);
+  const suggestion = nearestName(name, names);
   return {
     found: `"#${fragment}", which is not on ${where}`,
     write: suggestion ? `"#${suggestion}"` : 'the name of one of its headings, or no # at all',
@@ -126,7 +127,7 @@ function near(address: string, known: Map<string, unknown>): string {
   if (known.has(lower)) return `"${lower}"`;
   const last = lower.split('/').at(-2)!;
   const same = [...known.keys()].find((each) => last !== '' && each.endsWith(`/${last}/`));
-  const suggestion = same ?? nearest(lower, known.keys());
+  const suggestion = same ?? nearestName(lower, known.keys());
   return suggestion ? `"${suggestion}"` : 'the address of a page that is there';
 }
 
@@ -140,14 +141,14 @@ const valuesWrong = (fragment: string): Wrong | null =>
 function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Diagnostic[] {
   const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
   const faults: Diagnostic[] = [];
-  if (tool !== undefined && !(CALCULATORS as readonly string[]).includes(tool)) {
-    const suggestion = nearest(tool, CALCULATORS);
+  if (tool !== undefined && !calculatorNames.includes(tool)) {
+    const suggestion = nearestName(tool, calculatorNames);
     faults.push(
       atNode(page, tag, {
         rule: 'reference',
         field: 'Example, tool',
         found: `"${tool}", which is no calculator`,
-        write: suggestion ? `"${suggestion}"` : `one of: ${CALCULATORS.join(', ')}`,
+        write: suggestion ? `"${suggestion}"` : `one of: ${calculatorNames.join(', ')}`,
       }),
     );
   }

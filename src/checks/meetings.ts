@@ -3,7 +3,7 @@ import { weekday } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { ValidEntries, SoundEntry } from './fields.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, type Message } from './place.ts';
 
 export function meetingFaults(club: ValidEntries): Diagnostic[] {
@@ -53,7 +53,7 @@ function districtFaults(entry: SoundEntry<Meeting>, districts: string[]): Diagno
   return [
     at(entry, 'district', {
       found: `"${district}", which is not among the districts of club.yaml`,
-      write: `"${nearest(district, districts) ?? districts.join('", "')}"`,
+      write: `"${nearestName(district, districts) ?? districts.join('", "')}"`,
     }),
   ];
 }

@@ -3,7 +3,7 @@ import { collections } from '../schemas/collections.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
@@ -80,7 +80,7 @@ export function fileFaults(path: string): Diagnostic[] {
     ];
   const kind = (collections as Record<string, { ending: string }>)[parts[0]!];
   if (!kind) {
-    const near = nearest(parts[0]!, Object.keys(collections));
+    const near = nearestName(parts[0]!, Object.keys(collections));
     return [
       fault(
         path,

@@ -4,7 +4,7 @@ import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, isDraft } from './place.ts';
 
 export function referenceFaults(club: ValidEntries): Diagnostic[] {
@@ -23,7 +23,7 @@ export function referenceFaults(club: ValidEntries): Diagnostic[] {
 }
 
 function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Diagnostic {
-  const near = nearest(id, known);
+  const near = nearestName(id, known);
   return {
     path: entry.path,
     ...entry.fields.placeOf(path),
@@ -76,7 +76,7 @@ function dutyFaults(club: ValidEntries): Diagnostic[] {
       ];
       for (const [path, duty] of asked) {
         if (known.has(duty)) continue;
-        const near = nearest(duty, known);
+        const near = nearestName(duty, known);
         faults.push({
           path: entry.path,
           ...entry.fields.placeOf(path),

@@ -1,6 +1,6 @@
 /* Steps of a checklist as its page shows them, each with its heading, words and tag. */
-import type { List, ListItem, Nodes, Paragraph } from 'mdast';
-import { isTag, plainText, walk, type TagNode } from '../source/prose.ts';
+import type { ListItem, Paragraph } from 'mdast';
+import { isBoxed, isSteps, isTag, plainText, walk, type TagNode } from '../source/prose.ts';
 import type { Page } from './place.ts';
 
 export type Step = {
@@ -24,10 +24,6 @@ export function stepsOf(page: Page): Step[] {
     return isSteps(node) ? node.children.filter(isBoxed).map((item) => step(item, pause, (place += 1))) : [];
   });
 }
-
-export const isBoxed = (item: ListItem): boolean => typeof item.checked === 'boolean';
-
-export const isSteps = (node: Nodes): node is List => node.type === 'list' && !node.ordered && node.children.some(isBoxed);
 
 function step(item: ListItem, pause: string | null, place: number): Step {
   const first = item.children[0]?.type === 'paragraph' ? item.children[0] : null;

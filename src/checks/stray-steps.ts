@@ -1,10 +1,10 @@
 /* Checks for boxes and Task tags where no step is allowed: in an article, below another step, in a quotation. */
 import type { ListItem } from 'mdast';
 import type { Diagnostic } from '../source/diagnostic.ts';
-import { isTag, plainText, walk } from '../source/prose.ts';
+import { isBoxed, isSteps, isTag, plainText, walk } from '../source/prose.ts';
 import type { ValidEntries } from './fields.ts';
 import { atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
-import { isBoxed, isSteps, stepsOf } from './steps.ts';
+import { stepsOf } from './steps.ts';
 
 export const strayStepFaults = (club: ValidEntries): Diagnostic[] =>
   club.folder.entries.filter(isPage).flatMap((page) => (page.collection === 'checklists' ? oddFaults(page) : strayFaults(page)));

@@ -6,7 +6,7 @@ import { TAGS, type Tag } from '../source/tag-syntax.ts';
 import type { ValidEntries } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
-import { nearest } from './nearest.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atNode, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
@@ -63,7 +63,7 @@ function formFaults(page: Page, tag: TagNode): Diagnostic[] {
         rule: 'tag',
         field: tag.name,
         found: `"${name}", which ${tag.name} does not have`,
-        write: nearest(name, all) ?? `one of: ${all.join(', ')}`,
+        write: nearestName(name, all) ?? `one of: ${all.join(', ')}`,
       }),
     ];
   });
@@ -133,7 +133,7 @@ function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
   const known = club.club.data.contacts.map((contact) => contact.duty);
   if (known.includes(duty)) return [];
-  const near = nearest(duty, known);
+  const near = nearestName(duty, known);
   return [
     atNode(page, tag, {
       rule: 'contact',
@@ -150,7 +150,7 @@ function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   if (!of) return [];
   const at = (found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'when', field: 'Day, of', found, write })];
   const id = anchors.find((each) => anchorName(each) === of);
-  const near = nearest(of, anchors.map(anchorName));
+  const near = nearestName(of, anchors.map(anchorName));
   if (!id) return at(`"${of}"`, near ? `"${near}"` : `one of: ${anchors.map(anchorName).join(', ')}`);
   const no = undated([id], districtsIn(club));
   return no ? at(no.found, no.write) : [];
@@ -170,7 +170,8 @@ function quotedFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
   if (!id) return [];
   const at = (field: string, found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'reference', field, found, write })];
   const known = club.ids.cautions;
-  if (!known.has(id)) return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearest(id, known) ?? [...known].join('", "')}"`);
+  if (!known.has(id))
+    return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearestName(id, known) ?? [...known].join('", "')}"`);
   const caution = club.of.cautions.find((each) => each.id === id);
   if (caution && isWithdrawn(caution))
     return at('Caution, id', `"${id}", which was withdrawn`, `cautions/${id}.yaml mended and without "withdrawn:", or no quotation of it`);
@@ -187,7 +188,7 @@ function drawnFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   const at = (found: string, write: string): Diagnostic[] => [
     atNode(page, tag, { rule: 'reference', field: 'Drawing, name', found: `"${name}", ${found}`, write }),
   ];
-  const near = nearest(name, club.ids.drawings);
+  const near = nearestName(name, club.ids.drawings);
   if (!club.ids.drawings.has(name)) return at('which is not in drawings/', near ? `"${near}"` : 'the name of a file in drawings/');
   const held = club.of.drawings.find(({ id }) => id === name);
   return held && isDraft(held) && !isDraft(page) ? at('a draft, which is not shown', 'a drawing that is not a draft') : [];
@@ -197,7 +198,7 @@ function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
   const [id, row] = [attribute(tag, 'id'), attribute(tag, 'row')];
   if (!id) return [];
   if (!club.ids.figures.has(id)) {
-    const near = nearest(id, club.ids.figures);
+    const near = nearestName(id, club.ids.figures);
     return [
       atNode(page, tag, {
         rule: 'reference',
@@ -229,7 +230,7 @@ function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
       }),
     ];
   if (row === undefined || rows.has(row)) return [];
-  const near = nearest(row, rows);
+  const near = nearestName(row, rows);
   return [
     atNode(page, tag, {
       rule: 'reference',

@@ -4,7 +4,7 @@ import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Day } from '../../shared/days/day.ts';
 import { commands, type Command, type CommandName, type Option } from './commands.ts';
-import { nearName } from './near-name.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 import { mistakeIn } from './option-values.ts';
 import { projectFolder, whereThePersonStands } from './paths.ts';
 
@@ -93,7 +93,7 @@ function takenByNpm(key: string, environment: NodeJS.ProcessEnv): boolean {
 }
 
 function noSuchOption(rawName: string, name: CommandName, command: Command): string {
-  const near = nearName(rawName.replace(/^-+/, ''), Object.keys(command.options));
+  const near = nearestName(rawName.replace(/^-+/, ''), Object.keys(command.options), 1);
   return near ? `There is no option ${rawName}; did you mean --${near}?` : `There is no option ${rawName}. ${helpFor(name, command)}`;
 }
 

@@ -1,7 +1,7 @@
 /* Finds the entry that a webmaster names: `articles/swarms`, the path of its file, or the address of its page. */
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { collectionCalled } from './new/kinds.ts';
-import { nearName } from './near-name.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
 
 export type Named = { ok: true; collection: Collection; id: string; path: string } | { ok: false; sentence: string };
 
@@ -18,7 +18,7 @@ export function entryNamed(typed: string, files: readonly string[]): Named {
   if (files.includes(path)) return { ok: true, collection, id: name, path };
   const elsewhere = collectionNames.find((each) => files.includes(`${each}/${name}${collections[each].ending}`));
   if (elsewhere) return wrong(`There is no ${path}; did you mean ${elsewhere}/${name}?`);
-  const near = nearName(name, idsIn(collection, files));
+  const near = nearestName(name, idsIn(collection, files), 1);
   return wrong(near ? `There is no ${path}; did you mean ${collection}/${near}?` : `There is no ${path}.`);
 }
 

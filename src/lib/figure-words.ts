@@ -3,6 +3,31 @@
  * lib/figures chooses the row and its source.
  */
 import { formatNumber } from '../../shared/numbers/show-number.ts';
+import { feetToMetres, inchesToMillimetres, metresToFeet, millimetresToInches } from '../../shared/units/length.ts';
+import {
+  celsiusDifferenceToFahrenheit,
+  celsiusToFahrenheit,
+  fahrenheitDifferenceToCelsius,
+  fahrenheitToCelsius,
+} from '../../shared/units/temperature.ts';
+import {
+  litresToMillilitres,
+  litresToUsCups,
+  litresToUsGallons,
+  litresToUsQuarts,
+  millilitresToLitres,
+  usCupsToLitres,
+  usGallonsToLitres,
+  usQuartsToLitres,
+} from '../../shared/units/volume.ts';
+import {
+  gramsToKilograms,
+  kilogramsToGrams,
+  kilogramsToOunces,
+  kilogramsToPounds,
+  ouncesToKilograms,
+  poundsToKilograms,
+} from '../../shared/units/weight.ts';
 import type { FigureRow, UNITS } from './figures.ts';
 
 type Unit = (typeof UNITS)[number];
@@ -11,19 +36,37 @@ type System = 'us' | 'metric';
 /** Two units for one quantity, and the conversion from the first to the second. */
 type Pair = { us: [Unit, string]; metric: [Unit, string]; toMetric: (us: number) => number; toUs: (metric: number) => number };
 
-const scale = (factor: number) => ({ toMetric: (us: number) => us * factor, toUs: (metric: number) => metric / factor });
-
 const PAIRS: readonly Pair[] = [
-  { us: ['F', '°F'], metric: ['C', '°C'], toMetric: (f) => ((f - 32) * 5) / 9, toUs: (c) => (c * 9) / 5 + 32 },
-  { us: ['F-difference', '°F'], metric: ['C-difference', '°C'], ...scale(5 / 9) },
-  { us: ['lb', 'lb'], metric: ['kg', 'kg'], ...scale(0.45359237) },
-  { us: ['oz', 'oz'], metric: ['g', 'g'], ...scale(28.349523125) },
-  { us: ['us-gal', 'US gal'], metric: ['L', 'L'], ...scale(3.785411784) },
-  { us: ['us-qt', 'US qt'], metric: ['L', 'L'], ...scale(0.946352946) },
-  { us: ['us-cup', 'US cup'], metric: ['mL', 'mL'], ...scale(236.5882365) },
-  { us: ['ft', 'ft'], metric: ['m', 'm'], ...scale(0.3048) },
-  { us: ['in', 'in'], metric: ['mm', 'mm'], ...scale(25.4) },
-  { us: ['in', 'in'], metric: ['cm', 'cm'], ...scale(2.54) },
+  { us: ['F', '°F'], metric: ['C', '°C'], toMetric: fahrenheitToCelsius, toUs: celsiusToFahrenheit },
+  {
+    us: ['F-difference', '°F'],
+    metric: ['C-difference', '°C'],
+    toMetric: fahrenheitDifferenceToCelsius,
+    toUs: celsiusDifferenceToFahrenheit,
+  },
+  { us: ['lb', 'lb'], metric: ['kg', 'kg'], toMetric: poundsToKilograms, toUs: kilogramsToPounds },
+  {
+    us: ['oz', 'oz'],
+    metric: ['g', 'g'],
+    toMetric: (oz) => kilogramsToGrams(ouncesToKilograms(oz)),
+    toUs: (g) => kilogramsToOunces(gramsToKilograms(g)),
+  },
+  { us: ['us-gal', 'US gal'], metric: ['L', 'L'], toMetric: usGallonsToLitres, toUs: litresToUsGallons },
+  { us: ['us-qt', 'US qt'], metric: ['L', 'L'], toMetric: usQuartsToLitres, toUs: litresToUsQuarts },
+  {
+    us: ['us-cup', 'US cup'],
+    metric: ['mL', 'mL'],
+    toMetric: (cups) => litresToMillilitres(usCupsToLitres(cups)),
+    toUs: (mL) => litresToUsCups(millilitresToLitres(mL)),
+  },
+  { us: ['ft', 'ft'], metric: ['m', 'm'], toMetric: feetToMetres, toUs: metresToFeet },
+  { us: ['in', 'in'], metric: ['mm', 'mm'], toMetric: inchesToMillimetres, toUs: millimetresToInches },
+  {
+    us: ['in', 'in'],
+    metric: ['cm', 'cm'],
+    toMetric: (inches) => inchesToMillimetres(inches) / 10,
+    toUs: (cm) => millimetresToInches(cm * 10),
+  },
 ];
 
 const ALONE: Partial<Record<Unit, [one: string, many: string]>> = {

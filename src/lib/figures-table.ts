@@ -2,6 +2,7 @@
  * The figures as a CSV file for other programs: the same rows and edition as the pages. Drafts and withdrawn entries are left
  * out, because the file is made from the same queries.
  */
+import { csvText, type Cell } from '../../shared/csv.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Almanac } from './content.ts';
 import { figureShelves } from './figure-shelf.ts';
@@ -41,7 +42,7 @@ export function figuresTable(almanac: Almanac, day: Day): string {
     figures.flatMap(({ id, figure, rows }) =>
       rows.map(({ row, isFollowed }) => {
         const source = almanac.sources.get(row.source)!;
-        const cells: Record<(typeof COLUMNS)[number], unknown> = {
+        const cells: Record<(typeof COLUMNS)[number], Cell> = {
           figure: id,
           title: figure.title,
           subject,
@@ -69,16 +70,9 @@ export function figuresTable(almanac: Almanac, day: Day): string {
           next_check: figure['next-check'],
           edition: day,
         };
-        return COLUMNS.map((name) => cell(cells[name])).join(',');
+        return COLUMNS.map((name) => cells[name]);
       }),
     ),
   );
-  return [COLUMNS.join(','), ...lines, ''].join('\r\n');
-}
-
-/** Quotes a cell that holds a comma, a quote or a line end. A leading blank keeps a spreadsheet from reading text as a formula. */
-function cell(value: unknown): string {
-  if (value === undefined) return '';
-  const text = typeof value === 'string' && /^[=+@-]/.test(value) ? ` ${value}` : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return csvText([COLUMNS, ...lines]);
 }

@@ -3,7 +3,7 @@
  * prints both as a key. The form passes the second to the ranking.
  */
 import type { ShownSign, Trouble } from '../../shared/signs/rank.ts';
-import { PHASES } from '../schemas/club.ts';
+import { phases } from '../../shared/season/phases.ts';
 import { SIGN_PLACES, SHOWS, STRENGTHS } from '../schemas/signs.ts';
 import type { Almanac, Item } from './content.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
@@ -82,7 +82,7 @@ function phasesOf({ seasons }: Almanac, when: string): string[] | undefined {
   if (!window) return undefined;
   const meets = (a: { from: string; to: string }, day: string): boolean =>
     a.from <= a.to ? a.from <= day && day <= a.to : day >= a.from || day <= a.to;
-  return PHASES.filter((phase) => {
+  return phases.filter((phase) => {
     const own = seasons[0]!.days.phases[phase]!;
     // A window that ends on the first day of a phase does not count for it.
     return (meets(window, own.from) && own.from !== window.to) || meets(own, window.from);

@@ -1,10 +1,8 @@
 /* club.yaml: the publisher of the almanac, its place and districts, and the contacts of members. */
 import { z } from 'astro/zod';
 import { climate, observedYear, season } from './climate.ts';
-import { KINDS } from './kinds.ts';
+import { collectionNames } from './collections.ts';
 import { clock, day, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
-
-export const PHASES = ['winter-rest', 'build-up', 'swarming', 'main-flow', 'dearth', 'fall-preparation'] as const;
 
 const phone = () =>
   z.string({ error: 'a telephone number in quotes, such as "330-555-0142"' }).regex(/^\+?[0-9][0-9 ()-]*$/, {
@@ -85,7 +83,7 @@ export const club = section({
   ),
   'meeting-place': words('where the club usually meets', 'Alder Grange Hall').optional(),
   'meeting-time': clock().optional(),
-  'leaves-out': list(oneOf(KINDS))
+  'leaves-out': list(oneOf(collectionNames))
     .optional()
     .describe('Folders this club does without, such as forage; any other that is missing is taken for a mistake.'),
 });

@@ -8,7 +8,6 @@ import { counts } from './counts.ts';
 import { drawings } from './drawings.ts';
 import { figures } from './figures.ts';
 import { forage } from './forage.ts';
-import type { KINDS } from './kinds.ts';
 import { meetings } from './meetings.ts';
 import { notices } from './notices.ts';
 import { reading } from './reading.ts';
@@ -19,6 +18,8 @@ import { words } from './words.ts';
 
 type Kind = {
   schema: z.ZodType;
+  /** What one entry is called, also by the command `new`. */
+  entry: string;
   /** `.mdx`: front matter and words. `.yaml`: fields only. `.csv`: rows below the names of their columns. */
   ending: '.mdx' | '.yaml' | '.csv';
   /** The address of an entry's page. Null where it has none. */
@@ -28,22 +29,22 @@ type Kind = {
 };
 
 export const collections = {
-  checklists: { schema: checklists, ending: '.mdx', path: '/lists/' },
-  bulletins: { schema: bulletins, ending: '.mdx', path: '/pests/' },
-  articles: { schema: articles, ending: '.mdx', path: '/know-how/' },
-  meetings: { schema: meetings, ending: '.mdx', path: '/meetings/' },
-  reading: { schema: reading, ending: '.yaml', path: null },
-  treatments: { schema: treatments, ending: '.yaml', path: '/treatments/' },
-  forage: { schema: forage, ending: '.yaml', path: null },
-  words: { schema: words, ending: '.yaml', path: null },
-  figures: { schema: figures, ending: '.yaml', path: null },
-  sources: { schema: sources, ending: '.yaml', path: null },
-  cautions: { schema: cautions, ending: '.yaml', path: null },
-  signs: { schema: signs, ending: '.yaml', path: null, mayLack: true },
-  notices: { schema: notices, ending: '.yaml', path: null, mayLack: true },
-  counts: { schema: counts, ending: '.csv', path: null, mayLack: true },
-  drawings: { schema: drawings, ending: '.yaml', path: null, mayLack: true },
-} as const satisfies Record<(typeof KINDS)[number], Kind>;
+  checklists: { schema: checklists, entry: 'checklist', ending: '.mdx', path: '/lists/' },
+  bulletins: { schema: bulletins, entry: 'bulletin', ending: '.mdx', path: '/pests/' },
+  articles: { schema: articles, entry: 'article', ending: '.mdx', path: '/know-how/' },
+  meetings: { schema: meetings, entry: 'meeting', ending: '.mdx', path: '/meetings/' },
+  reading: { schema: reading, entry: 'reading', ending: '.yaml', path: null },
+  treatments: { schema: treatments, entry: 'treatment', ending: '.yaml', path: '/treatments/' },
+  forage: { schema: forage, entry: 'plant', ending: '.yaml', path: null },
+  words: { schema: words, entry: 'word', ending: '.yaml', path: null },
+  figures: { schema: figures, entry: 'figure', ending: '.yaml', path: null },
+  sources: { schema: sources, entry: 'source', ending: '.yaml', path: null },
+  cautions: { schema: cautions, entry: 'caution', ending: '.yaml', path: null },
+  signs: { schema: signs, entry: 'sign', ending: '.yaml', path: null, mayLack: true },
+  notices: { schema: notices, entry: 'notice', ending: '.yaml', path: null, mayLack: true },
+  counts: { schema: counts, entry: 'counts', ending: '.csv', path: null, mayLack: true },
+  drawings: { schema: drawings, entry: 'drawing', ending: '.yaml', path: null, mayLack: true },
+} as const satisfies Record<string, Kind>;
 
 export type Collection = keyof typeof collections;
-export const collectionNames = Object.keys(collections) as Collection[];
+export const collectionNames = Object.keys(collections) as [Collection, ...Collection[]];

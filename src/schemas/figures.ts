@@ -1,7 +1,7 @@
 /* figures/: numbers that an authority, a label or a paper may revise. One file per figure, one row per source. */
 import { z } from 'astro/zod';
 import { CERTAINTIES, day, id, idOf, list, number, oneOf, review, section, shelf, words } from './fields.ts';
-import { PHASES } from './club.ts';
+import { phases } from '../../shared/season/phases.ts';
 
 /** Units of figures. `unit:` accepts only these, so that both systems can be shown. */
 export const UNITS = [
@@ -74,7 +74,7 @@ const row = section({
   from: day().describe('In force from this day. For a paper: the day or year it was published, as 2018-01-01.'),
   until: day().optional().describe('In force until this day.'),
   certainty: oneOf(CERTAINTIES).describe('How sure the source is.'),
-  phases: list(oneOf(PHASES)).optional().describe('The parts of the year it covers; leave out for all.'),
+  phases: list(oneOf(phases)).optional().describe('The parts of the year it covers; leave out for all.'),
   note: words('one sentence', 'It was set on bare foundation.').optional().describe('What a reader should know beside it.'),
 });
 
@@ -87,7 +87,7 @@ export const figures = section({
   'also-follows': list(id('the id of one of the rows', 'penn-state'))
     .optional()
     .describe('Further rows that the club follows, each in parts of the year of its own; then every followed row has `phases:`.'),
-  'no-row-in': list(oneOf(PHASES))
+  'no-row-in': list(oneOf(phases))
     .optional()
     .describe('With `also-follows:` the parts of the year in which the club follows no row; `because:` says why.'),
   because: words('why the club follows that row', 'It was measured nearest to us.').optional(),

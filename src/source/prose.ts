@@ -2,7 +2,7 @@
  * Parses the words of a page to a tree (mdast): Markdown with GitHub's tables, boxes and bare addresses, and the tags of tag-syntax.
  * Checks and Astro's MDX processor both use SYNTAX, so that what is checked is what is drawn.
  */
-import type { Heading, Nodes, Root } from 'mdast';
+import type { Heading, List, ListItem, Nodes, Root } from 'mdast';
 import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
 import { unified, type PluggableList } from 'unified';
@@ -34,6 +34,12 @@ export function* walk(node: Nodes): Generator<Nodes> {
 
 export const isTag = (node: unknown): node is TagNode =>
   typeof node === 'object' && node !== null && /^mdxJsx(Text|Flow)Element$/.test(String((node as { type?: string }).type));
+
+/** A list line with a box to tick. */
+export const isBoxed = (item: ListItem): boolean => typeof item.checked === 'boolean';
+
+/** The steps of a checklist: a plain list with boxes to tick. */
+export const isSteps = (node: Nodes): node is List => node.type === 'list' && !node.ordered && node.children.some(isBoxed);
 
 /** The value of a tag's attribute, or undefined. */
 export const attribute = (tag: TagNode, name: string): string | undefined =>

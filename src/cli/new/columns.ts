@@ -1,5 +1,5 @@
 /* Maps the columns of a table to fields: by the field's own name, or by a plain word for it. */
-import { nearest } from '../../checks/nearest.ts';
+import { nearestName } from '../../../shared/words/edit-distance.ts';
 import type { Diagnostic } from '../../source/diagnostic.ts';
 import type { Cell } from '../../source/table.ts';
 import { collections } from '../../schemas/collections.ts';
@@ -130,6 +130,6 @@ export function columnsOf(
 }
 
 function meant(kind: Tabled, name: string, known: readonly string[]): string {
-  const near = nearest(name, [...known, ...Object.keys(PLAIN[kind])]);
+  const near = nearestName(name, [...known, ...Object.keys(PLAIN[kind])]);
   return near === null ? `one of: ${known.join(', ')}; or take the column out` : `"${near}"`;
 }

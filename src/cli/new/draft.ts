@@ -5,7 +5,7 @@ import { fileFaults, sameName } from '../../checks/names.ts';
 import { decode } from '../../source/decode.ts';
 import { collections, type Collection } from '../../schemas/collections.ts';
 import { HAZARDS } from '../../schemas/cautions.ts';
-import { nearName } from '../near-name.ts';
+import { nearestName } from '../../../shared/words/edit-distance.ts';
 import type { Given } from './field-lines.ts';
 import { nameFor } from './file-name.ts';
 import { singular } from './kinds.ts';
@@ -26,7 +26,7 @@ export function draftOf(collection: Collection, title: string): Made<[File, ...F
   if (name === null)
     return { ok: false, sentence: `"${said}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.` };
   if (collection === 'cautions' && !(HAZARDS as readonly string[]).includes(name)) {
-    const near = nearName(name, HAZARDS);
+    const near = nearestName(name, HAZARDS, 1);
     return {
       ok: false,
       sentence: near

@@ -1,24 +1,6 @@
 /* Kinds of entries that `new` writes, by the words that people use for them. */
-import { collectionNames, type Collection } from '../../schemas/collections.ts';
-import { nearName } from '../near-name.ts';
-
-const SINGULAR: Record<Collection, string> = {
-  checklists: 'checklist',
-  bulletins: 'bulletin',
-  articles: 'article',
-  meetings: 'meeting',
-  reading: 'reading',
-  treatments: 'treatment',
-  forage: 'plant',
-  words: 'word',
-  figures: 'figure',
-  sources: 'source',
-  cautions: 'caution',
-  signs: 'sign',
-  notices: 'notice',
-  counts: 'counts',
-  drawings: 'drawing',
-};
+import { collectionNames, collections, type Collection } from '../../schemas/collections.ts';
+import { nearestName } from '../../../shared/words/edit-distance.ts';
 
 const ALSO: Record<string, Collection> = {
   'forage plant': 'forage',
@@ -31,7 +13,7 @@ const ALSO: Record<string, Collection> = {
 
 const names = new Map<string, Collection>([
   ...collectionNames.flatMap((name): [string, Collection][] => [
-    [SINGULAR[name], name],
+    [collections[name].entry, name],
     [name, name],
   ]),
   ...Object.entries(ALSO),
@@ -40,15 +22,15 @@ const names = new Map<string, Collection>([
 /** Kinds that are no page of a club. */
 export const OTHER_KINDS = ['club', 'schemas'] as const;
 
-export const kindNames: readonly string[] = [...collectionNames.map((name) => SINGULAR[name]), ...OTHER_KINDS];
+export const kindNames: readonly string[] = [...collectionNames.map((name) => collections[name].entry), ...OTHER_KINDS];
 
-export const singular = (collection: Collection): string => SINGULAR[collection];
+export const singular = (collection: Collection): string => collections[collection].entry;
 
 /** The collection that a word means, or the sentence for an unknown word. */
 export function collectionCalled(word: string): { ok: true; collection: Collection } | { ok: false; sentence: string } {
   const collection = names.get(word.trim().toLowerCase());
   if (collection) return { ok: true, collection };
-  const near = nearName(word.toLowerCase(), [...names.keys(), ...OTHER_KINDS]);
+  const near = nearestName(word.toLowerCase(), [...names.keys(), ...OTHER_KINDS], 1);
   return {
     ok: false,
     sentence: near

@@ -1,4 +1,5 @@
 /* Files of the checklist record: JSON that can be opened again, and a table for a spreadsheet. Pure functions. */
+import { csvText } from '../../../shared/csv.ts';
 import { parseDay } from '../../../shared/days/day.ts';
 import { own, readState, VERSION, type ChecklistState } from './record.ts';
 
@@ -68,13 +69,5 @@ export function asTable(state: ChecklistState): string {
       ]);
     }),
   );
-  return (
-    [['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n'
-  );
-}
-
-/** Quotes a cell where necessary. A cell that a spreadsheet would run as a formula is marked as text. */
-function cell(text: string): string {
-  const words = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(words) ? `"${words.replace(/"/g, '""')}"` : words;
+  return csvText([['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows]);
 }

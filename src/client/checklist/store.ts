@@ -24,20 +24,16 @@ export function openStore(open: () => Shelf, key: string): Store {
   let last = emptyState();
   let trouble: Trouble | null = null;
 
-  function stored(): ChecklistState {
-    const { state, trouble: found } = readState(open().getItem(key));
-    if (found) throw found;
-    return state;
-  }
-
   function read(): ChecklistState {
     if (inMemory) return inMemory;
     try {
-      return (last = stored());
-    } catch (error) {
-      trouble = typeof error === 'string' ? (error as Trouble) : 'blocked';
-      return (inMemory = last);
+      const { state, trouble: found } = readState(open().getItem(key));
+      if (!found) return (last = state);
+      trouble = found;
+    } catch {
+      trouble = 'blocked';
     }
+    return (inMemory = last);
   }
 
   function change(make: (state: ChecklistState) => ChecklistState): void {
@@ -46,14 +42,17 @@ export function openStore(open: () => Shelf, key: string): Store {
       inMemory = next;
       return;
     }
-    const text = JSON.stringify(next);
+    trouble = isStored(JSON.stringify(next)) ? null : 'full';
+    inMemory = trouble && next;
+  }
+
+  /** Reads back what it wrote: a full storage may drop it without an error. */
+  function isStored(text: string): boolean {
     try {
       open().setItem(key, text);
-      if (open().getItem(key) !== text) throw 0;
-      inMemory = trouble = null;
+      return open().getItem(key) === text;
     } catch {
-      inMemory = next;
-      trouble = 'full';
+      return false;
     }
   }
 

@@ -2,11 +2,11 @@
  * Remark plug-in for a page's words before they become HTML. Lists of steps and pictures become tags, headings get their ids, and the
  * page gets its list of figures and headings in advance.
  */
-import type { Image, Link, List, ListItem, Nodes, Paragraph, PhrasingContent, Root, TableCell } from 'mdast';
+import type { Image, Link, ListItem, Nodes, Paragraph, Parents, PhrasingContent, Root, TableCell } from 'mdast';
 import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import type { WordsAhead } from '../../lib/render-context.ts';
-import { attribute, headingIds, isTag, walk, type TagNode } from '../../source/prose.ts';
+import { attribute, headingIds, isSteps, isTag, walk, type TagNode } from '../../source/prose.ts';
 
 /** The heading of the bulletin part that the signs page also shows. */
 const FIELD_TEST = 'the-field-test';
@@ -19,7 +19,7 @@ export function remarkPage() {
     const test = fieldTest(tree, ids);
     const ahead: WordsAhead = { figures: figuresIn(tree), testFigures: test.flatMap(figuresIn), parts: partsOf(tree, ids) };
     Object.assign((file.data.astro as { frontmatter: object }).frontmatter, ahead);
-    tree.children.push(...((test.length > 0 ? [tag('FieldTest', {}, structuredClone(test))] : []) as never[]));
+    if (test.length > 0) nodesIn(tree).push(tag('FieldTest', {}, structuredClone(test)));
     drawPictures(tree);
     visit(tree, (node, index, parent) => {
       if (node.type === 'link') setProperties(node, { href: node.url });
@@ -54,11 +54,12 @@ const tag = (name: string, attributes: Record<string, string | undefined>, child
   children: children as Nodes[],
 });
 
+/** The children of a node, where the tags of MDX may stand between Markdown. */
+const nodesIn = (parent: Parents): (Nodes | TagNode)[] => parent.children;
+
 /** An HTML element without a Markdown equivalent. */
 const element = (hName: string, hProperties: Record<string, unknown>, children: PhrasingContent[]): PhrasingContent =>
   ({ type: 'element', data: { hName, hProperties }, children }) as unknown as PhrasingContent;
-
-const isSteps = (node: Nodes): node is List => node.type === 'list' && node.children.some(({ checked }) => typeof checked === 'boolean');
 
 const figuresIn = (node: Nodes): WordsAhead['figures'] =>
   [...walk(node)].flatMap((each) =>
@@ -127,10 +128,10 @@ function drawPictures(tree: Root): void {
     if (index === undefined || !parent) return undefined;
     if (node.type === 'paragraph' && node.children.some(({ type }) => type === 'image')) {
       const parts = apart(node, picture);
-      parent.children.splice(index, 1, ...(parts as never[]));
+      nodesIn(parent).splice(index, 1, ...parts);
       return [SKIP, index + parts.length];
     }
-    if (node.type === 'image') parent.children[index] = picture(node) as never;
+    if (node.type === 'image') nodesIn(parent)[index] = picture(node);
     return undefined;
   });
 }

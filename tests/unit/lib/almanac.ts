@@ -1,5 +1,5 @@
 /* Entries of a made-up club, as src/lib receives them: each test gives the fields that it is about. */
-import type { MonthDay } from '../../../shared/days/month-day.ts';
+import { aMonthDay } from '../../days.ts';
 import { anchorsOf } from '../../../shared/season/anchors.ts';
 import { guessesFrom, seasonFrom } from '../../../shared/season/year.ts';
 import type { Almanac } from '../../../src/lib/content.ts';
@@ -69,4 +69,4 @@ export function almanacOf(parts: Loose): Almanac {
   } as unknown as Almanac;
 }
 
-export const monthDay = (text: string): MonthDay => text as MonthDay;
+export const monthDay = aMonthDay;

@@ -2,17 +2,14 @@ import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
-import { phases } from '../../../shared/season/phases.ts';
 import { check } from '../../../src/checks/check.ts';
 import { fieldFaults } from '../../../src/checks/fields.ts';
 import { formatDiagnostic, type Diagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, readText, type Entry } from '../../../src/source/folder.ts';
 import { CERTAINTIES, WORK } from '../../../src/schemas/fields.ts';
 import { HAZARDS } from '../../../src/schemas/cautions.ts';
-import { PHASES } from '../../../src/schemas/club.ts';
-import { collections } from '../../../src/schemas/collections.ts';
+import { collectionNames, collections } from '../../../src/schemas/collections.ts';
 import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
-import { KINDS } from '../../../src/schemas/kinds.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
 const content = fileURLToPath(new URL('../../../content', import.meta.url));
@@ -32,7 +29,7 @@ test('the demo club has no fault', () => {
 });
 
 // A CSV table has columns instead of fields, and tests/unit/checks covers those.
-for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv'), 'club'] as const) {
+for (const kind of [...collectionNames.filter((name) => collections[name].ending !== '.csv'), 'club'] as const) {
   const ofGood = kind === 'club' ? good.club : good.entries.find(({ collection }) => collection === kind);
   // Kinds that a small club leaves out are tested in the demo club, entry by entry.
   const entry = ofGood ?? demo.entries.find(({ collection }) => collection === kind);
@@ -52,11 +49,6 @@ for (const kind of [...KINDS.filter((name) => collections[name].ending !== '.csv
     );
   });
 }
-
-test('there is one list of collections and one of phases', () => {
-  assert.deepEqual(Object.keys(collections), [...KINDS]);
-  assert.deepEqual([...PHASES], [...phases]);
-});
 
 test('every kind of work brings a hazard, and some work brings every hazard', () => {
   assert.deepEqual(Object.keys(HAZARDS_OF).sort(), [...WORK].sort());

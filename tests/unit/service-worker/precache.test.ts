@@ -1,13 +1,13 @@
 // The offline copy: all files of an edition or none, from one edition only, and an update that disturbs no open page.
 import assert from 'node:assert/strict';
 import { afterEach, test, vi } from 'vitest';
-import type { Day } from '../../../shared/days/day.ts';
+import { aDay } from '../../days.ts';
 import { Device, editionOf, Host, Page, serving, start } from './worker-scope.ts';
 
 const first = { '': 'home 1', 'year/': 'year 1', '404.html': 'no such page', 'assets/a.1.js': 'script 1', 'search/index.json': 'index 1' };
 const second = { ...first, '': 'home 2', 'year/': 'year 2', 'assets/a.2.js': 'script 2', 'assets/a.1.js': undefined! };
 delete (second as Record<string, unknown>)['assets/a.1.js'];
-const later = { day: '2026-05-09' as Day, dayInWords: '9 May 2026', print: 'second' };
+const later = { day: aDay('2026-05-09'), dayInWords: '9 May 2026', print: 'second' };
 
 afterEach(() => {
   vi.unstubAllGlobals();
