@@ -1,7 +1,7 @@
 import { defineCollection } from 'astro:content';
 import { contentFolder, picturesFolder } from './lib/settings.ts';
 import { picturesOf } from './pictures/loader.ts';
-import { entriesOf } from './source/loader.ts';
+import { entriesOf, originsOf } from './source/loader.ts';
 import { club } from './schemas/club.ts';
 import { collectionNames, collections as kinds } from './schemas/collections.ts';
 
@@ -10,5 +10,6 @@ export const collections = {
   ...Object.fromEntries(
     collectionNames.map((name) => [name, defineCollection({ loader: entriesOf(contentFolder, name), schema: kinds[name].schema })]),
   ),
+  origins: defineCollection({ loader: originsOf(contentFolder) }),
   pictures: defineCollection({ loader: picturesOf(contentFolder, picturesFolder) }),
 };

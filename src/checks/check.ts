@@ -4,6 +4,7 @@
  */
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
+import { bookFaults } from './books.ts';
 import { bloomSumFaults } from './bloom-sums.ts';
 import { bulletinFaults } from './bulletins.ts';
 import { calendarFaults } from './calendar.ts';
@@ -17,6 +18,7 @@ import { countFaults } from './counts.ts';
 import { fieldFaults, validEntries, type ValidEntries } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
+import { holdingFaults } from './holding.ts';
 import { headingFaults } from './headings.ts';
 import { labelFaults } from './labels.ts';
 import { linkFaults } from './links.ts';
@@ -70,20 +72,25 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   formerFaults,
   pictureFaults,
   drawingFaults,
+  holdingFaults,
 ];
+
+const isOfBook = ({ books }: Folder, path: string): boolean => books.some(({ id }) => path.startsWith(`books/${id}/`));
 
 /** Every diagnostic of a folder that was read, in reading order. */
 export function checkFolder(folder: Folder): Diagnostic[] {
-  const faults = [...folder.faults, ...nameFaults(folder), ...fieldFaults(folder), ...typedFaults(folder)];
+  const faults = [...folder.faults, ...nameFaults(folder), ...bookFaults(folder), ...fieldFaults(folder), ...typedFaults(folder)];
   const club = validEntries(folder);
-  for (const rule of RULES) faults.push(...rule(club));
+  // The books were checked by themselves; what a club leaves out of them is no fault of theirs.
+  for (const rule of RULES) faults.push(...rule(club).filter(({ path }) => !isOfBook(folder, path)));
   return inReadingOrder(faults);
 }
 
 /** Hints: content that is valid but better written otherwise. `check` prints them and no build fails because of them. */
 export const hintsOf = (folder: Folder): Diagnostic[] => {
   const club = validEntries(folder);
-  return inReadingOrder([...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club)]);
+  const hints = [...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club)];
+  return inReadingOrder(hints.filter(({ path }) => !isOfBook(folder, path)));
 };
 
 /** Reads the folder at `directory` and returns all its diagnostics. */

@@ -4,7 +4,7 @@
  */
 import { isDraft } from '../source/draft.ts';
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
-import type { Folder } from '../source/folder.ts';
+import { withoutDrafts, type Folder } from '../source/folder.ts';
 import { picturesShown } from '../source/pictures.ts';
 import { checkFolder } from './check.ts';
 
@@ -17,10 +17,11 @@ export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []):
   const drafts = draftFiles(folder);
   if (drafts.size === 0) return { faults: all, drafts: [] };
   const isPublished = ({ path }: { path: string }): boolean => !drafts.has(path);
+  const published = withoutDrafts(folder);
   const stops = [
     ...checkFolder({
-      ...folder,
-      entries: folder.entries.filter(isPublished),
+      ...published,
+      entries: published.entries.filter(isPublished),
       files: folder.files.filter((path) => !drafts.has(path)),
       faults: folder.faults.filter(isPublished),
     }),
@@ -36,7 +37,7 @@ const placeOf = ({ path, line, column, rule, field }: Diagnostic): string => JSO
 
 /** Every file of a draft: its own, a drawing's SVG, and pictures that no other page shows. */
 function draftFiles(folder: Folder): Set<string> {
-  const entries = folder.entries.filter(isDraft);
+  const entries = [...folder.entries.filter(({ book }) => book === undefined), ...folder.overlays, ...folder.overNothing].filter(isDraft);
   const drafts = new Set([...folder.unreadDrafts, ...entries.map(({ path }) => path)]);
   for (const { collection, path } of entries) if (collection === 'drawings') drafts.add(path.replace(/yaml$/, 'svg'));
   if (drafts.size === 0) return drafts;

@@ -1,5 +1,7 @@
 /* Checks every entry's fields against its schema. Each message has the line of the field. */
 import type { z } from 'astro/zod';
+import { book as bookSchema } from '../schemas/book.ts';
+import { claims as claimsSchema } from '../schemas/claims.ts';
 import { club as clubSchema, type Club } from '../schemas/club.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Article } from '../schemas/articles.ts';
@@ -10,6 +12,7 @@ import type { Counts } from '../schemas/counts.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 import type { Figure } from '../schemas/figures.ts';
 import type { Forage } from '../schemas/forage.ts';
+import type { Local } from '../schemas/local.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Notice } from '../schemas/notices.ts';
 import type { Reading } from '../schemas/reading.ts';
@@ -17,8 +20,10 @@ import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
+import { addition, choice, withdrawal } from '../schemas/overlays.ts';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
+import { kindOfOverlay, type Overlay } from '../source/overlay.ts';
 import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 
@@ -38,6 +43,7 @@ type Of = {
   notices: Notice;
   counts: Counts;
   drawings: Drawing;
+  local: Local;
 };
 
 /** An entry whose fields match its schema. */
@@ -52,8 +58,17 @@ export type ValidEntries = {
   ids: { [Name in Collection]: Set<string> };
 };
 
+const ALONE: Readonly<Record<string, z.ZodType>> = { club: clubSchema, book: bookSchema, claims: claimsSchema };
+const OVERLAYS: Readonly<Record<Overlay, z.ZodType>> = { addition, choice, withdrawal };
+
+/** Files that only change an entry of a book have schemas of their own. */
+const overlaySchemas = new WeakMap<Entry, z.ZodType>();
+
 const schemaOf = (entry: Entry): z.ZodType | null =>
-  entry.collection === 'club' ? clubSchema : ((collections as Record<string, { schema: z.ZodType }>)[entry.collection]?.schema ?? null);
+  overlaySchemas.get(entry) ??
+  ALONE[entry.collection] ??
+  (collections as Record<string, { schema: z.ZodType }>)[entry.collection]?.schema ??
+  null;
 
 type Judged = z.ZodSafeParseResult<unknown> | undefined;
 const judgements = new WeakMap<Entry, Judged>();
@@ -64,9 +79,15 @@ function judged(entry: Entry): Judged {
   return judgements.get(entry);
 }
 
+/** Every file as it is written: of what is laid over a book's entry the file alone. */
+export function writtenIn({ club, book, claims, books, entries, overlays }: Folder): Entry[] {
+  for (const entry of overlays) overlaySchemas.set(entry, OVERLAYS[kindOfOverlay(entry)!]);
+  const alone = [club, book, claims, ...books.map(({ entry }) => entry)].filter((entry) => entry !== null);
+  return [...alone, ...entries.filter((entry) => !entry.overlays?.length), ...overlays];
+}
+
 export function fieldFaults(folder: Folder): Diagnostic[] {
-  const all = folder.club ? [folder.club, ...folder.entries] : folder.entries;
-  return all
+  return writtenIn(folder)
     .filter((entry) => entry.fields.value !== undefined)
     .flatMap((entry) => {
       const issues =
@@ -88,7 +109,11 @@ export function validEntries(folder: Folder): ValidEntries {
       folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? []),
     ) as ValidEntries['of'],
     ids: each(
-      (name) => new Set(folder.files.flatMap((path) => new RegExp(`^${name}/([^/]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? [])),
+      (name) =>
+        new Set([
+          ...folder.files.flatMap((path) => new RegExp(`^${name}/([^/.]+)\\.(?:mdx|yaml|csv)$`).exec(path)?.[1] ?? []),
+          ...folder.entries.flatMap(({ collection, id, book }) => (book !== undefined && collection === name ? [id] : [])),
+        ]),
     ) as ValidEntries['ids'],
   };
 }

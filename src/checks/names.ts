@@ -3,14 +3,24 @@ import { collections } from '../schemas/collections.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
+import { ADDED_TO } from '../source/overlay.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+/** Files outside every folder. */
+const ALONE = new Set(['club.yaml', 'book.yaml', 'claims.csv', 'README.md']);
+/** What a club has for itself alone: no book can give it. */
+const NOT_IN_BOOKS = new Set(['meetings', 'notices', 'counts']);
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
 
 export function nameFaults(folder: Folder): Diagnostic[] {
   if (folder.files.length === 0 && folder.faults.length > 0) return [];
-  return [...clubFaults(folder), ...missingFolders(folder), ...folder.files.flatMap(fileFaults), ...twins(folder.files)];
+  return [
+    ...clubFaults(folder),
+    ...missingFolders(folder),
+    ...folder.files.flatMap((path) => fileFaults(path, folder.book !== null)),
+    ...twins(folder.files),
+  ];
 }
 
 const fault = (path: string, rule: string, field: string, found: string, write: string): Diagnostic => ({
@@ -24,7 +34,7 @@ const fault = (path: string, rule: string, field: string, found: string, write: 
 });
 
 function clubFaults(folder: Folder): Diagnostic[] {
-  if (folder.files.includes('club.yaml')) return [];
+  if (folder.files.includes('club.yaml') || folder.files.includes('book.yaml')) return [];
   const what = folder.files.length === 0 ? 'an empty folder' : 'no club.yaml';
   return [
     fault('club.yaml', 'missing-file', 'the content folder', what, "a file club.yaml with the club's name, place, districts and contacts"),
@@ -36,11 +46,12 @@ function missingFolders(folder: Folder): Diagnostic[] {
   if (!folder.club) return [];
   const leaves = (folder.club.fields.value as { 'leaves-out'?: unknown } | undefined)?.['leaves-out'];
   const without: unknown[] = Array.isArray(leaves) ? leaves : [];
-  const there = new Set(folder.files.filter((path) => /^[^/]+\/[^/]+\.(?:mdx|yaml|csv)$/.test(path)).map((path) => path.split('/')[0]!));
+  const own = new Set(folder.files.filter((path) => /^[^/]+\/[^/]+\.(?:mdx|yaml|csv)$/.test(path)).map((path) => path.split('/')[0]!));
   const missing = Object.entries(collections as Record<string, { mayLack?: true }>)
     .flatMap(([name, { mayLack }]) => (mayLack ? [] : [name]))
-    .filter((name) => !there.has(name) && !without.includes(name));
-  const kept = without.flatMap((name, index) => (there.has(String(name)) ? [{ name, index }] : []));
+    // What a club has no folder of, its books may hold for it.
+    .filter((name) => folder.books.length === 0 && !own.has(name) && !without.includes(name));
+  const kept = without.flatMap((name, index) => (own.has(String(name)) ? [{ name, index }] : []));
   return [
     ...missing.map((name) =>
       fault(
@@ -65,9 +76,9 @@ function missingFolders(folder: Folder): Diagnostic[] {
 }
 
 /** Checks the folder and the name of one file. */
-export function fileFaults(path: string): Diagnostic[] {
+export function fileFaults(path: string, isBook = false): Diagnostic[] {
   const parts = path.split('/');
-  if (path === 'club.yaml' || path === 'README.md') return [];
+  if (ALONE.has(path)) return [];
   if (parts.length === 1)
     return [
       fault(
@@ -79,6 +90,8 @@ export function fileFaults(path: string): Diagnostic[] {
       ),
     ];
   const kind = (collections as Record<string, { ending: string }>)[parts[0]!];
+  if (NOT_IN_BOOKS.has(parts[0]!) && isBook)
+    return [fault(path, 'file-place', 'the file', `${parts[0]} in a book`, "it in a club's own folder")];
   if (!kind) {
     const near = nearestName(parts[0]!, Object.keys(collections));
     return [
@@ -95,7 +108,8 @@ export function fileFaults(path: string): Diagnostic[] {
   if (parts.length > 2)
     return [fault(path, 'file-place', 'the file', 'a page in a folder below the collection', `it straight in ${parts[0]}/`)];
   const dot = parts[1]!.lastIndexOf('.');
-  const [name, ending] = [parts[1]!.slice(0, dot), parts[1]!.slice(dot)];
+  const ending = parts[1]!.slice(dot);
+  const name = parts[1]!.slice(0, dot).replace(ADDED_TO.includes(parts[0]!) ? /\.add$/ : /$^/, '');
   if (ending !== kind.ending)
     return [fault(path, 'file-ending', "the file's name", `the ending "${ending}"`, `"${kind.ending}", as all files in ${parts[0]}/ have`)];
   if (RESERVED.test(name))

@@ -4,6 +4,7 @@
  */
 import type { Image, Nodes } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
+import { onDisk, type Folder } from '../source/folder.ts';
 import { isPictureName, isUnreadName, refusalOf } from '../source/picture-file.ts';
 import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../source/pictures.ts';
 import type { ValidEntries } from './fields.ts';
@@ -17,14 +18,14 @@ export function pictureFaults({ folder }: ValidEntries): Diagnostic[] {
     [describedWrong(each), namedWrong(each, folder.files)].flatMap((wrong) => (wrong ? [fault(each.page as Page, each.image, wrong)] : [])),
   );
   const placed = folder.entries.filter(isPage).flatMap((page) => placeFaults(page, page.tree, null));
-  return [...shown, ...placed, ...picturesOf(folder.files).flatMap((path) => kindFaults(folder.directory, path))];
+  return [...shown, ...placed, ...picturesOf(folder.files).flatMap((path) => kindFaults(folder, path))];
 }
 
 /** An unused picture is no fault, because a later page may need it. */
 export function pictureHints({ folder }: ValidEntries): Diagnostic[] {
   const used = new Set(picturesShown(folder).map(({ path }) => path));
   return picturesOf(folder.files)
-    .filter((path) => !used.has(path) && path.split('/').length === 2 && !refusalOf(folder.directory, path))
+    .filter((path) => !used.has(path) && path.split('/').length === 2 && !refusalOf(onDisk(folder, path)))
     .map((path) =>
       atFile(path, {
         found: 'a picture that no page shows',
@@ -126,7 +127,7 @@ const isBare = (text: string): boolean =>
     .trim() === '';
 
 /** No browser draws a phone's HEIC picture that was renamed to `.jpg`. */
-function kindFaults(directory: string, path: string): Diagnostic[] {
-  const refusal = refusalOf(directory, path);
+function kindFaults(folder: Folder, path: string): Diagnostic[] {
+  const refusal = refusalOf(onDisk(folder, path));
   return refusal ? [atFile(path, refusal)] : [];
 }

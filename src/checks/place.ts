@@ -1,6 +1,7 @@
 /* Positions for diagnostics: at a field, or at a place in the words. */
 import type { Nodes } from 'mdast';
 import type { Diagnostic } from '../source/diagnostic.ts';
+import type { Place } from '../source/fields.ts';
 import type { Entry } from '../source/folder.ts';
 import type { TagNode } from '../source/prose.ts';
 
@@ -48,6 +49,13 @@ export const sourceOf = (entry: Entry, node: Nodes | TagNode): string =>
 /** A line of the file, without its line end. */
 export const lineAt = (entry: Entry, line: number): string => entry.text.split('\n')[line - 1] ?? '';
 
-function made(entry: Entry, at: { line: number; column: number }, { corrected, ...message }: Message): Diagnostic {
-  return { path: entry.path, ...at, ...message, ...(corrected === undefined ? {} : { corrected }) };
+function made(entry: Entry, at: Place, { corrected, ...message }: Message): Diagnostic {
+  return { path: entry.path, ...whereWritten(entry, at), ...message, ...(corrected === undefined ? {} : { corrected }) };
+}
+
+/** Words that another file added to the page are in that file. */
+function whereWritten({ added }: Entry, at: Place): Place {
+  return added && at.path === undefined && at.line >= added.fromLine
+    ? { ...at, path: added.path, line: at.line - added.fromLine + added.toLine }
+    : at;
 }

@@ -1,4 +1,5 @@
 /* Checks references: every id that names another entry must name an existing one. */
+import type { Club } from '../schemas/club.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
@@ -62,10 +63,14 @@ function* pointers(schema: z.ZodType, value: unknown, path: PropertyKey[]): Gene
     for (const [key, field] of Object.entries(held.shape)) yield* pointers(field, (value as Record<string, unknown>)[key], [...path, key]);
 }
 
+/** The duties that somebody answers for: that of a contact, and one for which another stands in. */
+export const dutiesOf = ({ contacts, 'stands-in': standsIn = {} }: Club): Set<string> =>
+  new Set([...contacts.map(({ duty }) => duty), ...Object.keys(standsIn)]);
+
 /** `ask:` and the law's `duty:` must name a contact of club.yaml. */
 function dutyFaults(club: ValidEntries): Diagnostic[] {
   if (!club.club) return [];
-  const known = new Set(club.club.data.contacts.map((contact) => contact.duty));
+  const known = dutiesOf(club.club.data);
   const faults: Diagnostic[] = [];
   for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices'] as const) {
     for (const entry of club.of[name]) {

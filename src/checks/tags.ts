@@ -7,6 +7,7 @@ import type { ValidEntries } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
+import { dutiesOf } from './references.ts';
 import { atNode, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
@@ -25,6 +26,7 @@ export const FORMS: Record<Tag, Form> = {
   Line: { must: ['of'], may: [], holdsWords: false, example: '<Line of="emergency" />' },
   Caution: { must: ['id'], may: ['part'], holdsWords: false, example: '<Caution id="disease-spread" />' },
   Drawing: { must: ['name'], may: [], holdsWords: false, example: '<Drawing name="queen-cell" />' },
+  Local: { must: ['id'], may: ['ask'], holdsWords: false, example: '<Local id="registering-hives" />' },
 };
 
 export function tagFaults(club: ValidEntries): Diagnostic[] {
@@ -98,6 +100,19 @@ function placeFaults(page: Page, tag: TagNode, within: string | null): Diagnosti
             write: 'it on a line of its own, with an empty line before and after',
           }),
         ];
+  if (tag.name === 'Local') {
+    const isIn = ['articles', 'bulletins', 'checklists'].includes(page.collection);
+    return isIn && page.tree.children.some((block) => isAlone(tag, block))
+      ? []
+      : [
+          atNode(page, tag, {
+            rule: 'tag',
+            field: 'Local',
+            found: isIn ? 'words of the place inside a sentence, a list or a table' : `words of the place in ${page.collection}/`,
+            write: isIn ? 'it on a line of its own, with an empty line before and after' : 'it in articles, bulletins or checklists',
+          }),
+        ];
+  }
   if (tag.name === 'Caution')
     return [...walk(page.tree)].some((block) => isAlone(tag, block))
       ? []
@@ -119,7 +134,7 @@ function isAlone(tag: TagNode, block: Nodes): boolean {
   if ((block as unknown) === tag) return tag.type === 'mdxJsxFlowElement';
   if (block.type !== 'paragraph' || !(block.children as unknown[]).includes(tag)) return false;
   return block.children.every((child) =>
-    isTag(child) ? /^(?:Caution|Drawing)$/.test(child.name) : child.type === 'text' && child.value.trim() === '',
+    isTag(child) ? /^(?:Caution|Drawing|Local)$/.test(child.name) : child.type === 'text' && child.value.trim() === '',
   );
 }
 
@@ -131,15 +146,15 @@ function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   if (tag.name === 'Caution') return quotedFaults(page, tag, club);
   const duty = attribute(tag, 'duty');
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
-  const known = club.club.data.contacts.map((contact) => contact.duty);
-  if (known.includes(duty)) return [];
+  const known = dutiesOf(club.club.data);
+  if (known.has(duty)) return [];
   const near = nearestName(duty, known);
   return [
     atNode(page, tag, {
       rule: 'contact',
       field: 'Contact, duty',
       found: `"${duty}", a duty that no contact in club.yaml has`,
-      write: near ? `"${near}"` : `one of: ${known.join(', ')}`,
+      write: near ? `"${near}"` : `one of: ${[...known].join(', ')}`,
     }),
   ];
 }

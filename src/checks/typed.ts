@@ -1,13 +1,11 @@
 /* Checks values that YAML would silently cut or change: text after " #", and keys with odd spaces. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
-import { fieldName } from './fields.ts';
+import { fieldName, writtenIn } from './fields.ts';
 import { lineAt } from './place.ts';
 
 export function typedFaults(folder: Folder): Diagnostic[] {
-  return (folder.club ? [folder.club, ...folder.entries] : folder.entries).flatMap((entry) =>
-    entry.fields.cut.map((cut) => cutFault(entry, cut)),
-  );
+  return writtenIn(folder).flatMap((entry) => entry.fields.cut.map((cut) => cutFault(entry, cut)));
 }
 
 function cutFault(entry: Entry, { path, comment, line, column }: Entry['fields']['cut'][number]): Diagnostic {

@@ -110,7 +110,7 @@ const wordIn = (quoted: string): string => (quoted === '"why"' ? 'reason' : quot
 function exampleOf({ takes, otherwise }: Option): string {
   if (takes === 'flag') return '';
   if (typeof takes !== 'string') return ` ${takes.join('|')}`;
-  return ` ${{ folder: otherwise === 'dist' ? 'OUTPUT' : 'my-club', file: 'table.csv', day: '2026-05-01', base: '/club/', site: 'https://club.example' }[takes]}`;
+  return ` ${{ folder: otherwise === 'dist' ? 'OUTPUT' : 'my-club', file: 'table.csv', words: '"disease officer"', day: '2026-05-01', base: '/club/', site: 'https://club.example' }[takes]}`;
 }
 
 function lineFor(name: CommandName): string {

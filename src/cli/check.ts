@@ -11,6 +11,7 @@ import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { validEntries } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
 import { overdueFaults } from '../checks/review.ts';
+import { summaryLines } from '../checks/summary.ts';
 import { withIds } from '../checks/task-ids.ts';
 import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder } from '../source/folder.ts';
@@ -44,6 +45,7 @@ function lines(): string[] {
     ),
     ...found.drafts.map((fault) => `draft: ${formatDiagnostic(fault)}`),
     ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
+    ...summaryLines(folder, editionDay(folder)),
     countLine(faults, folder.files.length),
   ];
 }
@@ -64,7 +66,7 @@ function countLine(found: readonly Diagnostic[], files: number): string {
 
 function writeIds(directory: string): void {
   for (const entry of readFolder(directory).entries) {
-    if (entry.collection !== 'checklists' || !isPage(entry)) continue;
+    if (entry.collection !== 'checklists' || entry.book !== undefined || !isPage(entry)) continue;
     const path = join(directory, entry.path);
     const { text, written } = withIds(readFileSync(path, 'utf8'), entry);
     if (written === 0) continue;

@@ -2,7 +2,7 @@
 // person's directory), a day, a base path, a site's address, one of some words, or nothing (a flag). `otherwise` is the default. The
 // default of a folder is relative to the project.
 
-export type Kind = 'folder' | 'file' | 'day' | 'base' | 'site' | 'flag' | readonly string[];
+export type Kind = 'folder' | 'file' | 'day' | 'base' | 'site' | 'flag' | 'words' | readonly string[];
 export interface Option {
   readonly takes: Kind;
   readonly what: string;
@@ -51,9 +51,21 @@ export const commands = {
       on: { takes: 'day', what: 'the day from which it is withdrawn; else today' },
     },
   },
+  base: {
+    words: ['take|compare|checked', 'COLLECTION/ID'],
+    options: {
+      content,
+      by: { takes: 'words', what: 'the duty that compared the text; else almanac editor' },
+      on: { takes: 'day', what: 'the day to take for today' },
+    },
+  },
   review: {
     words: [],
-    options: { content, on: { takes: 'day', what: 'the day to take for today' } },
+    options: {
+      content,
+      on: { takes: 'day', what: 'the day to take for today' },
+      all: { takes: 'flag', what: 'the pages of the books too, which are for their editors' },
+    },
   },
   new: {
     words: ['KIND', '"Title"'],

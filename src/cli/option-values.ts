@@ -20,6 +20,7 @@ function nounFor(takes: Exclude<Kind, 'flag'>): string {
   return {
     folder: 'a folder',
     file: 'a file',
+    words: 'words in quotes',
     day: 'a day, as in 2026-05-01,',
     base: 'a path, as in /club/,',
     site: 'an address, as in https://club.example,',

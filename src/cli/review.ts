@@ -18,7 +18,8 @@ if (club.club === null && values.on === undefined) {
   process.exit(1);
 }
 const on = values.on ?? todayIn(club.club!.data['time-zone'], new Date());
-console.log(dueLines(dueOn(club, on), on).join('\n'));
+const isOurs = ({ path }: { path: string }): boolean => values.all || !folder.books.some(({ id }) => path.startsWith(`books/${id}/`));
+console.log(dueLines(dueOn(club, on).filter(isOurs), on).join('\n'));
 const read = Object.values(club.of).flat().length;
 if (read < folder.entries.length)
   console.log(`${folder.entries.length - read} of ${folder.entries.length} files could not be listed; npm run check says why.`);

@@ -4,13 +4,13 @@
  * published, the file is restored. Exit 0 when published, 1 when not, 2 for an unknown argument. The day is today in the club's time
  * zone, or --on.
  */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { isDraft } from '../checks/place.ts';
-import { readFolder, type Folder } from '../source/folder.ts';
+import { filesOfLayers, readFolder, type Folder } from '../source/folder.ts';
 import { collections } from '../schemas/collections.ts';
 import { argumentsOf } from './arguments.ts';
 import { build } from './build.ts';
@@ -28,18 +28,24 @@ const why = reasonOf(reason);
 const folder = readFolder(values.content);
 if (!existsSync(join(values.content, 'club.yaml')) || folder.files.length === 0)
   stop("There is no club.yaml here. Write the club's folder after --content.", 1);
-const named = entryNamed(typed, folder.files);
+const named = entryNamed(
+  typed,
+  filesOfLayers(folder).map(({ bare }) => bare),
+);
 if (!named.ok) stop(named.sentence, 1);
 const { collection, id, path } = named;
 const refused = refusal(values);
 if (refused) stop(refused, 1);
 const file = join(values.content, path);
-const bytes = readFileSync(file);
+// A page of a book is taken down by a file of the club's own that says only that.
+const isOfBook = !folder.files.includes(path);
+const bytes = isOfBook ? Buffer.from('') : readFileSync(file);
 if (bytes[0] === 0xff || bytes[0] === 0xfe) stop(`${path} is saved as UTF-16. Save it from your editor with the encoding UTF-8 first.`, 1);
 const held = withdrawnLineIn(path, bytes);
 if (held !== null)
   stop(`${path} has a line already: ${held} To publish it while other files have faults: npm run build -- --last-good.`, 1);
-const entry = folder.entries.find((each) => each.path === path);
+const entry = folder.entries.find((each) => each.collection === collection && each.id === id);
+if (isOfBook && !entry) stop(`${path} is not shown here: it holds elsewhere, or the club leaves it out.`, 1);
 if (folder.unreadDrafts.includes(path) || (entry && isDraft(entry)))
   stop(`${path} is a draft: no reader has seen it, and there is nothing to take down.`, 1);
 
@@ -47,10 +53,12 @@ const day = values.on ?? today(folder);
 const line = withdrawnLine(path, day, why);
 const former = formerAddress(values.out);
 const begun = { base: values.base ?? former.base ?? '/', site: values.site ?? former.site };
-writeFileSync(file, withWithdrawnLine(path, bytes, line));
+mkdirSync(dirname(file), { recursive: true });
+writeFileSync(file, isOfBook && path.endsWith('.mdx') ? `---\n${line}\n---\n` : withWithdrawnLine(path, bytes, line));
 const { ok } = await build({ content: values.content, out: values.out, ...begun, 'last-good': true });
 if (!ok) {
-  writeFileSync(file, bytes);
+  if (isOfBook) rmSync(file);
+  else writeFileSync(file, bytes);
   stop(`${path} is not withdrawn, and its file is as it was.`, 1);
 }
 const address = collections[collection].path;
@@ -58,7 +66,9 @@ console.log(
   [
     '',
     `${path} is withdrawn from ${formatDay(day)} on: ${why}`,
-    `Its file says so in one line, and is otherwise as it was. Take the line out when the entry may be read again.`,
+    isOfBook
+      ? `A file of your own says so; the book's is as it was. Take the file away when the entry may be read again.`
+      : `Its file says so in one line, and is otherwise as it was. Take the line out when the entry may be read again.`,
     address === null
       ? 'Nothing names it any more; /withdrawn/ lists it with the reason.'
       : existsSync(join(values.out, address, id, 'index.html'))

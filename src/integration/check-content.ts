@@ -1,5 +1,7 @@
 /* Checks a content folder before it is built or shown. All faults are printed at once, one or two lines each. */
 import { draftsLine, foundIn } from '../checks/drafts.ts';
+import { summaryLines } from '../checks/summary.ts';
+import { editionDay } from '../source/edition-day.ts';
 import { readyPictures } from '../pictures/ready-pictures.ts';
 import { formatDiagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
@@ -25,6 +27,7 @@ export async function checkContent(content: string, pictures: string, say: Say):
   if (faults.length > 0) throw new ContentError(faults.length);
   say(`Checked: ${folder.entries.length + 1} files, no fault.`);
   if (drafts.length > 0) say(draftsLine(drafts));
+  for (const line of summaryLines(folder, editionDay(folder))) say(line);
   if (prepared.made > 0) say(`Pictures made ready: ${prepared.made}.`);
   return folder;
 }

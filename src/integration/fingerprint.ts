@@ -4,6 +4,7 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { booksFolder } from '../source/books.ts';
 import { isPassedOver } from '../source/passed-over.ts';
 
 // Installed packages have their lock file. The others belong to desktops and git.
@@ -82,6 +83,6 @@ export const sourceFingerprint = (project: string, content: string): string => h
 /** The same by file. Ignored files, such as an editor's temporary file, are left out. */
 export function sourcePrints(project: string, content: string): Prints {
   const own = ['src', 'shared', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'package-lock.json'];
-  const read = printsOf({ content, ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });
-  return read.filter(([name]) => !name.startsWith('content/') || !name.split('/').some(isPassedOver));
+  const read = printsOf({ content, books: booksFolder(), ...Object.fromEntries(own.map((name) => [name, join(project, name)])) });
+  return read.filter(([name]) => !/^(?:content|books)\//.test(name) || !name.split('/').some(isPassedOver));
 }

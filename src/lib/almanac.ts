@@ -11,7 +11,7 @@ import type { SeasonFields } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Counts } from '../schemas/counts.ts';
 import type { Drawing } from '../schemas/drawings.ts';
-import type { Figure } from '../schemas/figures.ts';
+import type { Figure, FigureRow } from '../schemas/figures.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Notice } from '../schemas/notices.ts';
@@ -20,6 +20,8 @@ import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
 import type { Word } from '../schemas/words.ts';
+import type { Origin } from '../schemas/origin.ts';
+import { holdsHere, type For, type Here } from '../schemas/where.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { withLines } from './contacts.ts';
 import { isPublished, withoutWithdrawn, withdrawalOf } from './published.ts';
@@ -51,6 +53,10 @@ export type Almanac = {
   pictures: Map<string, PictureFiles>;
   withdrawn: Withdrawn[];
   moved: Moved[];
+  /** Whose claim an entry is, by its folder and name: `articles/swarms`. Empty for a club without books. */
+  origins: Map<string, Origin>;
+  /** Rows of figures that hold elsewhere, by the figure. */
+  elsewhere: Map<string, FigureRow[]>;
 };
 
 /** A withdrawn entry: the words of its notice, and the address it had. */
@@ -81,18 +87,23 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
   const sources = new Map(shelf<Source>('sources').map((item) => [item.id, item.data]));
   const forage = byTitle(shelf<Forage>('forage').map((item) => withBloom(item, sources)));
   const withNumbers = <T>(name: string): Item<T>[] => shelf<T>(name).map((item) => ({ ...item, data: withLines(item.data, club) }));
-  const figures = new Map(onSources(shelf<Figure>('figures'), sources).map((item) => [item.id, item.data]));
+  const allFigures = onSources(shelf<Figure>('figures'), sources);
+  const figures = new Map(allFigures.map((item) => [item.id, { ...item.data, rows: rowsHere(item.data.rows, club) }]));
+  const addresses = new Set(collectionNames.flatMap((kind) => shelf(kind).map(({ id }) => `${collections[kind].path}${id}/`)));
   return {
     club,
     seasons: seasonsOf({ club, forage, figureOf: (id, row) => rowInForce(figures.get(id), row, day) }),
     checklists: byTitle(withNumbers<Checklist>('checklists')),
-    bulletins: byTitle(withNumbers<Bulletin>('bulletins')),
+    bulletins: byTitle(withNumbers<Bulletin>('bulletins')).map((item) => ({ ...item, data: withLawHere(item.data, club) })),
     articles: byTitle(withNumbers<Article>('articles')),
     meetings: shelf<Meeting>('meetings').sort(
       (a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id),
     ),
     reading: byTitle(shelf<Reading>('reading')),
-    treatments: byTitle(onSources(shelf<Treatment>('treatments'), sources)),
+    treatments: byTitle(onSources(shelf<Treatment>('treatments'), sources)).map((item) => ({
+      ...item,
+      data: { ...item.data, rows: rowsHere(item.data.rows, club) },
+    })),
     forage,
     words: shelf<Word>('words').sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
     figures,
@@ -104,7 +115,10 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
     drawings: new Map(shelf<Drawing>('drawings').map((item) => [item.id, item])),
     pictures: new Map(shelf<PictureFiles>('pictures').map((item) => [item.id, item.data])),
     withdrawn: collectionNames.flatMap((kind) => withdrawnOf(kind, entriesOf(kind))),
-    moved: collectionNames.flatMap((kind) => movedOf(kind, entriesOf(kind))),
+    // A page of the club's own may have the name that a book's page had.
+    moved: collectionNames.flatMap((kind) => movedOf(kind, entriesOf(kind))).filter(({ from }) => !addresses.has(from)),
+    origins: new Map(shelf<Origin>('origins').map((item) => [item.id, item.data])),
+    elsewhere: new Map(allFigures.map(({ id, data }) => [id, data.rows.filter((row) => rowsHere([row], club).length === 0)])),
   };
 }
 
@@ -130,6 +144,17 @@ const onSources = <T extends { rows: { source?: string | undefined }[] }>(
   items
     .map((item) => ({ ...item, data: { ...item.data, rows: withoutWithdrawn(item.data.rows, sources) } }))
     .filter(({ data }) => data.rows.length > 0);
+
+/** The rows that hold where the club lies. A club that names no land has no books, and all its rows are its own. */
+function rowsHere<Row extends { for?: For | undefined }>(rows: readonly Row[], club: Club): Row[] {
+  const here: Here | null = club.land === undefined ? null : { land: club.land, hemisphere: club.hemisphere };
+  return here ? rows.filter((row) => holdsHere(row.for ?? 'anywhere', here)) : [...rows];
+}
+
+function withLawHere({ law, ...bulletin }: Bulletin, club: Club): Bulletin {
+  const held = law && rowsHere(law, club);
+  return held && held.length > 0 ? { ...bulletin, law: held } : bulletin;
+}
 
 const withBloom = ({ data: { bloom, ...data }, ...item }: Item<Forage>, sources: ReadonlyMap<string, unknown>): Item<Forage> => ({
   ...item,

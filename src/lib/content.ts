@@ -15,7 +15,7 @@ export function getContent(): Promise<Almanac> {
 }
 
 async function readAlmanac(): Promise<Almanac> {
-  const names = ['club', ...collectionNames, 'pictures'];
+  const names = ['club', ...collectionNames, 'pictures', 'origins'];
   const entries = new Map<string, readonly RawEntry[]>();
   for (const name of names) entries.set(name, await getCollection(name as CollectionKey));
   return almanacOf((name) => entries.get(name)!, edition.day);

@@ -36,7 +36,12 @@ export type ShelvedRow = {
   isFollowed: boolean;
   holds: boolean;
 };
-export type ShelvedFigure = { id: string; figure: Figure; rows: ShelvedRow[] };
+export type ShelvedFigure = {
+  id: string;
+  figure: Figure;
+  rows: ShelvedRow[];
+  /** Rows that hold in other places only. */ elsewhere: ShelvedRow[];
+};
 
 export const subjectOf = (figure: Figure): Subject => figure.subject ?? 'other';
 
@@ -49,6 +54,7 @@ export function figureShelves(almanac: Almanac, day: string): { subject: Subject
     id,
     figure,
     rows: figure.rows.map((row) => shelved(almanac, figure, row, day)),
+    elsewhere: (almanac.elsewhere.get(id) ?? []).map((row) => ({ ...shelved(almanac, figure, row, day), isFollowed: false })),
   }));
   const byTitle = (a: ShelvedFigure, b: ShelvedFigure): number => (a.figure.title.toLowerCase() < b.figure.title.toLowerCase() ? -1 : 1);
   return FIGURE_SUBJECTS.map((subject) => ({

@@ -6,7 +6,7 @@ import type { Day } from '../../shared/days/day.ts';
 import { formatDay, formatDayRange } from '../../shared/days/show-day.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import type { Almanac } from './content.ts';
-import { askOf, type Asked } from './page-context.ts';
+import { askWithin, type Asked } from './page-context.ts';
 import { sourceWords } from './figures.ts';
 
 export type Told = {
@@ -46,7 +46,7 @@ export function noticesFrom(almanac: Almanac, day: string): Told[] {
       where: almanac.seasons.find((district) => district.id === data.district)?.name ?? '',
       days: data.from === data.until ? formatDay(data.from) : formatDayRange(data.from, data.until),
       by: data.by,
-      ask: askOf(almanac, data.ask),
+      ask: askWithin(almanac, data.ask),
       source: data.source && almanac.sources.has(data.source) ? sourceWords(almanac.sources.get(data.source)!) : '',
       pages: data.concerns,
     }));

@@ -4,6 +4,8 @@
  */
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
+import type { Contact } from '../schemas/club.ts';
+import type { Origin } from '../schemas/origin.ts';
 import type { Almanac } from './content.ts';
 import { contactFor, lineNumber, reached, type Reached } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
@@ -17,6 +19,8 @@ import { windowsOf, windowsText, windowWords } from './season.ts';
 
 export type Note = { number: number; words: string; figure?: string };
 export type Review = {
+  /** Whose check it is, where it is not the club's: "editors of the common book"; and what the club itself compared. */
+  book?: { editors: string; compared: { day: string; by: string } | null };
   checked: string;
   checkedDay: string;
   next: string;
@@ -74,6 +78,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
         return held ? { title: held.data.title, words: held.data.words, parts: held.data.parts ?? [], lines: held.body } : null;
       },
       picture: () => null,
+      local: () => null,
       caution: (hazard) => almanac.cautions.get(hazard) ?? null,
       packageDays: (name) => packageDays(almanac, day, name),
       line: (of) => lineNumber(almanac.club, of),
@@ -92,7 +97,11 @@ export const furtherSources = (almanac: Almanac, ids: readonly string[]): string
 
 export type Reviewed = { checked: Day; 'next-check': Day; by: string; history?: { changed: Day; what: string }[] | undefined };
 
-export const reviewOf = (fields: Reviewed): Review => ({
+/** `origin`: whose claim the page is; a page of a club without books is its own. */
+export const reviewOf = (fields: Reviewed, origin?: Origin): Review => ({
+  ...(origin?.book
+    ? { book: { editors: origin.book.editors, compared: origin.compared && { ...origin.compared, day: formatDay(origin.compared.day) } } }
+    : {}),
   checked: formatDay(fields.checked),
   checkedDay: fields.checked,
   next: formatDay(fields['next-check']),
@@ -101,8 +110,19 @@ export const reviewOf = (fields: Reviewed): Review => ({
   history: (fields.history ?? []).map(({ changed, what }) => ({ day: formatDay(changed), what })),
 });
 
-export function askOf(almanac: Almanac, duty: string): Asked {
+/** Undefined where nobody here has the duty, which a page of a book may name. */
+export function askOf(almanac: Almanac, duty: string): Asked | undefined {
   const contact = contactFor(almanac.club, duty);
-  if (!contact) throw new Error(`askOf: needs a contact with the duty ${duty}, which checks refuse to be without`);
+  return contact && askedOf(contact);
+}
+
+/** For what a club writes itself: checks refuse a duty that nobody has. */
+export function askWithin(almanac: Almanac, duty: string): Asked {
+  const asked = askOf(almanac, duty);
+  if (!asked) throw new Error(`askWithin: needs a contact with the duty ${duty}, which checks refuse to be without`);
+  return asked;
+}
+
+function askedOf(contact: Contact): Asked {
   return { ...contact, reached: reached(contact, edition.day) };
 }

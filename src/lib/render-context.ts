@@ -1,4 +1,5 @@
 /* Render context: what a page passes to the tags in its words. Each tag gets the values of this club. */
+import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Reached } from './contacts.ts';
 
@@ -38,6 +39,8 @@ export type RenderContext = {
   drawing: (name: string) => DrawingShown | null;
   /** A picture beside the page, by its written address. Null where it is not shown. */
   picture: (url: string) => PictureFiles | null;
+  /** The words of local/ that hold here; null where nothing is written. */
+  local: (id: string) => AstroComponentFactory | null;
   /** The caution of a hazard, or null where the club has none to show. */
   caution: (hazard: string) => CautionShown | null;
   /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`. Null where the club lacks a figure. */
@@ -56,4 +59,4 @@ export type Part = { id: string; words: string; steps: number };
 type FigureAsked = { id: string; row?: string };
 
 /** Facts about a page's words before they are rendered: its figures in reading order, those of its field test, and its headings. */
-export type WordsAhead = { figures: FigureAsked[]; testFigures: FigureAsked[]; parts: Part[] };
+export type WordsAhead = { figures: FigureAsked[]; testFigures: FigureAsked[]; locals: string[]; parts: Part[] };

@@ -7,6 +7,7 @@ import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
 import type { Almanac, Item } from './content.ts';
 import { createPageContext, type PageContext } from './page-context.ts';
 import { picturesBeside } from './pictures.ts';
+import { isPublished } from './published.ts';
 import type { FigureShown, Part, RenderContext, WordsAhead } from './render-context.ts';
 import { edition } from './settings.ts';
 
@@ -23,6 +24,14 @@ export async function renderWords(
   const context = { ...on.around, ...picturesBeside(almanac, collection) };
   const { Content, ahead } = await rendered(collection, id);
   for (const { id: figure, row } of ahead.figures) context.figure(figure, row);
+  const locals = new Map<string, AstroComponentFactory>();
+  for (const local of ahead.locals) {
+    const words = await localWords(local);
+    if (!words) continue;
+    locals.set(local, words.Content);
+    for (const { id: figure, row } of words.ahead.figures) context.figure(figure, row);
+  }
+  context.local = (local) => locals.get(local) ?? null;
   return { on, context, Content, parts: ahead.parts };
 }
 
@@ -41,7 +50,13 @@ export async function renderFieldTests(bulletins: readonly string[], context: Re
   return { tests, context: { ...context, figure: (id, row) => shown.get(nameOf(id, row)) ?? null } };
 }
 
-async function rendered(collection: Pages, id: string): Promise<{ Content: AstroComponentFactory; ahead: WordsAhead }> {
+/** Null where nothing is written here, or it was taken down. */
+async function localWords(id: string): Promise<Awaited<ReturnType<typeof rendered>> | null> {
+  const entry = await getEntry('local', id);
+  return entry && isPublished(entry.data as Parameters<typeof isPublished>[0]) ? rendered('local', id) : null;
+}
+
+async function rendered(collection: Pages | 'local', id: string): Promise<{ Content: AstroComponentFactory; ahead: WordsAhead }> {
   const entry = await getEntry(collection, id);
   if (!entry) throw new Error(`renderWords: needs an entry ${collection}/${id}, which the shelves name`);
   const { Content, remarkPluginFrontmatter } = await render(entry);

@@ -1,9 +1,8 @@
 /* Prepares the pictures of a folder's pages for publication. An unreadable picture becomes a diagnostic, not an exception. */
 import { statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
 import type { Diagnostic } from '../source/diagnostic.ts';
-import type { Folder } from '../source/folder.ts';
+import { onDisk, type Folder } from '../source/folder.ts';
 import { refusalOf } from '../source/picture-file.ts';
 import { picturesShown } from '../source/pictures.ts';
 import type { Outcome, Published } from './kept.ts';
@@ -20,9 +19,9 @@ const known = new Map<string, Outcome>();
  */
 export async function preparePictures(folder: Folder, kept: string, making: () => void = () => undefined): Promise<Prepared> {
   const paths = [...new Set(picturesShown(folder).flatMap(({ path }) => path ?? []))]
-    .filter((path) => !refusalOf(folder.directory, path))
+    .filter((path) => !refusalOf(onDisk(folder, path)))
     .sort();
-  const outcomes = await inHands(paths, (path) => outcomeOf(join(folder.directory, path), kept, making));
+  const outcomes = await inHands(paths, (path) => outcomeOf(onDisk(folder, path), kept, making));
   const prepared: Prepared = { pictures: new Map(), faults: [], made: 0 };
   for (const [index, path] of paths.entries()) {
     const outcome = outcomes[index]!;

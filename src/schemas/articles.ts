@@ -1,6 +1,7 @@
 /* articles/: know-how pages, neither checklists nor bulletins. */
 import { z } from 'astro/zod';
 import { CERTAINTIES, duty, list, oneOf, review, section, shelf, sources, when, words, WORK, yesNo } from './fields.ts';
+import { holding } from './where.ts';
 
 export const articles = section({
   title: words('the title', 'Feeding and stores'),
@@ -30,6 +31,7 @@ export const articles = section({
   sources: sources(),
   certainty: oneOf(CERTAINTIES).describe('How sure its sources are.'),
   ask: duty().describe('Whom to ask next.'),
+  ...holding,
   ...review,
   ...shelf,
 });

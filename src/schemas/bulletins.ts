@@ -2,6 +2,7 @@
 import { z } from 'astro/zod';
 import { CERTAINTIES, duty, list, oneOf, review, section, shelf, sources, when, words, WORK, yesNo, idOf } from './fields.ts';
 import { SHOWS, STRENGTHS } from './signs.ts';
+import { holding } from './where.ts';
 
 /** The headings of every bulletin, in this order. */
 export const BULLETIN_PARTS = ['What you see', 'What looks like it', 'The field test', 'What to do today', 'What not to do'] as const;
@@ -26,6 +27,7 @@ export const bulletins = section({
       duty: duty(),
       says: words('what the law asks, in one sentence', 'Report it to the state inspector at once.'),
       source: idOf('sources'),
+      ...holding,
     }),
   )
     .optional()
@@ -37,6 +39,7 @@ export const bulletins = section({
   sources: sources(),
   certainty: oneOf(CERTAINTIES).describe('How sure its sources are.'),
   ask: duty().describe('Whom to ask next.'),
+  ...holding,
   ...review,
   ...shelf,
 });

@@ -4,6 +4,7 @@
  */
 import { z } from 'astro/zod';
 import { duty, list, number, oneOf, review, section, sources, words, withdrawn } from './fields.ts';
+import { holding } from './where.ts';
 
 export const HAZARDS = [
   'stings',
@@ -40,6 +41,7 @@ export const cautions = section({
   ask: duty().optional(),
   sources: sources(),
   ...review,
+  ...holding,
   withdrawn: withdrawn().optional().describe('Taken down; a page whose work calls for it must then be mended or withdrawn as well.'),
 });
 

@@ -2,6 +2,7 @@
 import { z } from 'astro/zod';
 import { ownEvents } from '../../shared/season/phases.ts';
 import { duty, list, oneOf, review, section, shelf, sources, when, words, WORK, idOf, yesNo } from './fields.ts';
+import { holding } from './where.ts';
 
 export const checklists = section({
   title: words('the title of the list', 'The evening the package comes'),
@@ -22,6 +23,7 @@ export const checklists = section({
   exception: words('why the list departs from the rules of length', 'The law asks for these steps in one go.')
     .optional()
     .describe('Why the list has more steps to a pause or words to a step than is good.'),
+  ...holding,
   ...review,
   ...shelf,
 });

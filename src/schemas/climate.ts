@@ -58,6 +58,16 @@ export const observedYear = section({
   ...each(() => day().optional()),
 });
 
+/** A guess at the days of each part of the year. */
+export const phaseSpans = section({
+  'winter-rest': span(),
+  'build-up': span(),
+  swarming: span(),
+  'main-flow': span(),
+  dearth: span(),
+  'fall-preparation': span(),
+});
+
 export const season = section({
   basis: words('where these dates come from', 'Six years of notes by members in the valley').describe(
     'Where the dates below come from, and of what years. Shown to members.',
@@ -65,14 +75,7 @@ export const season = section({
   checked: day('the day on which you compared these dates with their sources, such as 2026-04-18'),
   'next-check': day().describe('The day by which they are to be compared again.'),
   history: review.history,
-  phases: section({
-    'winter-rest': span(),
-    'build-up': span(),
-    swarming: span(),
-    'main-flow': span(),
-    dearth: span(),
-    'fall-preparation': span(),
-  })
+  phases: phaseSpans
     .optional()
     .describe("The year of a hive here, as days of the main district, guessed. Used for what neither members' dates nor normals give."),
   guesses: section(each(() => words('a day, or two days such as 1 April to 20 April').optional()))

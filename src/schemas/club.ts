@@ -3,6 +3,7 @@ import { z } from 'astro/zod';
 import { climate, observedYear, season } from './climate.ts';
 import { collectionNames } from './collections.ts';
 import { clock, day, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
+import { land } from './where.ts';
 
 const phone = () =>
   z.string({ error: 'a telephone number in quotes, such as "330-555-0142"' }).regex(/^\+?[0-9][0-9 ()-]*$/, {
@@ -49,7 +50,11 @@ const district = section({
   observed: list(observedYear).optional(),
 });
 
-const number24 = section({
+export const LANGUAGES = ['en-US', 'en-GB', 'en-AU', 'en-NZ', 'en-CA', 'en-IE', 'en-ZA'] as const;
+export const WORD_SETS = ['us', 'uk'] as const;
+export const UNIT_SYSTEMS = ['us', 'metric'] as const;
+
+export const number24 = section({
   number: phone(),
   name: words('what the line is called', 'Emergency number'),
   source: id('the name of a file in sources/', 'fcc-911').describe('The published source of the number.'),
@@ -61,13 +66,13 @@ export const club = section({
   almanac: words('the name of the almanac', 'The Tamarack Almanac').describe('Printed at the head of every page.'),
   demonstration: yesNo().describe('true marks every page as an invented club and keeps search engines away.'),
   place: words('county and state or land', 'Tamarack County, Ohio'),
-  language: oneOf(['en-US', 'en-GB', 'en-AU', 'en-NZ', 'en-CA', 'en-IE', 'en-ZA']),
-  words: oneOf(['us', 'uk']).describe('Fall or autumn, sticky board or varroa board.'),
+  language: oneOf(LANGUAGES),
+  words: oneOf(WORD_SETS).describe('Fall or autumn, sticky board or varroa board.'),
   hemisphere: oneOf(['north', 'south']),
   'time-zone': words('a zone such as America/New_York')
     .refine(zoneExists, { error: 'a time zone of the IANA list, such as America/New_York' })
     .describe("The zone that the hall's clock is in."),
-  units: oneOf(['us', 'metric']).describe('Which units come first; the other ones follow in brackets.'),
+  units: oneOf(UNIT_SYSTEMS).describe('Which units come first; the other ones follow in brackets.'),
   emergency: number24.describe('The line for someone who is unwell, and its published source.'),
   poison: number24.optional().describe('The poison line, and its published source.'),
   mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
@@ -83,10 +88,29 @@ export const club = section({
   ),
   'meeting-place': words('where the club usually meets', 'Alder Grange Hall').optional(),
   'meeting-time': clock().optional(),
-  'leaves-out': list(oneOf(collectionNames))
+  land: land().optional().describe('Where the club lies. The books that hold there follow from it.'),
+  books: list(id('the name of a book, such as common'))
     .optional()
-    .describe('Folders this club does without, such as forage; any other that is missing is taken for a mistake.'),
+    .describe('The books the club stands on, the widest first; only where they are not those that follow from `land:`.'),
+  'leaves-out': list(leftOut())
+    .optional()
+    .describe('What this club does without: folders, such as forage, or single entries of a book, such as bulletins/small-hive-beetle.'),
+  'stands-in': z
+    .record(id(), id(), { error: 'indented lines, each "duty: other-duty"' })
+    .optional()
+    .describe('Who answers for a duty that the club does not have, such as `swarm-line: mentor`.'),
 });
+
+/** A kind, or one entry of it. */
+function leftOut() {
+  const hint = `one of: ${collectionNames.join(', ')}; or one entry, such as bulletins/small-hive-beetle`;
+  const isKnown = (text: string): boolean =>
+    (collectionNames as readonly string[]).includes(text.split('/')[0]!) && /^[a-z]+(?:\/[a-z0-9-]+)?$/.test(text);
+  return z
+    .string({ error: hint })
+    .refine(isKnown, { error: hint })
+    .meta({ examples: ['forage'] });
+}
 
 function zoneExists(zone: string): boolean {
   try {

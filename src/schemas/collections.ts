@@ -8,6 +8,7 @@ import { counts } from './counts.ts';
 import { drawings } from './drawings.ts';
 import { figures } from './figures.ts';
 import { forage } from './forage.ts';
+import { local } from './local.ts';
 import { meetings } from './meetings.ts';
 import { notices } from './notices.ts';
 import { reading } from './reading.ts';
@@ -44,6 +45,7 @@ export const collections = {
   notices: { schema: notices, entry: 'notice', ending: '.yaml', path: null, mayLack: true },
   counts: { schema: counts, entry: 'counts', ending: '.csv', path: null, mayLack: true },
   drawings: { schema: drawings, entry: 'drawing', ending: '.yaml', path: null, mayLack: true },
+  local: { schema: local, entry: 'local', ending: '.mdx', path: null, mayLack: true },
 } as const satisfies Record<string, Kind>;
 
 export type Collection = keyof typeof collections;

@@ -2,6 +2,7 @@
 import { z } from 'astro/zod';
 import { CERTAINTIES, day, id, idOf, list, number, oneOf, review, section, shelf, words } from './fields.ts';
 import { phases } from '../../shared/season/phases.ts';
+import { holding } from './where.ts';
 
 /** Units of figures. `unit:` accepts only these, so that both systems can be shown. */
 export const UNITS = [
@@ -70,6 +71,7 @@ const row = section({
   source: idOf('sources').describe('Who published it.'),
   at: words('a page, table or section', 'table 2').optional(),
   place: words('the land, state or region it speaks of', 'Ohio'),
+  ...holding,
   method: words('how it was measured', 'alcohol wash').optional().describe('Where that matters: wash, roll, ether roll, sticky board ...'),
   from: day().describe('In force from this day. For a paper: the day or year it was published, as 2018-01-01.'),
   until: day().optional().describe('In force until this day.'),
@@ -91,6 +93,7 @@ export const figures = section({
     .optional()
     .describe('With `also-follows:` the parts of the year in which the club follows no row; `because:` says why.'),
   because: words('why the club follows that row', 'It was measured nearest to us.').optional(),
+  ...holding,
   ...review,
   ...shelf,
 });

@@ -1,6 +1,7 @@
 /* forage/: plants that bees visit here. */
 import type { z } from 'astro/zod';
 import { day, list, monthDay, number, oneOf, review, section, shelf, words, idOf } from './fields.ts';
+import { holding } from './where.ts';
 
 export const forage = section({
   title: words('the plain name', 'Black locust'),
@@ -30,6 +31,7 @@ export const forage = section({
   )
     .optional()
     .describe('What members of the main district saw, a line a year.'),
+  ...holding,
   ...review,
   ...shelf,
 });

@@ -1,6 +1,7 @@
 /* reading/: recommended reading, and the library that lends it. */
 import { z } from 'astro/zod';
 import { list, number, oneOf, review, section, shelf, words, yesNo } from './fields.ts';
+import { holding } from './where.ts';
 
 export const reading = section({
   title: words('the title', 'One box, one year'),
@@ -29,6 +30,7 @@ export const reading = section({
   lends: words('which library lends it', 'County library').optional(),
   subjects: list(words('a subject', 'queens')).optional(),
   invented: yesNo().optional().describe('Made up for a demonstration.'),
+  ...holding,
   ...review,
   ...shelf,
 });

@@ -1,6 +1,7 @@
 /* sources/: publications that were opened and read. Pages and figures name the file. */
 import { z } from 'astro/zod';
 import { day, number, oneOf, section, words, withdrawn } from './fields.ts';
+import { holding } from './where.ts';
 
 export const sources = section({
   who: words('who wrote or published it', 'Ohio State University Extension'),
@@ -15,6 +16,7 @@ export const sources = section({
   kind: oneOf(['paper', 'book', 'extension', 'agency', 'law', 'standard', 'club', 'habit', 'label', 'handbook']),
   seen: oneOf(['itself', 'quoted', 'memory']).describe('How it was seen: itself, as quoted by another, or only from memory.'),
   opened: day().optional().describe('The day it was last opened.'),
+  ...holding,
   withdrawn: withdrawn().optional().describe('Taken back or found wrong: every row that rests on it goes with it.'),
 });
 

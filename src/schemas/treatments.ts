@@ -4,6 +4,7 @@
  */
 import { z } from 'astro/zod';
 import { day, id, list, number, oneOf, review, section, shelf, sources, words, yesNo, idOf } from './fields.ts';
+import { holding } from './where.ts';
 
 /** The temperature that a limit means: the highest of each day, the mean of day and night, or any hour. */
 export const WARMTH_KINDS = ['daily-high', 'mean', 'any-time'] as const;
@@ -21,6 +22,7 @@ const row = section({
   id: id('lower-case words joined by hyphens, such as strips'),
   form: words('the form in plain words, never a trade name', 'strips between the frames').describe('Strips, gel, trickled, vapour ...'),
   place: words('the land or state whose label it is', 'United States'),
+  ...holding,
   source: idOf('sources')
     .optional()
     .describe('The label. Leave it out where no label could be opened: such a row holds no numbers, and says only: ask.'),
@@ -50,6 +52,7 @@ export const treatments = section({
   rows: list(row).min(1, { error: 'at least one row' }),
   figures: list(idOf('figures')).optional().describe('Figures that bear on it, shown with their sources.'),
   sources: sources(),
+  ...holding,
   ...review,
   ...shelf,
 });

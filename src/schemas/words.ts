@@ -1,6 +1,7 @@
 /* words/: the glossary, the trade's terms in plain words. */
 import { z } from 'astro/zod';
 import { list, review, section, shelf, words as text } from './fields.ts';
+import { holding } from './where.ts';
 
 export const words = section({
   word: text('the word', 'brood').describe('The word as the almanac uses it.'),
@@ -10,6 +11,7 @@ export const words = section({
     .optional()
     .describe('Other names and the ways people mistype it: search leads from them to this word.'),
   more: text('an address such as /pests/varroa/').optional(),
+  ...holding,
   ...review,
   ...shelf,
 });

@@ -5,13 +5,16 @@
 import { isAlias, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Diagnostic } from './diagnostic.ts';
 
+/** `path`: the file, where it is not the entry's own. */
+export type Place = { line: number; column: number; path?: string };
+
 export type Fields = {
   /** Undefined where the fields could not be parsed. */
   value: unknown;
   /** Line and column (from 1) of the value, or of the nearest field above it. */
-  placeOf: (path: readonly PropertyKey[]) => { line: number; column: number };
+  placeOf: (path: readonly PropertyKey[]) => Place;
   /** Line and column of a field's name. */
-  placeOfName: (path: readonly PropertyKey[]) => { line: number; column: number };
+  placeOfName: (path: readonly PropertyKey[]) => Place;
   /** Values followed by a number sign on the same line, and the text that YAML drops there. */
   cut: { path: PropertyKey[]; comment: string; line: number; column: number }[];
 };

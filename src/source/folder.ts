@@ -1,12 +1,17 @@
 /*
- * Reads a club's content folder once: every file of every collection, its fields with positions, and its words as a tree. Checks use the
+ * Reads a club's content folder once, and the books it stands on: every file of every collection, its fields with positions, and its words as a tree. Checks use the
  * result, and the loader feeds the collections from it, so both see the same value.
  */
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { Root } from 'mdast';
+import type { Here } from '../schemas/where.ts';
+import { booksBelow, booksFolder, booksFor, booksIn, type BookAt } from './books.ts';
 import { decode } from './decode.ts';
-import { saysDraft } from './draft.ts';
+import { figuresKnown, gapsIn, withoutGaps, type Known } from './gaps.ts';
+import { kindOfOverlay } from './overlay.ts';
+import { mergeLayers, type Layer, type Merged } from './layers.ts';
+import { isDraft, saysDraft } from './draft.ts';
 import type { Diagnostic } from './diagnostic.ts';
 import { parseProse } from './prose.ts';
 import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
@@ -17,7 +22,7 @@ export type Entry = {
   collection: string;
   /** The file name without its ending. */
   id: string;
-  /** Path inside the content folder, with forward slashes. */
+  /** Path inside the content folder, with forward slashes; of a book's file with the book before it: books/us/articles/x.mdx. */
   path: string;
   /** The whole file with LF line ends. */
   text: string;
@@ -28,13 +33,39 @@ export type Entry = {
   bodyLine: number;
   /** The words as a tree. Null in a file without words, or where they could not be parsed. */
   tree: Root | null;
+  /** The book it is from; none of the club's own. */
+  book?: string;
+  /** What it was laid over. */
+  over?: Entry;
+  /** The files that only change it: added words, another choice of rows, a withdrawal. */
+  overlays?: Entry[];
+  /** Words that another file added: from `fromLine` on they are those of `path` from its line `toLine` on. */
+  added?: { path: string; fromLine: number; toLine: number };
 };
+
+/** A book that the folder stands on, as it lies on the disk. */
+export type BookLayer = BookAt & { entry: Entry | null; files: string[]; entries: Entry[] };
 
 export type Folder = {
   directory: string;
   club: Entry | null;
+  /** Its own book.yaml, of a book that is checked by itself. */
+  book: Entry | null;
+  /** Texts of the books that the club says it has compared: its claims.csv. */
+  claims: Entry | null;
+  /** The widest first. */
+  books: BookLayer[];
+  /** Where the club lies; null where it names no land, or a book is checked by itself. */
+  here: Here | null;
+  /** Of all layers, each entry once. */
   entries: Entry[];
-  /** Every file and folder below, with forward slashes, sorted. */
+  /** Own files that only change an entry of a book, and those of them that change nothing. */
+  overlays: Entry[];
+  overNothing: Entry[];
+  elsewhere: Merged['elsewhere'];
+  /** Names of what the books' pages ask for and this club has not: duties, figures, local texts. */
+  gaps: string[];
+  /** Every file of the folder itself, with forward slashes, sorted. */
   files: string[];
   faults: Diagnostic[];
   /** Paths of drafts that could not be parsed at all and are therefore not among the entries. */
@@ -50,21 +81,121 @@ type Parsed = { text: string; entry: Entry | null; faults: Diagnostic[] };
  * `former` reading is not parsed again.
  */
 export function readFolder(directory: string, former?: Folder): Folder {
-  const folder: Folder = { directory, club: null, entries: [], files: [], faults: [], unreadDrafts: [], parsed: new Map() };
+  const folder: Folder = {
+    directory,
+    club: null,
+    book: null,
+    claims: null,
+    books: [],
+    here: null,
+    entries: [],
+    overlays: [],
+    overNothing: [],
+    elsewhere: { entries: 0, rows: 0 },
+    gaps: [],
+    files: [],
+    faults: [],
+    unreadDrafts: [],
+    parsed: new Map(),
+  };
   if (!statSync(directory, { throwIfNoEntry: false })?.isDirectory()) {
     folder.faults.push(folderFault('.', 'no such folder', "the path of a club's content folder after --content"));
     return folder;
   }
-  folder.files = list(directory, '', folder.faults, [realpathSync(directory)]);
-  for (const path of folder.files) {
-    if (path === 'club.yaml') folder.club = readEntry(folder, path, 'club', 'club', former);
-    const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
-    if (!match) continue;
-    const entry = readEntry(folder, path, match[1]!, match[2]!, former);
-    if (entry) folder.entries.push(entry.collection === 'drawings' ? withLines(folder, entry) : entry);
+  folder.files = list(directory, '', folder.faults, [realpathSync(directory)]).filter((path) => !isInBooks(directory, path));
+  if (folder.files.includes('club.yaml')) folder.club = readEntry(folder, 'club.yaml', 'club', 'club', former);
+  else if (folder.files.includes('book.yaml')) folder.book = readEntry(folder, 'book.yaml', 'book', 'book', former);
+  if (folder.files.includes('claims.csv')) folder.claims = readEntry(folder, 'claims.csv', 'claims', 'claims', former);
+  const own = readEntries(folder, '', folder.files, former);
+  const { here, books } = standsOn(folder);
+  folder.here = here;
+  for (const book of books) {
+    const layer: BookLayer = { ...book, entry: null, files: [], entries: [] };
+    folder.books.push(layer);
+    const prefix = prefixOf(book.id);
+    const faults: Diagnostic[] = [];
+    layer.files = list(book.directory, '', faults, [realpathSync(book.directory)]);
+    folder.faults.push(...faults.map((fault) => ({ ...fault, path: prefix + fault.path })));
+    layer.entry = readEntry(folder, `${prefix}book.yaml`, 'book', 'book', former);
+    layer.entries = readEntries(folder, prefix, layer.files, former).map((entry) => ({ ...entry, book: book.id }));
+  }
+  if (books.length > 0) stack(folder, own);
+  else {
+    folder.entries = own.filter((entry) => kindOfOverlay(entry) === null);
+    folder.overlays = folder.overNothing = own.filter((entry) => kindOfOverlay(entry) !== null);
   }
   return folder;
 }
+
+const prefixOf = (book: string): string => `books/${book}/`;
+
+/** The folder of books may lie among a club's files; it is none of them. */
+const isInBooks = (directory: string, path: string): boolean => path.startsWith('books/') && resolve(directory, 'books') === booksFolder();
+
+function readEntries(folder: Folder, prefix: string, files: readonly string[], former?: Folder): Entry[] {
+  return files.flatMap((path) => {
+    const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
+    const entry = match && readEntry(folder, prefix + path, match[1]!, match[2]!, former);
+    if (!entry) return [];
+    return [entry.collection === 'drawings' ? withLines(folder, entry, files, prefix) : entry];
+  });
+}
+
+/** Where the club lies, and its books; of a book that is checked by itself, the wider books. What cannot be read is left to the checks. */
+function standsOn({ directory, club, book }: Folder): { here: Here | null; books: BookAt[] } {
+  if (book) return { here: null, books: booksBelow(booksIn(booksFolder()), directory) };
+  const { land, hemisphere, books } = (club?.fields.value ?? {}) as { land?: unknown; hemisphere?: unknown; books?: unknown };
+  if (typeof land !== 'string' || (hemisphere !== 'north' && hemisphere !== 'south')) return { here: null, books: [] };
+  const here: Here = { land, hemisphere };
+  const all = booksIn(booksFolder());
+  if (books === undefined) return { here, books: booksFor(all, here) };
+  const named: unknown[] = Array.isArray(books) ? books : [];
+  return { here, books: named.flatMap((id, index) => (named.indexOf(id) === index ? all.filter((each) => each.id === id) : [])) };
+}
+
+/** Lays the club's own files over those of the books. */
+function stack(folder: Folder, own: readonly Entry[]): void {
+  const fields = (folder.club?.fields.value ?? {}) as { 'leaves-out'?: unknown; contacts?: unknown; 'stands-in'?: unknown };
+  const leavesOut = Array.isArray(fields['leaves-out']) ? fields['leaves-out'].map(String) : [];
+  const layers: Layer[] = [...folder.books, { id: '', place: null, entries: own }];
+  const merged = mergeLayers(layers, folder.here, leavesOut);
+  Object.assign(folder, { overlays: merged.overlays, overNothing: merged.overNothing, elsewhere: merged.elsewhere });
+  if (!folder.club || !folder.here) {
+    folder.entries = merged.entries;
+    return;
+  }
+  const contacts = Array.isArray(fields.contacts) ? (fields.contacts as { duty?: unknown }[]) : [];
+  const known: Known = {
+    duties: new Set([...contacts.map((contact) => String(contact?.duty)), ...Object.keys(fields['stands-in'] ?? {})]),
+    figures: figuresKnown(merged.entries, folder.here),
+    locals: new Set(merged.entries.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
+  };
+  folder.gaps = [...new Set(merged.entries.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();
+  folder.entries = merged.entries.map((entry) => {
+    const tree = entry.book === undefined || !entry.tree ? entry.tree : withoutGaps(entry.tree, known);
+    return tree === entry.tree ? entry : { ...entry, tree };
+  });
+}
+
+/** Where a file of any layer lies on the disk. */
+export function onDisk({ directory, books }: Folder, path: string): string {
+  const book = books.find(({ id }) => path.startsWith(prefixOf(id)));
+  return book ? join(book.directory, path.slice(prefixOf(book.id).length)) : join(directory, path);
+}
+
+/** Every file of every layer, the nearest first, by its path inside its layer. */
+export const filesOfLayers = (folder: Folder): { bare: string; path: string }[] => [
+  ...folder.files.map((path) => ({ bare: path, path })),
+  ...[...folder.books].reverse().flatMap(({ id, files }) => files.map((bare) => ({ bare, path: prefixOf(id) + bare }))),
+];
+
+/** The folder as a build publishes it: without its drafts, and with what they would take the place of. */
+export const withoutDrafts = (folder: Folder): Folder => ({
+  ...folder,
+  entries: folder.entries.flatMap((entry) => (isDraft(entry) ? (entry.over ? [entry.over] : []) : [entry])),
+  overlays: folder.overlays.filter((entry) => !isDraft(entry)),
+  overNothing: folder.overNothing.filter((entry) => !isDraft(entry)),
+});
 
 function readEntry(folder: Folder, path: string, collection: string, id: string, former?: Folder): Entry | null {
   const bytes = bytesOf(folder, path);
@@ -91,9 +222,9 @@ function parsedText(path: string, collection: string, id: string, text: string):
 }
 
 /** The SVG of a drawing is beside its words, under the same name. */
-function withLines(folder: Folder, entry: Entry): Entry {
+function withLines(folder: Folder, entry: Entry, files: readonly string[], prefix: string): Entry {
   const path = entry.path.replace(/yaml$/, 'svg');
-  const bytes = folder.files.includes(path) ? bytesOf(folder, path) : null;
+  const bytes = files.includes(path.slice(prefix.length)) ? bytesOf(folder, path) : null;
   const decoded = bytes && decode(path, bytes);
   if (decoded?.ok === false) folder.faults.push(decoded.fault);
   return decoded?.ok ? { ...entry, body: decoded.text } : entry;
@@ -170,8 +301,9 @@ function tagFaultOf({ reason = '', ruleId, line = 1, column = 1 }: VFileMessage)
 
 function bytesOf(folder: Folder, path: string): Uint8Array | null {
   try {
-    if (!statSync(join(folder.directory, path)).isFile()) throw Object.assign(new Error(), { code: 'not a file' });
-    return readFileSync(join(folder.directory, path));
+    const file = onDisk(folder, path);
+    if (!statSync(file).isFile()) throw Object.assign(new Error(), { code: 'not a file' });
+    return readFileSync(file);
   } catch (error) {
     folder.faults.push(
       folderFault(

@@ -5,13 +5,16 @@
 import { createHash } from 'node:crypto';
 import { sep } from 'node:path';
 import type { Loader } from 'astro/loaders';
+import { booksFolder } from './books.ts';
 import { isDraft } from './draft.ts';
-import { isWhole, type Entry, type Folder } from './folder.ts';
+import { isWhole, withoutDrafts, type Entry, type Folder } from './folder.ts';
 import { modulePath } from './mdx-modules.ts';
+import { originOf } from './origins.ts';
 import { folderAfterChange, openFolder } from './open-folder.ts';
 
-/** True where a path from the watcher is inside the folder. */
-export const isBelow = (path: string, directory: string): boolean => path.startsWith(directory + sep);
+/** True where a path from the watcher is inside the folder, or inside the books it stands on. */
+export const isBelow = (path: string, directory: string): boolean =>
+  [directory, booksFolder()].some((folder) => path.startsWith(folder + sep));
 
 /** The entries of one collection below `directory`. */
 export function entriesOf(directory: string, collection: string): Loader {
@@ -20,7 +23,7 @@ export function entriesOf(directory: string, collection: string): Loader {
     async load({ store, parseData, watcher, logger }) {
       const fill = async (folder: Folder): Promise<void> => {
         const gone = new Set(store.keys());
-        for (const entry of wholeEntries(folder, collection)) {
+        for (const entry of wholeEntries(watcher ? folder : withoutDrafts(folder), collection)) {
           const digest = createHash('sha256').update(entry.text).update(entry.body).digest('hex');
           if (store.get(entry.id)?.digest === digest) {
             gone.delete(entry.id);
@@ -41,7 +44,31 @@ export function entriesOf(directory: string, collection: string): Loader {
       // An earlier preview may have stored entries of other schemas.
       store.clear();
       await fill(openFolder(directory));
-      watcher?.add(directory);
+      watcher?.add([directory, booksFolder()]);
+      for (const event of ['add', 'change', 'unlink'] as const) {
+        watcher?.on(event, (path) => {
+          if (isBelow(path, directory))
+            void folderAfterChange(directory)
+              .then(fill)
+              .catch((error: unknown) => logger.error(String(error)));
+        });
+      }
+    },
+  };
+}
+
+/** Whose claim each entry is, by its folder and name; empty for a club without books. */
+export function originsOf(directory: string): Loader {
+  return {
+    name: 'almanac-origins',
+    async load({ store, watcher, logger }) {
+      const fill = (folder: Folder): void => {
+        store.clear();
+        if (folder.books.length === 0) return;
+        for (const entry of (watcher ? folder : withoutDrafts(folder)).entries)
+          store.set({ id: `${entry.collection}/${entry.id}`, data: originOf(folder, entry) });
+      };
+      fill(openFolder(directory));
       for (const event of ['add', 'change', 'unlink'] as const) {
         watcher?.on(event, (path) => {
           if (isBelow(path, directory))

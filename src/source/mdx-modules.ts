@@ -3,11 +3,10 @@
  * parsed the words, so nothing is parsed twice, and what was checked is what is compiled.
  */
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Root } from 'mdast';
 import type { Processor } from 'unified';
 import { decode } from './decode.ts';
-import type { Entry, Folder } from './folder.ts';
+import { onDisk, withoutDrafts, type Entry, type Folder } from './folder.ts';
 import { heldFolder, openFolder } from './open-folder.ts';
 
 /** A virtual folder. A club's own may be anywhere, under a name that no module address can contain. */
@@ -15,16 +14,19 @@ const BELOW = 'club-words/';
 const IN_ADDRESS = /[\\/]club-words[\\/]([^\\/?]+[\\/][^\\/?]+\.mdx)(\?.*)?$/;
 
 /** The page's path for Astro, relative to the project's folder. */
-export const modulePath = (entry: Entry): string => BELOW + entry.path;
+export const modulePath = ({ collection, id }: Entry): string => `${BELOW}${collection}/${id}.mdx`;
 
-/** The path inside the content folder, or null for a module of another kind. */
+/** `articles/swarms.mdx`, whichever folders its words are from; null for a module of another kind. */
 const pathIn = (address: string): string | null => IN_ADDRESS.exec(address)?.[1]?.replaceAll('\\', '/') ?? null;
+
+/** A preview shows drafts. */
+let isPreview = false;
 
 /** Vite's view of its modules while a preview runs. */
 type Preview<Module> = { environment: { moduleGraph: { idToModuleMap: Map<string, Module> } } };
 
 export function mdxModules() {
-  let isPreview = false;
+  isPreview = false;
   return {
     name: 'club-words',
     enforce: 'pre' as const,
@@ -48,7 +50,7 @@ export function mdxModules() {
       if (!held) return undefined;
       const ours = [...this.environment.moduleGraph.idToModuleMap].filter(([id]) => {
         const path = pathIn(id);
-        return path !== null && join(held.directory, path).replaceAll('\\', '/') === file;
+        return path !== null && filesOf(held, path).some((each) => onDisk(held, each).replaceAll('\\', '/') === file);
       });
       return ours.length > 0 ? [...modules, ...ours.map(([, module]) => module)] : undefined;
     },
@@ -58,19 +60,39 @@ export function mdxModules() {
 /** A browser may ask for the page before the watcher has reported its change. */
 function readIfChanged(path: string): void {
   const held = heldFolder();
-  if (held && held.parsed.get(path)?.text !== textNow(held, path)) openFolder(held.directory, true);
+  if (held && filesOf(held, path).some((each) => held.parsed.get(each)?.text !== textNow(held, each))) openFolder(held.directory, true);
 }
 
-function textNow({ directory }: Folder, path: string): string | undefined {
+/** The files that a page's words are from; of a page that is not there, the one that it would be from. */
+function filesOf(folder: Folder, path: string): string[] {
+  const entry = pagesOf(folder).get(path);
+  return entry ? [entry.path, ...(entry.overlays ?? []).map((overlay) => overlay.path)] : [path];
+}
+
+function textNow(folder: Folder, path: string): string | undefined {
   try {
-    const decoded = decode(path, readFileSync(join(directory, path)));
+    const decoded = decode(path, readFileSync(onDisk(folder, path)));
     return decoded.ok ? decoded.text : undefined;
   } catch {
     return undefined;
   }
 }
 
-const heldEntry = (path: string | null): Entry | null | undefined => (path === null ? null : heldFolder()?.parsed.get(path)?.entry);
+const pages = new WeakMap<Folder, Map<string, Entry>>();
+
+function pagesOf(folder: Folder): Map<string, Entry> {
+  const known = pages.get(folder);
+  if (known) return known;
+  const { entries } = isPreview ? folder : withoutDrafts(folder);
+  const made = new Map(entries.map((entry) => [`${entry.collection}/${entry.id}.mdx`, entry]));
+  pages.set(folder, made);
+  return made;
+}
+
+function heldEntry(path: string | null): Entry | undefined {
+  const held = path === null ? undefined : heldFolder();
+  return held && pagesOf(held).get(path!);
+}
 
 /** Returns the parsed tree in place of a second parse. It is a copy, because compiling changes it and the preview checks it again. */
 export function remarkReadTree(this: Processor): void {

@@ -3,7 +3,6 @@
  * freely. Nothing is decoded here, so that a whole folder can be checked quickly.
  */
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import { join } from 'node:path';
 
 /** Endings of photographs and scans. */
 const NAMES = /\.(?:jpe?g|jpe|jfif|png|webp|avif|gif|tiff?)$/i;
@@ -20,13 +19,13 @@ export type Refusal = { found: string; write: string };
 
 const AS_JPEG = 'the picture exported as JPEG';
 
-/** The reason why the file at `path` inside `directory` is refused as a picture. Null where it may be one. */
-export function refusalOf(directory: string, path: string): Refusal | null {
+/** The reason why the file at `path` on the disk is refused as a picture. Null where it may be one. */
+export function refusalOf(path: string): Refusal | null {
   try {
-    const file = openSync(join(directory, path), 'r');
+    const file = openSync(path, 'r');
     try {
       const head = Buffer.alloc(64);
-      return refusalOfBytes(path, head.subarray(0, readSync(file, head, 0, head.length, 0)), statSync(join(directory, path)).size);
+      return refusalOfBytes(path, head.subarray(0, readSync(file, head, 0, head.length, 0)), statSync(path).size);
     } finally {
       closeSync(file);
     }

@@ -3,7 +3,7 @@
  * file alone maps a written name to a file, so that what is checked is what is published.
  */
 import type { Image } from 'mdast';
-import type { Entry, Folder } from './folder.ts';
+import { filesOfLayers, type Entry, type Folder } from './folder.ts';
 import { isPictureName } from './picture-file.ts';
 import { walk } from './prose.ts';
 
@@ -15,14 +15,16 @@ export type PictureShown = {
 };
 
 /** Every picture of every parsed page, in the order of the pages. */
-export const picturesShown = (folder: Folder): PictureShown[] =>
-  folder.entries.flatMap((page) =>
+export function picturesShown(folder: Folder): PictureShown[] {
+  const files = filesOfLayers(folder);
+  return folder.entries.flatMap((page) =>
     page.tree
       ? [...walk(page.tree)]
           .filter((node) => node.type === 'image')
-          .map((image) => ({ page, image, path: pathMeant(image.url, page.collection, folder.files) }))
+          .map((image) => ({ page, image, path: pathMeant(image.url, page.collection, files) }))
       : [],
   );
+}
 
 /** Files directly in a collection's folder that are not pages, by name. */
 export const filesBeside = (collection: string, files: readonly string[]): string[] =>
@@ -40,10 +42,10 @@ export function namesMeant(url: string): string[] {
   }
 }
 
-function pathMeant(url: string, collection: string, files: readonly string[]): string | null {
-  const names = namesMeant(url);
-  const name = filesBeside(collection, files).find((beside) => isPictureName(beside) && names.includes(composed(beside)));
-  return name === undefined ? null : `${collection}/${name}`;
+/** Of two files of one name that of the nearest layer, as with pages. */
+function pathMeant(url: string, collection: string, files: readonly { bare: string; path: string }[]): string | null {
+  const names = namesMeant(url).map((name) => `${collection}/${name}`);
+  return files.find(({ bare }) => isPictureName(bare) && names.includes(composed(bare)))?.path ?? null;
 }
 
 /** Some file systems store an é as two characters. */

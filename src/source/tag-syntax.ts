@@ -9,7 +9,7 @@ import type { Code, Construct, Extension, State, TokenizeContext } from 'microma
 import type { Processor } from 'unified';
 
 /** The tags that an author may write. components/mdx draws them, and checks refuse any other. */
-export const TAGS = ['Figure', 'Task', 'Example', 'Contact', 'Drawing', 'Day', 'Line', 'Caution'] as const;
+export const TAGS = ['Figure', 'Task', 'Example', 'Contact', 'Drawing', 'Day', 'Line', 'Caution', 'Local'] as const;
 export type Tag = (typeof TAGS)[number];
 
 const WHOLE = new RegExp(`^(?:</?(?:${TAGS.join('|')})(?:\\s+[a-z-]+="[^"<>{}\\n]*")*\\s*/?>\\s*)+$`);

@@ -75,7 +75,7 @@ const texts = (): { file: string; text: string }[] =>
     });
 
 test('the test covers every kind except cautions, which cannot be withdrawn while a page needs them', () => {
-  assert.deepEqual([...Object.keys(entries), 'counts', 'cautions'].sort(), [...collectionNames].sort());
+  assert.deepEqual([...Object.keys(entries), 'counts', 'cautions', 'local'].sort(), [...collectionNames].sort());
 });
 
 test('no page, list, search, calendar, file or record contains a word of it', () => {

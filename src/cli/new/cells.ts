@@ -18,7 +18,8 @@ export function valueFrom(text: string, field: Shaped): unknown {
       .filter(Boolean);
   if (held.def.type === 'boolean') return YES_NO[words.toLowerCase()] ?? words;
   if (held.def.type === 'number') return /^-?\d+(?:\.\d+)?$/.test(words) ? Number(words) : words;
-  if (held.options) return held.options.find((option) => option.toLowerCase() === words.toLowerCase()) ?? words;
+  // A choice between words and a list of them is read as words.
+  if (typeof held.options?.[0] === 'string') return held.options.find((option) => option.toLowerCase() === words.toLowerCase()) ?? words;
   // Spreadsheets add seconds to a time.
   return words.replace(/^(\d\d:\d\d):00$/, '$1');
 }

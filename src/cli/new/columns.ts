@@ -80,8 +80,9 @@ export function columnsOf(
   names: readonly Cell[],
   rows: readonly Cell[][],
 ): { fields: (string | null)[]; faults: Diagnostic[] } {
+  // In a list of books "for" is the reader it is meant for; of the almanac's own field the file itself is the place.
   const known = [
-    ...Object.entries(fieldsOf(kind)).flatMap(([name, field]) => (inner(field).element?.shape ? [] : [name])),
+    ...Object.entries(fieldsOf(kind)).flatMap(([name, field]) => (inner(field).element?.shape || name === 'for' ? [] : [name])),
     ...(kind === 'meetings' ? [WORDS] : []),
   ];
   const faults: Diagnostic[] = [];

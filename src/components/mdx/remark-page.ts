@@ -17,7 +17,7 @@ export function remarkPage() {
     for (const [heading, id] of ids) setProperties(heading, { id });
     joinTags(tree);
     const test = fieldTest(tree, ids);
-    const ahead: WordsAhead = { figures: figuresIn(tree), testFigures: test.flatMap(figuresIn), parts: partsOf(tree, ids) };
+    const ahead: WordsAhead = { figures: figuresIn(tree), testFigures: test.flatMap(figuresIn), locals: localsIn(tree), parts: partsOf(tree, ids) };
     Object.assign((file.data.astro as { frontmatter: object }).frontmatter, ahead);
     if (test.length > 0) nodesIn(tree).push(tag('FieldTest', {}, structuredClone(test)));
     drawPictures(tree);
@@ -65,6 +65,9 @@ const figuresIn = (node: Nodes): WordsAhead['figures'] =>
   [...walk(node)].flatMap((each) =>
     isTag(each) && each.name === 'Figure' ? [{ id: attribute(each, 'id') ?? '', row: attribute(each, 'row') }] : [],
   );
+
+const localsIn = (node: Nodes): string[] =>
+  [...walk(node)].flatMap((each) => (isTag(each) && each.name === 'Local' ? [attribute(each, 'id') ?? ''] : []));
 
 function partsOf(tree: Root, ids: ReturnType<typeof headingIds>): WordsAhead['parts'] {
   const parts: WordsAhead['parts'] = [];

@@ -11,13 +11,14 @@ import FieldTest from './FieldTest.astro';
 import Figure from './Figure.astro';
 import Line from './Line.astro';
 import Link from './Link.astro';
+import Local from './Local.astro';
 import Opening from './Opening.astro';
 import Part from './Part.astro';
 import Picture from './Picture.astro';
 import Step from './Step.astro';
 import Unseen from './Unseen.astro';
 
-const shared = { Caution, Contact, Day, Drawing, Example, Figure, Line, Picture, Step, a: Link };
+const shared = { Caution, Contact, Day, Drawing, Example, Figure, Line, Local, Picture, Step, a: Link };
 
 /** For a whole page. */
 export const tags = { ...shared, Opening, Part, FieldTest: Unseen };

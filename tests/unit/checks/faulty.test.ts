@@ -1,9 +1,13 @@
 /* Every file of tests/fixtures/invalid/cases: check reports the mistake at its position, in exactly these words, and nothing else. */
 import assert from 'node:assert/strict';
+import { fileURLToPath } from 'node:url';
 import { test } from 'vitest';
 import { check } from '../../../src/checks/check.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { cases, goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
+
+// The books that a case may name.
+process.env.ALMANAC_BOOKS = fileURLToPath(new URL('../../fixtures/books', import.meta.url));
 
 const all = cases();
 

@@ -90,6 +90,7 @@ test('a page knows its figures in reading order, those of the field test, and it
   assert.deepEqual(JSON.parse(JSON.stringify(ahead)), {
     figures: [{ id: 'a', row: 'x' }, { id: 'b' }, { id: 'c' }],
     testFigures: [{ id: 'b' }],
+    locals: [],
     parts: [
       { id: 'the-field-test', words: 'The field test', steps: 0 },
       { id: 'then', words: 'Then', steps: 2 },

@@ -58,7 +58,7 @@ export function almanacOf(parts: Loose): Almanac {
     'withdrawn',
     'moved', // prettier-ignore
   ];
-  const maps = ['figures', 'sources', 'cautions', 'drawings', 'pictures'];
+  const maps = ['figures', 'sources', 'cautions', 'drawings', 'pictures', 'origins', 'elsewhere'];
   return {
     club: { name: 'Quarry Town', units: 'us', words: 'us', contacts: [contact('mentor')], districts: [{ id: 'valley' }], season: {} },
     seasons: [district('valley')],

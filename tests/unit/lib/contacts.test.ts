@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { contactFor, inSentence, reached } from '../../../src/lib/contacts.ts';
 import { cautionsFor } from '../../../src/lib/hazards.ts';
-import { askOf } from '../../../src/lib/page-context.ts';
+import { askOf, askWithin } from '../../../src/lib/page-context.ts';
 import { linkExists, toolContact, toolOf, toolWork } from '../../../src/lib/tools.ts';
 import { calculators } from '../../../src/schemas/calculators.ts';
 import { askWithdrawn } from '../../../src/lib/withdrawn.ts';
@@ -23,8 +23,12 @@ for (const [which, districts, chosen] of [
 
 test('a duty that nobody has is none', () => {
   assert.equal(contactFor(clubOf(contact('mentor')), 'inspector'), undefined);
-  assert.throws(() => askOf(almanacOf({}), 'inspector'), /askOf: needs a contact with the duty inspector/);
+  assert.equal(askOf(almanacOf({}), 'inspector'), undefined);
+  assert.throws(() => askWithin(almanacOf({}), 'inspector'), /askWithin: needs a contact with the duty inspector/);
 });
+
+test('another duty stands in for one that nobody has', () =>
+  assert.equal(contactFor({ ...clubOf(contact('mentor')), 'stands-in': { 'swarm-line': 'mentor' } }, 'swarm-line')?.duty, 'mentor'));
 
 const person = contact('mentor', { phone: '+1-555-0100', agreed: '2026-03-02', until: '2026-08-31', district: 'hill' }) as any;
 

@@ -120,6 +120,7 @@ const kinds: Record<Collection, { title: string; values?: Record<string, string>
   },
   counts: { title: '2026', change: [['method\n', 'method\n2026-06-13,brook,3,300,wash\n']] },
   drawings: { title: 'A queen cell', values: { words: 'It hangs from the comb.' } },
+  local: { title: 'Registering hives', values: {} },
 };
 
 for (const collection of collectionNames) {

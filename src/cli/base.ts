@@ -1,0 +1,186 @@
+/*
+ * `npm run base`: a club and the books it stands on. Alone it gives an overview; `take` copies an entry of a book into the
+ * club's folder to be changed, and keeps the text it came from; `compare` shows what the book and the club changed since;
+ * `checked` writes down that the club compared the book's text itself. Exit 0 when done or shown, 1 when not, 2 for a word
+ * that means nothing here.
+ */
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { formatDay } from '../../shared/days/show-day.ts';
+import { isDay } from '../../shared/days/day.ts';
+import { todayIn } from '../../shared/days/today.ts';
+import { renamedTo } from '../checks/books.ts';
+import { counted, isPageKind, madeOf, summaryLines } from '../checks/summary.ts';
+import { editionDay } from '../source/edition-day.ts';
+import { filesOfLayers, onDisk, readFolder, type Entry } from '../source/folder.ts';
+import type { Collection } from '../schemas/collections.ts';
+import { ADDED_TO } from '../source/overlay.ts';
+import { mayBeDraft } from './new/template.ts';
+import { nameOf } from '../source/layers.ts';
+import { bookEntry, claimFor, hashOf } from '../source/origins.ts';
+import { isOlder, takenPath, takenText } from '../source/taken.ts';
+import { argumentsOf } from './arguments.ts';
+import { changedLines } from './changed-lines.ts';
+import { entryNamed } from './entry-named.ts';
+import { nearestName } from '../../shared/words/edit-distance.ts';
+
+const { values, words } = argumentsOf('base');
+const ACTIONS = { take, compare, checked };
+const folder = readFolder(values.content);
+if (!folder.club) stop("There is no club.yaml here. Write the club's folder after --content.", 1);
+if (folder.books.length === 0) stop('This club stands on no book: club.yaml has no line "land:", such as land: US-OH.', 1);
+const [action, typed] = words;
+if (action === undefined) overview();
+else if (Object.hasOwn(ACTIONS, action)) ACTIONS[action as keyof typeof ACTIONS](entryOf(action, typed));
+else {
+  const near = nearestName(action, Object.keys(ACTIONS));
+  stop(`base does not know "${action}"; ${near ? `did you mean ${near}?` : `there are: ${Object.keys(ACTIONS).join(', ')}.`}`, 2);
+}
+
+function overview(): void {
+  const day = editionDay(folder);
+  const { fromBooks, writtenOver, addedTo, compared } = madeOf(folder);
+  const gone = folder.entries.filter((entry) => entry.book === undefined && entry.over === undefined && takenText(folder, entry) !== null);
+  const past = fromBooks.filter(({ fields }) => String((fields.value as { 'next-check'?: unknown })['next-check'] ?? '9999') < day);
+  const books = folder.books.map(({ id, entry }) => {
+    const { title, edition } = (entry?.fields.value ?? {}) as { title?: string; edition?: string };
+    const held = fromBooks.filter(({ book }) => book === id);
+    return `  ${id}  ${title}, edition of ${edition && isDay(edition) ? formatDay(edition) : edition}: ${counted(held.filter(isPageKind).length, 'page')} of ${counted(held.length, 'entry', 'entries')}`;
+  });
+  const part = (heading: string, lines: readonly string[]): string[] =>
+    lines.length > 0 ? ['', heading, ...lines.map((line) => `  ${line}`)] : [];
+  console.log(
+    [
+      'Books, the nearest last:',
+      ...books,
+      ...part('Written over:', writtenOver.map(withAge)),
+      ...part('Added to, or with a choice of your own:', addedTo.map(withAge)),
+      ...part(
+        'Taken from a book that has it no more:',
+        gone.map(
+          (entry) =>
+            `${nameOf(entry)}${renamedTo(nameOf(entry), folder) ? `  (it is called ${renamedTo(nameOf(entry), folder)} there now)` : ''}`,
+        ),
+      ),
+      ...part('Past its next check, for the editors of the book:', past.map(nameOf)),
+      ...part('Gaps, for you to fill or to leave:', folder.gaps),
+      ...part('Compared by you:', compared.map(nameOf)),
+      '',
+      ...summaryLines(folder, day),
+    ].join('\n'),
+  );
+}
+
+function withAge(entry: Entry): string {
+  const name = nameOf(entry);
+  return isOlder(folder, entry) ? `${name}  (its book has changed since: npm run base -- compare ${name})` : name;
+}
+
+function take(entry: Entry): void {
+  const book = bookEntry(entry);
+  if (!book) stop(`${nameOf(entry)} is your own already.`, 1);
+  const own = `${nameOf(entry)}${entry.path.slice(entry.path.lastIndexOf('.'))}`;
+  if (existsSync(join(values.content, own))) stop(`${own} is there already, and stays as it is.`, 1);
+  const file = book.collection === 'figures' ? choiceOf(book) : textOf(book);
+  write(own, file);
+  write(takenPath(entry), book.text);
+  const lines = book.collection === 'drawings' ? book.path.replace(/yaml$/, 'svg') : null;
+  if (lines) write(own.replace(/yaml$/, 'svg'), readFileSync(onDisk(folder, lines), 'utf8'));
+  console.log(
+    [
+      `Wrote ${own}, and the text it came from into ${takenPath(entry)}: keep both.`,
+      book.collection === 'figures'
+        ? 'It holds your choice alone; the rows stay those of the book. Rows of your own go under "rows:".'
+        : `Its review is yours to write: fill "checked:", "next-check:" and "by:"${mayBeDraft(book.collection as Collection) ? ', and take "draft: true" out when readers may see it' : ''}.`,
+      ...(ADDED_TO.includes(book.collection)
+        ? [`To add words below the book's instead, take ${own} away and write ${own.replace(/\.mdx$/, '.add.mdx')}.`]
+        : []),
+    ].join('\n'),
+  );
+}
+
+/** The nearest whole file of a book. Its review is that of the editors, and so is not the club's: those fields become blanks, and until they are filled the book's text is shown. */
+function textOf(book: Entry): string {
+  const text = readFileSync(onDisk(folder, book.path), 'utf8').replace(/^(checked|next-check|by):.*$/gm, '$1:');
+  if (!mayBeDraft(book.collection as Collection)) return text;
+  return book.path.endsWith('.mdx') ? text.replace('---\n', '---\ndraft: true\n') : `draft: true\n${text}`;
+}
+
+function choiceOf({ fields }: Entry): string {
+  const { follows } = fields.value as { follows?: unknown };
+  return `follows: ${String(follows)}\nbecause: \n`;
+}
+
+function compare(entry: Entry): void {
+  const book = bookEntry(entry);
+  const then = takenText(folder, entry);
+  const own =
+    entry.book === undefined
+      ? entry.text
+      : (entry.overlays ?? [])
+          .filter((overlay) => overlay.book === undefined)
+          .map(({ text }) => text)
+          .join('\n');
+  if (!book) {
+    const now = renamedTo(nameOf(entry), folder);
+    return console.log(
+      `No book of yours has ${nameOf(entry)}${now ? ` any more; it is called ${now} there now. Move your file to that name to write over it again.` : '; it is your own.'}`,
+    );
+  }
+  const part = (heading: string, lines: readonly string[]): string[] => [heading, ...(lines.length > 0 ? lines : ['  nothing']), ''];
+  console.log(
+    [
+      ...(then === null
+        ? ['Nobody noted which text of the book yours came from.', '']
+        : part('The book changed since you took it:', changedLines(then, book.text))),
+      ...(own === ''
+        ? ['You changed nothing.']
+        : entry.book === undefined
+          ? part('You changed:', changedLines(then ?? book.text, own))
+          : part(
+              'You added:',
+              own.split('\n').map((line) => `+ ${line}`),
+            )),
+    ].join('\n'),
+  );
+}
+
+function checked(entry: Entry): void {
+  const book = bookEntry(entry);
+  if (entry.book === undefined || !book) stop(`${nameOf(entry)} is your own: its line "checked:" says when you compared it.`, 1);
+  const held = claimFor(folder, entry);
+  const day = values.on ?? todayIn(zone(), new Date());
+  const by = values.by ?? 'almanac editor';
+  if (held?.day === day) stop(`${nameOf(entry)} is compared on ${formatDay(day)} already.`, 1);
+  const file = join(values.content, 'claims.csv');
+  const before = existsSync(file) ? readFileSync(file, 'utf8').trimEnd() : 'what,day,by,hash';
+  writeFileSync(file, `${before}\n${nameOf(entry)},${day},${by},${hashOf(book)}\n`);
+  console.log(`${nameOf(entry)} is compared by the ${by} on ${formatDay(day)}: claims.csv says so until the book changes its text.`);
+}
+
+function entryOf(named: string, asked: string | undefined): Entry {
+  if (asked === undefined) stop(`base ${named} needs an entry: npm run base -- ${named} articles/swarms.`, 2);
+  const found = entryNamed(
+    asked,
+    filesOfLayers(folder).map(({ bare }) => bare),
+  );
+  if (!found.ok) stop(found.sentence, 1);
+  const entry = folder.entries.find(({ collection, id }) => collection === found.collection && id === found.id);
+  if (!entry) stop(`${found.collection}/${found.id} is not shown here: it holds elsewhere, or the club leaves it out.`, 1);
+  return entry;
+}
+
+function zone(): string {
+  return String((folder.club!.fields.value as { 'time-zone'?: unknown })['time-zone'] ?? 'UTC');
+}
+
+function write(path: string, text: string): void {
+  const file = join(values.content, path);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, text);
+}
+
+function stop(sentence: string, code: number): never {
+  console.error(sentence);
+  process.exit(code);
+}

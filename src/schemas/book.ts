@@ -1,0 +1,27 @@
+/* book.yaml: a book is a folder of the same shape as a club's, which many clubs stand on. */
+import { z } from 'astro/zod';
+import { phaseSpans } from './climate.ts';
+import { LANGUAGES, number24, UNIT_SYSTEMS, WORD_SETS } from './club.ts';
+import { day, id, oneOf, section, words } from './fields.ts';
+import { where } from './where.ts';
+
+export const book = section({
+  id: id('the name of its folder, such as us-oh'),
+  title: words('what it is called, such as "The common book"'),
+  edition: day().describe('The day of its last change.'),
+  place: where().describe('Where it holds: anywhere, north, south, or a code of ISO 3166.'),
+  editors: words('the office that edits it, such as "editors of the common book"').describe("Never a person's name."),
+  mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
+  offers: section({
+    language: oneOf(LANGUAGES).optional(),
+    words: oneOf(WORD_SETS).optional(),
+    units: oneOf(UNIT_SYSTEMS).optional(),
+    emergency: number24.optional(),
+    poison: number24.optional(),
+    phases: phaseSpans.optional().describe("The parts of a hive's year as a guess for a place that has no normals and no notes."),
+  })
+    .optional()
+    .describe('What a new club here is offered; each club confirms it in its own club.yaml.'),
+});
+
+export type Book = z.infer<typeof book>;

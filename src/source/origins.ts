@@ -1,0 +1,42 @@
+/*
+ * Whose claim each entry is. A club's claim that it compared a text of a book is a line of its claims.csv with the text's
+ * hash: when the text changes, the claim lapses by itself.
+ */
+import { createHash } from 'node:crypto';
+import { isDay } from '../../shared/days/day.ts';
+import type { Origin } from '../schemas/origin.ts';
+import type { Entry, Folder } from './folder.ts';
+import { nameOf } from './layers.ts';
+
+/** The entry as the books have it, under what the club laid over it; null for the club's own. */
+export function bookEntry(entry: Entry): Entry | null {
+  if (entry.book === undefined) return entry.over ? bookEntry(entry.over) : null;
+  const top = entry.overlays?.at(-1);
+  return top && top.book === undefined && entry.over ? bookEntry(entry.over) : entry;
+}
+
+export const hashOf = (entry: Entry): string => `sha256:${createHash('sha256').update(entry.text).digest('hex').slice(0, 16)}`;
+
+/** The newest claim of the club for the text as it is now. */
+export function claimFor({ claims }: Folder, entry: Entry): Origin['compared'] {
+  const rows = (claims?.fields.value as { rows?: unknown } | undefined)?.rows;
+  const text = bookEntry(entry);
+  if (!Array.isArray(rows) || !text) return null;
+  const hash = hashOf(text);
+  const held = (rows as { what?: unknown; day?: unknown; by?: unknown; hash?: unknown }[]).flatMap(({ what, day, by, hash: claimed }) =>
+    what === nameOf(entry) && claimed === hash && typeof day === 'string' && isDay(day) ? [{ day, by: String(by) }] : [],
+  );
+  return held.sort((one, other) => (one.day < other.day ? 1 : -1))[0] ?? null;
+}
+
+export function originOf(folder: Folder, entry: Entry): Origin {
+  const book = folder.books.find(({ id }) => id === entry.book);
+  const fields = (book?.entry?.fields.value ?? {}) as { title?: unknown; editors?: unknown; mistakes?: unknown };
+  const isOwn = entry.book === undefined;
+  return {
+    book: book ? { id: book.id, title: String(fields.title), editors: String(fields.editors), mistakes: String(fields.mistakes) } : null,
+    isWrittenOver: isOwn && entry.over !== undefined,
+    isAddedTo: !isOwn && (entry.overlays ?? []).some((overlay) => overlay.book === undefined),
+    compared: isOwn ? null : claimFor(folder, entry),
+  };
+}
