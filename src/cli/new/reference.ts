@@ -70,7 +70,10 @@ export const TAG_MEANINGS: Record<Tag, { prints: string; attributes: Readonly<Re
   },
   Local: {
     prints: 'The words of `local/` that hold here, of the nearest folder that has them; else whom to ask. It stands on a line of its own.',
-    attributes: { id: 'The name of a file in `local/`.', ask: 'The duty to ask while nothing is written; `inspector` where it is left out.' },
+    attributes: {
+      id: 'The name of a file in `local/`.',
+      ask: 'The duty to ask while nothing is written; `inspector` where it is left out.',
+    },
   },
   Caution: {
     prints: 'The text of a caution, so that no page words the rule again. It stands on a line of its own.',

@@ -17,7 +17,12 @@ export function remarkPage() {
     for (const [heading, id] of ids) setProperties(heading, { id });
     joinTags(tree);
     const test = fieldTest(tree, ids);
-    const ahead: WordsAhead = { figures: figuresIn(tree), testFigures: test.flatMap(figuresIn), locals: localsIn(tree), parts: partsOf(tree, ids) };
+    const ahead: WordsAhead = {
+      figures: figuresIn(tree),
+      testFigures: test.flatMap(figuresIn),
+      locals: localsIn(tree),
+      parts: partsOf(tree, ids),
+    };
     Object.assign((file.data.astro as { frontmatter: object }).frontmatter, ahead);
     if (test.length > 0) nodesIn(tree).push(tag('FieldTest', {}, structuredClone(test)));
     drawPictures(tree);
