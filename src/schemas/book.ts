@@ -23,5 +23,3 @@ export const book = section({
     .optional()
     .describe('What a new club here is offered; each club confirms it in its own club.yaml.'),
 });
-
-export type Book = z.infer<typeof book>;

@@ -10,6 +10,3 @@ const row = section({
 });
 
 export const claims = section({ columns: list(z.string()), rows: list(row) });
-
-export type Claims = z.infer<typeof claims>;
-export type Claim = Claims['rows'][number];

@@ -155,7 +155,7 @@ function standsOn({ directory, club, book }: Folder): { here: Here | null; books
 
 /** Lays the club's own files over those of the books. */
 function stack(folder: Folder, own: readonly Entry[]): void {
-  const fields = (folder.club?.fields.value ?? {}) as { 'leaves-out'?: unknown; contacts?: unknown; 'stands-in'?: unknown };
+  const fields = (folder.club?.fields.value ?? {}) as { 'leaves-out'?: unknown; contacts?: unknown; 'stands-in'?: unknown; poison?: unknown };
   const leavesOut = Array.isArray(fields['leaves-out']) ? fields['leaves-out'].map(String) : [];
   const layers: Layer[] = [...folder.books, { id: '', place: null, entries: own }];
   const merged = mergeLayers(layers, folder.here, leavesOut);
@@ -168,6 +168,7 @@ function stack(folder: Folder, own: readonly Entry[]): void {
   const known: Known = {
     duties: new Set([...contacts.map((contact) => String(contact?.duty)), ...Object.keys(fields['stands-in'] ?? {})]),
     figures: figuresKnown(merged.entries, folder.here),
+    hasPoisonLine: fields.poison !== undefined,
     locals: new Set(merged.entries.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
   };
   folder.gaps = [...new Set(merged.entries.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();

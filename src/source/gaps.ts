@@ -12,6 +12,7 @@ export type Known = {
   /** For each figure the ids of its rows that hold here, and the ones it follows. */
   figures: ReadonlyMap<string, { rows: ReadonlySet<string>; follows: readonly string[] }>;
   locals: ReadonlySet<string>;
+  hasPoisonLine: boolean;
 };
 
 /** What is known of figures, from their fields as they are written. */
@@ -55,12 +56,13 @@ export function withoutGaps(tree: Root, known: Known): Root {
   return copy;
 }
 
-function gapOf(node: unknown, { duties, figures }: Known): string | null {
+function gapOf(node: unknown, { duties, figures, hasPoisonLine }: Known): string | null {
   if (!isTag(node)) return null;
   if (node.name === 'Contact') {
     const duty = attribute(node, 'duty') ?? '';
     return duties.has(duty) ? null : duty;
   }
+  if (node.name === 'Line') return attribute(node, 'of') === 'poison' && !hasPoisonLine ? 'poison line' : null;
   if (node.name !== 'Figure') return null;
   const [id, row] = [attribute(node, 'id') ?? '', attribute(node, 'row')];
   const figure = figures.get(id);
