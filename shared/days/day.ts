@@ -4,9 +4,9 @@
  * that. Source of the leap-year rule: ISO 8601-1:2019, the Gregorian calendar (every 4th year, not the 100th, but the 400th).
  */
 import { ok, err, type Result } from '../result.ts';
+import { dayOf, type Day } from './make-day.ts';
 
-declare const dayMark: unique symbol;
-export type Day = string & { readonly [dayMark]: true };
+export { dayOf, type Day };
 
 export const firstYear = 1900;
 export const lastYear = 2199;
@@ -97,10 +97,4 @@ function fromCount(count: number): Day {
 function daysBeforeYear(year: number): number {
   const past = year - 1;
   return past * 365 + Math.floor(past / 4) - Math.floor(past / 100) + Math.floor(past / 400);
-}
-
-/** The one constructor: three numbers that are known to be a day of the calendar. */
-export function dayOf(year: number, month: number, date: number): Day {
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}` as Day;
 }

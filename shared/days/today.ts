@@ -2,7 +2,7 @@
  * The current day in a club's time zone, at an instant that the caller passes in. Only the caller reads the clock. No other file of
  * shared/ uses a Date. An unknown time zone throws.
  */
-import { dayOf, type Day } from './day.ts';
+import { dayOf, type Day } from './make-day.ts';
 
 export function todayIn(timeZone: string, now: Date): Day {
   const parts = new Intl.DateTimeFormat('en-US-u-ca-gregory-nu-latn', {
