@@ -1,7 +1,7 @@
 /* Filters search results by the time of year that a reader chose: their days in her district overlap it. */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
-import { addDays, type Day } from '../../../shared/days/day.ts';
+import { dayOf, type Day } from '../../../shared/days/make-day.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
 type Span = [from: MonthDay, to: MonthDay];
@@ -11,7 +11,13 @@ const THESE_WEEKS_DAYS = 21;
 
 /** `chosen` is a phase as `valley 11-20 03-01;hill 11-12 03-09`, or `now`. */
 export const spanOf = (chosen: string, today: Day): Span =>
-  chosen === 'now' ? [monthDayOf(today), monthDayOf(addDays(today, THESE_WEEKS_DAYS - 1))] : windowHere(chosen);
+  chosen === 'now' ? [monthDayOf(today), monthDayOf(lastOfWeeks(today))] : windowHere(chosen);
+
+// The sums of day.ts would be two requests more for this page.
+function lastOfWeeks(today: Day): Day {
+  const last = new Date(Date.parse(today) + (THESE_WEEKS_DAYS - 1) * 864e5);
+  return dayOf(last.getUTCFullYear(), last.getUTCMonth() + 1, last.getUTCDate());
+}
 
 /** False for a page without days: it applies all year and says nothing special about this part of it. */
 export function fallsInto(windows: string, [from, to]: Span): boolean {
