@@ -11,7 +11,7 @@ const DONTS = 'What not to do';
 
 export function bulletinFaults(club: ValidEntries): Diagnostic[] {
   const pages = club.folder.entries.filter((entry) => entry.collection === 'bulletins' && isPage(entry)) as Page[];
-  return [...pages.flatMap((page) => [...partFaults(page), ...dontFaults(page)]), ...club.of.bulletins.flatMap(fieldFaults)];
+  return [...pages.flatMap((page) => [...partFaults(page), ...dontFaults(page)]), ...club.of.bulletins.flatMap((entry) => fieldFaults(entry, !club.folder.book && entry.book === undefined))];
 }
 
 type Part = { heading: Heading; name: string; content: Nodes[] };
@@ -113,10 +113,11 @@ function dontFault(page: Page, item: ListItem): Diagnostic[] {
   ];
 }
 
-function fieldFaults(entry: ValidEntries['of']['bulletins'][number]): Diagnostic[] {
+function fieldFaults(entry: ValidEntries['of']['bulletins'][number], isClubsOwn: boolean): Diagnostic[] {
   const { status, law = [], 'looks-like': alike = [] } = entry.data;
   const faults: Diagnostic[] = [];
-  if (status === 'law' && law.length === 0) {
+  // A book leaves the law to the books of each land.
+  if (status === 'law' && law.length === 0 && isClubsOwn) {
     faults.push(
       atField(entry, ['status'], {
         rule: 'bulletin',

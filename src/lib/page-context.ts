@@ -38,6 +38,8 @@ export type Asked = {
 
 export type PageContext = {
   notes: Note[];
+  /** Sources of the texts of local/ on the page. */
+  sources: string[];
   around: RenderContext;
   cautions: Placed[];
 };
@@ -57,6 +59,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
   };
   return {
     notes,
+    sources: [],
     cautions: cautionsFor(work, almanac.cautions),
     around: {
       base,

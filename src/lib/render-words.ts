@@ -29,6 +29,7 @@ export async function renderWords(
     const words = await localWords(local);
     if (!words) continue;
     locals.set(local, words.Content);
+    on.sources.push(...words.sources);
     for (const { id: figure, row } of words.ahead.figures) context.figure(figure, row);
   }
   context.local = (local) => locals.get(local) ?? null;
@@ -51,9 +52,10 @@ export async function renderFieldTests(bulletins: readonly string[], context: Re
 }
 
 /** Null where nothing is written here, or it was taken down. */
-async function localWords(id: string): Promise<Awaited<ReturnType<typeof rendered>> | null> {
+async function localWords(id: string): Promise<(Awaited<ReturnType<typeof rendered>> & { sources: string[] }) | null> {
   const entry = await getEntry('local', id);
-  return entry && isPublished(entry.data as Parameters<typeof isPublished>[0]) ? rendered('local', id) : null;
+  if (!entry || !isPublished(entry.data as Parameters<typeof isPublished>[0])) return null;
+  return { ...(await rendered('local', id)), sources: (entry.data as { sources: string[] }).sources };
 }
 
 async function rendered(collection: Pages | 'local', id: string): Promise<{ Content: AstroComponentFactory; ahead: WordsAhead }> {

@@ -1,10 +1,12 @@
 /* What a higher layer may lay over an entry of a book without writing it anew: words below it, another choice of rows, or a withdrawal. */
 import { list, oneOf, review, section, sources, withdrawn, words, WORK, yesNo } from './fields.ts';
+import { bulletins } from './bulletins.ts';
 import { figures } from './figures.ts';
 
 /** `articles/swarms.add.mdx`: words that stand below those of the book. */
 export const addition = section({
   heading: words('the heading above the words, such as "In our club"').optional().describe('"In our club" where it is left out.'),
+  law: bulletins.shape.law,
   sources: sources().optional(),
   yard: yesNo().optional().describe('What it tells to do means opening a hive.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),

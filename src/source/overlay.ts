@@ -93,7 +93,7 @@ function withWords(entry: Entry, below: Entry): Entry {
   if (!entry.tree || !below.tree) return below;
   const own = valuesOf(entry);
   const heading = typeof own.heading === 'string' ? own.heading : 'In our club';
-  const before = `${below.body.trimEnd()}\n\n## ${heading}\n\n`;
+  const before = entry.body.trim() === '' ? below.body : `${below.body.trimEnd()}\n\n## ${heading}\n\n`;
   const body = before + entry.body;
   const line = before.split('\n').length;
   const value = valuesOf(below);
@@ -103,7 +103,7 @@ function withWords(entry: Entry, below: Entry): Entry {
   };
   return {
     ...below,
-    fields: { ...below.fields, value: { ...value, ...joined('work'), ...joined('sources'), ...(own.yard === true ? { yard: true } : {}) } },
+    fields: { ...below.fields, value: { ...value, ...joined('work'), ...joined('sources'), ...joined('law'), ...(own.yard === true ? { yard: true } : {}) } },
     text: below.text.slice(0, below.text.length - below.body.length) + body,
     body,
     tree: parseProse(body),

@@ -36,7 +36,14 @@ function sourcesOf({ fields }: Entry): string[] {
   return [...sources, ...rows.map((row) => row.source)];
 }
 
-function unchecked({ path, text }: Entry): File {
+/** The entry without what a higher folder changed of it: the text of a changed one is no document. */
+const whole = (entry: Entry): Entry => (entry.overlays && entry.overlays.length > 0 && entry.over ? whole(entry.over) : entry);
+
+/** In the new club's folder: without the book. */
+const pathOf = ({ collection, id }: Entry): string => `${collection}/${id}.yaml`;
+
+function unchecked(entry: Entry): File {
+  const { text } = whole(entry);
   const document = parseDocument(text, { schema: 'core' });
   for (const field of OWN) document.delete(field);
   const because = document.get('because');
@@ -49,7 +56,7 @@ function unchecked({ path, text }: Entry): File {
   blank(document, 'checked', ' Compare this with its sources, then write the day.');
   blank(document, 'next-check', ' And the day by which it is to be compared again, at most a year later.');
   document.set('by', BY);
-  return { path, text: document.toString({ lineWidth: 0, nullStr: '' }).replace(/^([\w-]+:) +$/gm, '$1') };
+  return { path: pathOf(entry), text: document.toString({ lineWidth: 0, nullStr: '' }).replace(/^([\w-]+:) +$/gm, '$1') };
 }
 
 function blank(document: Document, field: string, remark: string): void {
@@ -59,8 +66,9 @@ function blank(document: Document, field: string, remark: string): void {
 }
 
 /** Nobody in the new club has opened it yet. */
-function source({ path, text }: Entry): File {
+function source(entry: Entry): File {
+  const { text } = whole(entry);
   const document = parseDocument(text, { schema: 'core' });
   document.delete('opened');
-  return { path, text: document.toString({ lineWidth: 0 }) };
+  return { path: pathOf(entry), text: document.toString({ lineWidth: 0 }) };
 }

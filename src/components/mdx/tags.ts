@@ -15,6 +15,7 @@ import Local from './Local.astro';
 import Opening from './Opening.astro';
 import Part from './Part.astro';
 import Picture from './Picture.astro';
+import Plain from './Plain.astro';
 import Step from './Step.astro';
 import Unseen from './Unseen.astro';
 
@@ -22,6 +23,9 @@ const shared = { Caution, Contact, Day, Drawing, Example, Figure, Line, Local, P
 
 /** For a whole page. */
 export const tags = { ...shared, Opening, Part, FieldTest: Unseen };
+
+/** For a text of local/ inside a page: the page draws the cautions. */
+export const localTags = { ...shared, Opening: Plain, Part: Plain, FieldTest: Unseen };
 
 /** For a bulletin of which only the field test is shown. */
 export const fieldTestTags = { ...shared, Opening: Unseen, Part: Unseen, FieldTest };
