@@ -14,7 +14,7 @@ export interface Command {
   readonly options: Readonly<Record<string, Option>>;
 }
 
-const content = { takes: 'folder', otherwise: 'content', what: "the club's folder" } as const;
+const content = { takes: 'folder', otherwise: 'content/demo-club', what: "the club's folder" } as const;
 const out = { takes: 'folder', otherwise: 'dist', what: 'where the built site goes' } as const;
 
 export const commands = {

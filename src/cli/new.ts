@@ -89,7 +89,7 @@ function tellLeftOut(collection: Collection): void {
 }
 
 function next(isDraft: boolean): string {
-  const content = values.content === join(projectFolder, 'content') ? '' : ` -- --content ${shown(values.content)}`;
+  const content = values.content === join(projectFolder, 'content', 'demo-club') ? '' : ` -- --content ${shown(values.content)}`;
   return `Fill the blanks, then run npm run check${content}.${isDraft ? ' Take out "draft: true" when members may see it.' : ''}`;
 }
 

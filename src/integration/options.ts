@@ -27,7 +27,7 @@ const VARIABLES = {
 export function optionsIn(environment: NodeJS.ProcessEnv, root: string): AlmanacOptions {
   const valueOf = (name: keyof typeof VARIABLES): string | undefined => environment[VARIABLES[name]] || undefined;
   return {
-    content: resolve(root, valueOf('content') ?? 'content'),
+    content: resolve(root, valueOf('content') ?? 'content/demo-club'),
     edition: dayIn(valueOf('edition')),
     replaces: valueOf('replaces'),
     quiet: valueOf('quiet') !== undefined,

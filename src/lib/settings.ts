@@ -24,7 +24,7 @@ const passed = process.env[VARIABLE];
 const settings: Settings = passed
   ? (JSON.parse(passed) as Settings)
   : {
-      content: resolve('content'),
+      content: resolve('content/demo-club'),
       pictures: resolve('.almanac/pictures'),
       edition: { day: dayOf(1970, 1, 1), fingerprint: 'unbuilt' },
     };

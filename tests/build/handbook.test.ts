@@ -18,9 +18,11 @@ import { aDay } from '../days.ts';
 
 /** The newest day on which anything in the demo club was checked. The book has this date, not that of the clock. */
 const newest = aDay(
-  readdirSync(join(projectFolder, 'content'), { recursive: true, encoding: 'utf8' })
+  ['demo-club', 'books/common', 'books/north', 'books/us', 'books/us-oh']
+    .map((folder) => join(projectFolder, 'content', folder))
+    .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => join(folder, path)))
     .filter((path) => /\.(?:mdx|yaml)$/.test(path))
-    .flatMap((path) => /^checked: (\S+)$/m.exec(readFileSync(join(projectFolder, 'content', path), 'utf8'))?.[1] ?? [])
+    .flatMap((path) => /^checked: (\S+)$/m.exec(readFileSync(path, 'utf8'))?.[1] ?? [])
     .sort()
     .at(-1)!,
 );

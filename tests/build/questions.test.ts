@@ -115,7 +115,7 @@ const DOES: Record<string, string> = {
 
 test('every calculator and checklist is found by what it does', async () => {
   const all = ['checklists']
-    .flatMap((folder) => readdirSync(join(projectFolder, 'content', folder)).map((file) => file.replace('.mdx', '')))
+    .flatMap((folder) => readdirSync(join(projectFolder, 'content/books/common', folder)).map((file) => file.replace('.mdx', '')))
     .concat(recordsIn(site.folder).flatMap(({ place }) => /^work-it-out\/([^/#]+)\/$/.exec(place)?.[1] ?? []));
   assert.deepEqual(
     [...new Set(all)].filter((id) => !(id in DOES)),

@@ -20,7 +20,7 @@ const filesIn = (folder: string): string[] =>
     .sort();
 
 test('a second build of one input, in another folder, gives the same bytes', { timeout: 180_000, tags: ['slow'] }, async (context) => {
-  const content = join(projectFolder, 'content');
+  const content = join(projectFolder, 'content', 'demo-club');
   const work = mkdtempSync(join(tmpdir(), 'almanac-twice-'));
   onTestFinished(() => rmSync(work, { recursive: true, force: true }));
   const built = async (out: string): Promise<Map<string, string>> => {

@@ -37,7 +37,7 @@ let built: Built;
 let content: string;
 beforeAll(async () => {
   content = mkdtempSync(join(tmpdir(), 'withdrawn-'));
-  cpSync(join(projectFolder, 'content'), content, { recursive: true });
+  cpSync(join(projectFolder, 'content', 'demo-club'), content, { recursive: true });
   for (const [kind, { file, field }] of Object.entries(entries)) withdraw(join(content, kind, file), kind, field);
   const counts = join(content, 'counts', '2025.csv');
   writeFileSync(counts, `# ${LINE}${readFileSync(counts, 'utf8')}`);

@@ -31,7 +31,7 @@ const changed = new Set<string>();
 const FIELD = /^(\s*(?:- )?(?:[a-z][a-z-]*: ))?((?:- )?[A-Za-z“][^"'\n{}[\]&*#|>%@`!:]* [^"'\n{}[\]&*#|>%@`!:]*)$/;
 
 test.beforeAll(async () => {
-  for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content'), copy, { recursive: true });
+  for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content', 'demo-club'), copy, { recursive: true });
   const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
   const marks = fc
     .sample(harmful, 4000)
@@ -67,7 +67,7 @@ test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 function takeBack(files: readonly string[]): boolean {
   const faults = [...check(attacked), ...check(twin)].filter(({ path }) => files.includes(path));
   for (const path of new Set(faults.map((fault) => fault.path))) {
-    const old = readFileSync(join(projectFolder, 'content', path), 'utf8').split('\n');
+    const old = readFileSync(join(projectFolder, 'content', 'demo-club', path), 'utf8').split('\n');
     const lines = new Set(faults.filter((fault) => fault.path === path).map(({ line }) => line - 1));
     // A fault at an unchanged line may come from any other line. Then the whole file is restored.
     const whole = [...lines].some((line) => !changed.has(`${path}:${line}`));

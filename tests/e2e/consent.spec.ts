@@ -22,7 +22,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   browser = launched;
 });
 
-const { contacts, mistakes } = readFolder(join(import.meta.dirname, '../../content')).club!.fields.value as Club;
+const { contacts, mistakes } = readFolder(join(import.meta.dirname, '../../content/demo-club')).club!.fields.value as Club;
 const people = contacts.filter((each) => each['public-office'] !== true && each.until !== undefined);
 const offices = contacts.filter((each) => each['public-office'] === true);
 const digits = (text: string): string => text.replace(/\D/g, '');

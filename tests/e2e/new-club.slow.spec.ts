@@ -16,7 +16,7 @@ const folder = mkdtempSync(join(tmpdir(), 'club-'));
 let site: Site;
 let browser: Browser;
 test.beforeAll(async ({ browser: launched }) => {
-  writeFilledClub(folder, join(projectFolder, 'content'));
+  writeFilledClub(folder, join(projectFolder, 'content', 'demo-club'));
   const built = await builtFolder(folder, 'new-club');
   const { address, close } = await serve({ folder: built.folder, base: built.base, port: 0, gzip: true });
   site = { ...built, address, at: (page) => new URL(address).origin + page, close };

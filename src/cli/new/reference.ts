@@ -111,7 +111,7 @@ function collectionPart(name: Collection): string[] {
   const address = kind.path ? `Pages at \`${kind.path}\`.` : 'No page of its own.';
   const start = `Start one with \`npm run new -- ${singular(name)} "Title"\`.`;
   const body = ending === '.mdx' ? 'The fields stand between two lines of `---`; the text of the page follows.' : '';
-  const intro = [`Files: \`content/${name}/*${ending}\`.`, address, start, body].filter(Boolean).join(' ');
+  const intro = [`Files: \`${name}/*${ending}\` in a club's folder or a book.`, address, start, body].filter(Boolean).join(' ');
   return [`## ${name}`, intro, '', ...(name === 'counts' ? countsTable() : fieldTable(schema))];
 }
 

@@ -8,7 +8,7 @@ import { asTable, fromFile } from '../../../src/client/checklist/files.ts';
 import type { Run } from '../../../src/client/checklist/record.ts';
 import { LONGEST_LINK, linkTail, runFromTail } from '../../../src/client/checklist/share.ts';
 
-const STEPS = [...readFileSync('content/checklists/package-first-six-weeks.mdx', 'utf8').matchAll(/<Task id="([a-z0-9-]+)"/g)].map(
+const STEPS = [...readFileSync('content/books/common/checklists/package-first-six-weeks.mdx', 'utf8').matchAll(/<Task id="([a-z0-9-]+)"/g)].map(
   (match) => match[1]!,
 );
 

@@ -14,7 +14,7 @@ test('missing options have their defaults', () => {
     ok: true,
     words: [],
     values: {
-      content: join(projectFolder, 'content'),
+      content: join(projectFolder, 'content', 'demo-club'),
       out: join(projectFolder, 'dist'),
       base: '/',
       site: undefined,
@@ -38,7 +38,7 @@ test('withdraw takes an entry, a reason, and no address of its own', () => {
   assert.deepEqual(read, {
     ok: true,
     words: ['articles/swarms', 'It can mislead'],
-    values: { content: join(projectFolder, 'content'), out: join(home, 'site'), base: undefined, site: undefined, on: undefined },
+    values: { content: join(projectFolder, 'content', 'demo-club'), out: join(home, 'site'), base: undefined, site: undefined, on: undefined },
   });
 });
 

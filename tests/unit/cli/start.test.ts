@@ -10,9 +10,9 @@ import { commandFile, smallProject } from './small-project.ts';
 
 function project(): string {
   const folder = mkdtempSync(join(tmpdir(), 'start-'));
-  mkdirSync(join(folder, 'content'));
+  mkdirSync(join(folder, 'content/demo-club'), { recursive: true });
   mkdirSync(join(folder, 'src'));
-  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Ours\n');
+  writeFileSync(join(folder, 'content/demo-club', 'club.yaml'), 'name: Ours\n');
   return folder;
 }
 
@@ -30,7 +30,7 @@ function standIn(ok = true) {
   const open = async (folder: string) => {
     const served = await openAlmanac({
       project: folder,
-      content: join(folder, 'content'),
+      content: join(folder, 'content/demo-club'),
       loadBuild: async () => build,
       tell: (line) => told.push(line),
       port: 0,
@@ -46,10 +46,10 @@ test('the club is built once, and again when its input changes', async () => {
   const folder = project();
   const { asked, told, open } = standIn();
   assert.equal(await open(folder), 'name: Ours\n');
-  assert.deepEqual(asked, [{ content: join(folder, 'content'), out: join(folder, 'dist'), base: '/', quiet: true }]);
+  assert.deepEqual(asked, [{ content: join(folder, 'content/demo-club'), out: join(folder, 'dist'), base: '/', quiet: true }]);
   await open(folder);
   assert.equal(asked.length, 1, 'nothing changed');
-  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Theirs\n');
+  writeFileSync(join(folder, 'content/demo-club', 'club.yaml'), 'name: Theirs\n');
   assert.equal(await open(folder), 'name: Theirs\n');
   writeFileSync(join(folder, 'src', 'page.astro'), '');
   await open(folder);
@@ -71,12 +71,12 @@ test('a changed output is built again', async () => {
 test('a build with faults serves nothing, and the last good output still counts once the fault is undone', async () => {
   const folder = project();
   await standIn().open(folder);
-  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: [\n');
+  writeFileSync(join(folder, 'content/demo-club', 'club.yaml'), 'name: [\n');
   const faulty = standIn(false);
   assert.equal(await faulty.open(folder), null);
   assert.equal(await faulty.open(folder), null);
   assert.equal(faulty.asked.length, 2);
-  writeFileSync(join(folder, 'content', 'club.yaml'), 'name: Ours\n');
+  writeFileSync(join(folder, 'content/demo-club', 'club.yaml'), 'name: Ours\n');
   assert.equal(await faulty.open(folder), 'name: Ours\n');
   assert.equal(faulty.asked.length, 2);
 });
@@ -94,7 +94,7 @@ test(
   'npm start prints one line on its output, answers there, and ends well on Ctrl-C',
   { skip: Boolean(process.platform === 'win32' && 'Windows has no such signal') },
   async () => {
-    const folder = smallProject({ 'src/cli/build.ts': builds, 'content/club.yaml': '' });
+    const folder = smallProject({ 'src/cli/build.ts': builds, 'content/demo-club/club.yaml': '' });
     const started = spawn(process.execPath, [commandFile(folder, 'start.ts')], { stdio: ['ignore', 'pipe', 'ignore'] });
     let said = '';
     started.stdout.setEncoding('utf8').on('data', (text) => (said += text));

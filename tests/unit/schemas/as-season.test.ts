@@ -61,7 +61,7 @@ test('south, the normals of Melbourne 1981-1990: a sum counted from 1 July again
 });
 
 test('the demonstration has a day from every kind of basis, and no day without one', () => {
-  const [valley, hill] = districtsIn(validEntries(readFolder(fileURLToPath(new URL('../../../content', import.meta.url))))) as [
+  const [valley, hill] = districtsIn(validEntries(readFolder(fileURLToPath(new URL('../../../content/demo-club', import.meta.url))))) as [
     District,
     District,
   ];

@@ -12,7 +12,7 @@ import { collectionNames, collections } from '../../../src/schemas/collections.t
 import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 
-const content = fileURLToPath(new URL('../../../content', import.meta.url));
+const content = fileURLToPath(new URL('../../../content/demo-club', import.meta.url));
 const good = readFolder(goodClub);
 const demo = readFolder(content);
 

@@ -14,7 +14,7 @@ import { writeFilledClub } from './filled-club.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'club-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const demo = readFolder(join(projectFolder, 'content'));
+const demo = readFolder(join(projectFolder, 'content', 'demo-club'));
 
 function run(...typed: string[]): [number | null, string, string] {
   const { NODE_ENV: _, ...environment } = process.env;
@@ -62,7 +62,7 @@ test("all figures and cautions come with their sources, and without the other cl
     );
   for (const kind of ['figures', 'cautions']) {
     const [there, here] = [of(demo, kind), of(made, kind)];
-    assert.deepEqual([...here.keys()], [...there.keys()]);
+    assert.deepEqual([...here.keys()].sort(), [...there.keys()].sort());
     for (const [id, fields] of here) {
       assert.deepEqual(
         [fields.checked, fields['next-check'], fields.by, fields.history, fields.ask, fields.more],
@@ -70,8 +70,8 @@ test("all figures and cautions come with their sources, and without the other cl
         id,
       );
       assert.deepEqual(
-        [fields.rows, fields.says, fields.sources, fields.follows],
-        [there.get(id)!.rows, there.get(id)!.says, there.get(id)!.sources, there.get(id)!.follows],
+        [withoutPlaces(fields.rows), fields.says, fields.sources],
+        [withoutPlaces(there.get(id)!.rows), there.get(id)!.says, there.get(id)!.sources],
         id,
       );
       assert.equal('because' in fields, 'because' in there.get(id)!, id);
@@ -106,12 +106,15 @@ test('the club has no fault once the blanks are filled', () => {
   assert.deepEqual(check(join(folder, 'filled')).map(formatDiagnostic), []);
 });
 
+/** A book's rows are read with the place of the book. */
+const withoutPlaces = (rows: unknown): unknown => (rows as { for?: unknown }[] | undefined)?.map((row) => ({ ...row, for: undefined }));
+
 test('a withdrawn or unfinished figure is not copied', () => {
   const path = 'figures/bees-per-pound.yaml';
   const withdrawn = {
     ...demo,
     entries: demo.entries.map((entry) =>
-      entry.path === path
+      entry.path.endsWith(path)
         ? { ...entry, fields: { ...entry.fields, value: { ...(entry.fields.value as object), withdrawn: '2026-05-14, wrong' } } }
         : entry,
     ),

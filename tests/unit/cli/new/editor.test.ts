@@ -12,7 +12,7 @@ import { collections } from '../../../../src/schemas/collections.ts';
 import { goodClub } from '../../../fixtures/invalid/cases.ts';
 import { wrong } from '../../schemas/json-schema.ts';
 
-const demo = readFolder(join(projectFolder, 'content'));
+const demo = readFolder(join(projectFolder, 'content', 'demo-club'));
 const files = new Map(editorFiles().map(({ path, text }) => [path, JSON.parse(text)]));
 const settings = files.get('.vscode/settings.json');
 

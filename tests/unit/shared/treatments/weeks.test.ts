@@ -9,7 +9,7 @@ import { heldLabelRows } from '../../../../src/lib/treatment-rows.ts';
 import { readFolder } from '../../../../src/source/folder.ts';
 import { fourWeeks, today, weeks } from '../../../tables/treatments.ts';
 
-const { entries } = readFolder(fileURLToPath(new URL('../../../../content', import.meta.url)));
+const { entries } = readFolder(fileURLToPath(new URL('../../../../content/demo-club', import.meta.url)));
 const of = (name: string) =>
   entries.filter(({ collection }) => collection === name).map(({ id, fields }) => ({ id, data: fields.value as any }));
 const sources = new Map(of('sources').map(({ id, data }) => [id, data]));
