@@ -11,7 +11,10 @@ const DONTS = 'What not to do';
 
 export function bulletinFaults(club: ValidEntries): Diagnostic[] {
   const pages = club.folder.entries.filter((entry) => entry.collection === 'bulletins' && isPage(entry)) as Page[];
-  return [...pages.flatMap((page) => [...partFaults(page), ...dontFaults(page)]), ...club.of.bulletins.flatMap((entry) => fieldFaults(entry, !club.folder.book && entry.book === undefined))];
+  return [
+    ...pages.flatMap((page) => [...partFaults(page), ...dontFaults(page)]),
+    ...club.of.bulletins.flatMap((entry) => fieldFaults(entry, !club.folder.book && entry.book === undefined)),
+  ];
 }
 
 type Part = { heading: Heading; name: string; content: Nodes[] };

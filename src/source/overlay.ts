@@ -103,7 +103,10 @@ function withWords(entry: Entry, below: Entry): Entry {
   };
   return {
     ...below,
-    fields: { ...below.fields, value: { ...value, ...joined('work'), ...joined('sources'), ...joined('law'), ...(own.yard === true ? { yard: true } : {}) } },
+    fields: {
+      ...below.fields,
+      value: { ...value, ...joined('work'), ...joined('sources'), ...joined('law'), ...(own.yard === true ? { yard: true } : {}) },
+    },
     text: below.text.slice(0, below.text.length - below.body.length) + body,
     body,
     tree: parseProse(body),

@@ -52,14 +52,16 @@ export interface Ran {
 }
 
 /** The demo club, built and served. */
-export const demoSite = (published: Published = {}): Promise<Site> => served(join(projectFolder, 'content', 'demo-club'), 'demo', published);
+export const demoSite = (published: Published = {}): Promise<Site> =>
+  served(join(projectFolder, 'content', 'demo-club'), 'demo', published);
 
 /** A club of tests/fixtures, built and served. `sub-folder` is published under /club/ unless told otherwise. */
 export const fixtureSite = (name: string, published: Published = ownPlace(name)): Promise<Site> =>
   served(fixtureFolder(name), name, published);
 
 /** The same as files only. */
-export const builtDemo = (published: Published = {}): Promise<Built> => built(join(projectFolder, 'content', 'demo-club'), 'demo', published);
+export const builtDemo = (published: Published = {}): Promise<Built> =>
+  built(join(projectFolder, 'content', 'demo-club'), 'demo', published);
 export const builtFixture = (name: string, published: Published = ownPlace(name)): Promise<Built> =>
   built(fixtureFolder(name), name, published);
 

@@ -8,9 +8,9 @@ import { asTable, fromFile } from '../../../src/client/checklist/files.ts';
 import type { Run } from '../../../src/client/checklist/record.ts';
 import { LONGEST_LINK, linkTail, runFromTail } from '../../../src/client/checklist/share.ts';
 
-const STEPS = [...readFileSync('content/books/common/checklists/package-first-six-weeks.mdx', 'utf8').matchAll(/<Task id="([a-z0-9-]+)"/g)].map(
-  (match) => match[1]!,
-);
+const STEPS = [
+  ...readFileSync('content/books/common/checklists/package-first-six-weeks.mdx', 'utf8').matchAll(/<Task id="([a-z0-9-]+)"/g),
+].map((match) => match[1]!);
 
 test('the demo list has steps, and no two share a short form', () => {
   assert.ok(STEPS.length >= 15);

@@ -12,8 +12,8 @@ import { attribute, isTag, walk } from '../../../src/source/prose.ts';
 import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
 import { RULES, type OneRule } from '../../tables/rules.ts';
 
-const entries = readFolder(join(projectFolder, 'content', 'demo-club')).entries
-  .filter(({ collection }) => collection !== 'sources')
+const entries = readFolder(join(projectFolder, 'content', 'demo-club'))
+  .entries.filter(({ collection }) => collection !== 'sources')
   // Without the folder of its book.
   .map((entry) => ({ ...entry, path: entry.path.split('/').slice(-2).join('/') }));
 

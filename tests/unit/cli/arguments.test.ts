@@ -38,7 +38,13 @@ test('withdraw takes an entry, a reason, and no address of its own', () => {
   assert.deepEqual(read, {
     ok: true,
     words: ['articles/swarms', 'It can mislead'],
-    values: { content: join(projectFolder, 'content', 'demo-club'), out: join(home, 'site'), base: undefined, site: undefined, on: undefined },
+    values: {
+      content: join(projectFolder, 'content', 'demo-club'),
+      out: join(home, 'site'),
+      base: undefined,
+      site: undefined,
+      on: undefined,
+    },
   });
 });
 
