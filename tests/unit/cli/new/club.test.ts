@@ -78,7 +78,11 @@ test("all figures and cautions come with their sources, and without the other cl
     }
   }
   for (const [id, fields] of of(made, 'sources'))
-    assert.deepEqual({ ...fields, opened: undefined }, { ...of(demo, 'sources').get(id), opened: undefined }, id);
+    assert.deepEqual(
+      { ...fields, opened: undefined, for: undefined },
+      { ...of(demo, 'sources').get(id), opened: undefined, for: undefined },
+      id,
+    );
   assert.deepEqual(
     made.entries.filter(({ collection }) => !['figures', 'cautions', 'sources'].includes(collection)).map(({ path }) => path),
     ['articles/first-article.mdx', 'checklists/first-checklist.mdx', 'meetings/first-meeting.mdx'],
