@@ -3,6 +3,7 @@ import { spreadIn, type Spread } from '../../shared/season/climate.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Almanac } from './content.ts';
 import { sourceWords } from './figures.ts';
+import type { DistrictSeason } from './season.ts';
 
 export function climatesSaid({ club, seasons, sources }: Almanac): { name: string; words: string }[] {
   return seasons.flatMap(({ name, climate }, index) => {
@@ -15,6 +16,14 @@ export function climatesSaid({ club, seasons, sources }: Almanac): { name: strin
     return [{ name, words: `monthly normals of ${fields.period} (${from(fields.source)}). ${spreadSaid(climate.spread, fields, from)}` }];
   });
 }
+
+/** The districts with their own normals, each with the source in full as a sentence. */
+export const climatesOf = ({ club, seasons, sources }: Almanac): { season: DistrictSeason; fields: ClimateFields; source: string }[] =>
+  seasons.flatMap((season, index) => {
+    const fields = index === 0 ? club.climate : club.districts[index]!.climate;
+    const source = fields && sources.get(fields.source);
+    return season.climate && fields ? [{ season, fields, source: source ? sourceWords(source).replace(/\.?$/, '.') : '' }] : [];
+  });
 
 function spreadSaid(spread: Spread | null, fields: ClimateFields, from: (id: string) => string): string {
   if (!spread) return 'How much days differ from year to year is not known here, so no date is worked out from degree-days.';

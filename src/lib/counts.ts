@@ -7,6 +7,7 @@ import { dayOf, partsOf, type Day } from '../../shared/days/day.ts';
 import { halfMonthName, isWithinSpan, monthDayOf } from '../../shared/days/month-day.ts';
 import { apiaryRate, type ApiaryRate } from '../../shared/mites/apiary-rate.ts';
 import { ratePer100 } from '../../shared/mites/rate.ts';
+import { formatNumber } from '../../shared/numbers/show-number.ts';
 import { spreadOf, type Five } from '../../shared/numbers/spread-of.ts';
 import { phases, type Phase } from '../../shared/season/phases.ts';
 import type { CountRow } from '../schemas/counts.ts';
@@ -30,6 +31,16 @@ export type HalfMonth = {
 };
 
 export type Season = { id: string; title: string; from: Day; to: Day; colonies: number; halves: HalfMonth[]; together: ApiaryRate };
+
+export const rateText = (rate: number): string => formatNumber(rate, { places: 1 });
+
+/** The likely range, "1.2 to 3.4". */
+export const rangeText = ({ lowPer100, highPer100, range }: ApiaryRate): string =>
+  range === 'too-few-colonies' ? 'too few colonies for a range' : `${rateText(lowPer100!)} to ${rateText(highPer100!)}`;
+
+/** Colonies at or over the level, of all. */
+export const overText = ({ over, colonies }: HalfMonth): string =>
+  over === null ? 'no level for this part of the year' : `${over} of ${colonies}`;
 
 export function countSeasons(almanac: Almanac, day: string): Season[] {
   const levels = followedLevels(almanac, 'mite-action-level', day);

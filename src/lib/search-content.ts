@@ -1,6 +1,11 @@
-/* What the search takes from the collections: the names of the word list, and the days of pages that are bound to the year. */
+/*
+ * What the search takes from the collections: the names of the word list, the days of pages that are bound to the year, and the lists of
+ * its page.
+ */
+import { phaseName, phases } from '../../shared/season/phases.ts';
+import { calculators } from '../schemas/calculators.ts';
 import type { Almanac } from './almanac.ts';
-import { windowsOf, windowsText } from './season.ts';
+import { phaseTitle, windowsOf, windowsText } from './season.ts';
 
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
 export type SearchWord = { id: string; names: string[]; more?: string | undefined };
@@ -30,3 +35,21 @@ export function datedPages({ articles, bulletins, checklists, meetings, seasons 
   );
   return Object.fromEntries([...dated, ...days]);
 }
+
+/** Every page with a text of its own, from A to Z, by its path below the base. */
+export const pagesByTitle = ({ checklists, bulletins, articles, meetings }: Almanac): { path: string; title: string }[] =>
+  [
+    ...checklists.map(({ id, data }) => ({ path: `lists/${id}/`, title: data.title })),
+    ...bulletins.map(({ id, data }) => ({ path: `pests/${id}/`, title: data.title })),
+    ...articles.map(({ id, data }) => ({ path: `know-how/${id}/`, title: data.title })),
+    ...meetings.map(({ id, data }) => ({ path: `meetings/${id}/`, title: data.title })),
+    ...calculators.map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),
+  ].sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
+
+/** The parts of the year that a search can be narrowed to. */
+export const timesOfYear = ({ seasons, club }: Almanac): { name: string; windows: string }[] =>
+  phases.flatMap((phase) => {
+    const windows = windowsOf(`in ${phaseName(phase)}`, seasons);
+    const name = phaseTitle(phase, club).replace(/^./, (letter) => letter.toUpperCase());
+    return windows ? [{ name, windows: windowsText(windows) }] : [];
+  });

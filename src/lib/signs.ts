@@ -53,6 +53,15 @@ const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
     )
     .sort((a, b) => STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength) || SHOWS.indexOf(a.shows) - SHOWS.indexOf(b.shows));
 
+const POINTS = { strong: 'Strongly', fair: 'Somewhat', weak: 'Weakly' } as const;
+
+/** The bulletins by how strongly a sign points to them: "Strongly: American foulbrood. Weakly: chalkbrood." */
+export const keyText = (pointsTo: readonly PointsTo[]): string =>
+  STRENGTHS.flatMap((strength) => {
+    const titles = pointsTo.filter((each) => each.strength === strength).map(({ title }) => title);
+    return titles.length > 0 ? [`${POINTS[strength]}: ${titles.join(', ')}.`] : [];
+  }).join(' ');
+
 export type TroubleHere = Trouble & { item: Item<Bulletin> };
 
 /** Bulletins that list signs. A withdrawn sign is skipped. */
