@@ -18,6 +18,7 @@ export const KIND_WORDS = {
   forage: 'forage plant',
   words: 'word',
   figures: 'figure',
+  local: 'text of this place',
   sources: 'source',
   cautions: 'box',
   signs: 'sign',
