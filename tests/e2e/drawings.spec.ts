@@ -1,9 +1,8 @@
 // Drawings of the demo club: on a page, with a name and a text version, black in print, adapted in dark mode, and small.
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { test } from './fixtures.ts';
 import type { Browser, Page } from '@playwright/test';
+import { readFolder, type Entry } from '../../src/source/folder.ts';
 import type { Site } from '../setup/built-site.ts';
 import { narrow, nothing, visit } from './visit.ts';
 
@@ -18,22 +17,20 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   );
 });
 
-const files = (): string[] => readdirSync(join(site.content, 'drawings')).filter((name) => name.endsWith('.svg'));
+const drawings = (): Entry[] => readFolder(site.content).entries.filter(({ collection }) => collection === 'drawings');
 
 test('each drawing is on a page', () => {
   const shown = pages.map((page) => site.read(`${page.slice(site.base.length)}index.html`)).join('\n');
-  const titles = files().map(
-    (file) => /^title: "?(.+?)"?$/m.exec(readFileSync(join(site.content, 'drawings', file.replace('.svg', '.yaml')), 'utf8'))![1]!,
-  );
+  const titles = drawings().map(({ fields }) => (fields.value as { title: string }).title);
   assert.ok(titles.length >= 14, `${titles.length} drawings`);
   nothing(titles.filter((title) => !shown.includes(`<title>${title.replaceAll("'", '&#39;')}</title>`)));
 });
 
 test('each weighs less than 6 kB', () => {
   nothing(
-    files().flatMap((file) => {
-      const size = readFileSync(join(site.content, 'drawings', file)).length;
-      return size < 6144 ? [] : [`${file}: ${size} B`];
+    drawings().flatMap(({ path, body }) => {
+      const size = Buffer.byteLength(body);
+      return size > 0 && size < 6144 ? [] : [`${path}: ${size} B`];
     }),
   );
 });

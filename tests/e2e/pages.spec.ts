@@ -106,18 +106,18 @@ test('every page names its publisher and the day of its edition', () => {
 });
 
 test('every reviewed page shows its last and next check with their duty, its sources, and whom to ask', () => {
+  const folder = readFolder(site.content);
+  const editors = new Map(folder.books.map(({ id, entry }) => [id, (entry!.fields.value as { editors: string }).editors]));
   const sources = new Map(
-    readFolder(site.content)
-      .entries.filter(({ collection }) => collection === 'sources')
-      .map(({ id, fields }) => [id, fields.value as Record<string, any>]),
+    folder.entries.filter(({ collection }) => collection === 'sources').map(({ id, fields }) => [id, fields.value as Record<string, any>]),
   );
   nothing(
-    entries.flatMap(({ page, fields }) => {
+    entries.flatMap(({ page, entry, fields }) => {
       const ask = club.contacts.find((contact: { duty: string }) => contact.duty === fields.ask);
       const wanted = [
         `Last checked\n${formatDay(fields.checked)}`,
         `Next check\n${formatDay(fields['next-check'])}`,
-        `by the ${fields.by}`,
+        `by the ${entry.book ? editors.get(entry.book) : fields.by}`,
         club.name,
         'Whom to ask next',
         ask.name,
