@@ -4,6 +4,8 @@ export interface Report {
   passed: number;
   failed: number;
   skipped: number;
+  /** Tests that passed on their second try only, by name. */
+  flaky: string[];
   /** Each test with its duration in milliseconds. */
   times: { name: string; ms: number }[];
 }
@@ -42,7 +44,7 @@ export function vitestReport(json: string | null, exitCode: number): Report {
   return brokenOff(report, exitCode);
 }
 
-/** The same for Playwright Test. A test that passed only on a second try counts as failed. */
+/** The same for Playwright Test. A test that passed only on a second try counts as passed, and is named as flaky. */
 export function playwrightReport(json: string | null, exitCode: number): Report {
   const report = empty();
   const read = parsed(json) as PlaywrightJson | null;
@@ -50,10 +52,12 @@ export function playwrightReport(json: string | null, exitCode: number): Report 
   const walk = ({ suites = [], specs = [] }: PlaywrightSuite): void => {
     for (const { title, file, tests } of specs)
       for (const { status, results } of tests) {
-        if (status === 'expected') report.passed += 1;
+        const name = `tests/e2e/${file}: ${title}`;
+        if (status === 'expected' || status === 'flaky') report.passed += 1;
         else if (status === 'skipped') report.skipped += 1;
         else report.failed += 1;
-        report.times.push({ name: `tests/e2e/${file}: ${title}`, ms: results.reduce((sum, { duration }) => sum + duration, 0) });
+        if (status === 'flaky') report.flaky.push(name);
+        report.times.push({ name, ms: results.reduce((sum, { duration }) => sum + duration, 0) });
       }
     suites.forEach(walk);
   };
@@ -68,6 +72,7 @@ export function addUp(reports: readonly (Report | null)[]): Report {
     total.passed += report.passed;
     total.failed += report.failed;
     total.skipped += report.skipped;
+    total.flaky.push(...report.flaky);
   }
   return total;
 }
@@ -86,7 +91,7 @@ export function slowest(reports: readonly (Report | null)[], count: number): str
     .map(({ name, ms }) => `  ${(ms / 1000).toFixed(1)} s  ${name}`);
 }
 
-const empty = (): Report => ({ passed: 0, failed: 0, skipped: 0, times: [] });
+const empty = (): Report => ({ passed: 0, failed: 0, skipped: 0, flaky: [], times: [] });
 
 function parsed(json: string | null): unknown {
   if (json === null) return null;

@@ -60,6 +60,7 @@ const total = addUp([unit, browser]);
 const ran = total.passed + total.failed > 0;
 if (ran && !pattern) console.log(`\nThe ten slowest:\n${slowest([unit, browser], 10).join('\n')}`);
 if (!ran) console.log(pattern ? `\nNo test file has ${pattern} in its path.` : '\nNo test ran.');
+if (total.flaky.length > 0) console.log(`\nPassed on the second try only:\n${total.flaky.map((name) => `  ${name}`).join('\n')}`);
 console.log(`\n${closingLine(total)}`);
 if (!ran || total.failed > 0 || !launch || codeReads.includes(false)) process.exitCode = 1;
 

@@ -72,10 +72,18 @@ for (const [name, start, report] of [
   });
 }
 
+test('Playwright Test: a test that passes on its second try has passed, and is named', () => {
+  const spec = { title: 'now and then', file: 'a.spec.ts', tests: [{ status: 'flaky', results: [{ duration: 2 }, { duration: 3 }] }] };
+  const { passed, failed, flaky, times } = playwrightReport(JSON.stringify({ suites: [{ specs: [spec] }] }), 0);
+  const name = 'tests/e2e/a.spec.ts: now and then';
+  assert.deepEqual({ passed, failed, flaky, times }, { passed: 1, failed: 0, flaky: [name], times: [{ name, ms: 5 }] });
+});
+
 test('two reports are added up, and the last line counts them', () => {
-  const one = { passed: 2, failed: 0, skipped: 0, times: [{ name: 'a', ms: 1200 }] };
-  const other = { passed: 1, failed: 1, skipped: 2, times: [{ name: 'b', ms: 3400 }] };
+  const one = { passed: 2, failed: 0, skipped: 0, flaky: ['c'], times: [{ name: 'a', ms: 1200 }] };
+  const other = { passed: 1, failed: 1, skipped: 2, flaky: [], times: [{ name: 'b', ms: 3400 }] };
   assert.equal(closingLine(addUp([one, null])), '2 passed, 0 failed');
   assert.equal(closingLine(addUp([one, other])), '3 passed, 1 failed, 2 skipped');
+  assert.deepEqual(addUp([one, other]).flaky, ['c']);
   assert.deepEqual(slowest([one, other], 1), ['  3.4 s  b']);
 });
