@@ -5,7 +5,8 @@
 import { basename } from 'node:path';
 import type { Club } from '../schemas/club.ts';
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
-import { booksFolder, booksIn } from '../source/books.ts';
+import { booksFolder } from '../source/books-folder.ts';
+import { booksIn } from '../source/books.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
 import { nameOf } from '../source/layers.ts';

@@ -4,7 +4,7 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { booksFolder } from '../source/books.ts';
+import { booksFolder } from '../source/books-folder.ts';
 import { isPassedOver } from '../source/passed-over.ts';
 
 // Installed packages have their lock file. The others belong to desktops and git.

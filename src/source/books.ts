@@ -3,19 +3,11 @@
  * with a book.yaml in the folder of books.
  */
 import { existsSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
-import { join, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import { parse } from 'yaml';
 import { holdsHere, narrowness, type Here, type Where } from '../schemas/where.ts';
 
 export type BookAt = { id: string; place: Where; directory: string };
-
-/** The books that came with this release; ALMANAC_BOOKS names another folder. Astro runs this file from a bundle of its own. */
-export function booksFolder(): string {
-  if (process.env.ALMANAC_BOOKS) return resolve(process.env.ALMANAC_BOOKS);
-  const beside = fileURLToPath(new URL('../../content/books', import.meta.url));
-  return existsSync(beside) ? beside : resolve('content/books');
-}
 
 /** Every book below `folder`, by name. A book.yaml that cannot be read is left to the checks: its place is taken for nowhere. */
 export function booksIn(folder: string): BookAt[] {

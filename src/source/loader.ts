@@ -5,7 +5,7 @@
 import { createHash } from 'node:crypto';
 import { sep } from 'node:path';
 import type { Loader } from 'astro/loaders';
-import { booksFolder } from './books.ts';
+import { booksFolder } from './books-folder.ts';
 import { isDraft } from './draft.ts';
 import { isWhole, withoutDrafts, type Entry, type Folder } from './folder.ts';
 import { modulePath } from './mdx-modules.ts';

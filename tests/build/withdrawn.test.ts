@@ -1,8 +1,8 @@
 // Withdrawal of an entry of every kind with one line: no output contains any of it, and a notice replaces its page.
 import assert from 'node:assert/strict';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, test } from 'vitest';
 import { gunzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
@@ -38,12 +38,25 @@ let content: string;
 beforeAll(async () => {
   content = mkdtempSync(join(tmpdir(), 'withdrawn-'));
   cpSync(join(projectFolder, 'content', 'demo-club'), content, { recursive: true });
-  for (const [kind, { file, field }] of Object.entries(entries)) withdraw(join(content, kind, file), kind, field);
+  for (const [kind, { file, field }] of Object.entries(entries)) withdraw(own(join(kind, file)), kind, field);
   const counts = join(content, 'counts', '2025.csv');
   writeFileSync(counts, `# ${LINE}${readFileSync(counts, 'utf8')}`);
   built = await builtFolder(content, 'withdrawn', { site: 'https://club.example' });
 });
 afterAll(() => rmSync(content, { recursive: true, force: true }));
+
+/** The club's file of this name: its own, or a copy of the book's that lies over it. */
+function own(path: string): string {
+  const folders = ['us-oh', 'us', 'north', 'common'].map((book) => join(projectFolder, 'content', 'books', book));
+  for (const name of [path, path.replace(/^(drawings.*)yaml$/, '$1svg')]) {
+    if (existsSync(join(content, name))) continue;
+    const from = folders.map((folder) => join(folder, name)).find((file) => existsSync(file));
+    assert.ok(from, `no book has ${name}`);
+    mkdirSync(dirname(join(content, name)), { recursive: true });
+    cpSync(from, join(content, name));
+  }
+  return join(content, path);
+}
 
 function withdraw(path: string, kind: string, field: RegExp): void {
   const lines = readFileSync(path, 'utf8').split('\n');

@@ -12,7 +12,15 @@ export function smallProject(files: Record<string, string>, { withPackages = fal
     for (const name of readdirSync(join(projectFolder, room)))
       if (/\.m?[jt]s$/.test(name)) copyFileSync(join(projectFolder, room, name), join(folder, room, name));
   }
-  for (const path of ['src/source/passed-over.ts', 'src/integration/fingerprint.ts', 'shared/days/day.ts', 'shared/result.ts']) {
+  for (const path of [
+    'src/source/books-folder.ts',
+    'src/source/passed-over.ts',
+    'src/integration/fingerprint.ts',
+    'shared/days/day.ts',
+    'shared/days/make-day.ts',
+    'shared/result.ts',
+    'shared/words/edit-distance.ts',
+  ]) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     copyFileSync(join(projectFolder, path), join(folder, path));
   }
