@@ -1,6 +1,6 @@
 /*
- * A club and its books: the books are there, what changes an entry of theirs finds it, whoever stands in for a duty has one,
- * and nothing invented is in the almanac of a real club. The rules for where a book's pages hold are in checks/holding.
+ * Checks a club against its books. Each book exists, each change finds its entry, each stand-in has a duty, and a real club
+ * publishes nothing invented. The rules for where a book's pages hold are in checks/holding.
  */
 import { basename } from 'node:path';
 import type { Club } from '../schemas/club.ts';
@@ -20,7 +20,15 @@ export function bookFaults(folder: Folder): Diagnostic[] {
   const { club } = folder;
   return [
     ...idFaults(folder),
-    ...(club ? [...namedFaults(club), ...leftOutFaults(folder, club), ...standInFaults(club), ...inventedFaults(folder, club)] : []),
+    ...(club
+      ? [
+          ...namedFaults(club),
+          ...leftOutFaults(folder, club),
+          ...standInFaults(club),
+          ...inspectorFaults(folder, club),
+          ...inventedFaults(folder, club),
+        ]
+      : []),
     ...folder.overNothing.map((entry) => nothingBelow(entry, folder)),
     ...renamedFaults(folder),
     ...claimFaults(folder),
@@ -38,7 +46,7 @@ const listIn = (entry: Entry, name: keyof Club): unknown[] => {
   return Array.isArray(value) ? (value as unknown[]) : [];
 };
 
-/** A book goes by the name of its folder. */
+/** The id of a book is the name of its folder. */
 function idFaults({ directory, book, books }: Folder): Diagnostic[] {
   const read = [...books.map(({ id, entry }) => ({ name: id, entry })), { name: basename(directory), entry: book }];
   return read.flatMap(({ name, entry }) => {
@@ -51,7 +59,7 @@ function idFaults({ directory, book, books }: Folder): Diagnostic[] {
   });
 }
 
-/** `books:` names books that are there, once each, and never without the land. */
+/** `books:` names existing books, each once, and needs `land:` beside it. */
 function namedFaults(club: Entry): Diagnostic[] {
   const named = listIn(club, 'books');
   const known = booksIn(booksFolder()).map(({ id }) => id);
@@ -74,14 +82,14 @@ function namedFaults(club: Entry): Diagnostic[] {
   return faults;
 }
 
-/** An entry that is left out is in a book; cautions are never left out of books' pages. */
+/** Only an entry of a book can be left out, and never a caution. */
 function leftOutFaults({ books, files }: Folder, club: Entry): Diagnostic[] {
   const names = new Set(books.flatMap(({ entries }) => entries.map(nameOf)));
   return listIn(club, 'leaves-out').flatMap((name, index) => {
     const at = (found: string, write: string): Diagnostic[] => [said(club, ['leaves-out', index], found, write)];
     if (typeof name !== 'string') return [];
     if (books.length > 0 && /^cautions(?:\/|$)/.test(name))
-      return at(`"${name}", which the pages of the books need`, 'nothing; a caution may be written anew under the same name');
+      return at(`"${name}", which the pages of the books need`, 'nothing; to change a caution, write your own under the same name');
     if (!name.includes('/') || names.has(name)) return [];
     const [collection, id] = name.split('/') as [Collection, string];
     const own = `${name}${collections[collection]?.ending ?? ''}`;
@@ -94,10 +102,28 @@ function leftOutFaults({ books, files }: Folder, club: Entry): Diagnostic[] {
   });
 }
 
+const dutiesOf = (club: Entry): string[] =>
+  listIn(club, 'contacts').flatMap((contact) => String((contact as { duty?: unknown } | null)?.duty ?? ''));
+
+/** A sentence without its contact is left out. Those on foulbrood must stay, so a club with books needs an inspector. */
+function inspectorFaults({ books }: Folder, club: Entry): Diagnostic[] {
+  const standIns = fieldOf(club, 'stands-in');
+  const stands = typeof standIns === 'object' && standIns !== null && 'inspector' in standIns;
+  if (books.length === 0 || stands || dutiesOf(club).includes('inspector')) return [];
+  return [
+    said(
+      club,
+      ['contacts'],
+      'no contact with the duty "inspector"',
+      'one: the pages on notifiable diseases tell members to call that office',
+    ),
+  ];
+}
+
 function standInFaults(club: Entry): Diagnostic[] {
   const held = fieldOf(club, 'stands-in');
   if (typeof held !== 'object' || held === null) return [];
-  const duties = listIn(club, 'contacts').flatMap((contact) => String((contact as { duty?: unknown } | null)?.duty ?? ''));
+  const duties = dutiesOf(club);
   return Object.entries(held as Record<string, unknown>).flatMap(([duty, other]) => {
     if (duties.includes(duty))
       return [said(club, ['stands-in', duty], `"${duty}", a duty that a contact has`, 'nothing, or a duty that nobody has')];
@@ -114,7 +140,7 @@ function standInFaults(club: Entry): Diagnostic[] {
   });
 }
 
-/** A file that would change an entry of a book, where no book has that entry (any more). */
+/** Reports a file that changes an entry of a book, where no book has that entry. */
 function nothingBelow(entry: Entry, folder: Folder): Diagnostic {
   const name = nameOf(entry);
   const ending = entry.path.slice(entry.path.indexOf('.'));
@@ -130,7 +156,7 @@ function nothingBelow(entry: Entry, folder: Folder): Diagnostic {
     column: 1,
     rule: 'book',
     field: 'the file',
-    found: `${what} ${name}, which ${folder.books.length === 0 ? 'no book of this club has' : renamed ? `is called ${renamed} now` : 'no book of this club has'}`,
+    found: `${what} ${name}, which ${renamed ? `is called ${renamed} now` : 'no book of this club has'}`,
     write: renamed
       ? `the file as ${renamed}${ending}`
       : near
@@ -139,7 +165,7 @@ function nothingBelow(entry: Entry, folder: Folder): Diagnostic {
   };
 }
 
-/** What a club took from a book to change it, and what that book calls otherwise now: both would be shown. */
+/** Reports an entry that the club took from a book and that the book has renamed. Both would be shown. */
 function renamedFaults(folder: Folder): Diagnostic[] {
   return folder.entries.flatMap((entry) => {
     const isTaken = entry.book === undefined && entry.over === undefined && takenText(folder, entry) !== null;
@@ -160,7 +186,7 @@ function renamedFaults(folder: Folder): Diagnostic[] {
   });
 }
 
-/** The name that an entry of the books has now, by what it says it was formerly. */
+/** The present name of an entry of the books, found by its `formerly:`. */
 export function renamedTo(name: string, { entries }: Pick<Folder, 'entries'>): string | null {
   const [collection, id] = name.split('/');
   const held = entries.find((entry) => {
@@ -192,7 +218,7 @@ function claimFaults({ claims, entries }: Folder): Diagnostic[] {
   });
 }
 
-/** What is never handed on, by its field. */
+/** Fields that no book may hold, since a club never inherits them. */
 const NEVER: readonly (readonly [collection: Collection, field: string, why: string])[] = [
   ['reading', 'lends', 'which library lends it'],
   ['forage', 'observed', 'what members saw'],
@@ -206,8 +232,8 @@ function neverFaults({ entries }: Folder): Diagnostic[] {
   );
 }
 
-/** Where a word of a demonstration may stand in fields, in the almanac of a real club. */
-const MAY_BE_INVENTED = new Set<string>(
+/** Collections whose fields must not say that something is invented. */
+const NEVER_INVENTED = new Set<string>(
   collectionNames.filter(
     (name) => !['articles', 'bulletins', 'checklists', 'words', 'signs', 'drawings', 'cautions', 'local'].includes(name),
   ),
@@ -216,7 +242,7 @@ const INVENTED = /\b(?:invented|made[ -]up)\b/i;
 
 function inventedFaults({ entries }: Folder, club: Entry): Diagnostic[] {
   if (fieldOf(club, 'demonstration') !== false) return [];
-  return [club, ...entries.filter(({ collection }) => MAY_BE_INVENTED.has(collection))]
+  return [club, ...entries.filter(({ collection }) => NEVER_INVENTED.has(collection))]
     .filter((entry) => !isDraft(entry))
     .flatMap((entry) =>
       inventedIn(entry.fields.value, []).map((path) =>

@@ -1,6 +1,6 @@
 /*
- * Where the pages of a wide book hold: what rests on a law, a label or a standard, what names a land or an agency, and what is
- * bound to fixed months says for which place it is meant, so that no club prints the law of another.
+ * Checks that the pages of a wide book say where they hold. An entry needs `for:` if it rests on a law, a label or a standard,
+ * names a country or an agency, or has fixed months. Without it a club could print the law of another place.
  */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';

@@ -1,8 +1,7 @@
 /*
- * `npm run base`: a club and the books it stands on. Alone it gives an overview; `take` copies an entry of a book into the
- * club's folder to be changed, and keeps the text it came from; `compare` shows what the book and the club changed since;
- * `checked` writes down that the club compared the book's text itself. Exit 0 when done or shown, 1 when not, 2 for a word
- * that means nothing here.
+ * `npm run base` shows the books of a club. `take` copies an entry of a book into the club's folder and keeps the book's text
+ * beside it. `compare` shows what the book and the club have changed since. `checked` records that the club compared the book's
+ * text with its sources. Exit 0 when it is done, 1 when it is not, 2 for an unknown word.
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -10,7 +9,7 @@ import { formatDay } from '../../shared/days/show-day.ts';
 import { isDay } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { renamedTo } from '../checks/books.ts';
-import { counted, isPageKind, madeOf, summaryLines } from '../checks/summary.ts';
+import { counted, isPageKind, madeOf, pastNextCheck, summaryLines } from '../checks/summary.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { filesOfLayers, onDisk, readFolder, type Entry } from '../source/folder.ts';
 import type { Collection } from '../schemas/collections.ts';
@@ -28,7 +27,7 @@ const { values, words } = argumentsOf('base');
 const ACTIONS = { take, compare, checked };
 const folder = readFolder(values.content);
 if (!folder.club) stop("There is no club.yaml here. Write the club's folder after --content.", 1);
-if (folder.books.length === 0) stop('This club stands on no book: club.yaml has no line "land:", such as land: US-OH.', 1);
+if (folder.books.length === 0) stop('This club uses no book: club.yaml has no line "land:", such as land: US-OH.', 1);
 const [action, typed] = words;
 if (action === undefined) overview();
 else if (Object.hasOwn(ACTIONS, action)) ACTIONS[action as keyof typeof ACTIONS](entryOf(action, typed));
@@ -41,7 +40,7 @@ function overview(): void {
   const day = editionDay(folder);
   const { fromBooks, writtenOver, addedTo, compared } = madeOf(folder);
   const gone = folder.entries.filter((entry) => entry.book === undefined && entry.over === undefined && takenText(folder, entry) !== null);
-  const past = fromBooks.filter(({ fields }) => String((fields.value as { 'next-check'?: unknown })['next-check'] ?? '9999') < day);
+  const past = pastNextCheck(fromBooks, day);
   const books = folder.books.map(({ id, entry }) => {
     const { title, edition } = (entry?.fields.value ?? {}) as { title?: string; edition?: string };
     const held = fromBooks.filter(({ book }) => book === id);
@@ -56,7 +55,7 @@ function overview(): void {
       ...part('Written over:', writtenOver.map(withAge)),
       ...part('Added to, or with a choice of your own:', addedTo.map(withAge)),
       ...part(
-        'Taken from a book that has it no more:',
+        'Taken from a book that no longer has it:',
         gone.map(
           (entry) =>
             `${nameOf(entry)}${renamedTo(nameOf(entry), folder) ? `  (it is called ${renamedTo(nameOf(entry), folder)} there now)` : ''}`,
@@ -78,9 +77,9 @@ function withAge(entry: Entry): string {
 
 function take(entry: Entry): void {
   const book = bookEntry(entry);
-  if (!book) stop(`${nameOf(entry)} is your own already.`, 1);
+  if (!book) stop(`${nameOf(entry)} is already your own.`, 1);
   const own = `${nameOf(entry)}${entry.path.slice(entry.path.lastIndexOf('.'))}`;
-  if (existsSync(join(values.content, own))) stop(`${own} is there already, and stays as it is.`, 1);
+  if (existsSync(join(values.content, own))) stop(`${own} already exists. It was not changed.`, 1);
   const file = book.collection === 'figures' ? choiceOf(book) : textOf(book);
   write(own, file);
   write(takenPath(entry), book.text);
@@ -88,18 +87,18 @@ function take(entry: Entry): void {
   if (lines) write(own.replace(/yaml$/, 'svg'), readFileSync(onDisk(folder, lines), 'utf8'));
   console.log(
     [
-      `Wrote ${own}, and the text it came from into ${takenPath(entry)}: keep both.`,
+      `Wrote ${own}, and the book's text into ${takenPath(entry)}. Keep both.`,
       book.collection === 'figures'
-        ? 'It holds your choice alone; the rows stay those of the book. Rows of your own go under "rows:".'
-        : `Its review is yours to write: fill "checked:", "next-check:" and "by:"${mayBeDraft(book.collection as Collection) ? ', and take "draft: true" out when readers may see it' : ''}.`,
+        ? 'It holds only your choice. The rows are still those of the book. Write rows of your own under "rows:".'
+        : `Fill in your own review: "checked:", "next-check:" and "by:".${mayBeDraft(book.collection as Collection) ? ' Take "draft: true" out when readers may see it.' : ''}`,
       ...(ADDED_TO.includes(book.collection)
-        ? [`To add words below the book's instead, take ${own} away and write ${own.replace(/\.mdx$/, '.add.mdx')}.`]
+        ? [`To add words below the book's text instead, delete ${own} and write ${own.replace(/\.mdx$/, '.add.mdx')}.`]
         : []),
     ].join('\n'),
   );
 }
 
-/** The nearest whole file of a book. Its review is that of the editors, and so is not the club's: those fields become blanks, and until they are filled the book's text is shown. */
+/** The nearest whole file of a book, with its review fields blank: that review was the editors'. Until the club fills them, readers see the book's text. */
 function textOf(book: Entry): string {
   const text = readFileSync(onDisk(folder, book.path), 'utf8').replace(/^(checked|next-check|by):.*$/gm, '$1:');
   if (!mayBeDraft(book.collection as Collection)) return text;
@@ -124,14 +123,14 @@ function compare(entry: Entry): void {
   if (!book) {
     const now = renamedTo(nameOf(entry), folder);
     return console.log(
-      `No book of yours has ${nameOf(entry)}${now ? ` any more; it is called ${now} there now. Move your file to that name to write over it again.` : '; it is your own.'}`,
+      `No book of yours has ${nameOf(entry)}${now ? ` any more; it is called ${now} there now. Move your file to that name to write over it again.` : '. It is your own.'}`,
     );
   }
   const part = (heading: string, lines: readonly string[]): string[] => [heading, ...(lines.length > 0 ? lines : ['  nothing']), ''];
   console.log(
     [
       ...(then === null
-        ? ['Nobody noted which text of the book yours came from.', '']
+        ? ["The text that yours came from was not kept, so the book's changes cannot be shown.", '']
         : part('The book changed since you took it:', changedLines(then, book.text))),
       ...(own === ''
         ? ['You changed nothing.']
@@ -151,11 +150,11 @@ function checked(entry: Entry): void {
   const held = claimFor(folder, entry);
   const day = values.on ?? todayIn(zone(), new Date());
   const by = values.by ?? 'almanac editor';
-  if (held?.day === day) stop(`${nameOf(entry)} is compared on ${formatDay(day)} already.`, 1);
+  if (held?.day === day) stop(`claims.csv already says that ${nameOf(entry)} was compared on ${formatDay(day)}.`, 1);
   const file = join(values.content, 'claims.csv');
   const before = existsSync(file) ? readFileSync(file, 'utf8').trimEnd() : 'what,day,by,hash';
   writeFileSync(file, `${before}\n${nameOf(entry)},${day},${by},${hashOf(book)}\n`);
-  console.log(`${nameOf(entry)} is compared by the ${by} on ${formatDay(day)}: claims.csv says so until the book changes its text.`);
+  console.log(`The ${by} compared ${nameOf(entry)} on ${formatDay(day)}. The line in claims.csv counts until the book's text changes.`);
 }
 
 function entryOf(named: string, asked: string | undefined): Entry {

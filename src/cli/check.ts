@@ -46,7 +46,7 @@ function lines(): string[] {
     ...found.drafts.map((fault) => `draft: ${formatDiagnostic(fault)}`),
     ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
     ...summaryLines(folder, editionDay(folder)),
-    countLine(faults, folder.files.length),
+    countLine(faults, folder.files.length, folder.books.flatMap(({ files }) => files).length),
   ];
 }
 
@@ -59,8 +59,9 @@ function withLevels(): (Diagnostic & { level: 'fault' | 'draft' })[] {
   return inReadingOrder(leveled) as typeof leveled;
 }
 
-function countLine(found: readonly Diagnostic[], files: number): string {
-  if (found.length === 0) return `No faults in ${counted(files, 'file')}.`;
+function countLine(found: readonly Diagnostic[], files: number, ofBooks: number): string {
+  if (found.length === 0)
+    return `No faults in ${counted(files, 'file')}${ofBooks > 0 ? ` of yours and ${counted(ofBooks, 'file')} of the books` : ''}.`;
   return `${counted(found.length, 'fault')} in ${counted(new Set(found.map(({ path }) => path)).size, 'file')}.`;
 }
 

@@ -40,6 +40,8 @@ export type Almanac = {
   meetings: Item<Meeting>[];
   reading: Item<Reading>[];
   treatments: Item<Treatment>[];
+  /** The treatments with the label rows of every land, for the treatment window, which asks for the land by name. */
+  labelRows: Item<Treatment>[];
   forage: Item<Forage>[];
   words: Item<Word>[];
   figures: Map<string, Figure>;
@@ -87,6 +89,7 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
   const sources = new Map(shelf<Source>('sources').map((item) => [item.id, item.data]));
   const forage = byTitle(shelf<Forage>('forage').map((item) => withBloom(item, sources)));
   const withNumbers = <T>(name: string): Item<T>[] => shelf<T>(name).map((item) => ({ ...item, data: withLines(item.data, club) }));
+  const labelRows = byTitle(onSources(shelf<Treatment>('treatments'), sources));
   const allFigures = onSources(shelf<Figure>('figures'), sources);
   const figures = new Map(allFigures.map((item) => [item.id, { ...item.data, rows: rowsHere(item.data.rows, club) }]));
   const addresses = new Set(collectionNames.flatMap((kind) => shelf(kind).map(({ id }) => `${collections[kind].path}${id}/`)));
@@ -100,10 +103,8 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
       (a, b) => compare(a.data.day + (a.data.start ?? ''), b.data.day + (b.data.start ?? '')) || compare(a.id, b.id),
     ),
     reading: byTitle(shelf<Reading>('reading')),
-    treatments: byTitle(onSources(shelf<Treatment>('treatments'), sources)).map((item) => ({
-      ...item,
-      data: { ...item.data, rows: rowsHere(item.data.rows, club) },
-    })),
+    treatments: labelRows.map((item) => ({ ...item, data: { ...item.data, rows: rowsHere(item.data.rows, club) } })),
+    labelRows,
     forage,
     words: shelf<Word>('words').sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
     figures,

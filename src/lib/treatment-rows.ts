@@ -20,9 +20,9 @@ export type HeldLabelRow = LabelRow & {
   readonly note: number;
 };
 
-/** Adds the notes of the rows after the notes that the page already has. */
+/** Label rows of every land. Adds their notes after the notes that the page already has. */
 export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
-  return almanac.treatments.flatMap(({ id: entry, data }) =>
+  return almanac.labelRows.flatMap(({ id: entry, data }) =>
     data.rows.map((row): HeldLabelRow => ({
       entry,
       id: `${entry}/${row.id}`,

@@ -28,7 +28,7 @@ const CODE_HINT = 'a code of ISO 3166 in capitals, such as NZ or US-OH';
 const WIDE = ['anywhere', 'north', 'south'] as const;
 export type Where = (typeof WIDE)[number] | (string & {});
 
-/** What was likely meant by a code that is none. */
+/** The code that was probably meant. */
 const meant = (code: string): string => {
   const upper = code.trim().toUpperCase().replace('_', '-');
   const [country = '', part] = upper.split('-');
@@ -58,7 +58,7 @@ export const holding = {
 
 export type For = Where | readonly Where[];
 
-/** Does what holds in `places` hold for a club that lies `here`? What holds in a country holds in each part of it. */
+/** Whether something that holds in `places` holds for a club here. What holds in a country holds in each part of it. */
 export function holdsHere(places: For, here: Here): boolean {
   return [places]
     .flat()

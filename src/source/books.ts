@@ -1,6 +1,6 @@
 /*
- * The books a folder stands on: which there are, and which follow from a club's land, the widest first. A book is a folder
- * with a book.yaml in the folder of books.
+ * Finds the books: all that exist, and those that follow from a club's land, the widest first. A book is a folder with a
+ * book.yaml in the folder of books.
  */
 import { existsSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,7 +9,7 @@ import { holdsHere, narrowness, type Here, type Where } from '../schemas/where.t
 
 export type BookAt = { id: string; place: Where; directory: string };
 
-/** Every book below `folder`, by name. A book.yaml that cannot be read is left to the checks: its place is taken for nowhere. */
+/** Every book below `folder`, sorted by name. A book whose book.yaml cannot be read holds nowhere; the checks report it. */
 export function booksIn(folder: string): BookAt[] {
   if (!existsSync(folder)) return [];
   return readdirSync(folder)

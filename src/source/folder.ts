@@ -156,7 +156,12 @@ function standsOn({ directory, club, book }: Folder): { here: Here | null; books
 
 /** Lays the club's own files over those of the books. */
 function stack(folder: Folder, own: readonly Entry[]): void {
-  const fields = (folder.club?.fields.value ?? {}) as { 'leaves-out'?: unknown; contacts?: unknown; 'stands-in'?: unknown; poison?: unknown };
+  const fields = (folder.club?.fields.value ?? {}) as {
+    'leaves-out'?: unknown;
+    contacts?: unknown;
+    'stands-in'?: unknown;
+    poison?: unknown;
+  };
   const leavesOut = Array.isArray(fields['leaves-out']) ? fields['leaves-out'].map(String) : [];
   const layers: Layer[] = [...folder.books, { id: '', place: null, entries: own }];
   const merged = mergeLayers(layers, folder.here, leavesOut);

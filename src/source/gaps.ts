@@ -1,6 +1,6 @@
 /*
- * Words of a book that this club cannot complete: a sentence that names a duty nobody has here, or a figure with no row for
- * this land, is left out whole. A list item or table row without its sentence goes too, so that no half of one is read.
+ * Leaves out sentences of a book that this club cannot complete, because nobody has the duty or no row of the figure holds
+ * here. A list item or table row goes with its sentence, so that nobody reads half of one.
  */
 import type { Nodes, Parent, PhrasingContent, Root } from 'mdast';
 import { holdsHere, type For, type Here } from '../schemas/where.ts';
@@ -15,7 +15,7 @@ export type Known = {
   hasPoisonLine: boolean;
 };
 
-/** What is known of figures, from their fields as they are written. */
+/** Rows of each figure that hold here, read from the fields as written. */
 export function figuresKnown(entries: readonly Entry[], here: Here): Known['figures'] {
   return new Map(
     entries
@@ -88,7 +88,7 @@ function clear(node: Nodes, known: Known): boolean {
       .flat();
     return node.children.some((child) => child.type !== 'text' || child.value.trim() !== '');
   }
-  // The first line of an item is what it says; what stands below it belongs to that.
+  // The first line of an item is its statement. What follows belongs to it.
   if (node.type === 'listItem' && node.children[0] && hasGap(node.children[0], known) && !clear(node.children[0], known)) return false;
   const parent = node as Parent;
   parent.children = parent.children.filter((child) => clear(child, known));

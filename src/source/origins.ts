@@ -1,6 +1,6 @@
 /*
- * Whose claim each entry is. A club's claim that it compared a text of a book is a line of its claims.csv with the text's
- * hash: when the text changes, the claim lapses by itself.
+ * Who vouches for each entry: the editors of a book, or the club. A club that compared a text of a book adds a line with the
+ * text's hash to its claims.csv. The line stops counting when the text changes.
  */
 import { createHash } from 'node:crypto';
 import { isDay } from '../../shared/days/day.ts';

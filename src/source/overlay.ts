@@ -1,6 +1,6 @@
 /*
- * A file that changes an entry of a book and is none itself: `x.add.mdx` adds words, a figure without title and unit chooses
- * among rows, and a file with `withdrawn:` alone takes the entry down. Every value keeps the file it was written in.
+ * Files that change an entry of a book: `x.add.mdx` adds words, a figure without title and unit chooses among rows, and a file
+ * with only `withdrawn:` takes the entry down. Every value keeps the position in its own file.
  */
 import { CHOICE_FIELDS } from '../schemas/overlays.ts';
 import { isDraft } from './draft.ts';
@@ -26,7 +26,7 @@ export function kindOfOverlay(entry: Entry): Overlay | null {
   return isChoice && names.some((name) => CHOICE_FIELDS.includes(name)) ? 'choice' : null;
 }
 
-/** The entry that comes of laying one over another. A draft shows what it would be, and leaves what is below it as it was. */
+/** The entry that results from laying one over another. A draft does not change what readers see. */
 export function laidOver(kind: Overlay, entry: Entry, below: Entry): Entry {
   const laid =
     kind === 'addition' ? withWords(entry, below) : kind === 'choice' ? withChoice(entry, below) : withFields(entry, below, ['withdrawn']);
@@ -59,7 +59,7 @@ const placesIn =
   (keys) =>
     taken.includes(String(keys[0])) ? { ...entry.fields[method](keys), path: entry.path } : below.fields[method](keys);
 
-/** Rows of its own stand behind those of the book; one of the same id and day takes that row's place. */
+/** Adds own rows after those of the book. A row of the same id and day replaces the book's row. */
 function withChoice(entry: Entry, below: Entry): Entry {
   const own = valuesOf(entry);
   const laid = withFields(entry, below, ['follows', 'also-follows', 'no-row-in', 'because', 'checked', 'next-check', 'by', 'history']);
@@ -88,7 +88,7 @@ function without(entry: Entry, names: Values): Entry {
   return { ...entry, fields: { ...entry.fields, value } };
 }
 
-/** The words behind those of the book, under a heading; what the hands do and where it comes from are joined. */
+/** Adds the words after those of the book, under a heading, and joins the lists of work, sources and law. */
 function withWords(entry: Entry, below: Entry): Entry {
   if (!entry.tree || !below.tree) return below;
   const own = valuesOf(entry);

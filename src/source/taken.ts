@@ -1,4 +1,4 @@
-/* What a club took from a book to change it: the text as it was then, kept beside the club's own, so that a later text can be compared with it. */
+/* Texts that a club took from a book, kept as they were, so that a later text of the book can be compared with them. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { collections, type Collection } from '../schemas/collections.ts';
@@ -6,7 +6,7 @@ import type { Entry, Folder } from './folder.ts';
 import { nameOf } from './layers.ts';
 import { bookEntry } from './origins.ts';
 
-/** Texts of the books as they were when the club took them to change them; a folder that no reader sees. */
+/** A hidden folder in the club's own, which is never published. */
 const TAKEN = '.base';
 
 export const takenPath = (entry: Pick<Entry, 'collection' | 'id'>): string =>
@@ -18,7 +18,7 @@ export function takenText({ directory }: Folder, entry: Pick<Entry, 'collection'
   return existsSync(file) ? readFileSync(file, 'utf8') : null;
 }
 
-/** The text of the books changed after the club had taken it. */
+/** Whether the book's text has changed since the club took it. */
 export function isOlder(folder: Folder, entry: Entry): boolean {
   const [then, now] = [takenText(folder, entry), bookEntry(entry)];
   return then !== null && now !== null && then !== now.text;

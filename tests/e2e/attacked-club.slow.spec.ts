@@ -1,5 +1,5 @@
 /*
- * Injection through content: the demo club with harmful text in every sentence of its files, behind titles, names, units, cells, notices
+ * Injection through content: the demo club and its books with harmful text in every sentence of their files, behind titles, names, units, cells, notices
  * and paragraphs. Where check refuses a line, the original line stays, and the rest is built. Its pages have the same elements as a twin
  * club with plain words in the same places. Other files stay well-formed, and nothing runs in a browser.
  */
@@ -23,6 +23,8 @@ import { nothing, oneOfEachKind } from './visit.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'attacked-'));
 const [attacked, twin] = [join(folder, 'attacked'), join(folder, 'twin')];
+const CLUB = 'demo-club';
+const BOOKS = ['common', 'north', 'us', 'us-oh'].map((id) => `books/${id}`);
 let made: Built;
 let plain: Built;
 const changed = new Set<string>();
@@ -31,7 +33,8 @@ const changed = new Set<string>();
 const FIELD = /^(\s*(?:- )?(?:[a-z][a-z-]*: ))?((?:- )?[A-Za-z“][^"'\n{}[\]&*#|>%@`!:]* [^"'\n{}[\]&*#|>%@`!:]*)$/;
 
 test.beforeAll(async () => {
-  for (const copy of [attacked, twin]) cpSync(join(projectFolder, 'content', 'demo-club'), copy, { recursive: true });
+  for (const copy of [attacked, twin])
+    for (const part of [CLUB, ...BOOKS]) cpSync(join(projectFolder, 'content', part), join(copy, part), { recursive: true });
   const files = filesIn(attacked).filter((file) => /\.(yaml|mdx)$/.test(file));
   const marks = fc
     .sample(harmful, 4000)
@@ -58,16 +61,33 @@ test.beforeAll(async () => {
     writeFileSync(join(twin, file), other.join('\n'));
   }
   for (let round = 0; takeBack(files); round += 1) assert.ok(round < 20, 'check never comes to rest');
-  made = await builtFolder(attacked, 'attacked', { site: 'https://club.example' });
-  plain = await builtFolder(twin, 'twin', { site: 'https://club.example' });
+  made = await onBooksOf(attacked, () => builtFolder(join(attacked, CLUB), 'attacked', { site: 'https://club.example' }));
+  plain = await onBooksOf(twin, () => builtFolder(join(twin, CLUB), 'twin', { site: 'https://club.example' }));
 });
-test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
+test.afterAll(() => {
+  delete process.env.ALMANAC_BOOKS;
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Runs with the books of a copy in place of the project's. */
+function onBooksOf<T>(copy: string, run: () => T): T {
+  process.env.ALMANAC_BOOKS = join(copy, 'books');
+  return run();
+}
+
+/** The faults of a copy: of its club, and of each book by itself. Paths begin with the folder. */
+const faultsIn = (copy: string): { path: string; line: number }[] =>
+  onBooksOf(copy, () =>
+    [CLUB, ...BOOKS].flatMap((part) =>
+      check(join(copy, part)).map(({ path, line }) => ({ path: path.startsWith('books/') ? path : `${part}/${path}`, line })),
+    ),
+  );
 
 /** Restores every line with a fault in either copy. False when there is none. */
 function takeBack(files: readonly string[]): boolean {
-  const faults = [...check(attacked), ...check(twin)].filter(({ path }) => files.includes(path));
+  const faults = [...faultsIn(attacked), ...faultsIn(twin)].filter(({ path }) => files.includes(path));
   for (const path of new Set(faults.map((fault) => fault.path))) {
-    const old = readFileSync(join(projectFolder, 'content', 'demo-club', path), 'utf8').split('\n');
+    const old = readFileSync(join(projectFolder, 'content', path), 'utf8').split('\n');
     const lines = new Set(faults.filter((fault) => fault.path === path).map(({ line }) => line - 1));
     // A fault at an unchanged line may come from any other line. Then the whole file is restored.
     const whole = [...lines].some((line) => !changed.has(`${path}:${line}`));
@@ -92,9 +112,11 @@ function bones(html: string): string[] {
   return found;
 }
 
+const kindOf = (place: string): string => /^(?:demo-club|books\/[^/]+)\/([^/:]+)/.exec(place)![1]!;
+
 test('every kind of file contains harmful text', { tag: '@slow' }, ({}) => {
   const kinds = new Map<string, number>();
-  for (const place of changed) kinds.set(place.split(/[/:]/)[0]!, (kinds.get(place.split(/[/:]/)[0]!) ?? 0) + 1);
+  for (const place of changed) kinds.set(kindOf(place), (kinds.get(kindOf(place)) ?? 0) + 1);
   note([...kinds].map(([kind, count]) => `${kind} ${count}`).join(', '));
   assert.ok(changed.size > 1000, `${changed.size} lines`);
   for (const kind of [

@@ -50,6 +50,7 @@ export function almanacOf(parts: Loose): Almanac {
     'meetings',
     'reading',
     'treatments',
+    'labelRows',
     'forage',
     'words',
     'signs',

@@ -61,7 +61,7 @@ test('rows carry their entry, their limits and a note each; the same note has on
   const notes: Parameters<typeof heldLabelRows>[1] = [];
   const limits = [{ of: 'daily-high', 'least-c': 10, 'most-c': 29.5, when: 'on the day' }, { of: 'mean', 'least-c': 15 }];
   const rows = [label({ limits, 'supers-back-days': 14 }), label({ id: 'again' })];
-  const held = heldLabelRows(almanacOf({ sources, treatments: [entry('formic-acid', { title: 'Formic acid', rows })] }), notes);
+  const held = heldLabelRows(almanacOf({ sources, labelRows: [entry('formic-acid', { title: 'Formic acid', rows })] }), notes);
   assert.deepEqual(held.map(({ id, note }) => [id, note]), [['formic-acid/strips', 1], ['formic-acid/again', 1]]);
   assert.deepEqual(held[0]!.limits, [{ of: 'daily-high', leastC: 10, mostC: 29.5, when: 'on the day' }, { of: 'mean', leastC: 15 }]);
   assert.equal(held[0]!.supersBackDays, 14);

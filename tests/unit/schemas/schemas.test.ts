@@ -1,9 +1,11 @@
 import assert from 'node:assert/strict';
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { test } from 'vitest';
 import { fileURLToPath } from 'node:url';
 import { check } from '../../../src/checks/check.ts';
 import { fieldFaults } from '../../../src/checks/fields.ts';
+import { booksFolder } from '../../../src/source/books-folder.ts';
 import { formatDiagnostic, type Diagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, readText, type Entry } from '../../../src/source/folder.ts';
 import { CERTAINTIES, WORK } from '../../../src/schemas/fields.ts';
@@ -27,6 +29,11 @@ test('the demo club has no fault', () => {
   assert.ok(existsSync(content));
   assert.deepEqual(check(content).map(formatDiagnostic), []);
 });
+
+for (const id of readdirSync(booksFolder()))
+  test(`the book ${id} has no fault by itself`, () => {
+    assert.deepEqual(check(join(booksFolder(), id)).map(formatDiagnostic), []);
+  });
 
 // A CSV table has columns instead of fields, and tests/unit/checks covers those.
 for (const kind of [...collectionNames.filter((name) => collections[name].ending !== '.csv'), 'club'] as const) {

@@ -95,7 +95,7 @@ test('on a new edition nothing of the club is lost, and everything is named', ()
         assert.equal(claimFor(folder, found(folder, 'local/registering-hives')), null);
         assert.ok(isOlder(folder, found(folder, 'articles/swarms')));
         assert.deepEqual(summaryLines(folder, '2026-06-01'), [
-          'From the books (common, us, us-oh): 2 pages, 2 figures; 0 past their next check, theirs to do.',
+          'From the books (common, us, us-oh): 2 pages, 2 figures; 0 past their next check, for their editors to do.',
           'Your own: 7 pages. Over the books: 2 (1 older than its book: articles/swarms). Compared by you: 1 of 2.',
           'Not shown here: 0 entries, 2 rows (for other places). Gaps: 0.',
         ]);
