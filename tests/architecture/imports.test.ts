@@ -54,7 +54,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   },
   cli: {
     values: ['scripts', 'checks', 'pictures', 'integration', 'source', 'schemas', 'shared'],
-    packages: /^(node:.+|astro|astro\/zod|yaml|@playwright\/test|sharp|subset-font|vite)$/,
+    packages: /^(node:.+|astro|astro\/zod|diff|yaml|@playwright\/test|sharp|subset-font|vite)$/,
   },
   'env.d.ts': { values: [], types: ['lib'], packages: /^astro\/runtime\/server\/index\.js$/ },
   'content.config.ts': { values: ['lib', 'pictures', 'source', 'schemas'], packages: /^astro:content$/ },
