@@ -2,7 +2,7 @@
 import type { Day } from '../../shared/days/day.ts';
 
 export type Origin = {
-  /** Whose words these are; null for the club's own. */
+  /** The book that the entry comes from; null for the club's own. */
   book: { id: string; title: string; editors: string; mistakes: string } | null;
   /** The club wrote it in the place of a book's entry. */
   isWrittenOver: boolean;
