@@ -51,7 +51,8 @@ function missingFolders(folder: Folder): Diagnostic[] {
     .flatMap(([name, { mayLack }]) => (mayLack ? [] : [name]))
     // What a club has no folder of, its books may hold for it.
     .filter((name) => folder.books.length === 0 && !own.has(name) && !without.includes(name));
-  const kept = without.flatMap((name, index) => (own.has(String(name)) ? [{ name, index }] : []));
+  // Over books a club may leave out all of a kind that they have, and write its own.
+  const kept = folder.books.length > 0 ? [] : without.flatMap((name, index) => (own.has(String(name)) ? [{ name, index }] : []));
   return [
     ...missing.map((name) =>
       fault(

@@ -37,12 +37,16 @@ export function seasonsOf(fields: SeasonFields): DistrictSeason[] {
 /** A phase lasts from its own start to the next one's. */
 const anchorsBehind = (when: When): string[] => (when.kind === 'phase' ? [when.phase, `after ${when.phase}`] : anchorsIn(when));
 
-/** The window of a `when:` in each district. Written days of the year apply in every district. */
+/**
+ * The window of a `when:` in each district. Written days of the year apply in every district. A page of a book may count from a day that
+ * this club has no date for, and then has no window.
+ */
 export function windowsOf(when: string | undefined, seasons: readonly DistrictSeason[]): Windows | null {
   const read = when === undefined ? null : readWhen(when);
   if (!read?.ok) return null;
   const all = seasons.flatMap(({ id, name, days, basisOf }) => {
-    const window = resolveWhen(read.when, days);
+    const isDated = anchorsIn(read.when).every((anchor) => days.anchors[anchor] !== undefined);
+    const window = isDated ? resolveWhen(read.when, days) : null;
     return window ? [{ district: id, name, window, basis: basisOf(read.when) }] : [];
   });
   return all.length > 0 ? all : null;

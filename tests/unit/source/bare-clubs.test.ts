@@ -1,0 +1,87 @@
+/* A club of a club.yaml alone, in three lands: the books carry it without a fault, and give it nothing of another land. */
+import assert from 'node:assert/strict';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, test } from 'vitest';
+import { checkFolder } from '../../../src/checks/check.ts';
+import { isPageKind } from '../../../src/checks/summary.ts';
+import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
+import { readFolder, type Entry, type Folder } from '../../../src/source/folder.ts';
+import { nameOf } from '../../../src/source/layers.ts';
+import { plainText } from '../../../src/source/prose.ts';
+import { bareClubs, writeBareClub } from '../../fixtures/bare-club.ts';
+
+delete process.env.ALMANAC_BOOKS;
+const made = mkdtempSync(join(tmpdir(), 'bare-'));
+afterAll(() => rmSync(made, { recursive: true, force: true }));
+
+/** Duties that nobody has in a club of three contacts. */
+const DUTIES = 'doctor education-officer fire-office meetings-line pesticide-office supplier swarm-line wildlife-office'.split(' ');
+/** Texts of the place that the books have for no land, but for parts of one. */
+const EVERYWHERE = ['bees-from-elsewhere', 'town-rules'];
+
+/** What each club is given, and which texts of its place nobody has written. Places are codes of ISO 3166 and the halves of the world. */
+const expected = {
+  kentucky: {
+    places: ['anywhere', 'north', 'US', 'US-KY'],
+    books: ['common', 'north', 'us'],
+    locals: ['foulbrood-confirmed', 'honey-label', 'registering-hives', 'reportable-diseases'],
+  },
+  waikato: {
+    places: ['anywhere', 'south', 'NZ', 'NZ-WKO'],
+    books: ['common', 'south', 'nz'],
+    locals: ['hornets-here', 'registration-number', 'reporting-a-poisoning', 'unregistered-products'],
+  },
+  devon: {
+    places: ['anywhere', 'north', 'GB', 'GB-DEV'],
+    books: ['common', 'north', 'uk'],
+    locals: ['antibiotics', 'hornets-here', 'unregistered-products'],
+  },
+} as const satisfies Record<keyof typeof bareClubs, unknown>;
+
+const fieldsOf = ({ fields }: Entry): Record<string, unknown> => (fields.value ?? {}) as Record<string, unknown>;
+
+/** The words of a page; a figure and a text of the place are tags there, and have no words. */
+const wordsOf = (entry: Entry): string => {
+  const { title, summary, why } = fieldsOf(entry);
+  return [title, summary, why, entry.tree ? plainText(entry.tree) : ''].join('\n');
+};
+
+/** Two figures of Ohio are told as those of another place, and the sentence says in which country that is. */
+const ABROAD = /(?:One US state's agency|A state association of the US) \(Ohio/g;
+
+let former: Folder | undefined;
+
+for (const [name, club] of Object.entries(bareClubs)) {
+  const { places, books, locals } = expected[name as keyof typeof expected];
+  writeBareClub(join(made, name), club);
+  // The books are parsed once for the three.
+  const folder = (former = readFolder(join(made, name), former));
+
+  test(`${name}: no fault, and the books of its land`, () => {
+    assert.deepEqual(checkFolder(folder).map(formatDiagnostic), []);
+    assert.deepEqual(
+      folder.books.map(({ id }) => id),
+      books,
+    );
+    assert.ok(folder.entries.length > 500, `${folder.entries.length} entries`);
+  });
+
+  test(`${name}: every entry holds there`, () => {
+    const others = folder.entries.filter((entry) => {
+      const held = [fieldsOf(entry).for ?? 'anywhere'].flat();
+      return !held.some((place) => (places as readonly unknown[]).includes(place));
+    });
+    assert.deepEqual(others.map(nameOf), []);
+  });
+
+  test(`${name}: no page names Ohio as its own place`, () => {
+    const pages = folder.entries.filter((entry) => isPageKind(entry) || entry.tree !== null);
+    assert.ok(pages.length > 100, `${pages.length} pages`);
+    assert.deepEqual(pages.filter((entry) => /Ohio/.test(wordsOf(entry).replace(ABROAD, ''))).map(nameOf), []);
+  });
+
+  test(`${name}: the gaps are its missing duties and the texts of its place`, () =>
+    assert.deepEqual(folder.gaps, [...DUTIES, ...EVERYWHERE, ...locals].sort()));
+}
