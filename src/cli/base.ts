@@ -153,7 +153,9 @@ function checked(entry: Entry): void {
   if (held?.day === day) stop(`claims.csv already says that ${nameOf(entry)} was compared on ${formatDay(day)}.`, 1);
   const file = join(values.content, 'claims.csv');
   const before = existsSync(file) ? readFileSync(file, 'utf8').trimEnd() : 'what,day,by,hash';
-  writeFileSync(file, `${before}\n${nameOf(entry)},${day},${by},${hashOf(book)}\n`);
+  const separator = [';', '\t'].find((sign) => before.includes(`what${sign}`)) ?? ',';
+  const cells = [nameOf(entry), day, by, hashOf(book)].map((cell) => (/[",;\t]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell));
+  writeFileSync(file, `${before}\n${cells.join(separator)}\n`);
   console.log(`The ${by} compared ${nameOf(entry)} on ${formatDay(day)}. The line in claims.csv counts until the book's text changes.`);
 }
 

@@ -171,17 +171,22 @@ function stack(folder: Folder, own: readonly Entry[]): void {
     return;
   }
   const contacts = Array.isArray(fields.contacts) ? (fields.contacts as { duty?: unknown }[]) : [];
+  const shown = merged.entries.flatMap(published);
   const known: Known = {
     duties: new Set([...contacts.map((contact) => String(contact?.duty)), ...Object.keys(fields['stands-in'] ?? {})]),
-    figures: figuresKnown(merged.entries, folder.here),
+    figures: figuresKnown(shown, folder.here),
     hasPoisonLine: fields.poison !== undefined,
-    locals: new Set(merged.entries.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
+    locals: new Set(shown.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
   };
-  folder.gaps = [...new Set(merged.entries.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();
-  folder.entries = merged.entries.map((entry) => {
-    const tree = entry.book === undefined || !entry.tree ? entry.tree : withoutGaps(entry.tree, known);
-    return tree === entry.tree ? entry : { ...entry, tree };
-  });
+  folder.gaps = [...new Set(shown.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();
+  folder.entries = merged.entries.map((entry) => complete(entry, known));
+}
+
+/** The entry without the sentences of a book that have a gap here; below a draft, what it would take the place of too. */
+function complete(entry: Entry, known: Known): Entry {
+  const tree = entry.book === undefined || !entry.tree ? entry.tree : withoutGaps(entry.tree, known);
+  const over = entry.over && isDraft(entry) ? complete(entry.over, known) : entry.over;
+  return tree === entry.tree && over === entry.over ? entry : { ...entry, tree, ...(over ? { over } : {}) };
 }
 
 /** Where a file of any layer lies on the disk. */
@@ -196,10 +201,13 @@ export const filesOfLayers = (folder: Folder): { bare: string; path: string }[] 
   ...[...folder.books].reverse().flatMap(({ id, files }) => files.map((bare) => ({ bare, path: prefixOf(id) + bare }))),
 ];
 
+/** What readers see of an entry: below a draft, what it would take the place of. */
+const published = (entry: Entry): Entry[] => (!isDraft(entry) ? [entry] : entry.over ? published(entry.over) : []);
+
 /** The folder as a build publishes it: without its drafts, and with what they would take the place of. */
 export const withoutDrafts = (folder: Folder): Folder => ({
   ...folder,
-  entries: folder.entries.flatMap((entry) => (isDraft(entry) ? (entry.over ? [entry.over] : []) : [entry])),
+  entries: folder.entries.flatMap(published),
   overlays: folder.overlays.filter((entry) => !isDraft(entry)),
   overNothing: folder.overNothing.filter((entry) => !isDraft(entry)),
 });

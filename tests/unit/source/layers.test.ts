@@ -131,10 +131,32 @@ test('a draft leaves what is below it as it was', () => {
   assert.doesNotMatch(wordsOf(published, 'articles/old-comb'), /lindens/);
 });
 
+test('below a draft, what readers see has no sentence with a gap, and the gap is told', () => {
+  const page = `---\ntitle: Swarms\ndraft: true\n---\nNot yet.\n`;
+  for (const files of [
+    { 'articles/swarms.mdx': page },
+    { 'articles/swarms.add.mdx': ADDED.replace('work', 'draft: true\nwork') },
+    { 'articles/swarms.mdx': page, 'articles/swarms.add.mdx': ADDED },
+  ]) {
+    const folder = read('US-OH', files);
+    assert.deepEqual(folder.gaps, ['figure swarm-weight', 'swarm-line']);
+    const words = wordsOf(withoutDrafts(folder), 'articles/swarms');
+    assert.match(words, /^A swarm hangs still\. Leave it alone\./);
+    assert.doesNotMatch(words, /For a swarm call|at once|Not yet|lindens/);
+  }
+});
+
+test('a text of the place that is a draft is a gap until readers see it', () =>
+  assert.deepEqual(
+    read('GB-DEV', { 'local/registering-hives.mdx': '---\ntitle: Registering hives\ndraft: true\n---\nNot yet.\n' }).gaps,
+    read('GB-DEV').gaps,
+  ));
+
 test('what is left out is not there: a kind, or one entry', () => {
   const folder = read('US-OH', { 'club.yaml': 'leaves-out: [treatments, articles/swarms]\n' });
   assert.deepEqual([pathOf(folder, 'treatments/thymol'), pathOf(folder, 'articles/swarms')], [undefined, undefined]);
   assert.equal(pathOf(folder, 'treatments/oxalic-acid'), 'treatments/oxalic-acid.yaml');
+  assert.deepEqual(faults('US-OH', { 'club.yaml': 'leaves-out: [treatments, articles/swarms]\n' }), []);
 });
 
 test('sentences that name a duty or a figure that is not here are left out whole, and told as gaps', () => {
