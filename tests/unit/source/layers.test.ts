@@ -133,11 +133,12 @@ test('a draft leaves what is below it as it was', () => {
 
 test('below a draft, what readers see has no sentence with a gap, and the gap is told', () => {
   const page = `---\ntitle: Swarms\ndraft: true\n---\nNot yet.\n`;
-  for (const files of [
+  const drafts: Record<string, string>[] = [
     { 'articles/swarms.mdx': page },
     { 'articles/swarms.add.mdx': ADDED.replace('work', 'draft: true\nwork') },
     { 'articles/swarms.mdx': page, 'articles/swarms.add.mdx': ADDED },
-  ]) {
+  ];
+  for (const files of drafts) {
     const folder = read('US-OH', files);
     assert.deepEqual(folder.gaps, ['figure swarm-weight', 'swarm-line']);
     const words = wordsOf(withoutDrafts(folder), 'articles/swarms');
