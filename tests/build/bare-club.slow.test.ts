@@ -28,8 +28,11 @@ test('it builds, and its own numbers are on its pages', slow, async () => {
   assert.equal(ran.code, 0, ran.output);
   assert.match(ran.output, /^From the books \(common, south, nz\): /m);
   assert.ok(pages().length > 150, `${pages().length} pages`);
-  const first = readFileSync(join(out, 'index.html'), 'utf8');
-  for (const number of ['111', '0800 764 766']) assert.ok(first.includes(number), number);
+  for (const [page, number] of [
+    ['index.html', '111'],
+    ['know-how/stings/index.html', '0800 764 766'],
+  ] as const)
+    assert.ok(readFileSync(join(out, page), 'utf8').includes(number), number);
 });
 
 test('no page names a number to call of another land', slow, () => {

@@ -51,7 +51,7 @@ for (const [what, files, found] of [
   [
     'a caution that is left out',
     { 'club.yaml': 'leaves-out: [cautions/stings]\n' },
-    /^club\.yaml:51:14 book: leaves-out 1: found "cautions\/stings", which the pages of the books need; write nothing; a caution may be \w+ .*under the same name$/,
+    /^club\.yaml:51:14 book: leaves-out 1: found "cautions\/stings", which the pages of the books need; write nothing; to change a caution, write your own under the same name$/,
   ],
   [
     'all cautions that are left out',

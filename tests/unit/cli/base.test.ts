@@ -92,7 +92,7 @@ test('take: a page becomes a draft with an empty review, and its text of now is 
     assert.deepEqual(base('take', 'articles/old-comb'), {
       code: 1,
       out: '',
-      err: 'articles/old-comb.mdx is there already, and stays as it is.\n',
+      err: 'articles/old-comb.mdx already exists. It was not changed.\n',
     });
     assert.equal(fingerprint({ directory }), held);
   }));
@@ -137,7 +137,7 @@ test('compare: words that were added, a page that nobody took, one of the club, 
     assert.equal(added.code, 0);
     assert.match(added.out, /^\+ Ours\.$/m);
     assert.match(base('compare', 'articles/old-comb').out, /\nYou changed nothing\.\n$/);
-    assert.equal(base('compare', 'articles/stings').out, 'No book of yours has articles/stings; it is your own.\n');
+    assert.equal(base('compare', 'articles/stings').out, 'No book of yours has articles/stings. It is your own.\n');
     assert.match(
       base('compare', 'articles/comb').out,
       /^No book of yours has articles\/comb any more; it is called articles\/old-comb there now\. /,
@@ -151,13 +151,13 @@ test('checked: a line of claims.csv, which no longer counts when the book change
     try {
       const { code, out } = base('checked', 'articles/old-comb', '--on', '2026-06-01', '--by', 'officer, "diseases"');
       assert.equal(code, 0);
-      assert.match(out, /articles\/old-comb .* officer, "diseases" on 1 June 2026/);
+      assert.match(out, /^The officer, "diseases" compared articles\/old-comb on 1 June 2026\. /);
       assert.match(read('claims.csv'), /^what,day,by,hash\narticles\/old-comb,2026-06-01,"officer, ""diseases""",sha256:[0-9a-f]{16}\n$/);
       const held = read('claims.csv');
       assert.deepEqual(base('checked', 'articles/old-comb', '--on', '2026-06-01'), {
         code: 1,
         out: '',
-        err: 'articles/old-comb is compared on 1 June 2026 already.\n',
+        err: 'claims.csv already says that articles/old-comb was compared on 1 June 2026.\n',
       });
       assert.equal(read('claims.csv'), held);
       assert.match(base().out, /\nCompared by you:\n {2}articles\/old-comb\n/);
@@ -188,7 +188,7 @@ test('a wrong word is answered with a sentence and a code, and nothing is writte
       [['checked'], 2, 'base checked needs an entry: npm run base -- checked articles/swarms.'],
       [['take', 'swarms'], 1, '"swarms" names no entry. Write its folder and its name, such as articles/swarms.'],
       [['compare', 'articles/swarmz'], 1, 'There is no articles/swarmz.mdx; did you mean articles/swarms?'],
-      [['take', 'articles/stings'], 1, 'articles/stings is your own already.'],
+      [['take', 'articles/stings'], 1, 'articles/stings is already your own.'],
       [['checked', 'articles/stings'], 1, 'articles/stings is your own: its line "checked:" says when you compared it.'],
       [['take', 'words/skep'], 1, 'words/skep is not shown here: it holds elsewhere, or the club leaves it out.'],
       [['checked', 'articles/swarms', '--on', 'today'], 2, '--on takes a day written as 2026-05-01, not today.'],

@@ -46,7 +46,7 @@ test('review lists what the club wrote, over a book too, and the pages of the bo
     for (const line of own.out.split('\n').filter((text) => text.startsWith('  '))) assert.ok(all.out.includes(line), line);
   }));
 
-test('withdraw writes a file of one line in the club, and the book stays as it was', () =>
+test('withdraw writes a file of one line in the club, and the book stays as it was', { tags: ['slow'] }, () =>
   inClub((directory, withdraw) => {
     const held = fingerprint({ books });
     const { code, out, err } = withdraw('articles/old-comb', 'its first sentence can mislead', '--on', '2026-11-30');
@@ -60,7 +60,8 @@ test('withdraw writes a file of one line in the club, and the book stays as it w
     assert.match(page, /taken down on 30 November 2026/);
     assert.doesNotMatch(page, /Dark comb goes first/);
     assert.equal(fingerprint({ books }), held);
-  }));
+  }),
+);
 
 test('a page of a book that is not withdrawn after all leaves neither a file of the club nor a changed book', () =>
   inClub((directory, withdraw) => {
