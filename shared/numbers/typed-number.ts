@@ -4,12 +4,12 @@
  * fifteen hundred in one country and one and a half in another. `0,125` can only be a decimal. Groups of three digits may be separated by
  * the narrow or non-breaking spaces of printed numbers (`1 500`), but not by an ordinary space.
  */
-import { err, type Refused } from '../result.ts';
+import { err, type Accepted, type Refused } from '../result.ts';
 
 export type TypedNumberReason =
   'empty' | 'not-a-number' | 'ambiguous-mark' | 'thousands-mark' | 'two-numbers' | 'too-many-digits' | 'unknown-unit';
 
-export type TypedNumber = { readonly ok: true; readonly value: number; readonly unit: string } | Refused<TypedNumberReason>;
+export type TypedNumber = (Accepted<number> & { readonly unit: string }) | Refused<TypedNumberReason>;
 
 /** A floating-point number cannot hold more digits exactly. */
 const mostDigits = 15;

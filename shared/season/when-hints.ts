@@ -3,16 +3,15 @@
  * weeks before the main flow") is returned in the accepted form. A bare season or a date in numbers is not guessed.
  */
 import { monthName, monthNames } from '../days/month-names.ts';
+import type { Correction } from '../result.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases } from './phases.ts';
 import { lastDay } from './when-point.ts';
-
-type Hint = { found: string; write: string };
 
 const FORMS =
   '"1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"';
 const COUNTS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 
-export function betterForm(text: string, read: (text: string) => unknown): Hint {
+export function betterForm(text: string, read: (text: string) => unknown): Correction {
   const found = `"${text}"`;
   const impossible = impossibleDay(text);
   if (impossible) return { found: `${found} (${impossible.why})`, write: impossible.write };

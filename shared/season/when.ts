@@ -4,6 +4,7 @@
  * no years: a span may cross New Year, and 29 February is not a day of every year.
  */
 import { addMonthDays, dayOfCommonYear, monthDay, type MonthDay } from '../days/month-day.ts';
+import { err, ok, type Correction, type Result } from '../result.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
 import { betterForm } from './when-hints.ts';
 import { readPoint } from './when-point.ts';
@@ -19,17 +20,15 @@ export type When =
   | { kind: 'span'; from: Point; to: Point }
   | { kind: 'own-days'; from: number; to: number; event: string };
 
-export type ReadWhen = { ok: true; when: When } | { ok: false; found: string; write: string };
-
 /** `MM-DD`, both days included. The span may cross New Year. */
 export type Window = { from: MonthDay; to: MonthDay };
 
 /** The year of one district. */
 export type SeasonDays = { phases: Record<Phase, Window>; anchors: Record<string, MonthDay> };
 
-export function readWhen(text: string): ReadWhen {
+export function readWhen(text: string): Result<When, Correction> {
   const when = readExactly(text);
-  return when ? { ok: true, when } : { ok: false, ...betterForm(text, readExactly) };
+  return when ? ok(when) : err(betterForm(text, readExactly));
 }
 
 /** The accepted form of the text, or undefined. */

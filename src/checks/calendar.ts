@@ -40,10 +40,10 @@ function taskFaults(entry: SoundEntry, around: Around): Diagnostic[] {
 
 function wrongWhen(text: string, { startsFrom, isList, districts }: Around): Message | null {
   const read = readWhen(text);
-  if (!read.ok) return { rule: 'when', field: 'when', found: read.found, write: read.write };
-  const no = undated(anchorsIn(read.when), districts);
+  if (!read.ok) return { rule: 'when', field: 'when', ...read.reason };
+  const no = undated(anchorsIn(read.value), districts);
   if (no) return { rule: 'when', field: 'when', ...no };
-  if (read.when.kind !== 'own-days' || read.when.event === startsFrom) return null;
+  if (read.value.kind !== 'own-days' || read.value.event === startsFrom) return null;
   if (!isList)
     return {
       rule: 'when',
@@ -56,6 +56,6 @@ function wrongWhen(text: string, { startsFrom, isList, districts }: Around): Mes
     rule: 'when',
     field: 'when',
     found,
-    write: startsFrom ? `"after ${startsFrom}"` : `a line "starts-from: ${read.when.event}" in the fields as well`,
+    write: startsFrom ? `"after ${startsFrom}"` : `a line "starts-from: ${read.value.event}" in the fields as well`,
   };
 }

@@ -3,6 +3,7 @@
  * drone.
  */
 import { addDays, type Day } from '../../shared/days/day.ts';
+import type { Correction } from '../../shared/result.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { anchorRules, type AnchorId, type AnchorRule } from '../../shared/season/anchors.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
@@ -59,14 +60,14 @@ function twinFaults(written: Written, observed: readonly { year: number }[]): Di
  * A hive's year runs from winter to winter: in the south from the middle of the named year into the next. A last cluster may come a month
  * later.
  */
-function outOfYear(day: string, year: number, hemisphere: Hemisphere): { found: string; write: string } | null {
+function outOfYear(day: string, year: number, hemisphere: Hemisphere): Correction | null {
   const [first, last] = hemisphere === 'north' ? [`${year}-01-01`, `${year + 1}-01-31`] : [`${year}-06-01`, `${year + 1}-07-31`];
   return day >= first! && day <= last!
     ? null
     : { found: `${day} under year ${year}`, write: `a day from ${first} to ${last}, or another year` };
 }
 
-function outOfOrder(day: Day, { after }: AnchorRule, year: ObservedYear): { found: string; write: string } | null {
+function outOfOrder(day: Day, { after }: AnchorRule, year: ObservedYear): Correction | null {
   const before = after === undefined ? undefined : year[after as AnchorId];
   if (after === undefined || before === undefined || before < day) return null;
   return {

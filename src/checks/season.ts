@@ -1,5 +1,6 @@
 /* Checks the season that the club's values give: every phase has a date, phases are in order, and every basis of an anchor is usable. */
 import { addMonthDays, formatMonthDay } from '../../shared/days/month-day.ts';
+import type { Correction } from '../../shared/result.ts';
 import { anchorName } from '../../shared/season/when.ts';
 import { anchorRules, type AnchorDate } from '../../shared/season/anchors.ts';
 import { phaseName, phases, type Phase } from '../../shared/season/phases.ts';
@@ -134,7 +135,7 @@ const BASES = {
 } as const;
 
 /** An anchor that a `when` counts from and that has no date. */
-export function undated(anchors: readonly string[], districts: readonly District[]): { found: string; write: string } | null {
+export function undated(anchors: readonly string[], districts: readonly District[]): Correction | null {
   const main = districts[0];
   if (!main?.days.ok) return null;
   const { anchors: known } = main.days.value;

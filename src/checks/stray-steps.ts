@@ -1,5 +1,6 @@
 /* Checks for boxes and Task tags where no step is allowed: in an article, below another step, in a quotation. */
 import type { ListItem } from 'mdast';
+import type { Correction } from '../../shared/result.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { isBoxed, isSteps, isTag, plainText, walk } from '../source/prose.ts';
 import type { ValidEntries } from './fields.ts';
@@ -61,7 +62,7 @@ function oddFaults(page: Page): Diagnostic[] {
 }
 
 /** Another rule reports a line with a broken box, so this one skips it. */
-function wrongItem(item: ListItem, isStep: boolean, amongSteps: boolean): { found: string; write: string } | null {
+function wrongItem(item: ListItem, isStep: boolean, amongSteps: boolean): Correction | null {
   if (isStep) return null;
   if (isBoxed(item))
     return { found: 'a box in a numbered list, in a quotation or below another step', write: '"- [ ] " at the start of a line' };

@@ -1,5 +1,6 @@
 /* Checks the phases of the year in club.yaml: two days each, in order, once around the year. */
 import { addMonthDays, dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
+import type { Correction } from '../../shared/result.ts';
 import {
   daysInWindow,
   phaseName,
@@ -21,14 +22,14 @@ export function writtenYearFaults(entry: SoundEntry<Club>): Diagnostic[] {
   const faults: Diagnostic[] = [];
   const windows = phases.map((phase): Window | null => {
     const read = readWhen(written[phase]);
-    const window = read.ok ? daysOnly(read.when) : null;
+    const window = read.ok ? daysOnly(read.value) : null;
     if (!window)
       faults.push(
         at(
           entry,
           phase,
-          read.ok ? `"${written[phase]}", which is not two days` : read.found,
-          read.ok ? 'two days, such as "1 October to 15 November"' : read.write,
+          read.ok ? `"${written[phase]}", which is not two days` : read.reason.found,
+          read.ok ? 'two days, such as "1 October to 15 November"' : read.reason.write,
         ),
       );
     return window;
@@ -54,7 +55,7 @@ function daysOnly(when: When): Window | null {
 }
 
 /** Reports a gap or an overlap between two phases. */
-function join(before: Window, next: Window, name: string): { found: string; write: string } | null {
+function join(before: Window, next: Window, name: string): Correction | null {
   const start = addMonthDays(before.to, 1);
   const apart = (dayOfCommonYear(next.from) - dayOfCommonYear(start) + 365) % 365;
   if (apart === 0) return null;

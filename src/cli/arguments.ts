@@ -4,6 +4,7 @@ import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Day } from '../../shared/days/day.ts';
 import { commands, type Command, type CommandName, type Option } from './commands.ts';
+import { err, ok, type Refused, type Result } from '../../shared/result.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { mistakeIn } from './option-values.ts';
 import { projectFolder, whereThePersonStands } from './paths.ts';
@@ -18,14 +19,14 @@ type ValueOf<One> = One extends { takes: 'flag' }
       : string | undefined;
 export type Values<Name extends CommandName> = { -readonly [Key in keyof OptionsOf<Name>]: ValueOf<OptionsOf<Name>[Key]> };
 
-export type Arguments<Name extends CommandName> =
-  { ok: true; values: Values<Name>; words: string[] } | { ok: false; help: boolean; sentence: string };
+type Arguments<Name extends CommandName> = { values: Values<Name>; words: string[] };
+type Message = { help: boolean; sentence: string };
 
 export function readArguments<Name extends CommandName>(
   name: Name,
   typed: readonly string[],
   environment: NodeJS.ProcessEnv = process.env,
-): Arguments<Name> {
+): Result<Arguments<Name>, Message> {
   const command: Command = commands[name];
   const { tokens } = parseArgs({ args: [...typed], options: parserOptions(command), strict: false, allowPositionals: true, tokens: true });
   const given = new Map<string, string | true>();
@@ -33,7 +34,7 @@ export function readArguments<Name extends CommandName>(
   for (const token of tokens) {
     if (token.kind === 'positional') words.push(token.value);
     if (token.kind !== 'option') continue;
-    if (token.name === 'help') return { ok: false, help: true, sentence: helpFor(name, command) };
+    if (token.name === 'help') return err({ help: true, sentence: helpFor(name, command) });
     const option = command.options[token.name];
     if (!option) return wrong(noSuchOption(token.rawName, name, command));
     if (given.has(token.name)) return wrong(`${token.rawName} is given twice.`);
@@ -59,20 +60,19 @@ export function readArguments<Name extends CommandName>(
   const values = Object.fromEntries(
     Object.entries(command.options).map(([key, option]) => [key, valueOf(option, given.get(key), environment)]),
   );
-  return { ok: true, values: values as Values<Name>, words };
+  return ok({ values: values as Values<Name>, words });
 }
 
 /** For the first line of a command: the parsed arguments. Otherwise it prints the sentence and ends the program (0 for --help, else 2). */
-export function argumentsOf<Name extends CommandName>(name: Name): { values: Values<Name>; words: string[] } {
+export function argumentsOf<Name extends CommandName>(name: Name): Arguments<Name> {
   const read = readArguments(name, process.argv.slice(2));
-  if (read.ok) return read;
-  (read.help ? console.log : console.error)(read.sentence);
-  process.exit(read.help ? 0 : 2);
+  if (read.ok) return read.value;
+  const { help, sentence } = read.reason;
+  (help ? console.log : console.error)(sentence);
+  process.exit(help ? 0 : 2);
 }
 
-function wrong(sentence: string): { ok: false; help: boolean; sentence: string } {
-  return { ok: false, help: false, sentence };
-}
+const wrong = (sentence: string): Refused<Message> => err({ help: false, sentence });
 
 function parserOptions(command: Command): Record<string, { type: 'string' | 'boolean' }> {
   return Object.fromEntries(

@@ -165,9 +165,9 @@ function entryOf(named: string, asked: string | undefined): Entry {
     asked,
     filesOfLayers(folder).map(({ bare }) => bare),
   );
-  if (!found.ok) stop(found.sentence, 1);
-  const entry = folder.entries.find(({ collection, id }) => collection === found.collection && id === found.id);
-  if (!entry) stop(`${found.collection}/${found.id} is not shown here: it holds elsewhere, or the club leaves it out.`, 1);
+  if (!found.ok) stop(found.reason, 1);
+  const entry = folder.entries.find(({ collection, id }) => collection === found.value.collection && id === found.value.id);
+  if (!entry) stop(`${found.value.collection}/${found.value.id} is not shown here: it holds elsewhere, or the club leaves it out.`, 1);
   return entry;
 }
 

@@ -37,14 +37,14 @@ export type BuildOptions = {
  * Builds a club's folder into `out`. Returns false after a failure and prints the reason in sentences. Holds the lock of the output
  * folder.
  */
-export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
+export async function build(options: BuildOptions): Promise<boolean> {
   const say = (line: string): void => (options.quiet ? undefined : console.log(line));
   const waits = (holder: number): void => say(`Another build (process ${holder}) is at work; this one waits for it.`);
   try {
     const refused = refusal(options);
     if (refused) {
       console.error(refused);
-      return { ok: false };
+      return false;
     }
     const out = trueFolder(options.out);
     return await withLock(`${out}.lock`, () => buildInto(out, options, say, waits), waits);
@@ -56,7 +56,7 @@ export async function build(options: BuildOptions): Promise<{ ok: boolean }> {
     if (process.env.ALMANAC_TRACE) console.error(error);
     // Astro's remaining tasks now find their folder deleted. The reason for the failure has already been printed.
     process.on('unhandledRejection', () => undefined);
-    return { ok: false };
+    return false;
   }
 }
 
@@ -66,16 +66,16 @@ async function buildInto(
   options: BuildOptions,
   say: (line: string) => void,
   waits: (holder: number) => void,
-): Promise<{ ok: boolean }> {
+): Promise<boolean> {
   clearUp(out);
   const began = performance.now();
   const standing = join(projectFolder, '.almanac', 'standing-in', String(process.pid));
   try {
     const content = options['last-good'] ? await withStandIns(options.content, standing, say) : resolve(options.content);
-    if (content === null) return { ok: false };
+    if (content === null) return false;
     const day = await drawInto(out, content, options, say, waits);
     say(`Edition of ${day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s.`);
-    return { ok: true };
+    return true;
   } finally {
     removeWork(standing);
   }
@@ -166,6 +166,5 @@ async function runAstro(out: string, content: string, options: BuildOptions, dra
 
 if (isEntry(import.meta.url)) {
   const { values } = argumentsOf('build');
-  const { ok } = await build(values);
-  process.exitCode = ok ? 0 : 1;
+  process.exitCode = (await build(values)) ? 0 : 1;
 }

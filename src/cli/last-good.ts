@@ -17,6 +17,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { err, ok, type Result } from '../../shared/result.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { projectFolder } from './paths.ts';
@@ -71,7 +72,7 @@ export type StoodIn = {
   /** Deleted since then, but needed. */
   broughtBack: string[];
 };
-export type StandIn = { ok: true; stoodIn: StoodIn } | { ok: false; inTheWay: Diagnostic[]; hasLastGood: boolean };
+export type StandIn = Result<StoodIn, { inTheWay: Diagnostic[]; hasLastGood: boolean }>;
 
 type Choice = 'now' | 'last' | 'out';
 
@@ -94,12 +95,12 @@ export async function standIn(
   for (let round = 0; ; round += 1) {
     fill();
     const faults = await faultsOf(directory);
-    if (faults.length === 0) return { ok: true, stoodIn: stoodIn() };
+    if (faults.length === 0) return ok(stoodIn());
     const paths = new Set(faults.map(({ path }) => path));
     if (round === 0) for (const path of paths) atFirst.add(path);
     const needed = last === null && [...paths].some((path) => !atFirst.has(path));
     const moved = !needed && [...paths].map(giveWay).some(Boolean);
-    if (!moved && !further.shift()?.()) return { ok: false, inTheWay: faults, hasLastGood: last !== null };
+    if (!moved && !further.shift()?.()) return err({ inTheWay: faults, hasLastGood: last !== null });
   }
 
   /** Replaces a file by its last good state, or removes it. False where that was done before. */

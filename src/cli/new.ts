@@ -38,10 +38,10 @@ try {
 
 function entry(): void {
   const called = collectionCalled(kind!);
-  if (!called.ok) stop(called.sentence, 2);
+  if (!called.ok) stop(called.reason, 2);
   if (values.from === undefined && values.write) stop(`--write is for --from: npm run new -- ${kind} --from table.csv --write.`, 2);
-  if (values.from === undefined) draft(called.collection, title);
-  else bring(called.collection, values.from);
+  if (values.from === undefined) draft(called.value, title);
+  else bring(called.value, values.from);
 }
 
 function schemas(): void {
@@ -67,15 +67,15 @@ function club(typed: string | undefined): void {
   );
 }
 
-function draft(collection: Collection, wanted: string | undefined): void {
-  if (wanted === undefined) stop(`${kind} needs a title in quotes: npm run new -- ${singular(collection)} "Swarm season".`, 2);
+function draft(collection: Collection, title: string | undefined): void {
+  if (title === undefined) stop(`${kind} needs a title in quotes: npm run new -- ${singular(collection)} "Swarm season".`, 2);
   needsClub();
-  const drafted = draftOf(collection, wanted);
-  if (!drafted.ok) stop(drafted.sentence, 2);
-  const other = drafted.made.map(({ path }) => taken(values.content, path)).find((path) => path !== undefined);
+  const drafted = draftOf(collection, title);
+  if (!drafted.ok) stop(drafted.reason, 2);
+  const other = drafted.value.map(({ path }) => taken(values.content, path)).find((path) => path !== undefined);
   if (other !== undefined) stop(`${other} is there already, and stays as it is. Write another title.`, 1);
-  write(values.content, drafted.made);
-  console.log(`Wrote ${drafted.made.map(({ path }) => join(shown(values.content), path)).join(' and ')}.`);
+  write(values.content, drafted.value);
+  console.log(`Wrote ${drafted.value.map(({ path }) => join(shown(values.content), path)).join(' and ')}.`);
   console.log(next(mayBeDraft(collection)));
   tellLeftOut(collection);
 }

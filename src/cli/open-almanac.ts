@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { sourceFingerprint } from '../integration/fingerprint.ts';
 import { serve, type Served } from './serve.ts';
 
-export type Build = (options: { content: string; out: string; base: string; quiet?: boolean }) => Promise<{ ok: boolean }>;
+export type Build = (options: { content: string; out: string; base: string; quiet?: boolean }) => Promise<boolean>;
 
 export interface Opening {
   project: string;
@@ -24,8 +24,7 @@ export async function openAlmanac({ project, content, loadBuild, tell, port }: O
   if (!existsSync(out) || textOf(record) !== stateOf(source, out)) {
     tell('Building the almanac ...');
     const build = await loadBuild();
-    const { ok } = await build({ content, out, base: '/', quiet: true });
-    if (!ok || !existsSync(out)) return null;
+    if (!(await build({ content, out, base: '/', quiet: true })) || !existsSync(out)) return null;
     mkdirSync(dirname(record), { recursive: true });
     writeFileSync(record, stateOf(source, out));
   }

@@ -6,13 +6,13 @@ export function standInLines(result: StandIn): string[] {
   if (!result.ok)
     return [
       '',
-      result.hasLastGood
+      result.reason.hasLastGood
         ? 'These stand in the way, also with every other file in its last good state:'
         : 'There is no last good state on this computer: it is kept by each build that finds no fault. Without the files above, these stand in the way:',
-      ...result.inTheWay.map((fault) => `  ${formatDiagnostic(fault)}`),
+      ...result.reason.inTheWay.map((fault) => `  ${formatDiagnostic(fault)}`),
       'Nothing was built; the last good site stands as it was. Mend these lines, and run it again.',
     ];
-  const { asBefore, leftOut, broughtBack } = result.stoodIn;
+  const { asBefore, leftOut, broughtBack } = result.value;
   return [
     '',
     'The faults above stay yours to mend. Until then readers are given:',

@@ -32,8 +32,8 @@ const named = entryNamed(
   typed,
   filesOfLayers(folder).map(({ bare }) => bare),
 );
-if (!named.ok) stop(named.sentence, 1);
-const { collection, id, path } = named;
+if (!named.ok) stop(named.reason, 1);
+const { collection, id, path } = named.value;
 const refused = refusal(values);
 if (refused) stop(refused, 1);
 const file = join(values.content, path);
@@ -55,8 +55,7 @@ const former = formerAddress(values.out);
 const begun = { base: values.base ?? former.base ?? '/', site: values.site ?? former.site };
 mkdirSync(dirname(file), { recursive: true });
 writeFileSync(file, isOfBook && path.endsWith('.mdx') ? `---\n${line}\n---\n` : withWithdrawnLine(path, bytes, line));
-const { ok } = await build({ content: values.content, out: values.out, ...begun, 'last-good': true });
-if (!ok) {
+if (!(await build({ content: values.content, out: values.out, ...begun, 'last-good': true }))) {
   if (isOfBook) rmSync(file);
   else writeFileSync(file, bytes);
   stop(`${path} is not withdrawn, and its file is as it was.`, 1);

@@ -45,9 +45,9 @@ export function windowsOf(when: string | undefined, seasons: readonly DistrictSe
   const read = when === undefined ? null : readWhen(when);
   if (!read?.ok) return null;
   const all = seasons.flatMap(({ id, name, days, basisOf }) => {
-    const isDated = anchorsIn(read.when).every((anchor) => days.anchors[anchor] !== undefined);
-    const window = isDated ? resolveWhen(read.when, days) : null;
-    return window ? [{ district: id, name, window, basis: basisOf(read.when) }] : [];
+    const isDated = anchorsIn(read.value).every((anchor) => days.anchors[anchor] !== undefined);
+    const window = isDated ? resolveWhen(read.value, days) : null;
+    return window ? [{ district: id, name, window, basis: basisOf(read.value) }] : [];
   });
   return all.length > 0 ? all : null;
 }

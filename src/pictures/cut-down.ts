@@ -3,6 +3,7 @@
  * place, camera, time and all other metadata of the original are gone. The same input gives the same bytes.
  */
 import sharp from 'sharp';
+import { err, ok, type Correction, type Refused, type Result } from '../../shared/result.ts';
 
 /** A width in pixels, and the maximum of bytes at that width. A text block is 342 px wide on a phone, 696 px on a desktop. */
 export const WIDTHS = [
@@ -23,47 +24,41 @@ const MOST_TIMES = 4;
 const MOST_DOTS = 120_000_000;
 
 export type Cut = { width: number; height: number; bytes: Buffer };
-export type CutDown = { ok: true; cuts: Cut[] } | { ok: false; found: string; write: string };
 
 type Dots = { data: Buffer; width: number; height: number };
 
-/** The published sizes of a picture, widest first, or a sentence with the reason for refusing it. */
-export async function cutDown(original: Buffer): Promise<CutDown> {
+/** The published sizes of a picture, widest first, or why it is refused. */
+export async function cutDown(original: Buffer): Promise<Result<Cut[], Correction>> {
   try {
-    return (await refusalOf(original)) ?? { ok: true, cuts: await cutsOf(await dotsOf(original)) };
+    return (await refusalOf(original)) ?? ok(await cutsOf(await dotsOf(original)));
   } catch {
-    return {
-      ok: false,
+    return err({
       found: 'a picture that breaks off or is damaged',
       write: 'the picture copied once more from where it was taken, or exported again as JPEG',
-    };
+    });
   }
 }
 
-async function refusalOf(original: Buffer): Promise<CutDown | null> {
+async function refusalOf(original: Buffer): Promise<Refused<Correction> | null> {
   const { autoOrient, pages = 1, format } = await sharp(original, { limitInputPixels: false }).metadata();
   const { width, height } = autoOrient;
   const size = `${width} × ${height} pixels`;
   if (pages > 1)
-    return {
-      ok: false,
+    return err({
       found: format === 'tiff' ? `a file of ${pages} pages` : `a moving picture of ${pages} frames`,
       write: 'one still picture, exported as JPEG',
-    };
+    });
   if (width < LEAST.width || height < LEAST.height)
-    return {
-      ok: false,
+    return err({
       found: `${size}, too small to be read`,
       write: `the picture itself and not its preview: ${LEAST.width} × ${LEAST.height} or more`,
-    };
+    });
   if (Math.max(width, height) > MOST_TIMES * Math.min(width, height))
-    return {
-      ok: false,
+    return err({
       found: `${size}, a strip too narrow to be read on a phone`,
       write: `the part that matters, at most ${MOST_TIMES} times as long one way as the other`,
-    };
-  if (width * height > MOST_DOTS)
-    return { ok: false, found: `${size}, more than can be read`, write: 'the picture made about 4000 pixels wide' };
+    });
+  if (width * height > MOST_DOTS) return err({ found: `${size}, more than can be read`, write: 'the picture made about 4000 pixels wide' });
   return null;
 }
 

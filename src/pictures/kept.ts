@@ -7,6 +7,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import sharp from 'sharp';
+import { ok, type Correction, type Result } from '../../shared/result.ts';
 import { cutDown, QUALITIES, TALLEST, WIDTHS, type Cut } from './cut-down.ts';
 
 /** A file of the site's folder `pictures/`. */
@@ -14,7 +15,7 @@ export type PublishedFile = { name: string; width: number; height: number };
 /** Widest first. */
 export type Published = { files: PublishedFile[] };
 
-export type Outcome = { ok: true; published: Published; made: boolean } | { ok: false; found: string; write: string };
+export type PictureResult = Result<Published & { made: boolean }, Correction>;
 type Record = Published & { digests: string[] };
 
 const SETTINGS = JSON.stringify([1, WIDTHS, TALLEST, QUALITIES, sharp.versions]);
@@ -26,19 +27,19 @@ const digestOf = (...parts: (string | Buffer)[]): string =>
  * The published sizes of the picture at `path`, from the cache folder `kept`, or made now and stored there. `making` is called before a
  * picture is made.
  */
-export async function published(path: string, kept: string, making: () => void = () => undefined): Promise<Outcome> {
+export async function published(path: string, kept: string, making: () => void = () => undefined): Promise<PictureResult> {
   const original = readFileSync(path);
   const stem = plainStem(path);
   const record = join(kept, `${stem}-${digestOf(SETTINGS, '\0', stem, '\0', original).slice(0, 32)}.json`);
   const held = recordAt(record, kept);
-  if (held) return { ok: true, published: { files: held.files }, made: false };
+  if (held) return ok({ files: held.files, made: false });
   making();
-  const outcome = await cutDown(original);
-  if (!outcome.ok) return outcome;
+  const cuts = await cutDown(original);
+  if (!cuts.ok) return cuts;
   mkdirSync(kept, { recursive: true });
-  const files = outcome.cuts.map((cut) => putBy(cut, stem, kept));
-  whole(record, JSON.stringify({ files, digests: outcome.cuts.map(({ bytes }) => digestOf(bytes)) } satisfies Record));
-  return { ok: true, published: { files }, made: true };
+  const files = cuts.value.map((cut) => putBy(cut, stem, kept));
+  whole(record, JSON.stringify({ files, digests: cuts.value.map(({ bytes }) => digestOf(bytes)) } satisfies Record));
+  return ok({ files, made: true });
 }
 
 /** The name contains a hash of the bytes, so that a browser may cache it forever. */

@@ -158,8 +158,8 @@ function middleOf({ from, to }: { from: MonthDay; to: MonthDay }): DaysSeen {
 /** "1 April to 20 April" or one day. Null for anything else. */
 export function daysOfYear(text: string): { from: MonthDay; to: MonthDay } | null {
   const read = readWhen(text);
-  if (!read.ok || read.when.kind !== 'span' || read.when.from.kind !== 'day' || read.when.to.kind !== 'day') return null;
-  const [from, to] = [read.when.from, read.when.to].map(({ month, day }) => monthDay(month, day));
+  if (!read.ok || read.value.kind !== 'span' || read.value.from.kind !== 'day' || read.value.to.kind !== 'day') return null;
+  const [from, to] = [read.value.from, read.value.to].map(({ month, day }) => monthDay(month, day));
   return from && to ? { from, to } : null;
 }
 

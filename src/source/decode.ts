@@ -2,9 +2,10 @@
  * Decodes bytes to text. A file from another program is accepted when nothing can be lost (a byte-order mark, Windows line ends).
  * Otherwise it is refused by name, and a replacement character is never published.
  */
+import { err, ok, type Result } from '../../shared/result.ts';
 import type { Diagnostic } from './diagnostic.ts';
 
-type Decoded = { ok: true; text: string } | { ok: false; fault: Diagnostic };
+type Decoded = Result<string, Diagnostic>;
 
 /** The text of a file with LF line ends and no byte-order mark, or the diagnostic that tells how to save it. */
 export function decode(path: string, bytes: Uint8Array): Decoded {
@@ -13,7 +14,7 @@ export function decode(path: string, bytes: Uint8Array): Decoded {
   try {
     const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(body).replace(/\r\n?/g, '\n');
     const odd = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F\uFFFD\uFEFF\uE000-\uF8FF\u202A-\u202E\u2066-\u2069]/.exec(text);
-    if (!odd) return { ok: true, text };
+    if (!odd) return ok(text);
     const [line, column] = place(text.slice(0, odd.index));
     const code = odd[0].codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
     return refuse(path, line, column, `the invisible or broken character U+${code}`, 'the character that is meant, or nothing');
@@ -30,7 +31,7 @@ function refuse(
   found: string,
   write = 'the file again from your editor with the encoding UTF-8',
 ): Decoded {
-  return { ok: false, fault: { path, line, column, rule: 'encoding', field: 'the file', found, write } };
+  return err({ path, line, column, rule: 'encoding', field: 'the file', found, write });
 }
 
 function place(before: string): [number, number] {

@@ -3,7 +3,9 @@
  * white its background, so that one file works in print, in dark mode and in forced colours. Everything else in an SVG file (script,
  * style, links, pictures) is a fault and is never drawn.
  */
-export type DrawingFault = { line: number; column: number; found: string; write: string };
+import type { Correction } from '../../shared/result.ts';
+
+export type DrawingFault = Correction & { line: number; column: number };
 
 /** An element of the drawing. Its paint is `black`, `white` or `none`. */
 export type Shape = { name: string; attributes: Record<string, string>; children: (Shape | string)[] };

@@ -3,6 +3,7 @@
  * position, so that a diagnostic can name line and column.
  */
 import { isAlias, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
+import type { Correction } from '../../shared/result.ts';
 import type { Diagnostic } from './diagnostic.ts';
 
 /** `path`: the file, where it is not the entry's own. */
@@ -230,7 +231,7 @@ function offsetOf(document: Document, path: readonly PropertyKey[], ofName: bool
   return 0;
 }
 
-function explain(code: string, line: string): { found: string; write: string; corrected?: string } {
+function explain(code: string, line: string): Correction & { corrected?: string } {
   const clear = line.trim();
   const indent = line.slice(0, line.length - line.trimStart().length);
   if (code === 'DUPLICATE_KEY') return { found: `the field "${clear.split(':')[0]}" twice`, write: 'it once' };

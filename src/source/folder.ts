@@ -216,8 +216,8 @@ function readEntry(folder: Folder, path: string, collection: string, id: string,
   const bytes = bytesOf(folder, path);
   if (!bytes) return null;
   const decoded = decode(path, bytes);
-  const entry = decoded.ok ? parsedEntry(folder, path, collection, id, decoded.text, former) : null;
-  if (!decoded.ok) folder.faults.push(decoded.fault);
+  const entry = decoded.ok ? parsedEntry(folder, path, collection, id, decoded.value, former) : null;
+  if (!decoded.ok) folder.faults.push(decoded.reason);
   // Undecodable characters elsewhere do not hide the plain words of that line.
   if (!entry && saysDraft(Buffer.from(bytes).toString('latin1'))) folder.unreadDrafts.push(path);
   return entry;
@@ -241,8 +241,8 @@ function withLines(folder: Folder, entry: Entry, files: readonly string[], prefi
   const path = entry.path.replace(/yaml$/, 'svg');
   const bytes = files.includes(path.slice(prefix.length)) ? bytesOf(folder, path) : null;
   const decoded = bytes && decode(path, bytes);
-  if (decoded?.ok === false) folder.faults.push(decoded.fault);
-  return decoded?.ok ? { ...entry, body: decoded.text } : entry;
+  if (decoded?.ok === false) folder.faults.push(decoded.reason);
+  return decoded?.ok ? { ...entry, body: decoded.value } : entry;
 }
 
 /** True where both its fields and its words could be parsed. */

@@ -72,7 +72,7 @@ function filesOf(folder: Folder, path: string): string[] {
 function textNow(folder: Folder, path: string): string | undefined {
   try {
     const decoded = decode(path, readFileSync(onDisk(folder, path)));
-    return decoded.ok ? decoded.text : undefined;
+    return decoded.ok ? decoded.value : undefined;
   } catch {
     return undefined;
   }

@@ -3,6 +3,7 @@
  * freely. Nothing is decoded here, so that a whole folder can be checked quickly.
  */
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
+import type { Correction } from '../../shared/result.ts';
 
 /** Endings of photographs and scans. */
 const NAMES = /\.(?:jpe?g|jpe|jfif|png|webp|avif|gif|tiff?)$/i;
@@ -15,12 +16,10 @@ export const isUnreadName = (path: string): boolean => UNREAD.test(path);
 /** A large photograph of a phone has some 25 MB. A larger file is a scan or comes from a drawing program. */
 export const MOST_BYTES = 30_000_000;
 
-export type Refusal = { found: string; write: string };
-
 const AS_JPEG = 'the picture exported as JPEG';
 
 /** The reason why the file at `path` on the disk is refused as a picture. Null where it may be one. */
-export function refusalOf(path: string): Refusal | null {
+export function refusalOf(path: string): Correction | null {
   try {
     const file = openSync(path, 'r');
     try {
@@ -34,7 +33,7 @@ export function refusalOf(path: string): Refusal | null {
   }
 }
 
-function refusalOfBytes(path: string, head: Buffer, size: number): Refusal | null {
+function refusalOfBytes(path: string, head: Buffer, size: number): Correction | null {
   const ending = path.slice(path.lastIndexOf('.'));
   const text = head.toString('latin1');
   if (size === 0) return { found: 'an empty file', write: AS_JPEG };

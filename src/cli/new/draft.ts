@@ -5,6 +5,7 @@ import { fileFaults, sameName } from '../../checks/names.ts';
 import { decode } from '../../source/decode.ts';
 import { collections, type Collection } from '../../schemas/collections.ts';
 import { HAZARDS } from '../../schemas/cautions.ts';
+import { err, ok, type Result } from '../../../shared/result.ts';
 import { nearestName } from '../../../shared/words/edit-distance.ts';
 import type { Given } from './field-lines.ts';
 import { nameFor } from './file-name.ts';
@@ -12,36 +13,32 @@ import { singular } from './kinds.ts';
 import { mayBeDraft, template } from './template.ts';
 
 export type File = { path: string; text: string };
-export type Made<T> = { ok: true; made: T } | { ok: false; sentence: string };
 
 /** The field that contains the title. */
 const TITLED: Partial<Record<Collection, string | null>> = { words: 'word', cautions: null };
 
-/** The files of an entry with this title, and the path of the one to fill in first. */
-export function draftOf(collection: Collection, title: string): Made<[File, ...File[]]> {
-  const said = title.replace(/\s+/g, ' ').trim();
-  if (said === '')
-    return { ok: false, sentence: `The title is blank. Write one in quotes: npm run new -- ${singular(collection)} "Swarm season".` };
-  const name = nameFor(said);
-  if (name === null)
-    return { ok: false, sentence: `"${said}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.` };
+/** The files of an entry with this title, the one to fill in first, or the sentence for a title that makes no file. */
+export function draftOf(collection: Collection, title: string): Result<[File, ...File[]], string> {
+  const words = title.replace(/\s+/g, ' ').trim();
+  if (words === '') return err(`The title is blank. Write one in quotes: npm run new -- ${singular(collection)} "Swarm season".`);
+  const name = nameFor(words);
+  if (name === null) return err(`"${words}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.`);
   if (collection === 'cautions' && !(HAZARDS as readonly string[]).includes(name)) {
     const near = nearestName(name, HAZARDS, 1);
-    return {
-      ok: false,
-      sentence: near
-        ? `No work brings a hazard "${said}"; did you mean ${near}?`
+    return err(
+      near
+        ? `No work brings a hazard "${words}"; did you mean ${near}?`
         : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.`,
-    };
+    );
   }
   const path = `${collection}/${name}${collections[collection].ending}`;
   const [fault] = fileFaults(path);
-  if (fault) return { ok: false, sentence: `"${said}" would make ${fault.found}. Write a title that makes ${fault.write}.` };
-  const text = template(collection, givenFrom(collection, said));
+  if (fault) return err(`"${words}" would make ${fault.found}. Write a title that makes ${fault.write}.`);
+  const text = template(collection, givenFrom(collection, words));
   const decoded = decode(path, Buffer.from(text));
-  if (!decoded.ok) return { ok: false, sentence: `The title holds ${decoded.fault.found}. Write ${decoded.fault.write}.` };
+  if (!decoded.ok) return err(`The title holds ${decoded.reason.found}. Write ${decoded.reason.write}.`);
   const lines = collection === 'drawings' ? [{ path: path.replace(/yaml$/, 'svg'), text: LINES }] : [];
-  return { ok: true, made: [{ path, text }, ...lines] };
+  return ok([{ path, text }, ...lines]);
 }
 
 const LINES = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 342 200">\n</svg>\n';

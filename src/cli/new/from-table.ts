@@ -25,8 +25,8 @@ export function bringIn(kind: Tabled, path: string, bytes: Uint8Array, folder: F
   if (refused) return { files: [], faults: [refused] };
   const decoded = decode(path, bytes);
   if (!decoded.ok)
-    return { files: [], faults: [{ ...decoded.fault, ...(decoded.fault.found.includes('saved as') ? { write: SAVE } : {}) }] };
-  const { names, rows: lines, faults: split } = readCells(path, decoded.text);
+    return { files: [], faults: [{ ...decoded.reason, ...(decoded.reason.found.includes('saved as') ? { write: SAVE } : {}) }] };
+  const { names, rows: lines, faults: split } = readCells(path, decoded.value);
   const { fields, faults: unknown } = columnsOf(kind, path, names, lines);
   if (split.length + unknown.length > 0) return { files: [], faults: inReadingOrder([...split, ...unknown]) };
   if (lines.length === 0)

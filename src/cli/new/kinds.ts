@@ -1,5 +1,6 @@
 /* Kinds of entries that `new` writes, by the words that people use for them. */
 import { collectionNames, collections, type Collection } from '../../schemas/collections.ts';
+import { err, ok, type Result } from '../../../shared/result.ts';
 import { nearestName } from '../../../shared/words/edit-distance.ts';
 
 const ALSO: Record<string, Collection> = {
@@ -27,14 +28,11 @@ export const kindNames: readonly string[] = [...collectionNames.map((name) => co
 export const singular = (collection: Collection): string => collections[collection].entry;
 
 /** The collection that a word means, or the sentence for an unknown word. */
-export function collectionCalled(word: string): { ok: true; collection: Collection } | { ok: false; sentence: string } {
+export function collectionCalled(word: string): Result<Collection, string> {
   const collection = names.get(word.trim().toLowerCase());
-  if (collection) return { ok: true, collection };
+  if (collection) return ok(collection);
   const near = nearestName(word.toLowerCase(), [...names.keys(), ...OTHER_KINDS], 1);
-  return {
-    ok: false,
-    sentence: near
-      ? `There is no kind "${word}"; did you mean ${near}?`
-      : `There is no kind "${word}"; there are: ${kindNames.join(', ')}.`,
-  };
+  return err(
+    near ? `There is no kind "${word}"; did you mean ${near}?` : `There is no kind "${word}"; there are: ${kindNames.join(', ')}.`,
+  );
 }

@@ -172,7 +172,7 @@ async function openFile(chosen: File | undefined): Promise<void> {
         'other-club': 'That file is another club’s.',
       }[read.reason],
     );
-  propose(read.state, `The file of ${read.saved || 'an unknown day'}`);
+  propose(read.value.state, `The file of ${read.value.saved || 'an unknown day'}`);
 }
 
 /** Offers the run in an address. */

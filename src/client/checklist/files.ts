@@ -1,6 +1,7 @@
 /* Files of the checklist record: JSON that can be opened again, and a table for a spreadsheet. Pure functions. */
 import { csvText } from '../../../shared/csv.ts';
 import { parseDay } from '../../../shared/days/day.ts';
+import { err, ok, type Result } from '../../../shared/result.ts';
 import { own, readState, VERSION, type ChecklistState } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
@@ -9,23 +10,22 @@ export const FORMAT = 'almanac-runs';
 export const asFile = (state: ChecklistState, club: string, saved: string): string =>
   `${JSON.stringify({ format: FORMAT, version: VERSION, club, saved, ...(state.yard && { yard: state.yard }), lists: state.lists }, null, 2)}\n`;
 
-export type Opened = { ok: true; state: ChecklistState; saved: string } | { ok: false; reason: 'not-a-record' | 'newer' | 'other-club' };
+type Opened = Result<{ state: ChecklistState; saved: string }, 'not-a-record' | 'newer' | 'other-club'>;
 
 export function fromFile(text: string, club: string): Opened {
   try {
     const value = JSON.parse(text.replace(/^\uFEFF/, '')) as { format?: string; club?: string; saved?: string };
-    if (value.format !== FORMAT) return { ok: false, reason: 'not-a-record' };
-    if (value.club !== club) return { ok: false, reason: 'other-club' };
+    if (value.format !== FORMAT) return err('not-a-record');
+    if (value.club !== club) return err('other-club');
     const { state, trouble } = readState(text.replace(/^\uFEFF/, ''));
-    if (trouble) return { ok: false, reason: trouble === 'newer' ? 'newer' : 'not-a-record' };
-    if (!isWhole(state)) return { ok: false, reason: 'not-a-record' };
-    return {
-      ok: true,
+    if (trouble) return err(trouble === 'newer' ? 'newer' : 'not-a-record');
+    if (!isWhole(state)) return err('not-a-record');
+    return ok({
       state: { version: VERSION, lists: state.lists, ...(typeof state.yard === 'string' && { yard: state.yard }) },
       saved: typeof value.saved === 'string' ? value.saved : '',
-    };
+    });
   } catch {
-    return { ok: false, reason: 'not-a-record' };
+    return err('not-a-record');
   }
 }
 

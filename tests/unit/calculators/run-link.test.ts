@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'vitest';
 import fc from 'fast-check';
+import { err, ok } from '../../../shared/result.ts';
 import { shortOf } from '../../../shared/address/short.ts';
 import { asTable, fromFile } from '../../../src/client/checklist/files.ts';
 import type { Run } from '../../../src/client/checklist/record.ts';
@@ -72,18 +73,12 @@ test('the spreadsheet file quotes its cells, and no cell is run as a formula', (
 });
 
 test('the reader distinguishes a file of another club, of a newer edition, and of another kind', () => {
-  assert.deepEqual(fromFile('{}', 'tamarack-county'), { ok: false, reason: 'not-a-record' });
-  assert.deepEqual(fromFile('{"format":"almanac-runs","version":2,"club":"other","lists":{}}', 'tamarack-county'), {
-    ok: false,
-    reason: 'other-club',
-  });
-  assert.deepEqual(fromFile('{"format":"almanac-runs","version":9,"club":"tamarack-county","lists":{}}', 'tamarack-county'), {
-    ok: false,
-    reason: 'newer',
-  });
+  assert.deepEqual(fromFile('{}', 'tamarack-county'), err('not-a-record'));
+  assert.deepEqual(fromFile('{"format":"almanac-runs","version":2,"club":"other","lists":{}}', 'tamarack-county'), err('other-club'));
+  assert.deepEqual(fromFile('{"format":"almanac-runs","version":9,"club":"tamarack-county","lists":{}}', 'tamarack-county'), err('newer'));
   assert.deepEqual(
     fromFile('\uFEFF{"format":"almanac-runs","version":2,"club":"tamarack-county","saved":"2026-04-18","lists":{}}', 'tamarack-county'),
-    { ok: true, state: { version: 2, lists: {} }, saved: '2026-04-18' },
+    ok({ state: { version: 2, lists: {} }, saved: '2026-04-18' }),
   );
 });
 
@@ -107,6 +102,6 @@ test('the reader recognises a file with parts of the wrong type', () => {
     { ticks: { dead: { on: 5, of: '' } } },
     { ticks: { dead: { on: '2026-04-18' } } },
   ])
-    assert.deepEqual(fromFile(file(run), 'c'), { ok: false, reason: 'not-a-record' }, JSON.stringify(run));
+    assert.deepEqual(fromFile(file(run), 'c'), err('not-a-record'), JSON.stringify(run));
   assert.equal(fromFile(file({}, {}), 'c').ok, false);
 });

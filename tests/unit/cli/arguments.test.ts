@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { join, resolve } from 'node:path';
 import { test } from 'vitest';
+import { err, unwrap } from '../../../shared/result.ts';
 import { readArguments } from '../../../src/cli/arguments.ts';
 import type { CommandName } from '../../../src/cli/commands.ts';
 import { projectFolder } from '../../../src/cli/paths.ts';
@@ -10,8 +11,7 @@ const environment = { INIT_CWD: home };
 
 test('missing options have their defaults', () => {
   const read = readArguments('build', [], environment);
-  assert.deepEqual(read, {
-    ok: true,
+  assert.deepEqual(unwrap(read), {
     words: [],
     values: {
       content: join(projectFolder, 'content', 'demo-club'),
@@ -25,18 +25,17 @@ test('missing options have their defaults', () => {
 });
 
 test("folders are relative to the person's directory", () => {
-  const read = readArguments('build', ['--content', '../club', '--out=site', '--base', '/club/', '--edition', '2028-02-29'], environment);
-  assert.ok(read.ok);
-  assert.equal(read.values.content, resolve('/home/club'));
-  assert.equal(read.values.out, join(home, 'site'));
-  assert.equal(read.values.base, '/club/');
-  assert.equal(read.values.edition, '2028-02-29');
+  const typed = ['--content', '../club', '--out=site', '--base', '/club/', '--edition', '2028-02-29'];
+  const { values } = unwrap(readArguments('build', typed, environment));
+  assert.equal(values.content, resolve('/home/club'));
+  assert.equal(values.out, join(home, 'site'));
+  assert.equal(values.base, '/club/');
+  assert.equal(values.edition, '2028-02-29');
 });
 
 test('withdraw takes an entry, a reason, and no address of its own', () => {
   const read = readArguments('withdraw', ['articles/swarms', 'It can mislead', '--out', 'site'], environment);
-  assert.deepEqual(read, {
-    ok: true,
+  assert.deepEqual(unwrap(read), {
     words: ['articles/swarms', 'It can mislead'],
     values: {
       content: join(projectFolder, 'content', 'demo-club'),
@@ -49,14 +48,12 @@ test('withdraw takes an entry, a reason, and no address of its own', () => {
 });
 
 test('flags, choices and positional words', () => {
-  const check = readArguments('check', ['--format', 'json', '--strict', '--on', '2026-05-01'], environment);
-  assert.ok(check.ok);
+  const check = unwrap(readArguments('check', ['--format', 'json', '--strict', '--on', '2026-05-01'], environment));
   assert.deepEqual(
     [check.values.format, check.values.strict, check.values['write-ids'], check.values.on],
     ['json', true, false, '2026-05-01'],
   );
-  const fresh = readArguments('new', ['article', 'Swarms in May', '--content', 'club'], environment);
-  assert.ok(fresh.ok);
+  const fresh = unwrap(readArguments('new', ['article', 'Swarms in May', '--content', 'club'], environment));
   assert.deepEqual(fresh.words, ['article', 'Swarms in May']);
 });
 
@@ -120,20 +117,17 @@ const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
 
 for (const { case: name, given, expect } of mistakes) {
   test(`${name} ${given.join(' ')}`, () => {
-    assert.deepEqual(readArguments(name, given, environment), { ok: false, help: false, sentence: expect });
+    assert.deepEqual(readArguments(name, given, environment), err({ help: false, sentence: expect }));
   });
 }
 
 test('an option that npm took for its own is pointed out', () => {
   const read = readArguments('build', ['my-club'], { ...environment, npm_config_content: 'true' });
-  assert.deepEqual(read, {
-    ok: false,
-    help: false,
-    sentence: 'npm kept --content for itself. Write two dashes before the options: npm run build -- --content my-club',
-  });
+  const sentence = 'npm kept --content for itself. Write two dashes before the options: npm run build -- --content my-club';
+  assert.deepEqual(read, err({ help: false, sentence }));
 });
 
 test('help is asked for, not a mistake', () => {
   const read = readArguments('test', ['--help'], environment);
-  assert.deepEqual(read, { ok: false, help: true, sentence: 'test takes PATTERN and --slow (the slow tests too).' });
+  assert.deepEqual(read, err({ help: true, sentence: 'test takes PATTERN and --slow (the slow tests too).' }));
 });

@@ -5,7 +5,7 @@ import { entryNamed } from '../../../src/cli/entry-named.ts';
 const files = ['articles/stings.mdx', 'bulletins/varroa.mdx', 'club.yaml', 'counts/2026.csv', 'treatments/thymol.yaml', 'words/brood.yaml'];
 const pathOf = (typed: string): string => {
   const named = entryNamed(typed, files);
-  return named.ok ? named.path : named.sentence;
+  return named.ok ? named.value.path : named.reason;
 };
 
 for (const [typed, path] of [

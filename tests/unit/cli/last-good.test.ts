@@ -4,6 +4,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
+import { ok } from '../../../shared/result.ts';
 import { foundIn } from '../../../src/checks/drafts.ts';
 import { fingerprint } from '../../../src/integration/fingerprint.ts';
 import { copyTexts, keepCopy, lastGoodOf, standIn, type StandIn } from '../../../src/cli/last-good.ts';
@@ -42,7 +43,7 @@ test('one faulty file is in its last good state; a valid change and a notice are
   change(join(content, 'meetings', '2026-06-13-yard-day.mdx'), 'day: 2026-06-13', 'day: 6/13/26');
   change(join(content, 'articles', 'stings.mdx'), 'Seconds count.', 'Be quick.');
   const { result, directory } = await stood(content);
-  assert.deepEqual(result, { ok: true, stoodIn: { asBefore: ['meetings/2026-06-13-yard-day.mdx'], leftOut: [], broughtBack: [] } });
+  assert.deepEqual(result, ok({ asBefore: ['meetings/2026-06-13-yard-day.mdx'], leftOut: [], broughtBack: [] }));
   assert.match(readFileSync(join(directory, 'articles', 'stings.mdx'), 'utf8'), /Be quick\./);
 });
 
@@ -50,10 +51,8 @@ test('a new faulty page is left out, and a page that links to it is in its last 
   const content = club(true);
   writeFileSync(join(content, 'articles', 'new-page.mdx'), '---\ntitle: New\n---\nWords\n');
   change(join(content, 'articles', 'stings.mdx'), 'Seconds count.', 'See [it](/know-how/new-page/).');
-  assert.deepEqual((await stood(content)).result, {
-    ok: true,
-    stoodIn: { asBefore: ['articles/stings.mdx'], leftOut: ['articles/new-page.mdx'], broughtBack: [] },
-  });
+  const expected = { asBefore: ['articles/stings.mdx'], leftOut: ['articles/new-page.mdx'], broughtBack: [] };
+  assert.deepEqual((await stood(content)).result, ok(expected));
 });
 
 test('a deleted page with links to it is restored', async () => {
@@ -62,7 +61,7 @@ test('a deleted page with links to it is restored', async () => {
   rmSync(join(content, 'figures', 'sample.yaml'));
   const { result } = await stood(content);
   assert.ok(result.ok);
-  assert.deepEqual(result.stoodIn.broughtBack, ['checklists/package-day.mdx', 'figures/sample.yaml']);
+  assert.deepEqual(result.value.broughtBack, ['checklists/package-day.mdx', 'figures/sample.yaml']);
 });
 
 test('club.yaml, a drawing’s SVG and a file in another encoding are replaced as well', async () => {
@@ -72,7 +71,7 @@ test('club.yaml, a drawing’s SVG and a file in another encoding are replaced a
   writeFileSync(join(content, 'words', 'brood.yaml'), Buffer.from('word: brood \xb0\n', 'latin1'));
   const { result } = await stood(content);
   assert.ok(result.ok);
-  assert.deepEqual(result.stoodIn.asBefore, ['club.yaml', 'drawings/egg.svg', 'words/brood.yaml']);
+  assert.deepEqual(result.value.asBefore, ['club.yaml', 'drawings/egg.svg', 'words/brood.yaml']);
 });
 
 test('a faulty page that was withdrawn since then is withdrawn in its last good state', async () => {
@@ -88,14 +87,12 @@ test('a faulty page that was withdrawn since then is withdrawn in its last good 
 test('without a last good state a faulty page is left out, unless another needs it', async () => {
   const content = club(false);
   writeFileSync(join(content, 'articles', 'new-page.mdx'), '---\ntitle: New\n---\nWords\n');
-  assert.deepEqual((await stood(content)).result, {
-    ok: true,
-    stoodIn: { asBefore: [], leftOut: ['articles/new-page.mdx'], broughtBack: [] },
-  });
+  const expected = { asBefore: [], leftOut: ['articles/new-page.mdx'], broughtBack: [] };
+  assert.deepEqual((await stood(content)).result, ok(expected));
   change(join(content, 'checklists', 'package-day.mdx'), 'yard:', 'yrad:');
   const { result } = await stood(content);
-  assert.ok(!result.ok && !result.hasLastGood);
-  assert.ok(result.inTheWay.some(({ path }) => path !== 'checklists/package-day.mdx'));
+  assert.ok(!result.ok && !result.reason.hasLastGood);
+  assert.ok(result.reason.inTheWay.some(({ path }) => path !== 'checklists/package-day.mdx'));
 });
 
 test('another club in the same folder has no last good state there', () => {

@@ -17,15 +17,15 @@ function project(): string {
 }
 
 // Replaces the real build: writes one page with the club's file in it, and counts its calls.
-function standIn(ok = true) {
+function standIn(succeeds = true) {
   const asked: Parameters<Build>[0][] = [];
   const told: string[] = [];
   const build: Build = async (options) => {
     asked.push(options);
-    if (!ok) return { ok };
+    if (!succeeds) return false;
     mkdirSync(options.out, { recursive: true });
     writeFileSync(join(options.out, 'index.html'), readFileSync(join(options.content, 'club.yaml')));
-    return { ok };
+    return true;
   };
   const open = async (folder: string) => {
     const served = await openAlmanac({
@@ -85,10 +85,10 @@ const builds = `import { mkdirSync, writeFileSync } from 'node:fs';
 export async function build({ out }: { out: string }) {
   mkdirSync(out);
   writeFileSync(out + '/index.html', 'built');
-  return { ok: true };
+  return true;
 }
 `;
-const fails = "export async function build() {\n  console.error('one fault');\n  return { ok: false };\n}\n";
+const fails = "export async function build() {\n  console.error('one fault');\n  return false;\n}\n";
 
 test(
   'npm start prints one line on its output, answers there, and ends well on Ctrl-C',

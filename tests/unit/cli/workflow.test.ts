@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
 import { parse } from 'yaml';
+import { unwrap } from '../../../shared/result.ts';
 import { readArguments } from '../../../src/cli/arguments.ts';
 import { annotations } from '../../../src/cli/annotations.ts';
 import { projectFolder } from '../../../src/cli/paths.ts';
@@ -24,9 +25,7 @@ test('every command in it is one of ours, with valid options', () => {
   // As the host fills it in: a repository's own folder, and a site with its own domain.
   for (const base of ['/bees', '']) {
     const typed = runs[1]!.split(' -- ')[1]!.replace('"$ORIGIN"', 'https://club.example').replace('"$BASE/"', `${base}/`).split(' ');
-    const read = readArguments('build', typed, {});
-    assert.ok(read.ok, JSON.stringify(read));
-    assert.equal(read.values.base, `${base}/`);
+    assert.equal(unwrap(readArguments('build', typed, {})).values.base, `${base}/`);
   }
 });
 

@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
+import { unwrap } from '../../../shared/result.ts';
 import { asFile, fromFile } from '../../../src/client/checklist/files.ts';
 import {
   inOpenRun,
@@ -68,8 +69,7 @@ test('the ticks are those that the reader made, whatever happens between', () =>
         // A list with a new or removed step changes nothing in the store.
         if (each.does === 'carry') {
           const text = asFile(store.read(), 'tamarack-county', '2026-04-18');
-          const opened = fromFile(text, 'tamarack-county');
-          assert.ok(opened.ok, 'what was saved can be opened');
+          const opened = unwrap(fromFile(text, 'tamarack-county'));
           store.change((kept) => merge(kept, opened.state).state);
         }
         // An older edition wrote the same with a lower version.
@@ -227,8 +227,7 @@ test('text that is no record is reported, never an exception', () => {
 
 test("the yard's address is in the file, is imported where there is none, and is never overwritten without notice", () => {
   const ours: ChecklistState = { ...emptyState(), yard: 'Mill Lane' };
-  const opened = fromFile(asFile(ours, 'tamarack-county', '2026-04-18'), 'tamarack-county');
-  assert.ok(opened.ok);
+  const opened = unwrap(fromFile(asFile(ours, 'tamarack-county', '2026-04-18'), 'tamarack-county'));
   assert.equal(merge(emptyState(), opened.state).state.yard, 'Mill Lane');
   const { state: kept, difference } = merge({ ...emptyState(), yard: 'Hill Road' }, opened.state);
   assert.equal(kept.yard, 'Hill Road');

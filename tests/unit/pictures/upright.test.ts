@@ -2,14 +2,11 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import sharp, { type Sharp } from 'sharp';
+import { unwrap } from '../../../shared/result.ts';
 import { cutDown, type Cut } from '../../../src/pictures/cut-down.ts';
 import { apart, CORNERS, flat, quarters, quartersOf, stored, type Colour } from './made.ts';
 
-async function cuts(bytes: Buffer): Promise<Cut[]> {
-  const made = await cutDown(bytes);
-  assert.ok(made.ok, made.ok ? '' : made.found);
-  return made.cuts;
-}
+const cuts = async (bytes: Buffer): Promise<Cut[]> => unwrap(await cutDown(bytes));
 
 const sizes = (made: Cut[]): string[] => made.map(({ width, height }) => `${width} × ${height}`);
 

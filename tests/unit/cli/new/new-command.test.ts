@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
 import fc from 'fast-check';
+import { unwrap } from '../../../../shared/result.ts';
 import { check } from '../../../../src/checks/check.ts';
 import { draftOf, write } from '../../../../src/cli/new/draft.ts';
 import { nameFor } from '../../../../src/cli/new/file-name.ts';
@@ -100,7 +101,7 @@ test('an error of the disk becomes a sentence, and nothing is half written', () 
 test('titles without a possible file name are refused in a sentence', () => {
   const said = (...[kind, title]: Parameters<typeof draftOf>): string => {
     const drafted = draftOf(kind, title);
-    return drafted.ok ? drafted.made[0].path : drafted.sentence;
+    return drafted.ok ? drafted.value[0].path : drafted.reason;
   };
   assert.deepEqual(
     [
@@ -144,8 +145,8 @@ test('the file contains any title complete, and check reports nothing but the bl
   fc.assert(
     fc.property(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 80 }), (title) => {
       const drafted = draftOf('signs', title);
-      if (!drafted.ok) return assert.match(drafted.sentence, /^[^\n]+\.$/u);
-      const [{ path, text }] = drafted.made;
+      if (!drafted.ok) return assert.match(drafted.reason, /^[^\n]+\.$/u);
+      const [{ path, text }] = drafted.value;
       const faults: never[] = [];
       const entry = readText(path, 'signs', 'x', text, faults);
       assert.deepEqual([faults, (entry!.fields.value as { title: string }).title], [[], title.replace(/\s+/g, ' ').trim()]);
@@ -156,9 +157,7 @@ test('the file contains any title complete, and check reports nothing but the bl
 
 test('a kind has a singular, a plural and a plain word', () =>
   assert.deepEqual(
-    ['checklist', 'Checklists', 'forage plant', 'plant', 'pest', 'count']
-      .map((word) => collectionCalled(word))
-      .map((called) => called.ok && called.collection),
+    ['checklist', 'Checklists', 'forage plant', 'plant', 'pest', 'count'].map((word) => collectionCalled(word)).map(unwrap),
     ['checklists', 'checklists', 'forage', 'forage', 'bulletins', 'counts'],
   ));
 

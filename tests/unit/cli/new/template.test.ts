@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { parse } from 'yaml';
+import { unwrap } from '../../../../shared/result.ts';
 import { check } from '../../../../src/checks/check.ts';
 import { draftOf, type File } from '../../../../src/cli/new/draft.ts';
 import type { Shaped } from '../../../../src/cli/new/field-lines.ts';
@@ -125,12 +126,11 @@ const kinds: Record<Collection, { title: string; values?: Record<string, string>
 
 for (const collection of collectionNames) {
   const { title, values, change = [] } = kinds[collection];
-  const drafted = draftOf(collection, title);
-  assert.ok(drafted.ok);
-  const [file, lines] = drafted.made;
+  const files = unwrap(draftOf(collection, title));
+  const [file, lines] = files;
 
   test(`${collection}: check reports the blanks of a new file, and nothing else`, () =>
-    withChanges(changesFor(drafted.made), (directory) => {
+    withChanges(changesFor(files), (directory) => {
       const faults = check(directory);
       assert.ok(faults.length > 0);
       for (const fault of faults)

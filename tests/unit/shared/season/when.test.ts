@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
+import { ok, unwrap, type Correction, type Refused } from '../../../../shared/result.ts';
 import { addMonthDays, type MonthDay } from '../../../../shared/days/month-day.ts';
 import { anchorIds, anchorsOf } from '../../../../shared/season/anchors.ts';
 import {
@@ -41,9 +42,7 @@ function seasonOf(later = 0) {
 const season = seasonOf();
 
 const windowOf = (text: string, later = 0): Window | null => {
-  const read = readWhen(text);
-  assert.ok(read.ok, text);
-  return resolveWhen(read.when, seasonOf(later));
+  return resolveWhen(unwrap(readWhen(text)), seasonOf(later));
 };
 
 rows('a when and its days', [
@@ -66,7 +65,7 @@ rows('own days', [
   { case: 'two days', given: 'day 3 to day 5 after installing', expect: { kind: 'own-days', from: 3, to: 5, event: 'installing' }, from: 'the form' },
   { case: 'one day', given: 'day 4 after hiving', expect: { kind: 'own-days', from: 4, to: 4, event: 'hiving' }, from: 'the form' },
   { case: 'the day itself', given: 'day 0 after caging', expect: { kind: 'own-days', from: 0, to: 0, event: 'caging' }, from: 'the form' },
-], (given, expect) => assert.deepEqual(readWhen(given), { ok: true, when: expect })); // prettier-ignore
+], (given, expect) => assert.deepEqual(readWhen(given), ok(expect))); // prettier-ignore
 
 const FORMS =
   '"1 October to 15 November", "in swarming", "2 weeks before main flow to main flow", "day 3 to day 5 after installing" or "any time"';
@@ -104,7 +103,7 @@ rows('a when that is refused, and what to write', [
   { case: 'in a day', given: 'in first freeze', expect: `"in" and one of: ${PHASES}`, from: 'a day is no part of the year' },
   { case: 'too far', given: '40 weeks before main flow to main flow', expect: `1 to 26 weeks, or days, before or after one of: ${PHASES}, ${DAYS}; the earlier end first`, from: 'half a year' },
   { case: 'nothing', given: '', expect: FORMS, from: 'the form' },
-], (given, expect) => assert.equal((readWhen(given) as { write?: string }).write, expect)); // prettier-ignore
+], (given, expect) => assert.equal((readWhen(given) as Refused<Correction>).reason.write, expect)); // prettier-ignore
 
 test('another district moves the parts of the year, and what hangs on them, not days that are written', () => {
   assert.deepEqual(windowOf('in main flow', 9), { from: '05-29', to: '07-14' });
@@ -128,10 +127,10 @@ test('the parts of the year fill it once, and moving them keeps their lengths', 
 test('every name that a when is counted from is read, and means itself', () => {
   assert.ok(anchors.length >= 16);
   for (const anchor of anchors)
-    assert.deepEqual(readWhen(`1 day before ${anchorName(anchor)} to ${anchorName(anchor)}`), {
-      ok: true,
-      when: { kind: 'span', from: { kind: 'anchor', anchor, offsetDays: -1 }, to: { kind: 'anchor', anchor, offsetDays: 0 } },
-    });
+    assert.deepEqual(
+      readWhen(`1 day before ${anchorName(anchor)} to ${anchorName(anchor)}`),
+      ok({ kind: 'span', from: { kind: 'anchor', anchor, offsetDays: -1 }, to: { kind: 'anchor', anchor, offsetDays: 0 } }),
+    );
   assert.equal(new Set(anchors.map(anchorName)).size, anchors.length);
   assert.deepEqual(
     anchorIds.filter((id) => !anchors.includes(id)),
@@ -140,9 +139,8 @@ test('every name that a when is counted from is read, and means itself', () => {
 });
 
 test('an anchor that the season lacks is our mistake', () => {
-  const read = readWhen('main flow to 2 weeks after main flow');
-  assert.ok(read.ok);
-  assert.throws(() => resolveWhen(read.when, { ...season, anchors: {} }), RangeError);
+  const when = unwrap(readWhen('main flow to 2 weeks after main flow'));
+  assert.throws(() => resolveWhen(when, { ...season, anchors: {} }), RangeError);
 });
 
 test('any text at all is read or refused with something to write', () => {
@@ -173,10 +171,10 @@ test('any text at all is read or refused with something to write', () => {
       ),
       (text) => {
         const read = readWhen(text);
-        if (!read.ok) assert.ok(read.write.length > 5 && read.found.length > 1);
-        else if (!anchorsIn(read.when).some((anchor) => !(anchor in season.anchors))) resolveWhen(read.when, season);
-        const meant = read.ok ? null : /^"(.*)"$/.exec(read.write)?.[1];
-        if (meant && !meant.includes('"')) assert.ok(readWhen(meant).ok, `${text} -> ${meant}`);
+        if (!read.ok) assert.ok(read.reason.write.length > 5 && read.reason.found.length > 1);
+        else if (!anchorsIn(read.value).some((anchor) => !(anchor in season.anchors))) resolveWhen(read.value, season);
+        const form = read.ok ? null : /^"(.*)"$/.exec(read.reason.write)?.[1];
+        if (form && !form.includes('"')) assert.ok(readWhen(form).ok, `${text} -> ${form}`);
       },
     ),
     { numRuns: 2000 },
