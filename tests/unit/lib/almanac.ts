@@ -4,6 +4,8 @@ import { anchorsOf } from '../../../shared/season/anchors.ts';
 import { guessesFrom, seasonFrom } from '../../../shared/season/year.ts';
 import type { Almanac } from '../../../src/lib/content.ts';
 import type { Figure, FigureRow } from '../../../src/lib/figures.ts';
+import type { Contact } from '../../../src/schemas/club.ts';
+import type { Source } from '../../../src/schemas/sources.ts';
 import type { DistrictSeason } from '../../../src/lib/season.ts';
 
 type Fields = Record<string, unknown>;
@@ -29,9 +31,10 @@ export function district(id: string, days: Partial<Record<string, string>> = {})
   } as unknown as DistrictSeason;
 }
 
-export const contact = (duty: string, other: Fields = {}): Fields => ({ duty, name: `Person for ${duty}`, ask: 'About that.', ...other });
+export const contact = (duty: string, other: Partial<Contact> = {}): Contact =>
+  ({ duty, name: `Person for ${duty}`, ask: 'About that.', ...other }) as Contact;
 
-export const source = (who: string, other: Fields = {}): Fields => ({ who, kind: 'paper', seen: 'itself', ...other });
+export const source = (who: string, other: Partial<Source> = {}): Source => ({ who, kind: 'paper', seen: 'itself', ...other }) as Source;
 
 export const row = (id: string, other: Fields = {}): FigureRow =>
   ({ id, source: 'extension', place: 'Ohio', from: '2020-01-01', certainty: 'likely', ...other }) as unknown as FigureRow;

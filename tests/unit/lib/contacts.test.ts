@@ -1,6 +1,7 @@
 // Whom a duty means, how the contact may be reached on a day, and which cautions and calculators a club can show.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
+import { aDay } from '../../days.ts';
 import { contactFor, inSentence, reached } from '../../../src/lib/contacts.ts';
 import { cautionsFor } from '../../../src/lib/hazards.ts';
 import { askOf, askWithin } from '../../../src/lib/page-context.ts';
@@ -30,7 +31,7 @@ test('a duty that nobody has is none', () => {
 test('another duty stands in for one that nobody has', () =>
   assert.equal(contactFor({ ...clubOf(contact('mentor')), 'stands-in': { 'swarm-line': 'mentor' } }, 'swarm-line')?.duty, 'mentor'));
 
-const person = contact('mentor', { phone: '+1-555-0100', agreed: '2026-03-02', until: '2026-08-31', district: 'hill' }) as any;
+const person = contact('mentor', { phone: '+1-555-0100', agreed: aDay('2026-03-02'), until: aDay('2026-08-31'), district: 'hill' });
 
 test('the number of a person is in the page while the consent lasts, and not in the edition of its last day', () => {
   assert.deepEqual(reached(person, '2026-08-30'), { phone: '+1-555-0100', email: undefined, web: undefined, place: 'mentor-hill', consent: '2026-03-02 2026-08-31' }); // prettier-ignore

@@ -78,17 +78,17 @@ for (const [fields, words] of [
   [{ seen: 'memory' }, 'A university (from memory)'],
   [{ kind: 'habit', seen: 'memory', title: 'nothing' }, 'A university'],
 ] as const)
-  test(`a source reads “${words}”`, () => assert.equal(sourceWords(source('A university', fields) as any), words));
+  test(`a source reads “${words}”`, () => assert.equal(sourceWords(source('A university', fields)), words));
 
 test('the note of a figure: who, where, how, how sure and when checked; an unknown source keeps its name', () => {
   const one = row('state', { method: 'alcohol wash', note: 'Only in fall!' });
   const held = figure([one]);
   assert.equal(
-    figureNote(held, one, source('A university', { year: 2012 }) as any),
+    figureNote(held, one, source('A university', { year: 2012 })),
     'A university 2012. Ohio; alcohol wash. Only in fall! Likely. Checked 10 January 2026.',
   );
   assert.match(figureNote(held, one, undefined), /^extension\. Ohio/);
-  assert.doesNotMatch(figureNote(held, one, source('Common practice', { kind: 'habit' }) as any), /Likely/);
+  assert.doesNotMatch(figureNote(held, one, source('Common practice', { kind: 'habit' })), /Likely/);
 });
 
 test('a note of the same words has the same number, and empty parts leave no gap', () => {

@@ -1,6 +1,7 @@
 // What a reader may see, what is new, which notices stand where, and which pages belong to which days.
 import assert from 'node:assert/strict';
 import { test, vi } from 'vitest';
+import { aDay } from '../../days.ts';
 import { newsOf } from '../../../src/lib/news.ts';
 import { noticesAt, noticesFrom } from '../../../src/lib/notices.ts';
 import { datedPages, seasonalCautions } from '../../../src/lib/now.ts';
@@ -34,8 +35,8 @@ test('rows stand as long as their source does; a row without a source stands', (
   assert.deepEqual(withoutWithdrawn([{ source: 'a' }, { source: 'gone' }, {}], new Map([['a', 1]])), [{ source: 'a' }, {}]));
 
 const history = [
-  { changed: '2026-02-01', what: 'The level.' },
-  { changed: '2026-04-01', what: 'The method.' },
+  { changed: aDay('2026-02-01'), what: 'The level.' },
+  { changed: aDay('2026-04-01'), what: 'The method.' },
 ];
 
 test('news: changes, bulletins and notices with a key for good, the newest first', () => {
@@ -117,7 +118,7 @@ test('past review are pages and figures whose next check lies before the day', (
 });
 
 test('the review of a page in words, with its history as written', () => {
-  const review = reviewOf({ checked: '2026-01-10', 'next-check': '2027-01-10', by: 'the editor', history } as never);
+  const review = reviewOf({ checked: aDay('2026-01-10'), 'next-check': aDay('2027-01-10'), by: 'the editor', history });
   assert.deepEqual([review.checked, review.next, review.nextDay, review.by], ['10 January 2026', '10 January 2027', '2027-01-10', 'the editor']); // prettier-ignore
   assert.deepEqual(review.history, [
     { day: '1 February 2026', what: 'The level.' },

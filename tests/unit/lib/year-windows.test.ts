@@ -1,6 +1,7 @@
 // Windows of the year in words, where dates come from, the ring of half-months, and the club's counts in them.
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
+import { aDay } from '../../days.ts';
 import type { AnchorDate, Basis } from '../../../shared/season/anchors.ts';
 import { countSeasons } from '../../../src/lib/counts.ts';
 import { meetingTime } from '../../../src/lib/meetings.ts';
@@ -44,17 +45,21 @@ test('the parts of the year to choose among carry their days, and those of other
 });
 
 const names = { titles: new Map([['plum', 'the plum']]), main: 'the valley' };
-for (const [basis, words] of [
+const bases: [Basis, string][] = [
   [{ kind: 'observed', years: 6 }, 'from 6 years of members’ dates'],
   [{ kind: 'bloom-seen', years: 4, plant: 'plum' }, 'from 4 years of members’ notes on the plum'],
   [{ kind: 'bloom-seen', years: 4, plant: 'unnamed' }, 'from 4 years of members’ notes on unnamed'],
   [{ kind: 'shifted', days: -1, of: { kind: 'guess' } }, '1 day earlier than in the valley, there the club’s own guess'],
-  [{ kind: 'shifted', days: 9, of: { kind: 'temperature' } }, '9 days later than in the valley, there from monthly normals'],
-] as unknown as [Basis, string][])
-  test(`a date is ${words}`, () => assert.equal(basisWords(basis, names), words));
+  [{ kind: 'shifted', days: 9, of: { kind: 'temperature', degreesC: 0 } }, '9 days later than in the valley, there from monthly normals'],
+];
+for (const [basis, words] of bases) test(`a date is ${words}`, () => assert.equal(basisWords(basis, names), words));
 
-const dated = (earliest: string, expected: string, latest: string, basis: object = { kind: 'degree-days' }): AnchorDate =>
-  ({ earliest, expected, latest, basis }) as unknown as AnchorDate;
+const dated = (earliest: string, expected: string, latest: string, basis: Basis = { kind: 'degree-days', plant: 'plum' }): AnchorDate => ({
+  earliest: monthDay(earliest),
+  expected: monthDay(expected),
+  latest: monthDay(latest),
+  basis,
+});
 
 test('the doubt of a date is the wider side, over New Year too; a guess without a range has none', () => {
   assert.equal(doubtDays(dated('05-01', '05-10', '05-12')), 9);
@@ -64,8 +69,8 @@ test('the doubt of a date is the wider side, over New Year too; a guess without 
 });
 
 test('a window that hangs on several anchors names each basis once, with the widest doubt', () => {
-  const anchors = { 'main-flow': dated('05-18', '05-20', '05-22'), 'end-of-main-flow': dated('07-01', '07-06', '07-08') } as never;
-  assert.equal(basisOfAnchors(['main-flow', 'end-of-main-flow'], anchors, names), 'from monthly normals by degree-days, about 5 days either way');
+  const anchors = { 'main-flow-start': dated('05-18', '05-20', '05-22'), 'main-flow-end': dated('07-01', '07-06', '07-08') };
+  assert.equal(basisOfAnchors(['main-flow', 'main-flow-end'], anchors, names), 'from monthly normals by degree-days, about 5 days either way');
   assert.equal(basisOfAnchors([], anchors, names), null);
 }); // prettier-ignore
 
@@ -97,11 +102,11 @@ test('each thing of the year stands in the half-month in which it begins, and is
 });
 
 for (const [fields, words] of [
-  [{ day: '2026-05-16' }, 'Saturday 16 May 2026'],
-  [{ day: '2026-05-16', start: '10:00' }, 'Saturday 16 May 2026, 10:00'],
-  [{ day: '2026-05-16', 'last-day': '2026-05-17' }, '16 to 17 May 2026'],
+  [{}, 'Saturday 16 May 2026'],
+  [{ start: '10:00' }, 'Saturday 16 May 2026, 10:00'],
+  [{ 'last-day': aDay('2026-05-17') }, '16 to 17 May 2026'],
 ] as const)
-  test(`a meeting is on ${words}`, () => assert.equal(meetingTime(fields as never), words));
+  test(`a meeting is on ${words}`, () => assert.equal(meetingTime({ day: aDay('2026-05-16'), ...fields }), words));
 
 test('the ring: 24 wedges, 12 months within it, a part of the year as long as its days, three marks at most', () => {
   assert.equal(halfMonths().length, 24);
