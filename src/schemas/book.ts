@@ -12,6 +12,10 @@ export const book = section({
   place: where().describe('Where it holds: anywhere, north, south, or a code of ISO 3166.'),
   editors: words('the office that edits it, such as "editors of the common book"').describe("Never a person's name."),
   mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
+  duties: z
+    .record(id('a duty'), words('such as "your doctor"'))
+    .optional()
+    .describe('What a sentence says for a duty that no contact of the club has.'),
   offers: section({
     language: oneOf(LANGUAGES).optional(),
     words: oneOf(WORD_SETS).optional(),

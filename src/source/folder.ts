@@ -174,6 +174,7 @@ function stack(folder: Folder, own: readonly Entry[]): void {
   const shown = merged.entries.flatMap(published);
   const known: Known = {
     duties: new Set([...contacts.map((contact) => String(contact?.duty)), ...Object.keys(fields['stands-in'] ?? {})]),
+    wordsFor: new Map(folder.books.flatMap(({ entry }) => Object.entries((entry?.fields.value as { duties?: object })?.duties ?? {}))),
     figures: figuresKnown(shown, folder.here),
     hasPoisonLine: fields.poison !== undefined,
     locals: new Set(shown.filter(({ collection }) => collection === 'local').map(({ id }) => id)),

@@ -1,14 +1,17 @@
 /*
  * Leaves out sentences of a book that this club cannot complete, because nobody has the duty or no row of the figure holds
- * here. A list item or table row goes with its sentence, so that nobody reads half of one.
+ * here. A list item, a table row or a question goes with its sentence, so that nobody reads half of one. For most duties a
+ * book has words, such as "your doctor", which take the place of the contact.
  */
 import type { Nodes, Parent, PhrasingContent, Root } from 'mdast';
 import { holdsHere, type For, type Here } from '../schemas/where.ts';
 import type { Entry } from './folder.ts';
-import { attribute, isTag, walk } from './prose.ts';
+import { attribute, isTag, plainText, walk } from './prose.ts';
 
 export type Known = {
   duties: ReadonlySet<string>;
+  /** What a page says in place of the contact for a duty that nobody has: `your doctor`. */
+  wordsFor: ReadonlyMap<string, string>;
   /** For each figure the ids of its rows that hold here, and the ones it follows. */
   figures: ReadonlyMap<string, { rows: ReadonlySet<string>; follows: readonly string[] }>;
   locals: ReadonlySet<string>;
@@ -44,24 +47,47 @@ const isWithdrawn = (value: unknown): boolean => (value as { withdrawn?: unknown
 /** What a page of a book asks for and does not get here: `swarm-line`, `figure after-swarm-quiet-weeks`, `registering-hives`. */
 export function gapsIn(entry: Entry, known: Known): string[] {
   const { ask } = (entry.fields.value ?? {}) as { ask?: unknown };
-  const tags = entry.tree ? [...walk(entry.tree)].flatMap((node) => gapOf(node, known) ?? localGap(node, known) ?? []) : [];
+  const tags = entry.tree
+    ? [...walk(entry.tree)].flatMap((node) => gapOf(node, known) ?? localGap(node, known) ?? dutyInWords(node, known) ?? [])
+    : [];
   return [...(typeof ask === 'string' && !known.duties.has(ask) ? [ask] : []), ...tags];
 }
 
 /** The tree without the sentences that have a gap; the same tree where there is none. */
 export function withoutGaps(tree: Root, known: Known): Root {
-  if (![...walk(tree)].some((node) => gapOf(node, known) !== null)) return tree;
+  if (![...walk(tree)].some((node) => gapOf(node, known) !== null || dutyInWords(node, known) !== null)) return tree;
   const copy = structuredClone(tree);
+  sayInWords(copy, known);
   clear(copy, known);
   return copy;
 }
 
-function gapOf(node: unknown, { duties, figures, hasPoisonLine }: Known): string | null {
+const missingDuty = (node: unknown, { duties }: Known): string | null => {
+  const duty = isTag(node) && node.name === 'Contact' ? (attribute(node, 'duty') ?? '') : null;
+  return duty === null || duties.has(duty) ? null : duty;
+};
+
+function dutyInWords(node: unknown, known: Known): string | null {
+  const duty = missingDuty(node, known);
+  return duty !== null && known.wordsFor.has(duty) ? duty : null;
+}
+
+/** Puts the words for a duty in the place of its contact. */
+function sayInWords(node: Nodes, known: Known): void {
+  if (!('children' in node)) return;
+  const parent = node as Parent;
+  parent.children = parent.children.map((child) => {
+    const duty = dutyInWords(child, known);
+    if (duty !== null) return { type: 'text', value: known.wordsFor.get(duty)! };
+    sayInWords(child as Nodes, known);
+    return child;
+  });
+}
+
+function gapOf(node: unknown, known: Known): string | null {
+  const { figures, hasPoisonLine } = known;
   if (!isTag(node)) return null;
-  if (node.name === 'Contact') {
-    const duty = attribute(node, 'duty') ?? '';
-    return duties.has(duty) ? null : duty;
-  }
+  if (node.name === 'Contact') return dutyInWords(node, known) === null ? missingDuty(node, known) : null;
   if (node.name === 'Line') return attribute(node, 'of') === 'poison' && !hasPoisonLine ? 'poison line' : null;
   if (node.name !== 'Figure') return null;
   const [id, row] = [attribute(node, 'id') ?? '', attribute(node, 'row')];
@@ -83,9 +109,7 @@ function clear(node: Nodes, known: Known): boolean {
   if (!('children' in node) || !hasGap(node, known)) return true;
   if (node.type === 'tableRow') return false;
   if (node.type === 'paragraph' || node.type === 'heading') {
-    node.children = sentences(node.children)
-      .filter((sentence) => !sentence.some((part) => hasGap(part, known)))
-      .flat();
+    node.children = whole(sentences(node.children), known).flat();
     return node.children.some((child) => child.type !== 'text' || child.value.trim() !== '');
   }
   // The first line of an item is its statement. What follows belongs to it.
@@ -95,8 +119,22 @@ function clear(node: Nodes, known: Known): boolean {
   return parent.children.length > 0;
 }
 
-/** The end of a sentence inside a text, or at its end, where a tag or words in heavier type follow. */
-const SENTENCE_END = /(?<=[.!?]["”’)]*\s)\s*(?=["“‘(]?[\p{Lu}\d])|(?<=[.!?]["”’)]*\s)(?=$)/u;
+/** The end of a sentence inside a text. */
+const SENTENCE_END = /(?<=[.!?]["”’)]*\s)\s*(?=["“‘(]?[\p{Lu}\d])/u;
+const ENDED = /[.!?]["”’)]*$/;
+
+/** The sentences that are left. A question before one that goes would have no answer, and goes too. */
+function whole(all: readonly PhrasingContent[][], known: Known): PhrasingContent[][] {
+  const kept: PhrasingContent[][] = [];
+  let isNextGone = false;
+  for (const sentence of all.toReversed()) {
+    isNextGone = sentence.some((part) => hasGap(part, known)) || (isNextGone && /\?["”’)]*\s*$/.test(wordsOf(sentence)));
+    if (!isNextGone) kept.unshift(sentence);
+  }
+  return kept;
+}
+
+const wordsOf = (sentence: readonly PhrasingContent[]): string => sentence.map((part) => plainText(part)).join('');
 
 function sentences(children: readonly PhrasingContent[]): PhrasingContent[][] {
   const made: PhrasingContent[][] = [[]];
@@ -105,10 +143,14 @@ function sentences(children: readonly PhrasingContent[]): PhrasingContent[][] {
       made.at(-1)!.push(child);
       continue;
     }
+    // Words in heavier type may be a sentence by themselves, before a text or after it.
+    const last = made.at(-1)!.at(-1);
+    if (last && last.type !== 'text' && /^\s/.test(child.value) && ENDED.test(plainText(last))) made.push([]);
     child.value.split(SENTENCE_END).forEach((value, index) => {
       if (index > 0) made.push([]);
       if (value !== '') made.at(-1)!.push({ ...child, value });
     });
+    if (/\s$/.test(child.value) && ENDED.test(child.value.trimEnd())) made.push([]);
   }
   return made;
 }
