@@ -1,6 +1,6 @@
 /*
- * No two pages of the demo club give different rules for one danger. Each rule of tests/tables/rules.ts is in its owner, and pages quote
- * it.
+ * No two pages of the demo club, or of the books of other lands, give different rules for one danger. Each rule of tests/tables/rules.ts is
+ * in its owner, and pages quote it.
  */
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
@@ -12,10 +12,16 @@ import { attribute, isTag, walk } from '../../../src/source/prose.ts';
 import { HAZARDS_OF } from '../../../src/schemas/hazards.ts';
 import { RULES, type OneRule } from '../../tables/rules.ts';
 
-const entries = readFolder(join(projectFolder, 'content', 'demo-club'))
-  .entries.filter(({ collection }) => collection !== 'sources')
-  // Without the folder of its book.
-  .map((entry) => ({ ...entry, path: entry.path.split('/').slice(-2).join('/') }));
+const entriesOf = (folder: string): Entry[] =>
+  readFolder(join(projectFolder, 'content', folder))
+    .entries.filter(({ collection }) => collection !== 'sources')
+    // Without the folder of its book.
+    .map((entry) => ({ ...entry, path: entry.path.split('/').slice(-2).join('/') }));
+
+const entries = entriesOf('demo-club');
+
+/** Books that the demo club does not use, each read with the wider books below it, as a club of that land reads it. */
+const elsewhere = ['books/nz', 'books/uk'].map((folder) => ({ folder, entries: entriesOf(folder) }));
 
 function inFields(value: unknown): string[] {
   if (typeof value === 'string') return [value];
@@ -37,9 +43,15 @@ function wordsOf(node: Nodes): string {
 type Block = { path: string; words: string };
 
 /** A field, a heading, a paragraph, a line of a list, or a row of a table. Changes are left out, because they report older rules. */
-const blocks: readonly Block[] = entries.flatMap((entry) =>
+const blocks: readonly Block[] = [...entries, ...elsewhere.flatMap((book) => book.entries)].flatMap((entry) =>
   [...inFields(entry.fields.value), ...inWords(entry)].map((words) => ({ path: entry.path, words })),
 );
+
+test('the books of other lands are read, with the books below them', () =>
+  assert.deepEqual(
+    elsewhere.filter((book) => book.entries.length < 500).map(({ folder }) => folder),
+    [],
+  ));
 
 const isRival = ({ rival, unless }: OneRule, words: string): boolean => rival.some((each) => each.test(words)) && !unless?.test(words);
 
