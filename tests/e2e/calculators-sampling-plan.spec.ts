@@ -54,8 +54,13 @@ test('sampling plan: a sample larger than a colony should give is pointed out', 
   assert.equal((await sheet.values())['bees-needed'], '5990');
   assert.match(
     await sheet.page.locator('[data-text="samples"]').innerText(),
-    /^More than a colony should give: over 600\. .* take a usual sample of 300 now and another in two weeks\.$/,
+    /^More than a colony should give: take no more than 600\. .* take a usual sample of 300 now and another in two weeks\.$/,
   );
+  assert.equal(await sheet.said(), 'That would take over 600 bees of one colony: more than it should give.');
+  const cells = sheet.page.locator('[data-part="example"] td data');
+  const told = await cells.evaluateAll((all) => all.map((cell) => [Number((cell as HTMLDataElement).value), cell.textContent] as const));
+  assert.ok(told.some(([bees]) => bees > 600));
+  for (const [bees, words] of told) assert.equal(words, bees > 600 ? 'over 600' : String(bees));
   await sheet.open('share=0.5&certainty=95');
   assert.equal(await sheet.page.locator('[data-text="samples"]').innerText(), 'That is 2 usual samples of 300.');
 });

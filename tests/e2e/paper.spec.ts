@@ -92,6 +92,23 @@ test('the test detects a sticky strip in print, and a total at the bottom of eac
   await context.close();
 });
 
+test('the mark of a source never joins the number before it, neither copied nor on paper', async () => {
+  const { page, context } = await open(browser, site.at('/know-how/sting-scrape-or-pull/'));
+  const line = page.locator('main p', { hasText: 'square millimeters' });
+  assert.ok((await line.locator('.mark').count()) > 1);
+  await line.evaluate((paragraph) => getSelection()!.selectAllChildren(paragraph));
+  // Visscher, Vetter and Camazine 1996, Lancet 348:301-302: 80 and 74 square millimeters.
+  assert.match(await page.evaluate(() => String(getSelection())), /measured 80 square .* it measured 74\. /);
+  await page.emulateMedia({ media: 'print' });
+  const around = (part: string) =>
+    line
+      .locator('.mark a')
+      .first()
+      .evaluate((link, part) => getComputedStyle(link, part).content, part);
+  assert.deepEqual([await around('::before'), await around('::after')], ['"["', '"]"']);
+  await context.close();
+});
+
 test('the test counts the sheets of a page', async () => {
   const { page, context } = await open(browser, 'about:blank');
   await page.setContent('<p style="break-after: page">one</p><p style="break-after: page">two</p><p>three</p>');

@@ -34,7 +34,7 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
     );
     draw(result.querySelector('svg')!, drawPlan(asked, plan));
     show(result, 'sum', `${words.askedWords(asked)} ${words.sumWords(asked, plan)}`);
-    return words.headline(plan);
+    return words.headline(plan, figures);
   },
 });
 

@@ -5,11 +5,16 @@ import type { Asked, Plan, SamplingFigures } from './model.ts';
 export const noFigure = 'No figure for this club.';
 export const whole = (value: number): string => formatNumber(value, { places: 0 });
 
-export function headline({ beesNeeded, coloniesLeast: least, coloniesMost: most }: Plan): string {
+export function headline({ beesNeeded, coloniesLeast: least, coloniesMost: most }: Plan, { mostBees }: SamplingFigures): string {
+  if (beesNeeded > mostBees) return `That would take over ${whole(mostBees)} bees of one colony: more than it should give.`;
   if (least === undefined || most === undefined) return `Look at ${beesWords(beesNeeded)} from a colony.`;
   if (most === 1) return `Look at ${beesWords(beesNeeded)} from your colony.`;
   return `Look at ${beesWords(beesNeeded)} from each of ${least === most ? whole(most) : `${whole(least)} to ${whole(most)}`} colonies.`;
 }
+
+/** A cell of the table. No colony is asked for more than it should give. */
+export const cellWords = ({ beesNeeded }: Plan, { mostBees }: SamplingFigures): string =>
+  beesNeeded > mostBees ? `over ${whole(mostBees)}` : whole(beesNeeded);
 
 /** The requested certainty in a sentence. */
 export function askedWords({ share, certainty, colonies }: Asked): string {
@@ -28,7 +33,7 @@ export function missedWords(percent: number, { certainty }: Asked): string {
 
 export function samplesWords({ beesNeeded }: Plan, { usualBees, mostBees }: SamplingFigures): string {
   if (beesNeeded > mostBees)
-    return `More than a colony should give: over ${whole(mostBees)}. Ask for a larger share or for less certainty, or take a usual sample of ${whole(usualBees)} now and another in two weeks.`;
+    return `More than a colony should give: take no more than ${whole(mostBees)}. Ask for a larger share or for less certainty, or take a usual sample of ${whole(usualBees)} now and another in two weeks.`;
   const samples = Math.ceil(beesNeeded / usualBees);
   return samples === 1
     ? `One usual sample of ${whole(usualBees)} is enough.`
