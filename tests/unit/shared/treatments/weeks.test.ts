@@ -13,7 +13,7 @@ const { entries } = readFolder(fileURLToPath(new URL('../../../../content/demo-c
 const of = (name: string) =>
   entries.filter(({ collection }) => collection === name).map(({ id, fields }) => ({ id, data: fields.value as any }));
 const sources = new Map(of('sources').map(({ id, data }) => [id, data]));
-const held = heldLabelRows({ treatments: of('treatments'), sources } as unknown as Almanac, []);
+const held = heldLabelRows({ labelRows: of('treatments'), sources } as unknown as Almanac, []);
 
 for (const { row, place, in: expected, from } of weeks)
   for (const [name, planned] of Object.entries(fourWeeks))
