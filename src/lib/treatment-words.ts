@@ -55,7 +55,7 @@ export const RECORD = [
   'Hive or yard, and who did it.',
   'The product as its label names it, with registration and lot number.',
   'The day it went on and the day it came off.',
-  'The coldest and warmest hours of those days.',
+  'The highest temperature of each of those days, and the coldest hour.',
   'Mites per hundred bees before, and again after.',
   'The first day on which boxes for harvest may go back, as the label says.',
 ] as const;
