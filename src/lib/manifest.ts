@@ -1,14 +1,14 @@
 /* Web app manifest (W3C): name, icons, start page, and three shortcuts. */
 import type { Club } from '../schemas/club.ts';
 
-/** Shortcuts to pages that every almanac has. */
 const SHORTCUTS = [
   ['Now', ''],
   ['Mite count', 'work-it-out/mite-count/'],
   ['Lists', 'lists/'],
 ] as const;
 
-export function manifest(club: Pick<Club, 'name' | 'almanac' | 'language'>, base: string): string {
+/** `empty` are the paths of rooms that this almanac does not have. */
+export function manifest(club: Pick<Club, 'name' | 'almanac' | 'language'>, base: string, empty: ReadonlySet<string>): string {
   return `${JSON.stringify(
     {
       id: base,
@@ -27,7 +27,7 @@ export function manifest(club: Pick<Club, 'name' | 'almanac' | 'language'>, base
         { src: `${base}icon-512.png`, sizes: '512x512', type: 'image/png' },
         { src: `${base}icon-512.png`, sizes: '512x512', type: 'image/png', purpose: 'maskable' },
       ],
-      shortcuts: SHORTCUTS.map(([name, place]) => ({ name, url: base + place })),
+      shortcuts: SHORTCUTS.filter(([, place]) => !empty.has(place)).map(([name, place]) => ({ name, url: base + place })),
     },
     null,
     2,

@@ -10,9 +10,9 @@ import type { Almanac } from './content.ts';
 import { contactFor, lineNumber, reached, type Reached } from './contacts.ts';
 import { figureNote, rowOn, sourceWords } from './figures.ts';
 import { figureWords } from './figure-words.ts';
-import { linkExists } from './tools.ts';
 import type { RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
+import { pageExists } from './rooms.ts';
 import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
@@ -63,7 +63,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
     cautions: cautionsFor(work, almanac.cautions),
     around: {
       base,
-      linkExists,
+      linkExists: (address) => pageExists(almanac, address),
       figure: (id, rowId) => {
         const figure = almanac.figures.get(id);
         const row = figure && rowOn(figure, rowId ?? figure.follows, day);

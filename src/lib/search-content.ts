@@ -3,8 +3,8 @@
  * its page.
  */
 import { phaseName, phases } from '../../shared/season/phases.ts';
-import { calculators } from '../schemas/calculators.ts';
 import type { Almanac } from './almanac.ts';
+import { calculatorsHere } from './rooms.ts';
 import { phaseTitle, windowsOf, windowsText } from './season.ts';
 
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
@@ -37,14 +37,16 @@ export function datedPages({ articles, bulletins, checklists, meetings, seasons 
 }
 
 /** Every page with a text of its own, from A to Z, by its path below the base. */
-export const pagesByTitle = ({ checklists, bulletins, articles, meetings }: Almanac): { path: string; title: string }[] =>
-  [
+export const pagesByTitle = (almanac: Almanac): { path: string; title: string }[] => {
+  const { checklists, bulletins, articles, meetings } = almanac;
+  return [
     ...checklists.map(({ id, data }) => ({ path: `lists/${id}/`, title: data.title })),
     ...bulletins.map(({ id, data }) => ({ path: `pests/${id}/`, title: data.title })),
     ...articles.map(({ id, data }) => ({ path: `know-how/${id}/`, title: data.title })),
     ...meetings.map(({ id, data }) => ({ path: `meetings/${id}/`, title: data.title })),
-    ...calculators.map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),
+    ...calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),
   ].sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
+};
 
 /** The parts of the year that a search can be narrowed to. */
 export const timesOfYear = ({ seasons, club }: Almanac): { name: string; windows: string }[] =>

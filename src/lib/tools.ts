@@ -1,14 +1,9 @@
 /* What the page of a calculator needs besides its sum: title and lead, whom to ask, its cautions. */
-import { calculatorNames, calculators, type Calculator } from '../schemas/calculators.ts';
+import { calculators, type Calculator } from '../schemas/calculators.ts';
 import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
+import { dayOf, partsOf, type Day } from '../../shared/days/day.ts';
 import type { Almanac } from './content.ts';
 import { askOf, type Asked } from './page-context.ts';
-
-/** False for the address of a calculator that this almanac does not have. Nothing may link to it. */
-export const linkExists = (address: string): boolean => {
-  const [, slug] = /^\/work-it-out\/([^/#]+)/.exec(address) ?? [];
-  return slug === undefined || calculatorNames.includes(slug);
-};
 
 export function toolOf(slug: Calculator['slug']): Calculator {
   return calculators.find((each) => each.slug === slug)!;
@@ -18,6 +13,11 @@ export function toolOf(slug: Calculator['slug']): Calculator {
 export function toolContact(almanac: Almanac, duties: readonly string[]): Asked | undefined {
   const duty = duties.find((each) => almanac.club.contacts.some((contact) => contact.duty === each));
   return duty === undefined ? undefined : askOf(almanac, duty);
+}
+
+/** A day of an example, given as it is in the north. South of the equator it is half a year later, in the same part of the year. */
+export function exampleDay({ club }: Pick<Almanac, 'club'>, edition: Day, month: number, day: number): Day {
+  return dayOf(partsOf(edition).year, club.hemisphere === 'south' ? ((month + 5) % 12) + 1 : month, day);
 }
 
 /** The work of a calculator's page, where the club has the cautions for it. Checks require cautions only for a club's own pages. */

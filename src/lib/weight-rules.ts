@@ -21,7 +21,16 @@ type Rows = { readonly spans: (id: string) => readonly Held[]; readonly value: (
 
 const largestLot = 1_000_000;
 
-export function heldWeightRules(almanac: Almanac, day: string): Record<'eu' | 'ca' | 'us', HeldRule | null> {
+/** Member states of the European Union, whose weights follow Directive 76/211/EEC: its list of countries, 2020, by codes of ISO 3166-1. */
+const UNION = 'AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK'.split(' ');
+const LANDS = { us: ['US'], ca: ['CA'], eu: ['GB', ...UNION] } as const;
+export type RuleName = keyof typeof LANDS;
+
+/** The rules that are law in a land. A club that names no land has chosen its own figures: all of them. */
+export const rulesOfLand = (land: string | undefined): RuleName[] =>
+  (Object.keys(LANDS) as RuleName[]).filter((rule) => land === undefined || (LANDS[rule] as readonly string[]).includes(land.slice(0, 2)));
+
+export function heldWeightRules(almanac: Almanac, day: string): Record<RuleName, HeldRule | null> {
   const rowsOf = (id: string): FigureRow[] => {
     const figure = almanac.figures.get(id);
     return figure ? rowsOn(figure, day) : [];

@@ -27,9 +27,9 @@ defineCalculator<Look, null>('brood-dates', {
     putBroodless(result, 'broodless-drone', dates.broodlessDrone);
     show(result, 'sum', sumWords(look));
     draw(result.querySelector('svg')!, drawDates(look, dates));
-    const link = result.querySelector<HTMLAnchorElement>('[data-to="treatment-window"]')!;
-    link.hidden = !dates.broodlessDrone;
-    if (dates.broodlessDrone) link.hash = `start=${dates.broodlessDrone}&brood=no`;
+    const link = result.querySelector<HTMLAnchorElement>('[data-to="treatment-window"]');
+    link?.toggleAttribute('hidden', !dates.broodlessDrone);
+    if (link && dates.broodlessDrone) link.hash = `start=${dates.broodlessDrone}&brood=no`;
     return headline(look, dates);
   },
 });

@@ -54,7 +54,7 @@ function list(names: readonly string[]): string {
 
 /** The reason for a missing level. */
 export function noLevel({ levels }: MiteFigures, phase: Counted['phase']): string {
-  return levels.length === 0 || !phase ? 'No figure for this club.' : `No level for this part of the year, ${phaseName(phase)}.`;
+  return levels.length === 0 || !phase ? 'No level here.' : `No level for this part of the year, ${phaseName(phase)}.`;
 }
 
 export function verdictReason({ count, level, atOnce }: Judged): string {

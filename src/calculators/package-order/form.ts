@@ -77,9 +77,9 @@ function showAll(ordered: Ordered, order: PackageOrder, { result, figures }: Pla
   show(result, 'road', words.roadWords(ordered, units));
   show(result, 'sheets', words.sheetsWords(order, figures));
   show(result, 'sum', words.sumWords(ordered, order, units));
-  const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]')!;
-  link.hidden = !all.syrupLitres;
-  if (all.syrupLitres) link.hash = `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=${toDataValue(all.syrupLitres)}&unit=L`;
+  const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]');
+  link?.toggleAttribute('hidden', !all.syrupLitres);
+  if (link && all.syrupLitres) link.hash = `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=${toDataValue(all.syrupLitres)}&unit=L`;
 }
 
 function showLines({ lines }: PackageOrder, { result, figures: { units } }: Place<OrderFigures>): void {

@@ -55,9 +55,9 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
     const picture = result.querySelector('svg')!;
     picture.toggleAttribute('hidden', storesKg === undefined);
     if (storesKg !== undefined) draw(picture, drawStores(storesKg, hive['target-kg'], units));
-    const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]')!;
-    link.hidden = !feed || shortKg === 0;
-    if (feed) link.hash = syrupAddress(hive.mix, feed.sugarKgMost, units);
+    const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]');
+    link?.toggleAttribute('hidden', !feed || shortKg === 0);
+    if (link && feed) link.hash = syrupAddress(hive.mix, feed.sugarKgMost, units);
     return headline(hive, planned.value, figures);
   },
 });

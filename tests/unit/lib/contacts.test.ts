@@ -5,7 +5,7 @@ import { aDay } from '../../days.ts';
 import { contactFor, inSentence, reached } from '../../../src/lib/contacts.ts';
 import { cautionsFor } from '../../../src/lib/hazards.ts';
 import { askOf, askWithin } from '../../../src/lib/page-context.ts';
-import { linkExists, toolContact, toolOf, toolWork } from '../../../src/lib/tools.ts';
+import { toolContact, toolOf, toolWork } from '../../../src/lib/tools.ts';
 import { calculators } from '../../../src/schemas/calculators.ts';
 import { askWithdrawn } from '../../../src/lib/withdrawn.ts';
 import { almanacOf, contact } from './almanac.ts';
@@ -72,12 +72,6 @@ test('a page carries every caution that its work calls for, once, the gravest fi
 
 test('a calculator asks of hands only what the club has the cautions for', () =>
   assert.deepEqual(toolWork(almanacOf({ cautions: Object.fromEntries(cautions) }), ['open-hive', 'acid']), ['open-hive']));
-
-test('every address has a target except that of an unknown calculator', () => {
-  for (const address of ['/', '/lists/winter/', '/work-it-out/', '/work-it-out/syrup/#brix'])
-    assert.equal(linkExists(address), true, address);
-  for (const address of ['/work-it-out/honey/', '/work-it-out/honey#a']) assert.equal(linkExists(address), false, address);
-});
 
 test('a calculator is found by its slug, and whom to ask after it is the first duty that the club has', () => {
   for (const tool of calculators) assert.equal(toolOf(tool.slug), tool);
