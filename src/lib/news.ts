@@ -1,6 +1,7 @@
 /* News for members who follow the almanac: bulletins, notices, and the dated changes of every page. */
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Almanac } from './content.ts';
+import { emptyRooms } from './rooms.ts';
 
 /** `key` is permanent. `place` is a path below the base. Days are written as 2026-04-18. */
 export type News = { key: string; title: string; words: string; place: string; day: string };
@@ -32,7 +33,8 @@ export function newsOf(almanac: Almanac): News[] {
     key: `notice/${id}`,
     title: `Notice: ${data.title}`,
     words: data.says.join(' '),
-    place: 'notices/',
+    // The feed keeps a notice that is over, when its page may be gone.
+    place: emptyRooms(almanac).has('notices/') ? '' : 'notices/',
     day: data.from,
   }));
   return [...changes, ...bulletins, ...notices].sort((a, b) => (a.day === b.day ? (a.key < b.key ? -1 : 1) : a.day < b.day ? 1 : -1));

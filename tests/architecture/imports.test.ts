@@ -57,6 +57,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
     packages: /^(node:.+|astro|astro\/zod|diff|yaml|@playwright\/test|sharp|subset-font|vite)$/,
   },
   'env.d.ts': { values: [], types: ['lib'], packages: /^astro\/runtime\/server\/index\.js$/ },
+  'middleware.ts': { values: ['lib'], packages: /^astro:middleware$/ },
   'content.config.ts': { values: ['lib', 'pictures', 'source', 'schemas'], packages: /^astro:content$/ },
 };
 

@@ -46,7 +46,7 @@ const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
       }),
   );
 
-for (const path of ['', 'meetings/', 'notices/', 'withdrawn/', 'pests/varroa/', 'pests/american-foulbrood/', 'who-to-ask/']) {
+for (const path of ['', 'meetings/', 'pests/varroa/', 'pests/american-foulbrood/', 'who-to-ask/']) {
   test(`/${path} does not move when its script comes late`, async () => {
     const page = await opened(path, 'late');
     await page.waitForFunction(() => document.documentElement.classList.contains('arranged'));

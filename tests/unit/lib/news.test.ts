@@ -44,7 +44,7 @@ test('news: changes, bulletins and notices with a key for good, the newest first
     almanacOf({
       checklists: [entry('mite-day', { title: 'Mite day', history })],
       bulletins: [entry('varroa', { title: 'Varroa', summary: 'Mites.', checked: '2026-03-01' })],
-      notices: [entry('recall', { title: 'A recall', says: ['Stop.', 'Ask.'], from: '2026-04-01' })],
+      notices: [entry('recall', { title: 'A recall', says: ['Stop.', 'Ask.'], from: '2026-04-01', until: '2026-04-09' })],
     }),
   );
   assert.deepEqual(

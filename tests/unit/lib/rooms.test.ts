@@ -18,7 +18,10 @@ test('of a club with nothing yet every room is empty, and with one entry that ro
   for (const [place, parts] of [
     ['meetings/', { meetings: [entry('night', { title: 'Night', day: '2026-05-01' })] }],
     ['reading/', { reading: [entry('book', { title: 'A book' })] }],
-    ['withdrawn/', { withdrawn: [{ kind: 'articles', id: 'old', title: 'Old', place: '/know-how/old/', day: '2026-05-01', why: 'Wrong.' }] }],
+    [
+      'withdrawn/',
+      { withdrawn: [{ kind: 'articles', id: 'old', title: 'Old', place: '/know-how/old/', day: '2026-05-01', why: 'Wrong.' }] },
+    ],
     ['counts/', { counts: [entry('2026', {})] }],
     ['year/bloom/', { forage: [entry('willow', { title: 'Willow' })] }],
     ['lists/', { checklists: [entry('winter-rest', { title: 'Winter rest' })] }],
@@ -34,7 +37,9 @@ test('a notice that is over leaves its room empty', () =>
   assert.equal(emptyIn(bare({ notices: [entry('ban', { until: '2026-04-30' })] }), '2026-05-01').has('notices/'), true));
 
 const slugs = (almanac: ReturnType<typeof bare>) => calculatorsHere(almanac).map(({ slug }) => slug);
-const held = Object.fromEntries(calculators.flatMap(({ needs }) => needs.map((id) => [id, figure([row('a', { value: 1, from: '1900-01-01' })])])));
+const held = Object.fromEntries(
+  calculators.flatMap(({ needs }) => needs.map((id) => [id, figure([row('a', { value: 1, from: '1900-01-01' })])])),
+);
 
 test('a calculator is only there where the club has the figures that it needs', () => {
   assert.deepEqual(slugs(bare()), ['mite-count', 'sampling-plan', 'sticky-board', 'syrup', 'degree-days']);
