@@ -26,13 +26,15 @@ const commands = {
 // npm runs a script through a shell. A signal to npm ends only that shell, so its end must be noticed here.
 if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
 
+// In the copy of an installed package, npm has installed the packages, and the commands for developers are not there.
+const isInstalled = existsSync(new URL('../installed-from.txt', import.meta.url));
+
 process.exitCode = await launch(process.argv[2], process.argv.slice(3));
 
 async function launch(name, words) {
-  if (!Object.hasOwn(commands, name ?? ''))
-    return stop(`There is no command ${name ?? '(none given)'}; there are: ${Object.keys(commands).join(', ')}.`);
+  if (!Object.hasOwn(commands, name ?? '')) return stop(`There is no command ${name ?? '(none given)'}; there are: ${names().join(', ')}.`);
   const [file, ...first] = commands[name];
-  const script = fileURLToPath(new URL(`../src/cli/${file}`, import.meta.url));
+  const script = scriptOf(file);
   if (!existsSync(script)) return stop(`The command ${name} is not there: ${file} is missing from src/cli.`);
   const found = await nodeToUse();
   if (found.sentence) return stop(found.sentence);
@@ -47,10 +49,19 @@ async function launch(name, words) {
   return code;
 }
 
+/** Those whose files are here. A clone has all of them. */
+function names() {
+  return Object.keys(commands).filter((name) => !isInstalled || existsSync(scriptOf(commands[name][0])));
+}
+
 async function installIfStale(node) {
-  if (!whatIsStale(project)) return null;
+  if (isInstalled || !whatIsStale(project)) return null;
   console.error('Installing the packages of the lock file (once, and after each update) ...');
   return installPackages(project, node);
+}
+
+function scriptOf(file) {
+  return fileURLToPath(new URL(`../src/cli/${file}`, import.meta.url));
 }
 
 function stop(sentence) {

@@ -1,13 +1,14 @@
 // Parses the arguments of a command. Every mistake becomes one sentence that says what to type instead. Only `argumentsOf` prints or ends
 // the program.
-import { isAbsolute, resolve } from 'node:path';
+import { isAbsolute, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Day } from '../../shared/days/day.ts';
 import { commands, type Command, type CommandName, type Option } from './commands.ts';
 import { err, ok, type Refused, type Result } from '../../shared/result.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { mistakeIn } from './option-values.ts';
-import { projectFolder, whereThePersonStands } from './paths.ts';
+import { clubNear } from './club-near.ts';
+import { isInstalled, projectFolder, whereThePersonStands } from './paths.ts';
 
 type OptionsOf<Name extends CommandName> = (typeof commands)[Name]['options'];
 type ValueOf<One> = One extends { takes: 'flag' }
@@ -57,6 +58,15 @@ export function readArguments<Name extends CommandName>(
     );
   if (words.length > command.words.length)
     return wrong(`${name} does not know what to do with "${words[command.words.length]}". ${helpFor(name, command)}`);
+  // The demo club of an installed package is not the person's own.
+  if (isInstalled && 'content' in command.options && !given.has('content') && !(name === 'new' && words[0] === 'club')) {
+    const near = clubNear(whereThePersonStands(environment));
+    if (near === null)
+      return wrong(
+        `There is no club's folder here, or more than one. Write it after --content, as in --content our-club. The demo club is in ${join(projectFolder, 'content', 'demo-club')}.`,
+      );
+    given.set('content', near);
+  }
   const values = Object.fromEntries(
     Object.entries(command.options).map(([key, option]) => [key, valueOf(option, given.get(key), environment)]),
   );
@@ -82,7 +92,8 @@ function parserOptions(command: Command): Record<string, { type: 'string' | 'boo
 
 function valueOf(option: Option, given: string | true | undefined, environment: NodeJS.ProcessEnv): string | boolean | undefined {
   if (option.takes === 'flag') return given === true;
-  if (option.takes !== 'folder' && option.takes !== 'file') return (given as string | undefined) ?? option.otherwise;
+  if (option.takes !== 'folder' && option.takes !== 'output' && option.takes !== 'file')
+    return (given as string | undefined) ?? option.otherwise;
   if (given === undefined) return option.otherwise && resolve(projectFolder, option.otherwise);
   return isAbsolute(given as string) ? (given as string) : resolve(whereThePersonStands(environment), given as string);
 }
@@ -107,10 +118,10 @@ function helpFor(name: CommandName, command: Command): string {
 /** `"Title"` is called the title, `"why"` the reason. */
 const wordIn = (quoted: string): string => (quoted === '"why"' ? 'reason' : quoted.replaceAll('"', '').toLowerCase());
 
-function exampleOf({ takes, otherwise }: Option): string {
+function exampleOf({ takes }: Option): string {
   if (takes === 'flag') return '';
   if (typeof takes !== 'string') return ` ${takes.join('|')}`;
-  return ` ${{ folder: otherwise === 'dist' ? 'OUTPUT' : 'my-club', file: 'table.csv', words: '"disease officer"', day: '2026-05-01', base: '/club/', site: 'https://club.example' }[takes]}`;
+  return ` ${{ folder: 'my-club', output: 'OUTPUT', file: 'table.csv', words: '"disease officer"', day: '2026-05-01', base: '/club/', site: 'https://club.example' }[takes]}`;
 }
 
 function lineFor(name: CommandName): string {

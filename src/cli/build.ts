@@ -17,7 +17,7 @@ import { isEntry } from './entry.ts';
 import { explainError } from './explain-error.ts';
 import { copyTexts, keepCopy, standIn } from './last-good.ts';
 import { withLock } from './lock.ts';
-import { refusal, trueFolder } from './output-folder.ts';
+import { chosenOutput, refusal, trueFolder } from './output-folder.ts';
 import { drawingFolder, picturesFolder, projectFolder } from './paths.ts';
 import { standInLines } from './stand-in-lines.ts';
 import { clearUp, moveFolder, removeWork, swapSite, workFolder } from './swap.ts';
@@ -166,5 +166,7 @@ async function runAstro(out: string, content: string, options: BuildOptions, dra
 
 if (isEntry(import.meta.url)) {
   const { values } = argumentsOf('build');
-  process.exitCode = (await build(values)) ? 0 : 1;
+  const chosen = chosenOutput(values);
+  if (!chosen.ok) console.error(chosen.reason);
+  process.exitCode = chosen.ok && (await build({ ...values, out: chosen.value })) ? 0 : 1;
 }

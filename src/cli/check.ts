@@ -32,7 +32,9 @@ const found = foundIn(folder, unreadable);
 const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on!) : [])]);
 console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
 if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {
-  const place = relative(projectFolder, values.content).split(sep).join('/');
+  const place = relative(process.env.GITHUB_WORKSPACE ?? projectFolder, values.content)
+    .split(sep)
+    .join('/');
   for (const line of [...annotations(faults, place), ...annotations(found.drafts, place, 'notice')]) console.log(line);
 }
 process.exitCode = faults.length > 0 ? 1 : 0;

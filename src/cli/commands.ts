@@ -1,8 +1,8 @@
 // Table of the commands and their options, for arguments.ts. A kind states what an option takes: a folder or file (relative to the
-// person's directory), a day, a base path, a site's address, one of some words, or nothing (a flag). `otherwise` is the default. The
-// default of a folder is relative to the project.
+// person's directory), an output folder, a day, a base path, a site's address, one of some words, or nothing (a flag). `otherwise` is the default. The
+// default of a folder is relative to the project. output-folder.ts knows the default of an output folder.
 
-export type Kind = 'folder' | 'file' | 'day' | 'base' | 'site' | 'flag' | 'words' | readonly string[];
+export type Kind = 'folder' | 'output' | 'file' | 'day' | 'base' | 'site' | 'flag' | 'words' | readonly string[];
 export interface Option {
   readonly takes: Kind;
   readonly what: string;
@@ -15,7 +15,7 @@ export interface Command {
 }
 
 const content = { takes: 'folder', otherwise: 'content/demo-club', what: "the club's folder" } as const;
-const out = { takes: 'folder', otherwise: 'dist', what: 'where the built site goes' } as const;
+const out = { takes: 'output', what: 'where the built site goes; otherwise `dist`' } as const;
 
 export const commands = {
   start: { words: [], options: { content } },

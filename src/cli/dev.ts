@@ -5,6 +5,7 @@
 import { join, resolve } from 'node:path';
 import { setOptions } from '../integration/options.ts';
 import { argumentsOf } from './arguments.ts';
+import { usualOutput } from './output-folder.ts';
 import { projectFolder } from './paths.ts';
 
 const { values } = argumentsOf('dev');
@@ -12,7 +13,13 @@ process.env.ASTRO_TELEMETRY_DISABLED = '1';
 setOptions(process.env, { content: resolve(values.content) });
 
 const { dev } = await import('astro');
-const server = await dev({ root: projectFolder, logLevel: 'error', cacheDir: join(projectFolder, '.almanac', 'preview') });
+const server = await dev({
+  root: projectFolder,
+  // Search and book are those of the last build.
+  outDir: usualOutput(values.content),
+  logLevel: 'error',
+  cacheDir: join(projectFolder, '.almanac', 'preview'),
+});
 console.log(
   `The preview is at http://localhost:${server.address.port}/  (Ctrl-C stops it). Drafts are shown and marked; this is not the site to upload.`,
 );

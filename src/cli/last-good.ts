@@ -20,11 +20,11 @@ import { dirname, join } from 'node:path';
 import { err, ok, type Result } from '../../shared/result.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
-import { projectFolder } from './paths.ts';
+import { clubIdIn } from './club-near.ts';
+import { lastGoodFolder as keptFolder } from './paths.ts';
 import { moveFolder, removeWork } from './swap.ts';
 import { withdrawnLineIn, withWithdrawnLine } from './withdrawn-line.ts';
 
-const keptFolder = join(projectFolder, '.almanac', 'last-good');
 const TEXT = /\.(?:mdx|yaml|csv|svg)$/;
 
 const placeOf = (content: string): string =>
@@ -54,13 +54,8 @@ export function keepCopy(content: string, copied: string): void {
 export function lastGoodOf(content: string): string | null {
   const held = join(placeOf(content), 'content');
   if (!existsSync(join(held, 'club.yaml'))) return null;
-  const [now, then] = [idIn(content), idIn(held)];
+  const [now, then] = [clubIdIn(content), clubIdIn(held)];
   return now === null || now === then ? held : null;
-}
-
-function idIn(folder: string): string | null {
-  const file = join(folder, 'club.yaml');
-  return existsSync(file) ? (/^id:[ \t]*["']?([a-z0-9-]+)/m.exec(readFileSync(file, 'utf8'))?.[1] ?? null) : null;
 }
 
 /** The replaced files, as paths inside the content folder. */

@@ -9,6 +9,8 @@ export type Build = (options: { content: string; out: string; base: string; quie
 export interface Opening {
   project: string;
   content: string;
+  /** The folder of the site. */
+  out: string;
   /** Called only when a build is needed, because loading Astro takes a moment. */
   loadBuild: () => Promise<Build>;
   /** Called with a line for the waiting person. */
@@ -17,8 +19,7 @@ export interface Opening {
 }
 
 /** @returns the served site, or null where the build found faults, which it has printed */
-export async function openAlmanac({ project, content, loadBuild, tell, port }: Opening): Promise<Served | null> {
-  const out = join(project, 'dist');
+export async function openAlmanac({ project, content, out, loadBuild, tell, port }: Opening): Promise<Served | null> {
   const record = join(project, '.almanac', 'start.txt');
   const source = sourceFingerprint(project, content);
   if (!existsSync(out) || textOf(record) !== stateOf(source, out)) {

@@ -19,6 +19,7 @@ function nounFor(takes: Exclude<Kind, 'flag'>): string {
   if (typeof takes !== 'string') return takes.join(' or ');
   return {
     folder: 'a folder',
+    output: 'a folder',
     file: 'a file',
     words: 'words in quotes',
     day: 'a day, as in 2026-05-01,',

@@ -1,7 +1,35 @@
-/* Checks the output folder before a build: which folders a site may replace, and which it never may. */
-import { accessSync, constants, existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
-import { join, resolve, sep } from 'node:path';
-import { projectFolder } from './paths.ts';
+/* Chooses and checks the output folder before a build: which folders a site may replace, and which it never may. */
+import { accessSync, constants, existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { dirname, join, resolve, sep } from 'node:path';
+import { err, ok, type Result } from '../../shared/result.ts';
+import { clubIdIn } from './club-near.ts';
+import { isInstalled, projectFolder } from './paths.ts';
+
+/** `dist` in the project. An installed package has no folder of the person's, so there it is beside the club's folder. */
+export const usualOutput = (content: string): string => join(isInstalled ? dirname(resolve(content)) : projectFolder, 'dist');
+
+/** The folder after --out. Without it the usual one, or a sentence where that holds another club's site. */
+export function chosenOutput(
+  { content, out }: { content: string; out?: string | undefined },
+  usual = usualOutput(content),
+): Result<string, string> {
+  if (out !== undefined) return ok(out);
+  const [other, club] = [clubOfSite(usual), clubIdIn(content)];
+  if (other === null || club === null || other === club) return ok(usual);
+  return err(
+    `${usual} holds the site of another club, ${other}. Write a folder for this one: --out ${join(dirname(usual), `site-${club}`)}. Nothing was written.`,
+  );
+}
+
+/** `id:` of the club whose site is in a folder. Null where there is none, or where an older release built it. */
+function clubOfSite(folder: string): string | null {
+  try {
+    const { club } = JSON.parse(readFileSync(join(folder, 'edition.json'), 'utf8')) as { club?: unknown };
+    return typeof club === 'string' ? club : null;
+  } catch {
+    return null;
+  }
+}
 
 /** Input folders of a build. A site in one of them would be input of the next build. */
 const READ = ['src', 'shared', 'public', 'tests', 'node_modules'].map((name) => join(projectFolder, name));

@@ -1,12 +1,17 @@
 // npm start [-- --content DIR]: builds the club where needed, serves it, and prints the address on one line.
+import { join } from 'node:path';
 import { argumentsOf } from './arguments.ts';
 import { openAlmanac } from './open-almanac.ts';
+import { chosenOutput } from './output-folder.ts';
 import { projectFolder } from './paths.ts';
 
 const { values } = argumentsOf('start');
+const chosen = chosenOutput(values);
 const served = await openAlmanac({
   project: projectFolder,
   content: values.content,
+  // Another club's site stays where it is.
+  out: chosen.ok ? chosen.value : join(projectFolder, '.almanac', 'started'),
   loadBuild: async () => (await import('./build.ts')).build,
   tell: (line) => console.error(line),
 });

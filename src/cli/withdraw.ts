@@ -16,7 +16,7 @@ import { argumentsOf } from './arguments.ts';
 import { build } from './build.ts';
 import { entryNamed } from './entry-named.ts';
 import { formerAddress } from './former-address.ts';
-import { refusal } from './output-folder.ts';
+import { chosenOutput, refusal } from './output-folder.ts';
 import { withdrawnLine, withdrawnLineIn, withWithdrawnLine } from './withdrawn-line.ts';
 
 const EXAMPLE = 'npm run withdraw -- articles/swarms "its second step can mislead"';
@@ -34,7 +34,10 @@ const named = entryNamed(
 );
 if (!named.ok) stop(named.reason, 1);
 const { collection, id, path } = named.value;
-const refused = refusal(values);
+const chosen = chosenOutput(values);
+if (!chosen.ok) stop(chosen.reason, 1);
+const out = chosen.value;
+const refused = refusal({ content: values.content, out });
 if (refused) stop(refused, 1);
 const file = join(values.content, path);
 // A page of a book is taken down by a file of the club's own that says only that.
@@ -51,11 +54,11 @@ if (folder.unreadDrafts.includes(path) || (entry && isDraft(entry)))
 
 const day = values.on ?? today(folder);
 const line = withdrawnLine(path, day, why);
-const former = formerAddress(values.out);
+const former = formerAddress(out);
 const begun = { base: values.base ?? former.base ?? '/', site: values.site ?? former.site };
 mkdirSync(dirname(file), { recursive: true });
 writeFileSync(file, isOfBook && path.endsWith('.mdx') ? `---\n${line}\n---\n` : withWithdrawnLine(path, bytes, line));
-if (!(await build({ content: values.content, out: values.out, ...begun, 'last-good': true }))) {
+if (!(await build({ content: values.content, out, ...begun, 'last-good': true }))) {
   if (isOfBook) rmSync(file);
   else writeFileSync(file, bytes);
   stop(`${path} is not withdrawn, and its file is as it was.`, 1);
@@ -70,10 +73,10 @@ console.log(
       : `Its file says so in one line, and is otherwise as it was. Take the line out when the entry may be read again.`,
     address === null
       ? 'Nothing names it any more; /withdrawn/ lists it with the reason.'
-      : existsSync(join(values.out, address, id, 'index.html'))
+      : existsSync(join(out, address, id, 'index.html'))
         ? `At ${address}${id}/ the reason and whom to ask stand now, and nothing leads there but /withdrawn/.`
         : `At ${address}${id}/ nothing stands now: the entry has faults, and no good state of it is known that could name it.`,
-    `Upload ${values.out} now.`,
+    `Upload ${out} now.`,
   ].join('\n'),
 );
 

@@ -9,12 +9,15 @@ import { mainWords, titleOf, type BuiltPage } from './built-pages.ts';
 export type Edition = { day: Day; fingerprint: string };
 
 export type EditionRecord = Edition & {
+  /** `id:` of club.yaml. Records of older releases have none. */
+  club?: string;
   /** By path below the base, in a fixed order. */
   pages: Record<string, { title: string; sha256: string }>;
 };
 
-export function editionRecord({ day, fingerprint }: Edition, pages: readonly BuiltPage[]): string {
+export function editionRecord({ day, fingerprint }: Edition, club: string, pages: readonly BuiltPage[]): string {
   const record: EditionRecord = {
+    club,
     day,
     fingerprint,
     pages: Object.fromEntries(

@@ -57,7 +57,7 @@ export async function writeOutputs({ site, base, address, edition, almanac, pict
     for (const sentence of movedUnsaid(former?.calendars.get(name) ?? '', readFileSync(join(site, name), 'utf8'))) say(sentence);
 
   // The book takes the pages' trees apart: what else reads them comes first.
-  const record = editionRecord(edition, published);
+  const record = editionRecord(edition, almanac.club.id, published);
   const book = makeBook({ pages, base, root, almanac, edition });
   write('handbook.html', book.html);
   write('handbook.epub', book.epub);

@@ -15,7 +15,7 @@ test('missing options have their defaults', () => {
     words: [],
     values: {
       content: join(projectFolder, 'content', 'demo-club'),
-      out: join(projectFolder, 'dist'),
+      out: undefined,
       base: '/',
       site: undefined,
       edition: undefined,

@@ -31,6 +31,7 @@ function standIn(succeeds = true) {
     const served = await openAlmanac({
       project: folder,
       content: join(folder, 'content/demo-club'),
+      out: join(folder, 'dist'),
       loadBuild: async () => build,
       tell: (line) => told.push(line),
       port: 0,
