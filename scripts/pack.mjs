@@ -20,7 +20,10 @@ export function releaseManifest({ scripts: _, devDependencies: __, ...manifest }
   return { ...manifest, engines: { node: '>=22.22' }, dependencies, optionalDependencies };
 }
 
-/** The paths that a release contains. */
+/**
+ * The paths that a release contains.
+ * @returns {string[]}
+ */
 export const releaseFiles = () =>
   JSON.parse(
     execFileSync(npm, ['pack', '--dry-run', '--json'], { cwd: project, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] }),

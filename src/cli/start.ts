@@ -2,16 +2,17 @@
 import { join } from 'node:path';
 import { argumentsOf } from './arguments.ts';
 import { openAlmanac } from './open-almanac.ts';
-import { chosenOutput } from './output-folder.ts';
+import { chosenOutput, refusal } from './output-folder.ts';
 import { projectFolder } from './paths.ts';
 
 const { values } = argumentsOf('start');
+// Another club's site stays where it is.
 const chosen = chosenOutput(values);
+const mayReplace = chosen.ok && refusal({ content: values.content, out: chosen.value }) === null;
 const served = await openAlmanac({
   project: projectFolder,
   content: values.content,
-  // Another club's site stays where it is.
-  out: chosen.ok ? chosen.value : join(projectFolder, '.almanac', 'started'),
+  out: mayReplace ? chosen.value : join(projectFolder, '.almanac', 'started'),
   loadBuild: async () => (await import('./build.ts')).build,
   tell: (line) => console.error(line),
 });

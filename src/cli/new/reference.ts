@@ -245,7 +245,12 @@ function commandsPart(): string[] {
   const rows = Object.entries(commands).flatMap(([name, { words, options }]: [string, Command]) => {
     const line = `\`npm ${name === 'start' || name === 'test' ? '' : 'run '}${name}${words.length > 0 ? ` -- ${words.join(' ')}` : ''}\``;
     const settings = Object.entries(options).map(([key, { takes, what, otherwise }]) => {
-      const value = typeof takes === 'object' ? ` ${takes.join(' or ')}` : takes === 'flag' ? '' : ` ${takes === 'output' ? 'FOLDER' : takes.toUpperCase()}`;
+      const value =
+        typeof takes === 'object'
+          ? ` ${takes.join(' or ')}`
+          : takes === 'flag'
+            ? ''
+            : ` ${takes === 'output' ? 'FOLDER' : takes.toUpperCase()}`;
       return `\`--${key}${value}\` (${what}${otherwise ? `; otherwise \`${otherwise}\`` : ''})`;
     });
     return [`| ${line} | ${settings.join('<br>') || 'none'} |`];

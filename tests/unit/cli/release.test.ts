@@ -122,7 +122,12 @@ test('without --out, the site of another club is not replaced', () => {
     assert.deepEqual(chosen(), ok(usual), own);
   }
   put(join(usual, 'edition.json'), '{"club":"two"}');
-  assert.deepEqual(chosen(), err(`${usual} holds the site of another club, two. Write a folder for this one: --out ${join(place, 'site-one')}. Nothing was written.`));
+  assert.deepEqual(
+    chosen(),
+    err(
+      `${usual} holds the site of another club, two. Write a folder for this one: --out ${join(place, 'site-one')}. Nothing was written.`,
+    ),
+  );
   assert.deepEqual(chosen(usual), ok(usual), 'the person named it');
   assert.ok(!existsSync(join(place, 'site-one')) && readFileSync(join(usual, 'edition.json'), 'utf8') === '{"club":"two"}');
 });
