@@ -33,6 +33,8 @@ for (const { case: name, given, expect, from } of coloniesToSample) {
     const found = await sheet.values();
     assert.deepEqual([found['colonies-to-sample-least'], found['colonies-to-sample-most']], [String(expect.least), String(expect.most)]);
     assert.equal(found['bees-needed'], '299');
+    const shown = `${await sheet.words('colonies-to-sample-least')} ${await sheet.words('colonies-to-sample-most')}`.trim();
+    assert.equal(shown, expect.least === expect.most ? String(expect.least) : `${expect.least} to ${expect.most}`);
   });
 }
 
@@ -56,6 +58,7 @@ test('sampling plan: a sample larger than a colony should give is pointed out', 
     await sheet.page.locator('[data-text="samples"]').innerText(),
     /^More than a colony should give: take no more than 600\. .* take a usual sample of 300 now and another in two weeks\.$/,
   );
+  assert.equal(await sheet.words('bees-needed'), 'over 600 bees.');
   assert.equal(await sheet.said(), 'That would take over 600 bees of one colony: more than it should give.');
   const cells = sheet.page.locator('[data-part="example"] td data');
   const told = await cells.evaluateAll((all) => all.map((cell) => [Number((cell as HTMLDataElement).value), cell.textContent] as const));

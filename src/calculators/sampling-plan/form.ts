@@ -21,7 +21,7 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
     const planned = planSampling(asked, figures);
     if (!planned.ok) return [faultOf(planned.reason, form)];
     const plan = planned.value;
-    put(result, 'bees-needed', words.beesWords(plan.beesNeeded), plan.beesNeeded);
+    put(result, 'bees-needed', words.neededWords(plan, figures), plan.beesNeeded);
     show(result, 'samples', words.samplesWords(plan, figures));
     put(result, 'missed-chance', words.missedWords(plan.missedPercent, asked), plan.missedPercent);
     const { coloniesLeast: least, coloniesMost: most } = plan;
@@ -29,7 +29,7 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
     put(
       result,
       'colonies-to-sample-most',
-      most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : `to ${words.whole(most)}`,
+      most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : most === least ? '' : `to ${words.whole(most)}`,
       most,
     );
     draw(result.querySelector('svg')!, drawPlan(asked, plan));

@@ -12,9 +12,12 @@ export function headline({ beesNeeded, coloniesLeast: least, coloniesMost: most 
   return `Look at ${beesWords(beesNeeded)} from each of ${least === most ? whole(most) : `${whole(least)} to ${whole(most)}`} colonies.`;
 }
 
-/** A cell of the table. No colony is asked for more than it should give. */
+/** The number alone. No colony is asked for more than it should give. */
 export const cellWords = ({ beesNeeded }: Plan, { mostBees }: SamplingFigures): string =>
   beesNeeded > mostBees ? `over ${whole(mostBees)}` : whole(beesNeeded);
+
+export const neededWords = (plan: Plan, figures: SamplingFigures): string =>
+  plan.beesNeeded > figures.mostBees ? `${cellWords(plan, figures)} bees.` : beesWords(plan.beesNeeded);
 
 /** The requested certainty in a sentence. */
 export function askedWords({ share, certainty, colonies }: Asked): string {
