@@ -38,7 +38,7 @@ const formic = { from: 'British leaflet of formic strips, Vm 40476/4000: daytime
 const nights = { from: "the maker's European guide of 23 September 2014: the limits are of outside daytime highs", basis: 'derived' } as const;
 const amitraz = { from: 'full registration of amitraz strips, 11 March 2013, EPA Reg. No. 87243-1: 42 days, 56 at most, boxes back 14 days after', basis: 'derived' } as const;
 const thymol = { from: 'Belgian leaflet of thymol wafers: not where the highest temperature of the day is above 30 C', basis: 'derived' } as const;
-const mean = { from: 'summary of the label of thymol wafers: works less where the average falls under 15 C', basis: 'derived' } as const;
+const mean = { from: 'Austrian leaflet of thymol wafers (2014): may work too little where the average is under 15 C', basis: 'derived' } as const;
 const oxalic = { from: 'Gregorc and Planinc 2001, Apidologie 32:333: 39 to 52 % with brood, 99 % without; no label read forbids brood', basis: 'derived' } as const;
 const rule = { from: 'the written rules of judgement', basis: 'rule' } as const;
 
