@@ -102,6 +102,8 @@ function onPage(fragment: string, names: Set<string>, where: string): Wrong | nu
   };
 }
 
+const FILE = /\.(?:pdf|docx?|odt|xlsx?|ods|csv|txt|rtf|zip|ics|epub|jpe?g|png|gif|webp|heic|svg)$/i;
+
 /** `varroa.mdx`, `../pests/varroa`: the page that the author may mean. */
 function relative(url: string, { known }: Addresses): Wrong {
   const name = plain(url)
@@ -112,6 +114,11 @@ function relative(url: string, { known }: Addresses): Wrong {
     .at(-1)!;
   const same = [...known.keys()].filter((address) => address.endsWith(`/${name}/`));
   const host = /^[\w-]+(?:\.[\w-]+)+(?:\/|$)/.test(url) && !/\.(?:mdx?|html?|yaml)$/i.test(url);
+  if (FILE.test(url))
+    return {
+      found: `"${url}", a file that is not part of the almanac`,
+      write: `a whole address where it can be fetched, such as https://example.org/${url.split('/').at(-1)}`,
+    };
   return {
     found: `"${url}", which does not begin with a slash`,
     write: same[0] && name ? `"${same[0]}"` : host ? `"https://${url}"` : 'the whole address from the first slash, such as /pests/varroa/',
@@ -125,11 +132,14 @@ function near(address: string, known: Map<string, unknown>): string {
     .replace(/\.(?:mdx?|html?)\/$/, '/')
     .replace(/\/index\/$/, '/');
   if (known.has(lower)) return `"${lower}"`;
-  const last = lower.split('/').at(-2)!;
-  const same = [...known.keys()].find((each) => last !== '' && each.endsWith(`/${last}/`));
-  const suggestion = same ?? nearestName(lower, known.keys());
-  return suggestion ? `"${suggestion}"` : 'the address of a page that is there';
+  // Compares the last name alone. With its folder, a short name such as "swarms" would be near "stings".
+  const named = new Map([...known.keys()].map((each) => [lastName(each), each]));
+  const last = lastName(lower);
+  const name = named.has(last) ? last : nearestName(last, named.keys());
+  return last !== '' && name ? `"${named.get(name)}"` : 'the address of a page that is there';
 }
+
+const lastName = (address: string): string => address.split('/').at(-2) ?? '';
 
 /** `name=value&name=value`, as the calculators write it. */
 const VALUES = /^[a-z][a-z0-9-]*=[^&=\s]*(?:&[a-z][a-z0-9-]*=[^&=\s]*)*$/;
