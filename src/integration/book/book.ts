@@ -7,7 +7,7 @@ import { chaptersOf } from './chapters.ts';
 import { epub } from './epub.ts';
 import { oneFile } from './one-file.ts';
 import { partsOf } from './order.ts';
-import { bookStyles, classesIn, oneFileStyles } from './style-sheets.ts';
+import { classesIn, oneFileStyles } from './style-sheets.ts';
 
 export type BookOf = {
   pages: readonly BuiltPage[];
@@ -28,7 +28,7 @@ export type Book = {
 /** Makes both files. The pages contain no drafts and no withdrawn entries, so neither do the books. */
 export function makeBook({ pages, base, root, almanac: { club, seasons, sources: listed }, edition }: BookOf): Book {
   const parts = partsOf(pages, base);
-  const classes = classesIn(bookStyles() + oneFileStyles());
+  const classes = classesIn(oneFileStyles());
   const { chapters, sources } = chaptersOf(parts, {
     base,
     root,

@@ -13,7 +13,7 @@ import { editionWords, titleLeaf, unwellLine, type Front } from './front.ts';
 import { inOrder, type Leaf, type Part } from './order.ts';
 import { all, isOf } from '../find.ts';
 import type { Listed } from './sources.ts';
-import { bookStyles, oneFileStyles } from './style-sheets.ts';
+import { oneFileStyles } from './style-sheets.ts';
 
 export type Bound = {
   front: Front;
@@ -73,7 +73,7 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
       ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name)),
     ]),
   ];
-  const styles = `${bookStyles()}${oneFileStyles()}${footOfSheets(front, unwell())}`;
+  const styles = `${oneFileStyles()}${footOfSheets(front, unwell())}`;
   const policy = `default-src 'none'; style-src ${hashOf(styles)}; base-uri 'none'; form-action 'none'`;
   const html = [
     `<!DOCTYPE html>\n<html lang="${club.language}">\n<head>\n<meta charset="utf-8">\n<meta http-equiv="Content-Security-Policy" content="${policy}">\n<meta name="viewport" content="width=device-width, initial-scale=1">`,

@@ -1,4 +1,4 @@
-/* Style sheets of the two books, and the classes in them. A chapter keeps no other classes. */
+/* Style sheets of the two books, and the classes in them. A chapter keeps no other classes. The single file begins with the site's own. */
 import { readFileSync } from 'node:fs';
 
 const read = (name: string): string =>
@@ -10,8 +10,14 @@ const read = (name: string): string =>
 
 /** Styles of both books. */
 export const bookStyles = (): string => read('book.css');
-/** Styles of the single file for screen and print. */
-export const oneFileStyles = (): string => read('one-file.css');
+/** Styles of the single file for screen and print, with those of the book. */
+export const oneFileStyles = (): string => `${tokens()}${read('../../styles/text.css')}${bookStyles()}${read('one-file.css')}`;
+
+/** The site's tokens. A single file has no form to choose, so the colours of the night are those of a system that is dark. */
+const tokens = (): string =>
+  read('../../styles/tokens.css')
+    .replace(/:root\[data-light='night'\](\{[^}]*\})/, '@media (prefers-color-scheme:dark){:root$1}')
+    .replace(/:root\[[^\]]*\]\{[^}]*\}/g, '');
 
 /** Classes in selectors. `.5rem` and `example.org` are none. */
 export const classesIn = (styles: string): Set<string> =>
