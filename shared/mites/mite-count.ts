@@ -63,14 +63,14 @@ export function judgeMiteCount(input: MiteCountInput): Result<MiteCount, SampleR
 }
 
 function judgeColony(sample: MiteSample, rate: MiteRate, input: MiteCountInput): ColonyResult {
-  const judged = {
+  const result = {
     ...sample,
     ...rate,
     ...judge(rate, input.levelPer100),
     atOnce: input.atOncePer100 !== undefined && rate.per100 >= input.atOncePer100,
   };
-  if (judged.verdict !== 'unsure' || judged.onlyCorrected || input.levelPer100 === undefined) return judged;
-  return { ...judged, beesToSettle: beesToSettle(sample, input.levelPer100, input.mostBees) ?? 'too-many' };
+  if (result.verdict !== 'unsure' || result.onlyCorrected || input.levelPer100 === undefined) return result;
+  return { ...result, beesToSettle: beesToSettle(sample, input.levelPer100, input.mostBees) ?? 'too-many' };
 }
 
 function judgeApiary({ samples, recoveryPercent, levelPer100 }: MiteCountInput): (ApiaryRate & Judgement) | undefined {

@@ -5,14 +5,14 @@
  */
 export type Verdict = 'below' | 'unsure' | 'act';
 
-export type Judged = {
+export type Judgement = {
   readonly per100: number;
   /** Absent where there is no range. */
   readonly highPer100?: number;
   readonly per100Corrected?: number;
 };
 
-export function verdictOf(rate: Judged, levelPer100: number): Verdict {
+export function verdictOf(rate: Judgement, levelPer100: number): Verdict {
   if (!(levelPer100 > 0)) throw new RangeError(`verdictOf: needs a level over 0, got ${levelPer100}`);
   if (rate.per100 >= levelPer100) return 'act';
   if (rate.highPer100 !== undefined && rate.highPer100 >= levelPer100) return 'unsure';
@@ -20,7 +20,7 @@ export function verdictOf(rate: Judged, levelPer100: number): Verdict {
 }
 
 /** The counted rate and its range are below the level, but the corrected rate is not. */
-export function isOnlyCorrected(rate: Judged, levelPer100: number): boolean {
+export function isOnlyCorrected(rate: Judgement, levelPer100: number): boolean {
   const counted = Math.max(rate.per100, rate.highPer100 ?? 0);
   return counted < levelPer100 && (rate.per100Corrected ?? 0) >= levelPer100;
 }

@@ -144,11 +144,8 @@ function fromTemperature({ passing }: AnchorRule, { climate, figures }: PlaceGiv
   const degreesC = passing && figures[passing.figure];
   const doubt = passing?.figure === 'freezeC' ? figures.doubt?.days : figures.crossingDays;
   if (!passing || !climate || typeof degreesC !== 'number' || typeof doubt !== 'number') return undefined;
-  const passed = crossings(
-    dailyFromMonthly(passing.of === 'minimum' ? climate.normalsC.minByMonth : climate.normalsC.maxByMonth),
-    degreesC,
-  );
-  return passed.ok ? dated(spanAround(passed.value[passing.way], doubt), { kind: 'temperature', degreesC }) : undefined;
+  const found = crossings(dailyFromMonthly(passing.of === 'minimum' ? climate.normalsC.minByMonth : climate.normalsC.maxByMonth), degreesC);
+  return found.ok ? dated(spanAround(found.value[passing.way], doubt), { kind: 'temperature', degreesC }) : undefined;
 }
 
 function fromOther({ half }: AnchorRule, id: AnchorId, { like }: PlaceGiven): AnchorDate | undefined {

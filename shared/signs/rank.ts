@@ -51,10 +51,10 @@ export type Ranking = {
 const mostToLookFor = 3;
 
 export function rankSigns(picked: Picked, troubles: readonly Trouble[]): Ranking {
-  const judged = troubles
+  const ranked = troubles
     .map((trouble) => ({ trouble, candidate: judge(picked, trouble) }))
     .filter(({ candidate }) => candidate.fits.length > 0);
-  const named = judged.filter(({ trouble, candidate }) => trouble.mustReport || candidate.points > 0);
+  const named = ranked.filter(({ trouble, candidate }) => trouble.mustReport || candidate.points > 0);
   const ordered = [...named].sort(
     (a, b) =>
       Number(b.trouble.mustReport) - Number(a.trouble.mustReport) ||
@@ -63,7 +63,7 @@ export function rankSigns(picked: Picked, troubles: readonly Trouble[]): Ranking
   );
   return {
     candidates: ordered.map(({ candidate }) => candidate),
-    fitLittle: judged.filter((each) => !named.includes(each)).map(({ trouble }) => trouble.id),
+    fitLittle: ranked.filter((each) => !named.includes(each)).map(({ trouble }) => trouble.id),
     outcome: outcomeOf(
       picked,
       named.map(({ trouble }) => trouble),

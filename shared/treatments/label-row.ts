@@ -78,9 +78,9 @@ type PoorRule = 'poor-with-brood' | 'poor-cold' | 'poor-warm';
 export type TreatmentRule = AskRule | OutRule | LeftRule | PoorRule;
 
 /** The deciding rule comes first. The other rules apply too. */
-export type Judged = { readonly state: TreatmentState; readonly rules: readonly TreatmentRule[] };
+export type Judgement = { readonly state: TreatmentState; readonly rules: readonly TreatmentRule[] };
 
-export function judgeRow(row: LabelRow, planned: Planned, today: Day): Judged {
+export function judgeRow(row: LabelRow, planned: Planned, today: Day): Judgement {
   const ask = mustAsk(row, planned, today);
   const out = ruledOut(row, planned);
   const left = leftToLabel(row, planned);
@@ -91,7 +91,7 @@ export function judgeRow(row: LabelRow, planned: Planned, today: Day): Judged {
 }
 
 /** Where only the registration is known: the club has no row for the place. */
-export function judgeWithoutRow({ registered }: Pick<Planned, 'registered'>): Judged {
+export function judgeWithoutRow({ registered }: Pick<Planned, 'registered'>): Judgement {
   return { state: 'ask', rules: [...registration(registered), 'other-place'] };
 }
 

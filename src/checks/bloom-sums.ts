@@ -3,7 +3,7 @@ import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Forage } from '../schemas/forage.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, type Message } from './place.ts';
 
 /** Bases in use lie between freezing and mild. A number outside belongs to the other scale. */
@@ -13,12 +13,12 @@ export const bloomSumFaults = (club: ValidEntries): Diagnostic[] =>
   club.of.forage.flatMap((entry) => (entry.data.bloom ? sumFaults(entry, entry.data.bloom, club.club?.data.hemisphere) : []));
 
 function sumFaults(
-  entry: SoundEntry<Forage>,
+  entry: ValidEntry<Forage>,
   bloom: NonNullable<Forage['bloom']>,
   hemisphere: Club['hemisphere'] | undefined,
 ): Diagnostic[] {
-  const at = (field: string, said: Omit<Message, 'rule' | 'field'> | null): Diagnostic[] =>
-    said ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...said })] : [];
+  const at = (field: string, message: Omit<Message, 'rule' | 'field'> | null): Diagnostic[] =>
+    message ? [atField(entry, ['bloom', field], { rule: 'bloom', field: `bloom, ${field}`, ...message })] : [];
   return [
     ...at('degree-days', bloom['degree-days'] > 0 ? null : { found: String(bloom['degree-days']), write: 'a sum over 0' }),
     ...at('base', baseSaid(bloom)),

@@ -36,7 +36,7 @@ export function bookFaults(folder: Folder): Diagnostic[] {
   ];
 }
 
-const said = (entry: Entry, path: PropertyKey[], found: string, write: string): Diagnostic =>
+const faultIn = (entry: Entry, path: PropertyKey[], found: string, write: string): Diagnostic =>
   atField(entry, path, { rule: 'book', field: fieldName(path), found, write });
 
 const fieldOf = (entry: Entry, name: string): unknown => (entry.fields.value as Record<string, unknown> | null | undefined)?.[name];
@@ -54,7 +54,7 @@ function idFaults({ directory, book, books }: Folder): Diagnostic[] {
     if (!entry || typeof id !== 'string' || id === name) return [];
     const isTwin = booksIn(booksFolder()).some((each) => each.id === id);
     return [
-      said(entry, ['id'], isTwin ? `"${id}", which books/${id} has too` : `"${id}", while its folder is called "${name}"`, `"${name}"`),
+      faultIn(entry, ['id'], isTwin ? `"${id}", which books/${id} has too` : `"${id}", while its folder is called "${name}"`, `"${name}"`),
     ];
   });
 }
@@ -65,14 +65,14 @@ function namedFaults(club: Entry): Diagnostic[] {
   const known = booksIn(booksFolder()).map(({ id }) => id);
   const faults = named.flatMap((id, index) => {
     if (typeof id !== 'string') return [];
-    if (named.indexOf(id) !== index) return [said(club, ['books', index], `"${id}" twice`, 'it once')];
+    if (named.indexOf(id) !== index) return [faultIn(club, ['books', index], `"${id}" twice`, 'it once')];
     if (known.includes(id)) return [];
     const near = nearestName(id, known);
-    return [said(club, ['books', index], `"${id}", a book that does not exist`, near ? `"${near}"` : `one of: ${known.join(', ')}`)];
+    return [faultIn(club, ['books', index], `"${id}", a book that does not exist`, near ? `"${near}"` : `one of: ${known.join(', ')}`)];
   });
   if (fieldOf(club, 'books') !== undefined && fieldOf(club, 'land') === undefined)
     faults.push(
-      said(
+      faultIn(
         club,
         ['books'],
         'books without "land:"',
@@ -86,7 +86,7 @@ function namedFaults(club: Entry): Diagnostic[] {
 function leftOutFaults({ books, files }: Folder, club: Entry): Diagnostic[] {
   const names = new Set(books.flatMap(({ entries }) => entries.map(nameOf)));
   return listIn(club, 'leaves-out').flatMap((name, index) => {
-    const at = (found: string, write: string): Diagnostic[] => [said(club, ['leaves-out', index], found, write)];
+    const at = (found: string, write: string): Diagnostic[] => [faultIn(club, ['leaves-out', index], found, write)];
     if (typeof name !== 'string') return [];
     if (books.length > 0 && /^cautions(?:\/|$)/.test(name))
       return at(`"${name}", which the pages of the books need`, 'nothing; to change a caution, write your own under the same name');
@@ -111,7 +111,7 @@ function inspectorFaults({ books }: Folder, club: Entry): Diagnostic[] {
   const stands = typeof standIns === 'object' && standIns !== null && 'inspector' in standIns;
   if (books.length === 0 || stands || dutiesOf(club).includes('inspector')) return [];
   return [
-    said(
+    faultIn(
       club,
       ['contacts'],
       'no contact with the duty "inspector"',
@@ -126,11 +126,11 @@ function standInFaults(club: Entry): Diagnostic[] {
   const duties = dutiesOf(club);
   return Object.entries(held as Record<string, unknown>).flatMap(([duty, other]) => {
     if (duties.includes(duty))
-      return [said(club, ['stands-in', duty], `"${duty}", a duty that a contact has`, 'nothing, or a duty that nobody has')];
+      return [faultIn(club, ['stands-in', duty], `"${duty}", a duty that a contact has`, 'nothing, or a duty that nobody has')];
     if (typeof other !== 'string' || duties.includes(other)) return [];
     const near = nearestName(other, duties);
     return [
-      said(
+      faultIn(
         club,
         ['stands-in', duty],
         `"${other}", a duty that no contact in club.yaml has`,
@@ -208,7 +208,7 @@ function claimFaults({ claims, entries }: Folder): Diagnostic[] {
     if (typeof what !== 'string' || names.has(what)) return [];
     const renamed = renamedTo(what, { entries });
     return [
-      said(
+      faultIn(
         claims,
         ['rows', index, 'what'],
         `"${what}", which is no entry of this almanac`,
@@ -228,7 +228,7 @@ function neverFaults({ entries }: Folder): Diagnostic[] {
   return NEVER.flatMap(([collection, field, why]) =>
     entries
       .filter((entry) => entry.collection === collection && entry.book === undefined && fieldOf(entry, field) !== undefined)
-      .map((entry) => said(entry, [field], `${why}, in a book`, "it in a club's own file")),
+      .map((entry) => faultIn(entry, [field], `${why}, in a book`, "it in a club's own file")),
   );
 }
 

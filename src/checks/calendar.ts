@@ -3,13 +3,13 @@ import { anchorsIn, readWhen } from '../../shared/season/when.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, walk } from '../source/prose.ts';
 import type { District } from '../schemas/as-season.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, atNode, isPage, type Message } from './place.ts';
 import { districtsIn, undated } from './season.ts';
 
 export function calendarFaults(club: ValidEntries): Diagnostic[] {
   const districts = districtsIn(club);
-  const field = (entry: SoundEntry, text: string, startsFrom?: string): Diagnostic[] =>
+  const field = (entry: ValidEntry, text: string, startsFrom?: string): Diagnostic[] =>
     fieldFault(entry, text, { startsFrom, isList: entry.collection === 'checklists', districts });
   return [
     ...club.of.bulletins.flatMap((entry) => field(entry, entry.data.when)),
@@ -24,12 +24,12 @@ export function calendarFaults(club: ValidEntries): Diagnostic[] {
 /** The events that a `when` may count from, by its place in the content. */
 type Around = { startsFrom: string | undefined; isList: boolean; districts: readonly District[] };
 
-function fieldFault(entry: SoundEntry, text: string, around: Around): Diagnostic[] {
+function fieldFault(entry: ValidEntry, text: string, around: Around): Diagnostic[] {
   const message = wrongWhen(text, around);
   return message ? [atField(entry, ['when'], message)] : [];
 }
 
-function taskFaults(entry: SoundEntry, around: Around): Diagnostic[] {
+function taskFaults(entry: ValidEntry, around: Around): Diagnostic[] {
   if (!isPage(entry)) return [];
   return [...walk(entry.tree)].flatMap((node) => {
     const when = isTag(node) && node.name === 'Task' ? attribute(node, 'when') : undefined;

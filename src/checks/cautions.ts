@@ -7,11 +7,11 @@ import { plainText } from '../source/prose.ts';
 import { HAZARDS, type Caution } from '../schemas/cautions.ts';
 import { HAZARDS_OF, OWN_WORK, TREATMENT_WORK, type Hazard, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';
-import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
+import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
-type Working = SoundEntry<{ yard: boolean; work?: Work[] | undefined }>;
+type Working = ValidEntry<{ yard: boolean; work?: Work[] | undefined }>;
 
 export function cautionFaults(club: ValidEntries): Diagnostic[] {
   const pages: Working[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
@@ -23,11 +23,11 @@ export function cautionFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-type Call = { entry: SoundEntry; path: PropertyKey[]; word: string; hazard: Hazard };
+type Call = { entry: ValidEntry; path: PropertyKey[]; word: string; hazard: Hazard };
 
 /** Every hazard that published content brings: from the work of a page, and from a label row. */
 function callsOf(club: ValidEntries, pages: Working[]): Call[] {
-  const call = (entry: SoundEntry, path: PropertyKey[], word: string, work: Work): Call[] =>
+  const call = (entry: ValidEntry, path: PropertyKey[], word: string, work: Work): Call[] =>
     HAZARDS_OF[work].map((hazard) => ({ entry, path, word, hazard }));
   return [
     ...pages.filter(isShown).flatMap((entry) => (entry.data.work ?? []).flatMap((work, index) => call(entry, ['work', index], work, work))),
@@ -64,14 +64,14 @@ function missingFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
 }
 
 const withdrawnIn = (club: ValidEntries): Set<string> => new Set(club.of.cautions.filter(isWithdrawn).map(({ id }) => id));
-const isShown = (entry: SoundEntry): boolean => !isDraft(entry) && !isWithdrawn(entry);
+const isShown = (entry: ValidEntry): boolean => !isDraft(entry) && !isWithdrawn(entry);
 
 /** The almanac's own pages need cautions in every club. Those that a content page needs are reported at that page. */
 function ownFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
   if (!club.club) return [];
-  const told = new Set(callsOf(club, pages).map(({ hazard }) => hazard));
+  const called = new Set(callsOf(club, pages).map(({ hazard }) => hazard));
   const missing = [...new Set(OWN_WORK.flatMap((work) => HAZARDS_OF[work]))].filter(
-    (hazard) => !told.has(hazard) && (!club.ids.cautions.has(hazard) || withdrawnIn(club).has(hazard)),
+    (hazard) => !called.has(hazard) && (!club.ids.cautions.has(hazard) || withdrawnIn(club).has(hazard)),
   );
   return missing.map((hazard) => ({
     path: `cautions/${hazard}.yaml`,
@@ -157,7 +157,7 @@ const stepsIn = (nodes: Page['tree']['children']): Page['tree']['children'] =>
     .filter((node) => node.type !== 'heading' && !/^(?:Do not|Never)\b/.test(plainText(node)));
 
 /** Checks a caution's own fields: one known hazard, one of our three headings, and few enough words. */
-function boxFaults(entry: SoundEntry<Caution>): Diagnostic[] {
+function boxFaults(entry: ValidEntry<Caution>): Diagnostic[] {
   const { heading, calls, line, gravity } = entry.data;
   const faults: Diagnostic[] = [];
   if (!(HAZARDS as readonly string[]).includes(entry.id)) {

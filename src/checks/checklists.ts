@@ -5,7 +5,7 @@ import { calendarNames } from '../../shared/packages/calendar-names.ts';
 import { attribute, type TagNode } from '../source/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atBody, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 import { stepsOf, type Step } from './steps.ts';
@@ -152,7 +152,7 @@ function shortFaults(page: Page, steps: Step[]): Diagnostic[] {
   });
 }
 
-function lengthFaults(entry: SoundEntry<Checklist>): Diagnostic[] {
+function lengthFaults(entry: ValidEntry<Checklist>): Diagnostic[] {
   if (!isPage(entry) || entry.data.exception !== undefined) return [];
   return stepsOf(entry).flatMap(({ item, words, pause, place }): Diagnostic[] => {
     const count = words.split(' ').filter(Boolean).length;

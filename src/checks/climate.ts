@@ -9,12 +9,12 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { climateGiven, dayOfYear } from '../schemas/as-season.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField } from './place.ts';
 
 /** A climate of the club or of a district, with its position. */
-type Written = { entry: SoundEntry<Club>; path: PropertyKey[]; climate: ClimateFields; hemisphere: Club['hemisphere'] };
+type Written = { entry: ValidEntry<Club>; path: PropertyKey[]; climate: ClimateFields; hemisphere: Club['hemisphere'] };
 
 export function climateFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;

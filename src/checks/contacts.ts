@@ -1,7 +1,7 @@
 /* Checks the contacts of club.yaml: no number of a person without consent, and no duty twice for one place. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, type Message } from './place.ts';
 
@@ -17,10 +17,10 @@ export function contactFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, said: Omit<Message, 'rule' | 'field'>): Diagnostic =>
-  atField(entry, path, { rule: 'contact', field, ...said });
+const at = (entry: ValidEntry, path: PropertyKey[], field: string, message: Omit<Message, 'rule' | 'field'>): Diagnostic =>
+  atField(entry, path, { rule: 'contact', field, ...message });
 
-function consentFaults(entry: SoundEntry, contact: Contact, index: number): Diagnostic[] {
+function consentFaults(entry: ValidEntry, contact: Contact, index: number): Diagnostic[] {
   const name = `contacts ${index + 1}`;
   const { agreed, until } = contact;
   if (contact['public-office'] === true) return [];
@@ -57,7 +57,7 @@ export function consentHints({ club }: ValidEntries, edition: string): Diagnosti
   );
 }
 
-function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): Diagnostic[] {
+function twinFaults(entry: ValidEntry<Club>, contact: Contact, index: number): Diagnostic[] {
   const first = entry.data.contacts.findIndex((other) => other.duty === contact.duty && other.district === contact.district);
   if (first === index) return [];
   return [
@@ -69,7 +69,7 @@ function twinFaults(entry: SoundEntry<Club>, contact: Contact, index: number): D
 }
 
 /** Each district has its own name, the first is the main one, and a contact's district is one of them. */
-function districtFaults(entry: SoundEntry<Club>): Diagnostic[] {
+function districtFaults(entry: ValidEntry<Club>): Diagnostic[] {
   const ids = entry.data.districts.map(({ id }) => id);
   const doubled = ids.flatMap((id, index) =>
     ids.indexOf(id) === index
@@ -100,7 +100,7 @@ function districtFaults(entry: SoundEntry<Club>): Diagnostic[] {
 }
 
 /** The published source of an emergency number must exist, because the page shows it. */
-function sourceFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[] {
+function sourceFaults(club: ValidEntries, entry: ValidEntry<Club>): Diagnostic[] {
   return (['emergency', 'poison'] as const).flatMap((line) => {
     const source = entry.data[line]?.source;
     if (source === undefined || club.ids.sources.has(source)) return [];
@@ -120,7 +120,7 @@ function sourceFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[]
 const STORY_PHONE = /555[ -]?01\d\d$/;
 const NOBODY = /[@./]example\.(?:org|com|net)\b/i;
 
-function placeholderFaults(entry: SoundEntry<Club>): Diagnostic[] {
+function placeholderFaults(entry: ValidEntry<Club>): Diagnostic[] {
   if (entry.data.demonstration) return [];
   const write = 'the real one, or "demonstration: true"';
   const found = (value: string): string => `"${value}", a placeholder in a club that is no demonstration`;
@@ -138,7 +138,7 @@ function placeholderFaults(entry: SoundEntry<Club>): Diagnostic[] {
 }
 
 /** Reports that the law requires go to an office, not to a member. */
-function lawFaults(club: ValidEntries, entry: SoundEntry<Club>): Diagnostic[] {
+function lawFaults(club: ValidEntries, entry: ValidEntry<Club>): Diagnostic[] {
   const offices = new Set(entry.data.contacts.filter((contact) => contact['public-office'] === true).map(({ duty }) => duty));
   const known = new Set(entry.data.contacts.map(({ duty }) => duty));
   return club.of.bulletins.flatMap((page) =>

@@ -28,8 +28,8 @@ export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []):
     ...unreadable.filter(isPublished),
   ];
   // The whole folder gives the message "a draft, which is not shown" where the other gives "which is not there".
-  const said = new Map(all.map((fault) => [placeOf(fault), fault]));
-  const faults = stops.flatMap((fault) => said.get(placeOf(fault)) ?? (fault.rule === 'missing-folder' ? [] : [fault]));
+  const byPlace = new Map(all.map((fault) => [placeOf(fault), fault]));
+  const faults = stops.flatMap((fault) => byPlace.get(placeOf(fault)) ?? (fault.rule === 'missing-folder' ? [] : [fault]));
   return { faults: inReadingOrder(faults), drafts: all.filter((fault) => !faults.includes(fault)) };
 }
 

@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { readDrawing, shapesOf, type Shape } from '../source/drawing.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 
 /** A larger file would slow down every page that shows it. */
@@ -30,9 +30,9 @@ export function drawingFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-const linesOf = (entry: SoundEntry): string => `drawings/${entry.id}.svg`;
+const linesOf = (entry: ValidEntry): string => `drawings/${entry.id}.svg`;
 
-function linesFaults(entry: SoundEntry<Drawing>): Diagnostic[] {
+function linesFaults(entry: ValidEntry<Drawing>): Diagnostic[] {
   const path = linesOf(entry);
   const bytes = Buffer.byteLength(entry.body);
   if (bytes > MOST_BYTES)
@@ -64,7 +64,7 @@ function letteringFaults(path: string, root: Shape, width: number): Diagnostic[]
 }
 
 /** The numbers in the SVG match the list of parts, each at least once. */
-function numberFaults(entry: SoundEntry<Drawing>, numbers: readonly string[]): Diagnostic[] {
+function numberFaults(entry: ValidEntry<Drawing>, numbers: readonly string[]): Diagnostic[] {
   const parts = entry.data.parts ?? [];
   const known = parts.map((_, index) => String(index + 1));
   const strange = numbers.find((each) => !known.includes(each));

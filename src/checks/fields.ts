@@ -47,13 +47,13 @@ type Of = {
 };
 
 /** An entry whose fields match its schema. */
-export type SoundEntry<T = unknown> = Entry & { data: T };
+export type ValidEntry<T = unknown> = Entry & { data: T };
 
 /** The folder as rules see it: entries with valid fields, and the ids of all entries. */
 export type ValidEntries = {
   folder: Folder;
-  club: SoundEntry<Club> | null;
-  of: { [Name in Collection]: SoundEntry<Of[Name]>[] };
+  club: ValidEntry<Club> | null;
+  of: { [Name in Collection]: ValidEntry<Of[Name]>[] };
   /** Ids of every entry in a collection, whether its fields are valid or not. */
   ids: { [Name in Collection]: Set<string> };
 };
@@ -70,13 +70,13 @@ const schemaOf = (entry: Entry): z.ZodType | null =>
   (collections as Record<string, { schema: z.ZodType }>)[entry.collection]?.schema ??
   null;
 
-type Judged = z.ZodSafeParseResult<unknown> | undefined;
-const judgements = new WeakMap<Entry, Judged>();
+type Parsed = z.ZodSafeParseResult<unknown> | undefined;
+const results = new WeakMap<Entry, Parsed>();
 
 /** The schema's result for an entry, computed once for all callers. */
-function judged(entry: Entry): Judged {
-  if (!judgements.has(entry)) judgements.set(entry, schemaOf(entry)?.safeParse(entry.fields.value ?? {}));
-  return judgements.get(entry);
+function parsed(entry: Entry): Parsed {
+  if (!results.has(entry)) results.set(entry, schemaOf(entry)?.safeParse(entry.fields.value ?? {}));
+  return results.get(entry);
 }
 
 /** Every file as it is written: of what is laid over a book's entry the file alone. */
@@ -91,7 +91,7 @@ export function fieldFaults(folder: Folder): Diagnostic[] {
     .filter((entry) => entry.fields.value !== undefined)
     .flatMap((entry) => {
       const issues =
-        judged(entry)?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
+        parsed(entry)?.error?.issues.filter(({ path }) => !entry.fields.cut.some((cut) => String(cut.path) === String(path))) ?? [];
       const misspelt = new Set(issues.flatMap((issue) => meantBy(entry, issue)));
       return issues
         .filter(({ path }) => valueAt(entry.fields.value, path) !== undefined || !misspelt.has(String(path)))
@@ -104,9 +104,9 @@ export function validEntries(folder: Folder): ValidEntries {
   const each = <T>(make: (name: Collection) => T) => Object.fromEntries(names.map((name) => [name, make(name)]));
   return {
     folder,
-    club: folder.club ? (passed(folder.club) as SoundEntry<Club> | null) : null,
+    club: folder.club ? (validEntry(folder.club) as ValidEntry<Club> | null) : null,
     of: each((name) =>
-      folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => passed(entry) ?? []),
+      folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => validEntry(entry) ?? []),
     ) as ValidEntries['of'],
     ids: each(
       (name) =>
@@ -118,8 +118,8 @@ export function validEntries(folder: Folder): ValidEntries {
   };
 }
 
-function passed(entry: Entry): SoundEntry | null {
-  const result = judged(entry);
+function validEntry(entry: Entry): ValidEntry | null {
+  const result = parsed(entry);
   return result?.success ? { ...entry, data: result.data } : null;
 }
 

@@ -3,7 +3,7 @@ import { addDays } from '../../shared/days/day.ts';
 import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, atFieldName, type Message } from './place.ts';
 
@@ -21,14 +21,14 @@ export function figureFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-const at = (entry: SoundEntry, index: number, field: string, message: Omit<Message, 'rule' | 'field'>): Diagnostic =>
+const at = (entry: ValidEntry, index: number, field: string, message: Omit<Message, 'rule' | 'field'>): Diagnostic =>
   atField(entry, field ? ['rows', index, field] : ['rows', index], {
     rule: 'figure',
     field: `rows ${index + 1}${field ? `, ${field}` : ''}`,
     ...message,
   });
 
-function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, index: number): Diagnostic[] {
+function numberFaults(entry: ValidEntry, { value, least, most }: FigureRow, index: number): Diagnostic[] {
   const range = least !== undefined || most !== undefined;
   if (value !== undefined && range)
     return [
@@ -56,7 +56,7 @@ function numberFaults(entry: SoundEntry, { value, least, most }: FigureRow, inde
       ];
 }
 
-function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: number): Diagnostic[] {
+function phaseFaults(entry: ValidEntry, { phases = [] }: FigureRow, index: number): Diagnostic[] {
   return phases.flatMap((phase, place) =>
     phases.indexOf(phase) === place
       ? []
@@ -71,7 +71,7 @@ function phaseFaults(entry: SoundEntry, { phases = [] }: FigureRow, index: numbe
   );
 }
 
-function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
+function followsFaults(entry: ValidEntry<Figure>): Diagnostic[] {
   const ids = new Set(entry.data.rows.map(({ id }) => id));
   const named: [id: string, path: PropertyKey[]][] = [
     [entry.data.follows, ['follows']],
@@ -94,7 +94,7 @@ function followsFaults(entry: SoundEntry<Figure>): Diagnostic[] {
  * Where a figure follows several rows, each part of the year has one of them or is listed in `no-row-in:`. Only the rows in force last
  * count.
  */
-function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
+function sharedYearFaults(entry: ValidEntry<Figure>): Diagnostic[] {
   const { 'also-follows': also, 'no-row-in': without = [] } = entry.data;
   const message = (field: string, found: string, write: string): Diagnostic =>
     atField(entry, [field], { rule: 'figure', field, found, write });
@@ -127,7 +127,7 @@ function sharedYearFaults(entry: SoundEntry<Figure>): Diagnostic[] {
 }
 
 /** Rows of one source are listed oldest first. Each ends the day before the next begins. */
-function periodFaults(entry: SoundEntry<Figure>): Diagnostic[] {
+function periodFaults(entry: ValidEntry<Figure>): Diagnostic[] {
   return entry.data.rows.flatMap((row, index): Diagnostic[] => {
     if (row.until !== undefined && row.until < row.from)
       return [at(entry, index, 'until', { found: `${row.until}, before from, ${row.from}`, write: 'a day from then on' })];
@@ -168,7 +168,7 @@ type Seen = Map<string, { seen: string; kind: string }>;
 
 /** A source that was not opened is called "memory" (a mere habit "habit"), and nothing else is. */
 function memoryFaults(
-  entry: SoundEntry,
+  entry: ValidEntry,
   path: PropertyKey[],
   row: { source?: string | undefined; certainty: string },
   seen: Seen,

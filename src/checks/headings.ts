@@ -126,13 +126,13 @@ function titleFaults(club: ValidEntries): Diagnostic[] {
     ...club.of.signs,
     ...club.of.notices,
   ].filter(({ data }) => SIGNAL.test(data.title));
-  const said = club.of.notices.flatMap((entry) =>
+  const shouted = club.of.notices.flatMap((entry) =>
     entry.data.says.flatMap((sentence, index) => {
       const found = SHOUTED.exec(sentence);
       return found ? [atField(entry, ['says', index], signal(found[0].trim(), `says ${index + 1}`))] : [];
     }),
   );
-  return [...titled.map((entry) => atField(entry, ['title'], signal(entry.data.title, 'title'))), ...said];
+  return [...titled.map((entry) => atField(entry, ['title'], signal(entry.data.title, 'title'))), ...shouted];
 }
 
 const emptyPage = (page: Page): Diagnostic[] =>

@@ -5,7 +5,7 @@
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import { narrowness, type Where } from '../schemas/where.ts';
-import { fieldName, type SoundEntry, type ValidEntries } from './fields.ts';
+import { fieldName, type ValidEntry, type ValidEntries } from './fields.ts';
 import { plainText } from '../source/prose.ts';
 import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn } from './place.ts';
 
@@ -16,7 +16,7 @@ export function holdingFaults(club: ValidEntries): Diagnostic[] {
   const { book } = club.folder;
   const place = (book?.fields.value as { place?: Where } | undefined)?.place;
   if (typeof place !== 'string' || narrowness(place) > 1) return [];
-  const own = (Object.values(club.of).flat() as SoundEntry<Held>[]).filter(
+  const own = (Object.values(club.of).flat() as ValidEntry<Held>[]).filter(
     (entry) => entry.book === undefined && !isDraft(entry) && !isWithdrawn(entry) && entry.data.for === undefined,
   );
   const binding = new Map(club.of.sources.filter(({ data }) => BINDING.has(data.kind)).map(({ id, data }) => [id, data.kind]));
@@ -30,7 +30,7 @@ export function holdingFaults(club: ValidEntries): Diagnostic[] {
 type Row = { for?: unknown; source?: string };
 type Held = { for?: unknown; kind?: string; sources?: string[]; rows?: Row[]; law?: Row[]; when?: string };
 
-function sourceFaults(entry: SoundEntry<Held>, binding: ReadonlyMap<string, string>): Diagnostic[] {
+function sourceFaults(entry: ValidEntry<Held>, binding: ReadonlyMap<string, string>): Diagnostic[] {
   const { data } = entry;
   const at = (path: PropertyKey[], found: string): Diagnostic =>
     atField(entry, path, { rule: 'place', field: fieldName(path), found, write: WRITE });
@@ -53,7 +53,7 @@ function sourceFaults(entry: SoundEntry<Held>, binding: ReadonlyMap<string, stri
 const MONTHS = 'January|February|March|April|May|June|July|August|September|October|November|December';
 const DATED = new RegExp(`\\b(?:${MONTHS})\\b`);
 
-function monthFaults(entry: SoundEntry<Held>): Diagnostic[] {
+function monthFaults(entry: ValidEntry<Held>): Diagnostic[] {
   const { when } = entry.data;
   if (when === undefined || !DATED.test(when)) return [];
   return [
@@ -86,11 +86,11 @@ function countries(): string[] {
 }
 
 /** The first name of a land, a state or an agency among the words of a page. */
-function nameFaults(entry: SoundEntry<Held>): Diagnostic[] {
+function nameFaults(entry: ValidEntry<Held>): Diagnostic[] {
   const name = NAMES.exec(textOf(entry))?.[0];
   if (name === undefined) return [];
-  const said = { rule: 'place', field: 'for', found: `"${name}" on a page without a place`, write: WRITE };
-  return [isPage(entry) && entry.body.includes(name) ? atWords(entry, entry.tree, name, said) : atFieldName(entry, ['for'], said)];
+  const message = { rule: 'place', field: 'for', found: `"${name}" on a page without a place`, write: WRITE };
+  return [isPage(entry) && entry.body.includes(name) ? atWords(entry, entry.tree, name, message) : atFieldName(entry, ['for'], message)];
 }
 
 function textOf(entry: Entry): string {

@@ -5,7 +5,7 @@
 import { samePlace } from '../../shared/treatments/label-row.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Treatment, TreatmentRow } from '../schemas/treatments.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, type Message } from './place.ts';
 
 const US = ['United States', 'United States of America', 'US', 'USA'];
@@ -23,14 +23,14 @@ export function labelFaults(club: ValidEntries): Diagnostic[] {
   );
 }
 
-const at = (entry: SoundEntry<Treatment>, index: number, field: PropertyKey[], message: Pick<Message, 'found' | 'write'>): Diagnostic =>
+const at = (entry: ValidEntry<Treatment>, index: number, field: PropertyKey[], message: Pick<Message, 'found' | 'write'>): Diagnostic =>
   atField(entry, ['rows', index, ...field], {
     rule: 'label',
     field: [`rows ${index + 1}`, ...field.map((key) => (typeof key === 'number' ? key + 1 : key))].join(', ').replace(/, (?=\d)/g, ' '),
     ...message,
   });
 
-function registrationFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
+function registrationFaults(entry: ValidEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   if (row.source === undefined || !US.some((place) => samePlace(place, row.place))) return [];
   const lacking = [
     ...(row.registration === undefined ? ['registration number'] : []),
@@ -47,7 +47,7 @@ function registrationFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, ind
       ];
 }
 
-function numberFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
+function numberFaults(entry: ValidEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   if (row.source !== undefined) return [];
   return [
     ...OF_A_LABEL.filter((field) => row[field] !== undefined).map((field) =>
@@ -67,7 +67,7 @@ function numberFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: nu
   ];
 }
 
-function limitFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
+function limitFaults(entry: ValidEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   return (['limits', 'works-poorly-outside'] as const).flatMap((field) =>
     (row[field] ?? []).flatMap(({ 'least-c': least, 'most-c': most }, place) =>
       least === undefined && most === undefined
@@ -84,7 +84,7 @@ function limitFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: num
   );
 }
 
-function poorFaults(entry: SoundEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
+function poorFaults(entry: ValidEntry<Treatment>, row: TreatmentRow, index: number): Diagnostic[] {
   if (row['efficacy-source'] !== undefined) return [];
   const field = row['works-poorly-with-brood']
     ? 'works-poorly-with-brood'

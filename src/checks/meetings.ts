@@ -2,7 +2,7 @@
 import { weekday } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, type Message } from './place.ts';
 
@@ -15,10 +15,10 @@ export function meetingFaults(club: ValidEntries): Diagnostic[] {
   ]);
 }
 
-const at = (entry: SoundEntry, field: keyof Meeting, said: Omit<Message, 'rule' | 'field'>): Diagnostic =>
-  atField(entry, [field], { rule: 'meeting', field, ...said });
+const at = (entry: ValidEntry, field: keyof Meeting, message: Omit<Message, 'rule' | 'field'>): Diagnostic =>
+  atField(entry, [field], { rule: 'meeting', field, ...message });
 
-function dayFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
+function dayFaults(entry: ValidEntry<Meeting>): Diagnostic[] {
   const { day, weekday: typed, 'last-day': last } = entry.data;
   const faults: Diagnostic[] = [];
   const truth = weekday(day);
@@ -29,7 +29,7 @@ function dayFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
   return faults;
 }
 
-function hourFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
+function hourFaults(entry: ValidEntry<Meeting>): Diagnostic[] {
   const { start, finish, 'last-day': last } = entry.data;
   if (start !== undefined && finish === undefined)
     return [
@@ -47,7 +47,7 @@ function hourFaults(entry: SoundEntry<Meeting>): Diagnostic[] {
   return [];
 }
 
-function districtFaults(entry: SoundEntry<Meeting>, districts: string[]): Diagnostic[] {
+function districtFaults(entry: ValidEntry<Meeting>, districts: string[]): Diagnostic[] {
   const { district } = entry.data;
   if (district === undefined || districts.includes(district)) return [];
   return [

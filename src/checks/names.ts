@@ -52,7 +52,7 @@ function missingFolders(folder: Folder): Diagnostic[] {
     // What a club has no folder of, its books may hold for it.
     .filter((name) => folder.books.length === 0 && !own.has(name) && !without.includes(name));
   // Over books a club may leave out all of a kind that they have, and write its own.
-  const kept = folder.books.length > 0 ? [] : without.flatMap((name, index) => (own.has(String(name)) ? [{ name, index }] : []));
+  const present = folder.books.length > 0 ? [] : without.flatMap((name, index) => (own.has(String(name)) ? [{ name, index }] : []));
   return [
     ...missing.map((name) =>
       fault(
@@ -63,7 +63,7 @@ function missingFolders(folder: Folder): Diagnostic[] {
         `pages in ${name}/, or "- ${name}" in the list "leaves-out:" of club.yaml`,
       ),
     ),
-    ...kept.map(({ name, index }) => ({
+    ...present.map(({ name, index }) => ({
       ...fault(
         'club.yaml',
         'missing-folder',

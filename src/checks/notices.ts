@@ -3,7 +3,7 @@ import { addDays } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import { addressesOf } from './addresses.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField } from './place.ts';
 
@@ -20,7 +20,7 @@ export function noticeFaults(club: ValidEntries): Diagnostic[] {
   ]);
 }
 
-function dayFaults(entry: SoundEntry<Notice>): Diagnostic[] {
+function dayFaults(entry: ValidEntry<Notice>): Diagnostic[] {
   const { from, until } = entry.data;
   if (until < from)
     return [
@@ -39,7 +39,7 @@ function dayFaults(entry: SoundEntry<Notice>): Diagnostic[] {
   return [];
 }
 
-function districtFaults(entry: SoundEntry<Notice>, club: ValidEntries): Diagnostic[] {
+function districtFaults(entry: ValidEntry<Notice>, club: ValidEntries): Diagnostic[] {
   const { district } = entry.data;
   const ids = club.club?.data.districts.map(({ id }) => id) ?? [];
   if (district === undefined || !club.club || ids.includes(district)) return [];
@@ -53,7 +53,7 @@ function districtFaults(entry: SoundEntry<Notice>, club: ValidEntries): Diagnost
   ];
 }
 
-function concernFaults(entry: SoundEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Diagnostic[] {
+function concernFaults(entry: ValidEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Diagnostic[] {
   if (address === EVERY_PAGE || known.has(address)) return [];
   const suggestion = nearestName(address, [...known.keys(), EVERY_PAGE]);
   return [

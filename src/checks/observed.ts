@@ -9,11 +9,11 @@ import { anchorRules, type AnchorId, type AnchorRule } from '../../shared/season
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ObservedYear } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField } from './place.ts';
 
 type Hemisphere = Club['hemisphere'];
-type Written = { entry: SoundEntry; path: PropertyKey[]; before: string; rule: string };
+type Written = { entry: ValidEntry; path: PropertyKey[]; before: string; rule: string };
 
 export function observedFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
@@ -77,7 +77,7 @@ function outOfOrder(day: Day, { after }: AnchorRule, year: ObservedYear): Correc
 }
 
 function bloomNotes(
-  entry: SoundEntry<{ observed?: { year: number; first: string; last?: string | undefined }[] | undefined }>,
+  entry: ValidEntry<{ observed?: { year: number; first: string; last?: string | undefined }[] | undefined }>,
   hemisphere: Hemisphere,
 ): Diagnostic[] {
   const { observed = [] } = entry.data;

@@ -38,8 +38,8 @@ export function pictureHints({ folder }: ValidEntries): Diagnostic[] {
 const picturesOf = (files: readonly string[]): string[] =>
   files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
 
-const fault = (page: Page, node: Nodes, said: Wrong): Diagnostic => atNode(page, node, { rule: 'picture', field: 'a picture', ...said });
-const atFile = (path: string, said: Wrong): Diagnostic => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...said });
+const fault = (page: Page, node: Nodes, wrong: Wrong): Diagnostic => atNode(page, node, { rule: 'picture', field: 'a picture', ...wrong });
+const atFile = (path: string, wrong: Wrong): Diagnostic => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...wrong });
 
 /** What many programs write in place of a description. */
 const SAYS_NOTHING = /^(?:an? |the )?(?:image|picture|photo(?:graph)?|img|pic|alt(?: text)?|screenshot|untitled)?[\s\d.,:_-]*$/i;

@@ -4,7 +4,7 @@ import { collections, type Collection } from '../schemas/collections.ts';
 import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
 import type { Diagnostic } from '../source/diagnostic.ts';
-import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
+import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, isDraft } from './place.ts';
 
@@ -23,7 +23,7 @@ export function referenceFaults(club: ValidEntries): Diagnostic[] {
   return [...faults, ...dutyFaults(club)];
 }
 
-function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Diagnostic {
+function missing(entry: ValidEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Diagnostic {
   const near = nearestName(id, known);
   return {
     path: entry.path,
@@ -35,7 +35,7 @@ function missing(entry: SoundEntry, path: PropertyKey[], collection: string, id:
   };
 }
 
-const hidden = (entry: SoundEntry, path: PropertyKey[], id: string): Diagnostic =>
+const hidden = (entry: ValidEntry, path: PropertyKey[], id: string): Diagnostic =>
   atField(entry, path, {
     rule: 'reference',
     field: fieldName(path),

@@ -5,7 +5,7 @@
 import { daysBetween, type Day } from '../../shared/days/day.ts';
 import { formatDay } from '../../shared/days/show-day.ts';
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 
 /** The maximum of months from a check to the next. Pages whose content an authority may revise have less. */
@@ -17,15 +17,15 @@ export function reviewFaults(club: ValidEntries): Diagnostic[] {
   return reviewed(club).flatMap(({ entry, path, review }) => [...spanFaults(entry, path, review), ...historyFaults(entry, review)]);
 }
 
-function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): Diagnostic[] {
+function spanFaults(entry: ValidEntry, path: PropertyKey[], review: Reviewed): Diagnostic[] {
   const years = SHORT.has(entry.collection) ? 1 : 2;
   const last = `${Number(review.checked.slice(0, 4)) + years}${review.checked.slice(4)}`;
   const next = review['next-check'];
-  const said = { rule: 'review', field: [...path, 'next-check'].join(', ') };
+  const message = { rule: 'review', field: [...path, 'next-check'].join(', ') };
   if (next <= review.checked)
     return [
       atField(entry, [...path, 'next-check'], {
-        ...said,
+        ...message,
         found: `${next}, which is not after checked, ${review.checked}`,
         write: 'a later day',
       }),
@@ -33,7 +33,7 @@ function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): D
   if (next > last)
     return [
       atField(entry, [...path, 'next-check'], {
-        ...said,
+        ...message,
         found: `${next}, more than ${years * 12} months after checked`,
         write: `a day up to ${last}`,
       }),
@@ -41,14 +41,14 @@ function spanFaults(entry: SoundEntry, path: PropertyKey[], review: Reviewed): D
   return [];
 }
 
-function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): Diagnostic[] {
+function historyFaults(entry: ValidEntry, { checked, history = [] }: Reviewed): Diagnostic[] {
   return history.flatMap(({ changed }, index) => {
-    const said = { rule: 'history', field: `history ${index + 1}, changed` };
+    const message = { rule: 'history', field: `history ${index + 1}, changed` };
     const before = history[index - 1]?.changed;
     if (changed > checked)
       return [
         atField(entry, ['history', index, 'changed'], {
-          ...said,
+          ...message,
           found: `${changed}, later than checked, ${checked}`,
           write: `the day of that change as checked, or a day up to ${checked}`,
         }),
@@ -56,7 +56,7 @@ function historyFaults(entry: SoundEntry, { checked, history = [] }: Reviewed): 
     if (before !== undefined && changed < before)
       return [
         atField(entry, ['history', index, 'changed'], {
-          ...said,
+          ...message,
           found: `${changed} below ${before}`,
           write: 'the lines in order, the newest last',
         }),
@@ -132,7 +132,7 @@ function consentDays(club: ValidEntries): Dated[] {
   );
 }
 
-const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string, day: Day): Dated => ({
+const dated = (entry: ValidEntry, path: PropertyKey[], what: string, by: string, day: Day): Dated => ({
   path: entry.path,
   ...entry.fields.placeOf(path),
   what,
@@ -141,10 +141,10 @@ const dated = (entry: SoundEntry, path: PropertyKey[], what: string, by: string,
 });
 
 /** Entries with a check and a next check. Drafts are left out. */
-function reviewed(club: ValidEntries): { entry: SoundEntry; path: PropertyKey[]; review: Reviewed }[] {
-  const entries = Object.values(club.of).flat() as SoundEntry<Partial<Reviewed>>[];
+function reviewed(club: ValidEntries): { entry: ValidEntry; path: PropertyKey[]; review: Reviewed }[] {
+  const entries = Object.values(club.of).flat() as ValidEntry<Partial<Reviewed>>[];
   const pages = entries
     .filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && entry.data.checked !== undefined)
-    .map((entry) => ({ entry: entry as SoundEntry, path: [], review: entry.data as Reviewed }));
-  return club.club ? [{ entry: club.club as SoundEntry, path: ['season'], review: club.club.data.season }, ...pages] : pages;
+    .map((entry) => ({ entry: entry as ValidEntry, path: [], review: entry.data as Reviewed }));
+  return club.club ? [{ entry: club.club as ValidEntry, path: ['season'], review: club.club.data.season }, ...pages] : pages;
 }

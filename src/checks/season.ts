@@ -8,7 +8,7 @@ import { phaseStarts } from '../../shared/season/year.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { daysOfYear, districtsOf, type District, type FigureOf } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 import { writtenYearFaults } from './written-year.ts';
@@ -48,10 +48,10 @@ export function seasonFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-const at = (entry: SoundEntry, path: PropertyKey[], field: string, found: string, write: string): Diagnostic =>
+const at = (entry: ValidEntry, path: PropertyKey[], field: string, found: string, write: string): Diagnostic =>
   atField(entry, path, { rule: 'season', field, found, write });
 
-function guessFaults(entry: SoundEntry<Club>): Diagnostic[] {
+function guessFaults(entry: ValidEntry<Club>): Diagnostic[] {
   const { guesses = {}, published = {} } = entry.data.season;
   const written: [path: string[], text: string | undefined][] = [
     ...Object.entries(guesses).map(([anchor, text]): [string[], string | undefined] => [['guesses', anchor], text]),
@@ -74,7 +74,7 @@ const WHY = {
 } as const;
 
 /** The plant that is the sign of an anchor exists and blooms here. */
-function bloomFaults(entry: SoundEntry<Club>, club: ValidEntries, districts: readonly District[]): Diagnostic[] {
+function bloomFaults(entry: ValidEntry<Club>, club: ValidEntries, districts: readonly District[]): Diagnostic[] {
   return Object.entries(entry.data.season['by-bloom'] ?? {}).flatMap(([anchor, plant]) => {
     if (plant === undefined) return [];
     const message = (found: string, write: string): Diagnostic[] => [
@@ -87,7 +87,7 @@ function bloomFaults(entry: SoundEntry<Club>, club: ValidEntries, districts: rea
   });
 }
 
-function orderFaults(entry: SoundEntry<Club>, district: District, index: number): Diagnostic[] {
+function orderFaults(entry: ValidEntry<Club>, district: District, index: number): Diagnostic[] {
   const { days } = district;
   const part = phases.find((phase) => !days.ok && phase === days.text);
   if (days.ok || !part) return [];
@@ -106,7 +106,7 @@ function orderFaults(entry: SoundEntry<Club>, district: District, index: number)
   ];
 }
 
-function lacking(entry: SoundEntry<Club>, part: Phase): Diagnostic {
+function lacking(entry: ValidEntry<Club>, part: Phase): Diagnostic {
   const { anchor } = phaseStarts[part];
   return at(
     entry,

@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, atFieldName, isDraft } from './place.ts';
 
 export function signFaults(club: ValidEntries): Diagnostic[] {
@@ -54,7 +54,7 @@ function sameWords(club: ValidEntries): Diagnostic[] {
   });
 }
 
-function twiceFaults(entry: SoundEntry<Bulletin>): Diagnostic[] {
+function twiceFaults(entry: ValidEntry<Bulletin>): Diagnostic[] {
   const listed = entry.data.signs ?? [];
   return listed.flatMap(({ sign, strength, shows }, index) => {
     const first = listed.findIndex((other) => other.sign === sign);
@@ -74,7 +74,7 @@ function twiceFaults(entry: SoundEntry<Bulletin>): Diagnostic[] {
   });
 }
 
-function nothingFor(entry: SoundEntry<Bulletin>): Diagnostic[] {
+function nothingFor(entry: ValidEntry<Bulletin>): Diagnostic[] {
   const listed = entry.data.signs ?? [];
   if (listed.length === 0 || listed.some(({ shows }) => shows !== 'never')) return [];
   return [

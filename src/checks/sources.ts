@@ -3,11 +3,11 @@
  * lists.
  */
 import type { Diagnostic } from '../source/diagnostic.ts';
-import type { ValidEntries, SoundEntry } from './fields.ts';
+import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atFieldName } from './place.ts';
 
 export function sourceFaults(club: ValidEntries): Diagnostic[] {
-  const bound: SoundEntry<{ sources: string[] }>[] = [
+  const bound: ValidEntry<{ sources: string[] }>[] = [
     ...club.of.bulletins,
     ...club.of.treatments,
     ...club.of.cautions,

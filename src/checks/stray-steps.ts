@@ -43,12 +43,12 @@ function oddFaults(page: Page): Diagnostic[] {
   const steps = stepsOf(page);
   const right = new Set(steps.map(({ item }) => item));
   const straight = new Set(page.tree.children.filter(isSteps).flatMap((list) => list.children));
-  const told = new Set<unknown>(steps.flatMap(({ tags }) => tags));
+  const inPlace = new Set<unknown>(steps.flatMap(({ tags }) => tags));
   return [...walk(page.tree)].flatMap((node): Diagnostic[] => {
     const wrong = node.type === 'listItem' ? wrongItem(node, right.has(node), straight.has(node)) : null;
-    if (wrong ?? /^-\[/.test(plainText(node))) for (const below of walk(node)) told.add(below);
+    if (wrong ?? /^-\[/.test(plainText(node))) for (const below of walk(node)) inPlace.add(below);
     if (wrong) return wrong.found ? [atNode(page, node, { rule: 'step', field: 'a step', ...wrong })] : [];
-    if (isTag(node) && node.name === 'Task' && !told.has(node))
+    if (isTag(node) && node.name === 'Task' && !inPlace.has(node))
       return [
         atNode(page, node, {
           rule: 'step',

@@ -5,7 +5,7 @@
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { isTag } from '../source/prose.ts';
 import type { Nodes } from 'mdast';
-import { fieldName, type ValidEntries, type SoundEntry } from './fields.ts';
+import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
 import { measuresIn, type Measure } from './measures.ts';
 import { atField, atWords, isPage, type Page } from './place.ts';
 
@@ -24,16 +24,17 @@ export const untaggedHints = (club: ValidEntries): Diagnostic[] =>
     .filter(({ collection }) => !BOUND.has(collection) && !NOT_READ.has(collection))
     .flatMap(measured);
 
-const entriesOf = (club: ValidEntries): SoundEntry[] => Object.values(club.of).flat() as SoundEntry[];
+const entriesOf = (club: ValidEntries): ValidEntry[] => Object.values(club.of).flat() as ValidEntry[];
 
-function measured(entry: SoundEntry): Diagnostic[] {
+function measured(entry: ValidEntry): Diagnostic[] {
   return [...inFields(entry, entry.data, []), ...(isPage(entry) ? inWords(entry, entry.tree) : [])];
 }
 
 const HISTORY = new Set(['history', 'withdrawn']);
 
-function inFields(entry: SoundEntry, value: unknown, path: PropertyKey[]): Diagnostic[] {
-  if (typeof value === 'string') return measuresIn(value).map((measure) => atField(entry, path, said(entry, measure, fieldName(path))));
+function inFields(entry: ValidEntry, value: unknown, path: PropertyKey[]): Diagnostic[] {
+  if (typeof value === 'string')
+    return measuresIn(value).map((measure) => atField(entry, path, messageOf(entry, measure, fieldName(path))));
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value)
     .filter(([key]) => path.length > 0 || !HISTORY.has(key))
@@ -46,13 +47,13 @@ function inWords(page: Page, node: Nodes): Diagnostic[] {
   if (node.type === 'image')
     return [node.alt, node.title]
       .flatMap((words) => measuresIn(words ?? ''))
-      .map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words of a picture')));
+      .map((measure) => atWords(page, node, measure.words, messageOf(page, measure, 'the words of a picture')));
   if (node.type === 'text')
-    return measuresIn(node.value).map((measure) => atWords(page, node, measure.words, said(page, measure, 'the words')));
+    return measuresIn(node.value).map((measure) => atWords(page, node, measure.words, messageOf(page, measure, 'the words')));
   return 'children' in node ? (node.children as Nodes[]).flatMap((child) => inWords(page, child)) : [];
 }
 
-const said = (entry: { collection: string }, { kind, words }: Measure, field: string) => ({
+const messageOf = (entry: { collection: string }, { kind, words }: Measure, field: string) => ({
   rule: 'untagged',
   field,
   found: `${quoted(words)}, a ${kind} without its source`,

@@ -13,10 +13,10 @@ import {
 } from '../../shared/season/when.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
-import type { SoundEntry } from './fields.ts';
+import type { ValidEntry } from './fields.ts';
 import { atField } from './place.ts';
 
-export function writtenYearFaults(entry: SoundEntry<Club>): Diagnostic[] {
+export function writtenYearFaults(entry: ValidEntry<Club>): Diagnostic[] {
   const written = entry.data.season.phases;
   if (!written) return [];
   const faults: Diagnostic[] = [];
@@ -46,7 +46,7 @@ export function writtenYearFaults(entry: SoundEntry<Club>): Diagnostic[] {
   return faults;
 }
 
-const at = (entry: SoundEntry, phase: string, found: string, write: string): Diagnostic =>
+const at = (entry: ValidEntry, phase: string, found: string, write: string): Diagnostic =>
   atField(entry, ['season', 'phases', phase], { rule: 'season', field: `season, phases, ${phase}`, found, write });
 
 function daysOnly(when: When): Window | null {

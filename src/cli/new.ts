@@ -48,9 +48,9 @@ function schemas(): void {
   if (title !== undefined || values.from !== undefined || values.write)
     stop("schemas takes a club's folder alone: npm run new -- schemas --content ../our-club.", 2);
   needsClub();
-  const { written, kept } = writeEditorFiles(values.content);
+  const { written, unchanged } = writeEditorFiles(values.content);
   console.log(`Wrote ${written} files for your editor into ${join(shown(values.content), '.schemas')} and .vscode; none is published.`);
-  for (const path of kept) console.log(`${path} is your own, and stays as it is. A new club's folder shows what it would hold.`);
+  for (const path of unchanged) console.log(`${path} is your own, and stays as it is. A new club's folder shows what it would hold.`);
 }
 
 function club(typed: string | undefined): void {
@@ -120,8 +120,8 @@ function bring(collection: Collection, file: string): void {
   tellLeftOut(collection);
 }
 
-function lineFor({ path, title: said, day }: Brought): string {
-  return `${path}  ${day === undefined ? '' : `${day}  `}${said}`;
+function lineFor({ path, title: words, day }: Brought): string {
+  return `${path}  ${day === undefined ? '' : `${day}  `}${words}`;
 }
 
 function closing(files: readonly Brought[]): string[] {

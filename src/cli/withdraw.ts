@@ -81,13 +81,13 @@ console.log(
 );
 
 function reasonOf(given: string | undefined): string {
-  const said = (given ?? '')
+  const reason = (given ?? '')
     .replace(/[\s\p{Cc}]+/gu, ' ')
     .trim()
     .replace(/[\s,;]+$/, '');
-  if (!/[\p{L}\p{N}]/u.test(said)) stop(`withdraw needs the reason, which readers will see: ${EXAMPLE}.`, 2);
-  if (/^\d{4}-\d\d-\d\d/.test(said)) stop(`Write the reason alone; the day is today, or --on ${said.slice(0, 10)}.`, 2);
-  return said;
+  if (!/[\p{L}\p{N}]/u.test(reason)) stop(`withdraw needs the reason, which readers will see: ${EXAMPLE}.`, 2);
+  if (/^\d{4}-\d\d-\d\d/.test(reason)) stop(`Write the reason alone; the day is today, or --on ${reason.slice(0, 10)}.`, 2);
+  return reason;
 }
 
 /** The computer's own time zone, where the club's cannot be read. */

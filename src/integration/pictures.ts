@@ -6,12 +6,12 @@ import type { BuiltPage } from './built-pages.ts';
 export const PICTURES = 'pictures/';
 
 /** Copies from the cache `kept` and returns the number of files. `base` begins and ends with a slash. */
-export function putPictures(site: string, base: string, pages: readonly BuiltPage[], kept: string): number {
+export function putPictures(site: string, base: string, pages: readonly BuiltPage[], cache: string): number {
   const names = picturesNamed(base, pages);
   if (names.length > 0) mkdirSync(join(site, PICTURES), { recursive: true });
   for (const name of names) {
-    if (!existsSync(join(kept, name))) throw new Error(`the picture ${name} was taken away while the site was built. Build again.`);
-    copyFileSync(join(kept, name), join(site, PICTURES, name));
+    if (!existsSync(join(cache, name))) throw new Error(`the picture ${name} was taken away while the site was built. Build again.`);
+    copyFileSync(join(cache, name), join(site, PICTURES, name));
   }
   return names.length;
 }

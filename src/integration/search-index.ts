@@ -58,14 +58,14 @@ type IndexFile = { path: string; content: Uint8Array };
 async function indexFiles(records: readonly { url: string; content: string }[]): Promise<IndexFile[]> {
   process.env.PAGEFIND_UNSTABLE_INDEX_CHUNK_SIZE = PIECE;
   const { close, createIndex } = await import('pagefind');
-  const sound = <Answer extends { errors: string[] }>(answer: Answer): Answer => {
+  const checked = <Answer extends { errors: string[] }>(answer: Answer): Answer => {
     if (answer.errors.length > 0) throw new Error(`Pagefind could not index the pages: ${answer.errors.join('; ')}`);
     return answer;
   };
   try {
-    const { index } = sound(await createIndex({ forceLanguage: 'en', maxFragments: Math.ceil(records.length / 2) }).catch(noProgram));
-    for (const record of records) sound(await index!.addHTMLFile(record));
-    return sound(await index!.getFiles()).files;
+    const { index } = checked(await createIndex({ forceLanguage: 'en', maxFragments: Math.ceil(records.length / 2) }).catch(noProgram));
+    for (const record of records) checked(await index!.addHTMLFile(record));
+    return checked(await index!.getFiles()).files;
   } finally {
     await close();
   }

@@ -90,16 +90,16 @@ function take(element: Element, place: string, all: Found[]): void {
     // The description of a picture is an answer, too.
     if (node.tagName === 'img' && node.properties.alt) text.push(` ${String(node.properties.alt)} `);
     for (const child of node.children) walk(child);
-    const said = (): string => text.slice(from).join('').replace(/\s+/g, ' ').trim();
+    const textOf = (): string => text.slice(from).join('').replace(/\s+/g, ' ').trim();
     if (isTitle(node, found)) {
-      found.title = said();
+      found.title = textOf();
       text.length = from;
       return;
     }
-    if (/^h[23]$/.test(node.tagName)) found.headings += ` ${said()}`;
-    else if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = said();
-    else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= said();
-    if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$|^$/.test(said()) ? ' ' : '; ');
+    if (/^h[23]$/.test(node.tagName)) found.headings += ` ${textOf()}`;
+    else if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = textOf();
+    else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= textOf();
+    if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$|^$/.test(textOf()) ? ' ' : '; ');
     else if (BLOCKS.has(node.tagName)) closeBlock(text);
   };
   walk(element);

@@ -6,8 +6,8 @@ import type { Club, Contact } from '../schemas/club.ts';
 
 /** Without a district: the contact for all districts, then that of the main district, then the first. */
 export function contactFor(club: Pick<Club, 'contacts' | 'districts' | 'stands-in'>, duty: string): Contact | undefined {
-  const meant = club['stands-in']?.[duty] ?? duty;
-  const held = club.contacts.filter((contact) => contact.duty === meant);
+  const heldDuty = club['stands-in']?.[duty] ?? duty;
+  const held = club.contacts.filter((contact) => contact.duty === heldDuty);
   return held.find(({ district }) => district === undefined) ?? held.find(({ district }) => district === club.districts[0]!.id) ?? held[0];
 }
 

@@ -60,10 +60,10 @@ export const windowsText = (windows: readonly { district: string; window: Window
   windows.map(({ district, window }) => `${district} ${window.from} ${window.to}`).join(';');
 
 /** Encodes words that differ by district: `valley=from 6 years|hill=9 days later`. Undefined where one text applies to all. */
-export function byDistrict(said: readonly { district: string; words: string }[]): string | undefined {
-  return new Set(said.map(({ words }) => words)).size < 2
+export function byDistrict(texts: readonly { district: string; words: string }[]): string | undefined {
+  return new Set(texts.map(({ words }) => words)).size < 2
     ? undefined
-    : said.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
+    : texts.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
 }
 
 /** The phases as options of a form, each with its days: name, words, and the words by district. */
@@ -72,11 +72,11 @@ export function partChoices(
   club: Pick<Club, 'words'>,
 ): (readonly [phase: Phase, words: string, byDistrict: string | undefined])[] {
   return phases.map((phase) => {
-    const said = seasons.map(({ id, days }) => ({
+    const texts = seasons.map(({ id, days }) => ({
       district: id,
       words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase])}`,
     }));
-    return [phase, said[0]!.words, byDistrict(said)] as const;
+    return [phase, texts[0]!.words, byDistrict(texts)] as const;
   });
 }
 

@@ -20,9 +20,9 @@ export function passSettings(settings: Settings): void {
   process.env[VARIABLE] = JSON.stringify(settings);
 }
 
-const passed = process.env[VARIABLE];
-const settings: Settings = passed
-  ? (JSON.parse(passed) as Settings)
+const option = process.env[VARIABLE];
+const settings: Settings = option
+  ? (JSON.parse(option) as Settings)
   : {
       content: resolve('content/demo-club'),
       pictures: resolve('.almanac/pictures'),

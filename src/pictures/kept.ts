@@ -27,32 +27,32 @@ const digestOf = (...parts: (string | Buffer)[]): string =>
  * The published sizes of the picture at `path`, from the cache folder `kept`, or made now and stored there. `making` is called before a
  * picture is made.
  */
-export async function published(path: string, kept: string, making: () => void = () => undefined): Promise<PictureResult> {
+export async function published(path: string, cache: string, making: () => void = () => undefined): Promise<PictureResult> {
   const original = readFileSync(path);
   const stem = plainStem(path);
-  const record = join(kept, `${stem}-${digestOf(SETTINGS, '\0', stem, '\0', original).slice(0, 32)}.json`);
-  const held = recordAt(record, kept);
+  const record = join(cache, `${stem}-${digestOf(SETTINGS, '\0', stem, '\0', original).slice(0, 32)}.json`);
+  const held = recordAt(record, cache);
   if (held) return ok({ files: held.files, made: false });
   making();
   const cuts = await cutDown(original);
   if (!cuts.ok) return cuts;
-  mkdirSync(kept, { recursive: true });
-  const files = cuts.value.map((cut) => putBy(cut, stem, kept));
+  mkdirSync(cache, { recursive: true });
+  const files = cuts.value.map((cut) => putBy(cut, stem, cache));
   whole(record, JSON.stringify({ files, digests: cuts.value.map(({ bytes }) => digestOf(bytes)) } satisfies Record));
   return ok({ files, made: true });
 }
 
 /** The name contains a hash of the bytes, so that a browser may cache it forever. */
-function putBy({ bytes, width, height }: Cut, stem: string, kept: string): PublishedFile {
+function putBy({ bytes, width, height }: Cut, stem: string, cache: string): PublishedFile {
   const name = `${stem}-${width}-${digestOf(bytes).slice(0, 8)}.jpg`;
-  whole(join(kept, name), bytes);
+  whole(join(cache, name), bytes);
   return { name, width, height };
 }
 
-function recordAt(path: string, kept: string): Record | null {
+function recordAt(path: string, cache: string): Record | null {
   try {
     const record = JSON.parse(readFileSync(path, 'utf8')) as Record;
-    return record.files.every(({ name }, index) => digestOf(readFileSync(join(kept, name))) === record.digests[index]) ? record : null;
+    return record.files.every(({ name }, index) => digestOf(readFileSync(join(cache, name))) === record.digests[index]) ? record : null;
   } catch {
     return null;
   }

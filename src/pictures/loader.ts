@@ -8,12 +8,12 @@ import { picturesShown } from '../source/pictures.ts';
 import { preparePictures } from './prepare.ts';
 
 /** Pictures of the pages below `directory`. `kept` is the cache folder that builds share. */
-export function picturesOf(directory: string, kept: string): Loader {
+export function picturesOf(directory: string, cache: string): Loader {
   return {
     name: 'almanac-pictures',
     async load({ store, watcher, logger }) {
       const fill = async (folder: Folder): Promise<void> => {
-        const { pictures } = await preparePictures(folder, kept);
+        const { pictures } = await preparePictures(folder, cache);
         const gone = new Set(store.keys());
         for (const { page, image, path } of picturesShown(folder)) {
           const published = path === null ? undefined : pictures.get(path);

@@ -18,11 +18,11 @@ const known = new Map<string, PictureResult>();
  * `kept` is the folder that builds share. `making` is called before each missing picture is made. A file that checks refuse by its first
  * bytes is skipped.
  */
-export async function preparePictures(folder: Folder, kept: string, making: () => void = () => undefined): Promise<Prepared> {
+export async function preparePictures(folder: Folder, cache: string, making: () => void = () => undefined): Promise<Prepared> {
   const paths = [...new Set(picturesShown(folder).flatMap(({ path }) => path ?? []))]
     .filter((path) => !refusalOf(onDisk(folder, path)))
     .sort();
-  const results = await inHands(paths, (path) => resultOf(onDisk(folder, path), kept, making));
+  const results = await inHands(paths, (path) => resultOf(onDisk(folder, path), cache, making));
   const prepared: Prepared = { pictures: new Map(), faults: [], made: 0 };
   for (const [index, path] of paths.entries()) {
     const result = results[index]!;
@@ -33,14 +33,14 @@ export async function preparePictures(folder: Folder, kept: string, making: () =
   return prepared;
 }
 
-async function resultOf(file: string, kept: string, making: () => void): Promise<PictureResult> {
+async function resultOf(file: string, cache: string, making: () => void): Promise<PictureResult> {
   const { size, mtimeMs } = statSync(file);
-  const mark = [file, size, mtimeMs, kept].join('\n');
+  const mark = [file, size, mtimeMs, cache].join('\n');
   const held = known.get(mark);
   if (held) return held;
   // Loaded only for a club with pictures.
   const { published } = await import('./kept.ts');
-  const result = await published(file, kept, making);
+  const result = await published(file, cache, making);
   known.set(mark, result.ok ? ok({ ...result.value, made: false }) : result);
   return result;
 }

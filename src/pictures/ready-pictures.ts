@@ -6,9 +6,9 @@ import { preparePictures, type Prepared } from './prepare.ts';
 const MANY = 5;
 
 /** `kept` is the cache folder that builds share. */
-export function readyPictures(folder: Folder, kept: string, say: (line: string) => void): Promise<Prepared> {
+export function readyPictures(folder: Folder, cache: string, say: (line: string) => void): Promise<Prepared> {
   let made = 0;
-  return preparePictures(folder, kept, () => {
+  return preparePictures(folder, cache, () => {
     made += 1;
     if (made === MANY) say('Making pictures ready, about a second each; only new ones are made again ...');
   });

@@ -29,7 +29,7 @@ const WIDE = ['anywhere', 'north', 'south'] as const;
 export type Where = (typeof WIDE)[number] | (string & {});
 
 /** The code that was probably meant. */
-const meant = (code: string): string => {
+const suggestion = (code: string): string => {
   const upper = code.trim().toUpperCase().replace('_', '-');
   const [country = '', part] = upper.split('-');
   const held = /^[A-Z]{2}$/.test(country) ? [currentCode(country), part].filter(Boolean).join('-') : '';
@@ -38,7 +38,7 @@ const meant = (code: string): string => {
 
 const code = (allowed: (text: string) => boolean, hint: string) =>
   z.string({ error: hint }).superRefine((text, context) => {
-    if (!allowed(text)) context.addIssue({ code: 'custom', message: meant(text) === CODE_HINT ? hint : meant(text) });
+    if (!allowed(text)) context.addIssue({ code: 'custom', message: suggestion(text) === CODE_HINT ? hint : suggestion(text) });
   });
 
 const WHERE_HINT = `anywhere, north, south, or ${CODE_HINT}`;

@@ -47,4 +47,4 @@ controller.addToCacheList(
 );
 
 /** The stored file of the edition at a path below the base. Undefined where it is not listed or was lost. */
-export const kept = (place: string): Promise<Response | undefined> => controller.matchPrecache(copy.base + place);
+export const cached = (place: string): Promise<Response | undefined> => controller.matchPrecache(copy.base + place);

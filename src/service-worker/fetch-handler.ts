@@ -2,7 +2,7 @@
  * Fetch handler of the service worker. With signal a page always comes from the host, so that the next view has the new text. The copy
  * answers when the host is too slow. Files with a hash in their name come from the copy at once.
  */
-import { copy, FORMER, isHashed, kept } from './cache.ts';
+import { copy, FORMER, isHashed, cached } from './cache.ts';
 import { isPicture, picture } from './pictures.ts';
 import { placeOf } from './paths.ts';
 
@@ -18,11 +18,11 @@ export const fromCopy = new Set<string>();
 export async function page(event: FetchEvent): Promise<Response> {
   const { request, resultingClientId } = event;
   const place = placeOf(request.url);
-  const inCopy = async (): Promise<Response | undefined> => (place === undefined ? undefined : kept(place));
-  const asked = fetch(request);
+  const inCopy = async (): Promise<Response | undefined> => (place === undefined ? undefined : cached(place));
+  const answering = fetch(request);
   // It may fail after the time limit.
-  asked.catch(() => undefined);
-  const answer = await inTime(asked, inCopy);
+  answering.catch(() => undefined);
+  const answer = await inTime(answering, inCopy);
   if (answer && answer.status !== 404 && answer.status < 500) return answer;
   if (place !== undefined && copy.base + place !== new URL(request.url).pathname)
     return Response.redirect(copy.base + place + new URL(request.url).search);
@@ -33,7 +33,7 @@ export async function page(event: FetchEvent): Promise<Response> {
   }
   if (answer && answer.status !== 404) return answer;
   if (!answer) fromCopy.add(resultingClientId);
-  const missing = await kept('404.html');
+  const missing = await cached('404.html');
   return missing ? new Response(missing.body, { status: 404, headers: missing.headers }) : (answer ?? Response.error());
 }
 
@@ -52,7 +52,7 @@ async function inTime(asked: Promise<Response>, inCopy: () => Promise<Response |
 export async function file({ request }: FetchEvent): Promise<Response> {
   const url = new URL(request.url);
   const place = placeOf(request.url);
-  const held = async (): Promise<Response | undefined> => (place === undefined ? undefined : kept(place));
+  const held = async (): Promise<Response | undefined> => (place === undefined ? undefined : cached(place));
   // A page of a newer edition searches the newer index, or not at all, so that no answer mixes two editions.
   const other = url.searchParams.get('ts');
   if (other && other !== copy.print) return fetch(request);

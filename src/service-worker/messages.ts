@@ -3,7 +3,7 @@ import { daysBetween } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { copy } from './cache.ts';
 
-export type Told = {
+export type WorkerMessage = {
   says: string;
   /** Shown above the text, because it matters to the current reader. */
   first?: boolean;
@@ -16,22 +16,22 @@ export type Told = {
 /** Past this age of the edition, a reader without signal gets a message. Common practice, no source. */
 const OLD_DAYS = 60;
 
-export const saving = (done: number, all: number): Told => ({
+export const saving = (done: number, all: number): WorkerMessage => ({
   says: `Saving this almanac for use without signal: ${done} of ${all} files.`,
 });
-export const saved = (picturesLeft = 0): Told => ({
+export const saved = (picturesLeft = 0): WorkerMessage => ({
   says: `Saved on this device for use without signal: all ${copy.pages} pages, search and calendars, ${copy.size}, edition of ${copy.dayInWords}.${picturesLeft > 0 ? ` ${picturesLeft} of ${copy.pictures.length} pictures are not saved; their words are.` : ''}`,
 });
-export const notSaved = (): Told => ({
+export const notSaved = (): WorkerMessage => ({
   says: 'The copy for use without signal is not complete: a file did not come as the edition lists it, or this device has no room. The next visit goes on from here.',
 });
-export const newEdition = (): Told => ({
+export const newEdition = (): WorkerMessage => ({
   says: `A new edition, of ${copy.dayInWords}, is saved on this device.`,
   first: true,
   press: 'Show it',
 });
 
-export function withoutSignal(now: Date): Told {
+export function withoutSignal(now: Date): WorkerMessage {
   const age = daysBetween(copy.day, todayIn(copy.zone, now));
   const old = age > OLD_DAYS ? ` It is more than ${OLD_DAYS} days old: ask before you rely on a number.` : '';
   return { says: `No signal: this is the saved edition of ${copy.dayInWords}.${old}`, first: true };

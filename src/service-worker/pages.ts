@@ -1,5 +1,5 @@
 /* Open pages of this almanac, and messages to them. */
-import type { Told } from './messages.ts';
+import type { WorkerMessage } from './messages.ts';
 import { copy } from './cache.ts';
 
 declare const self: ServiceWorkerGlobalScope;
@@ -10,6 +10,6 @@ export const openPages = async (): Promise<WindowClient[]> =>
     new URL(url).pathname.startsWith(copy.base),
   ) as WindowClient[];
 
-export async function tell(told: Told): Promise<void> {
-  for (const page of await openPages()) page.postMessage(told);
+export async function tell(message: WorkerMessage): Promise<void> {
+  for (const page of await openPages()) page.postMessage(message);
 }

@@ -11,7 +11,7 @@ import { copy } from './cache.ts';
 import { keepAll, nothingWasKept, takeOver } from './precache.ts';
 import { openPages } from './pages.ts';
 import { picturesLeft } from './pictures.ts';
-import { newEdition, saved, withoutSignal, type Told } from './messages.ts';
+import { newEdition, saved, withoutSignal, type WorkerMessage } from './messages.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
@@ -23,7 +23,7 @@ self.addEventListener('install', (event) => {
   event.waitUntil(keepAll(event));
 });
 self.addEventListener('activate', (event) =>
-  event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies Told))),
+  event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies WorkerMessage))),
 );
 
 const router = new Router();
@@ -42,10 +42,10 @@ self.addEventListener('message', (event) => {
   if (data === 'new edition') {
     asker = source;
     void self.skipWaiting();
-  } else event.waitUntil(cacheStatus(data, source).then((told) => source.postMessage(told)));
+  } else event.waitUntil(cacheStatus(data, source).then((message) => source.postMessage(message)));
 });
 
-async function cacheStatus(day: string, source: WindowClient): Promise<Told> {
+async function cacheStatus(day: string, source: WindowClient): Promise<WorkerMessage> {
   if (self.registration.waiting?.scriptURL && self.serviceWorker?.state === 'installed') {
     if (day !== copy.day || (await openPages()).length > 1) return newEdition();
     // The page already has this edition, and no other is open, so nobody notices the change.

@@ -337,7 +337,7 @@ test('label rows: one ingredient with rows of two places', () => {
   });
   const judged = judgeAll(planned, [rowOf('here', 'United States'), rowOf('there', 'New Zealand')], planned.start);
   assert.deepEqual(
-    judged.map(({ id, judged: { state } }) => [id, state]),
+    judged.map(({ id, judgement: { state } }) => [id, state]),
     [['formic-acid/here', 'nothing-found']],
   );
   assert.equal(judgementWords(judged[0]!, planned, 'us'), 'This page found nothing against it. Read your label.');

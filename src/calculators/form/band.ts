@@ -11,7 +11,7 @@ export type Across = { readonly at: number; readonly words: string };
 const [left, right] = [20, 99];
 const [top, floor] = [1.4, 12];
 
-export function band(days: readonly BandDay[], across: Across, unit: (value: number) => string, told: string): Drawing {
+export function band(days: readonly BandDay[], across: Across, unit: (value: number) => string, label: string): Drawing {
   const largest = Math.max(across.at, ...days.map(({ most }) => most));
   const step = scaleStep(largest, 4);
   const end = Math.ceil(largest / step) * step;
@@ -21,7 +21,7 @@ export function band(days: readonly BandDay[], across: Across, unit: (value: num
   const rem = (value: number) => `${value.toFixed(2)}rem`;
   return {
     heightRem: floor + 2,
-    told,
+    label,
     shapes: [
       ...Array.from({ length: Math.round(end / step) + 1 }, (_, at) => at * step).flatMap((value): Shape[] => [
         { tag: 'line', at: { class: 'hair', x1: x(0), x2: x(days.length), y1: rem(y(value)), y2: rem(y(value)) } },

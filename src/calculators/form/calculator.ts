@@ -148,14 +148,14 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     copy: (button) => {
       keepAddress(read().pairs);
       const words = button.textContent!;
-      const told = (answer: string): void => {
+      const showForAWhile = (answer: string): void => {
         button.textContent = answer;
         setTimeout(() => (button.textContent = words), 4000);
       };
-      const asked = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
-      asked.then(
-        () => told('Copied'),
-        () => told('Copy it from the address bar'),
+      const copied = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
+      copied.then(
+        () => showForAWhile('Copied'),
+        () => showForAWhile('Copy it from the address bar'),
       );
     },
   };

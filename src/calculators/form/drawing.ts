@@ -8,14 +8,14 @@ export type Shape = {
   readonly words?: string;
 };
 
-export type Drawing = { readonly heightRem: number; readonly told: string; readonly shapes: readonly Shape[] };
+export type Drawing = { readonly heightRem: number; readonly label: string; readonly shapes: readonly Shape[] };
 
 const svg = 'http://www.w3.org/2000/svg';
 
 /** Draws into an `svg` of the page. */
-export function draw(place: SVGElement, { heightRem, told, shapes }: Drawing): void {
+export function draw(place: SVGElement, { heightRem, label, shapes }: Drawing): void {
   place.setAttribute('height', `${heightRem}rem`);
-  place.setAttribute('aria-label', told);
+  place.setAttribute('aria-label', label);
   place.replaceChildren(
     ...shapes.map(({ tag, at, words = '' }) => {
       const shape = document.createElementNS(svg, tag);

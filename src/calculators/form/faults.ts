@@ -5,25 +5,25 @@ import { make } from './make.ts';
 export function markFaults(faults: readonly FormError[]): void {
   for (const [at, { box, words }] of faults.entries()) {
     box.id ||= `box-${at + 1}-${box.getAttribute('name')}`;
-    const told = marked(box);
+    const field = marked(box);
     const place = box.closest<HTMLElement>('[data-row-of], .field')!;
     place.classList.add('wrong');
     box.closest('details')?.setAttribute('open', '');
-    told.setAttribute('aria-invalid', 'true');
-    told.setAttribute('aria-describedby', `${told.getAttribute('aria-describedby') ?? ''} fault-${box.id}`.trim());
+    field.setAttribute('aria-invalid', 'true');
+    field.setAttribute('aria-describedby', `${field.getAttribute('aria-describedby') ?? ''} fault-${box.id}`.trim());
     place.append(make('span', { class: 'fault', id: `fault-${box.id}` }, words));
   }
 }
 
 /** Removes all error marks. */
 export function unmark(within: Element): void {
-  for (const told of within.querySelectorAll('[aria-invalid]')) {
-    told.removeAttribute('aria-invalid');
-    const others = (told.getAttribute('aria-describedby') ?? '').split(' ').filter((id) => id && !id.startsWith('fault-'));
-    if (others.length > 0) told.setAttribute('aria-describedby', others.join(' '));
-    else told.removeAttribute('aria-describedby');
+  for (const field of within.querySelectorAll('[aria-invalid]')) {
+    field.removeAttribute('aria-invalid');
+    const others = (field.getAttribute('aria-describedby') ?? '').split(' ').filter((id) => id && !id.startsWith('fault-'));
+    if (others.length > 0) field.setAttribute('aria-describedby', others.join(' '));
+    else field.removeAttribute('aria-describedby');
   }
-  for (const said of within.querySelectorAll('.fault')) said.remove();
+  for (const sentence of within.querySelectorAll('.fault')) sentence.remove();
   for (const place of [within, ...within.querySelectorAll('.wrong')]) place.classList.remove('wrong');
 }
 

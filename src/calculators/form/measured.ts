@@ -10,16 +10,16 @@ export function measured<Value extends number | undefined>(
   words: (value: number, units: System) => string,
 ): Field<Value> {
   const field = single(kind);
-  const told = (form: HTMLFormElement, name: string) => form.querySelector(`[data-read-as="${name}"]`)!;
+  const readingOf = (form: HTMLFormElement, name: string) => form.querySelector(`[data-read-as="${name}"]`)!;
   return {
     ...field,
     read: (form, name) => {
       const reading = field.read(form, name);
-      told(form, name).textContent = 'value' in reading && reading.value !== undefined ? words(reading.value, systemOf(form)) : '';
+      readingOf(form, name).textContent = 'value' in reading && reading.value !== undefined ? words(reading.value, systemOf(form)) : '';
       return reading;
     },
     wake: (form, name) => {
-      form.addEventListener('reset', () => told(form, name).replaceChildren());
+      form.addEventListener('reset', () => readingOf(form, name).replaceChildren());
     },
   };
 }

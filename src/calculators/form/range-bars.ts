@@ -13,7 +13,7 @@ const topRem = 1.9;
 const [left, leftWithLabels, right] = [3, 24, 97];
 const mostLetters = 8;
 
-export function rangeBars(bars: readonly Bar[], line: Line | undefined, told: string): Drawing {
+export function rangeBars(bars: readonly Bar[], line: Line | undefined, label: string): Drawing {
   const start = bars.length > 1 ? leftWithLabels : left;
   const largest = Math.max(...bars.map((bar) => bar.high ?? bar.value), line?.at ?? 0);
   const step = scaleStep(largest, 6);
@@ -22,7 +22,7 @@ export function rangeBars(bars: readonly Bar[], line: Line | undefined, told: st
   const floor = topRem + bars.length * rowRem;
   return {
     heightRem: floor + 2,
-    told,
+    label,
     shapes: [
       ...ticks(end, step).flatMap((value): Shape[] => [
         { tag: 'line', at: { class: 'hair', x1: x(value), x2: x(value), y1: `${topRem}rem`, y2: `${floor + 0.3}rem` } },

@@ -39,10 +39,10 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
 
   /** Sets the number of rows, at least one. New rows are copies of the first with its initial values. */
   function makeRows(form: HTMLFormElement, name: string, asked: number): void {
-    const wanted = Math.max(1, asked);
+    const count = Math.max(1, asked);
     const present = rowsOf(form, name);
-    for (const row of present.slice(wanted)) row.remove();
-    for (let at = present.length; at < wanted; at += 1) {
+    for (const row of present.slice(count)) row.remove();
+    for (let at = present.length; at < count; at += 1) {
       const row = present[0]!.cloneNode(true) as HTMLElement;
       unmark(row);
       for (const box of row.querySelectorAll('input')) {
@@ -82,9 +82,9 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     const present = rowsOf(form, name);
     const filled = present.some((row) => [...row.querySelectorAll('input')].some((box) => box.value !== box.defaultValue));
     const first = filled ? present.length : 0;
-    const wanted = first + read.value.length;
-    if (wanted > spec.most) return { box: list, words: tooMany(wanted) };
-    makeRows(form, name, wanted);
+    const count = first + read.value.length;
+    if (count > spec.most) return { box: list, words: tooMany(count) };
+    makeRows(form, name, count);
     for (const [row, cells] of read.value.entries()) {
       for (const [at, text] of spec.spread(cells).entries()) if (text !== undefined) boxOf(form, names[at]!, first + row).value = text;
     }

@@ -11,7 +11,7 @@ const rowRem = 2;
 const topRem = 1.9;
 const [left, right] = [25, 97];
 
-export function spanBars(bars: readonly SpanBar[], dayZero: string, told: string): Drawing {
+export function spanBars(bars: readonly SpanBar[], dayZero: string, label: string): Drawing {
   const first = Math.min(0, ...bars.map(({ from }) => from));
   const last = Math.max(0, ...bars.map(({ to }) => to));
   const step = Math.max(1, scaleStep(last - first, 5));
@@ -25,7 +25,7 @@ export function spanBars(bars: readonly SpanBar[], dayZero: string, told: string
   const turned = place(0) > (left + right) / 2;
   return {
     heightRem: floor + 2,
-    told,
+    label,
     shapes: [
       ...ticks.flatMap((day): Shape[] => [
         { tag: 'line', at: { class: 'hair', x1: x(day), x2: x(day), y1: `${topRem}rem`, y2: `${floor + 0.3}rem` } },

@@ -1,11 +1,11 @@
 /* Chart of a mite count: each colony as a bar compared with the level, and all together as the last bar. */
 import type { Drawing } from '../form/drawing.ts';
 import { rangeBars } from '../form/range-bars.ts';
-import type { Judged } from './model.ts';
+import type { Judgement } from './model.ts';
 import { verdictSteps } from './text.ts';
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 
-export function drawCount({ count, level }: Pick<Judged, 'count' | 'level'>): Drawing {
+export function drawCount({ count, level }: Pick<Judgement, 'count' | 'level'>): Drawing {
   const { colonies, apiary } = count;
   const bars = colonies.map((colony) => ({
     label: colony.label, value: colony.per100, low: colony.lowPer100, high: colony.highPer100, ...(colony.verdict ? { tone: verdictSteps[colony.verdict] } : {}),

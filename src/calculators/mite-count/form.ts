@@ -10,7 +10,7 @@ import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { rows } from '../form/rows.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
-import { judgeCount, methods, type Counted, type Judged, type MiteFigures } from './model.ts';
+import { judgeCount, methods, type Counted, type Judgement, type MiteFigures } from './model.ts';
 import { drawCount } from './chart.ts';
 import * as words from './text.ts';
 
@@ -33,15 +33,15 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
     recovery: single(number('a share from 1 to 100, such as 92.9', { '%': same, percent: same })),
   },
   work: (counted, place) => {
-    const judged = judgeCount(counted, place.figures);
-    if (!judged.ok) return [faultOf(judged.reason, judged.row, place.form)];
-    showColonies(judged.value, place.result);
-    showVerdict(judged.value, counted, place);
-    show(place.result, 'next', words.nextStep(judged.value, counted, place.figures));
-    showWeeks(judged.value, place);
-    draw(place.result.querySelector('svg')!, drawCount(judged.value));
-    show(place.result, 'sum', words.sumWords(judged.value, counted.recovery));
-    return words.headline(judged.value);
+    const judgement = judgeCount(counted, place.figures);
+    if (!judgement.ok) return [faultOf(judgement.reason, judgement.row, place.form)];
+    showColonies(judgement.value, place.result);
+    showVerdict(judgement.value, counted, place);
+    show(place.result, 'next', words.nextStep(judgement.value, counted, place.figures));
+    showWeeks(judgement.value, place);
+    draw(place.result.querySelector('svg')!, drawCount(judgement.value));
+    show(place.result, 'sum', words.sumWords(judgement.value, counted.recovery));
+    return words.headline(judgement.value);
   },
 });
 
@@ -60,9 +60,9 @@ function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormEle
   return { box: boxOf(form, name, row - 1), words: many ? `Colony ${row}: ${says}` : says };
 }
 
-function showColonies(judged: Judged, result: HTMLElement): void {
-  const { colonies, apiary } = judged.count;
-  const rate = (name: string, value: number) => makeOutput(name, words.rateWords(value, judged), toDataValue(value));
+function showColonies(judgement: Judgement, result: HTMLElement): void {
+  const { colonies, apiary } = judgement.count;
+  const rate = (name: string, value: number) => makeOutput(name, words.rateWords(value, judgement), toDataValue(value));
   result.querySelector('tbody')!.replaceChildren(
     ...colonies.map((colony) => {
       const name = colony.label;
@@ -78,18 +78,18 @@ function showColonies(judged: Judged, result: HTMLElement): void {
   );
   result.querySelector('tfoot')!.hidden = !apiary;
   if (!apiary) return;
-  put(result, 'apiary-per-100', words.rateWords(apiary.per100, judged), apiary.per100);
+  put(result, 'apiary-per-100', words.rateWords(apiary.per100, judgement), apiary.per100);
   const { lowPer100: low, highPer100: high } = apiary;
-  put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, judged), low);
-  put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, judged)}`, high);
+  put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, judgement), low);
+  put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, judgement)}`, high);
   show(result, 'apiary-verdict', words.verdictWords(apiary.verdict, false));
 }
 
-function showVerdict(judged: Judged, counted: Counted, { result, figures }: Place<MiteFigures>): void {
-  const { count: { verdict, toSettle, coloniesToAct, coloniesAtOnce, colonies, apiary }, level, atOnce } = judged; // prettier-ignore
+function showVerdict(judgement: Judgement, counted: Counted, { result, figures }: Place<MiteFigures>): void {
+  const { count: { verdict, toSettle, coloniesToAct, coloniesAtOnce, colonies, apiary }, level, atOnce } = judgement; // prettier-ignore
   put(result, 'verdict', words.verdictWords(verdict, coloniesAtOnce.length > 0) || 'No verdict', verdict);
   result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
-  show(result, 'why', words.verdictReason(judged));
+  show(result, 'why', words.verdictReason(judgement));
   put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
   show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
   put(result, 'at-once-level', atOnce ? `${atOnce.levelPer100} per 100 bees` : 'None for this part of the year.', atOnce?.levelPer100);
@@ -107,7 +107,7 @@ function showVerdict(judged: Judged, counted: Counted, { result, figures }: Plac
   show(result, 'apiary-remarks', words.apiaryRemarks(apiary, colonies.length, figures.fewestColonies));
 }
 
-function showWeeks({ count: { weeks, colonies }, level }: Judged, { result, figures }: Place<MiteFigures>): void {
+function showWeeks({ count: { weeks, colonies }, level }: Judgement, { result, figures }: Place<MiteFigures>): void {
   const reached = level !== undefined && colonies.some(({ highPer100 }) => highPer100 >= level.levelPer100);
   const soonest = figures.growth && 'soonestWeeks' in weeks ? weeks.soonestWeeks : undefined;
   const latest = figures.growth && 'latestWeeks' in weeks ? weeks.latestWeeks : undefined;

@@ -37,12 +37,12 @@ export type Counted = {
   readonly phase: Phase | undefined;
   readonly recovery: number;
 };
-export type Judged = { readonly count: MiteCount; readonly level: Level | undefined; readonly atOnce: Level | undefined };
+export type Judgement = { readonly count: MiteCount; readonly level: Level | undefined; readonly atOnce: Level | undefined };
 
 export function judgeCount(
   { samples, phase, recovery }: Counted,
   { levels, atOnceLevels, growth, mostBees }: MiteFigures,
-): Result<Judged, SampleReason | 'no-samples'> {
+): Result<Judgement, SampleReason | 'no-samples'> {
   const level = levelFor(levels, phase);
   const atOnce = level && levelFor(atOnceLevels, phase);
   const count = judgeMiteCount({

@@ -4,14 +4,14 @@ import type { MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample } from '../../../shared/mites/rate.ts';
 import type { Verdict } from '../../../shared/mites/verdict.ts';
 import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../shared/numbers/show-number.ts';
-import type { Counted, Judged, Level, MiteFigures } from './model.ts';
+import type { Counted, Judgement, Level, MiteFigures } from './model.ts';
 
 export const verdictNames: Readonly<Record<Verdict, string>> = { below: 'Below', unsure: 'Unsure', act: 'Act' };
 /** The level of gravity of each verdict. */
 export const verdictSteps: Readonly<Record<Verdict, string>> = { below: 'settled', unsure: 'watch', act: 'act' };
 
 /** The levels that a rate is compared with. Rounding never carries it across one of them. */
-type Lines = Pick<Judged, 'level' | 'atOnce'>;
+type Lines = Pick<Judgement, 'level' | 'atOnce'>;
 
 export function rateWords(per100: number, { level, atOnce }: Lines): string {
   if (!level) return formatNumber(per100, { places: 1 });
@@ -26,10 +26,10 @@ export function rangeWords(low: number, high: number, lines: Lines): string {
 export const verdictWords = (verdict: Verdict | undefined, atOnce: boolean): string =>
   verdict === undefined ? '' : atOnce ? 'Act at once' : verdictNames[verdict];
 
-export function headline(judged: Judged): string {
-  const { count, atOnce } = judged;
+export function headline(judgement: Judgement): string {
+  const { count, atOnce } = judgement;
   const [first] = count.colonies;
-  const rate = (per100: number) => `${rateWords(per100, judged)} mites per hundred bees`;
+  const rate = (per100: number) => `${rateWords(per100, judgement)} mites per hundred bees`;
   if (!count.verdict) return `${rate((count.apiary ?? first!).per100)}.`;
   const hurry = count.coloniesAtOnce.length > 0;
   if (!count.apiary)
@@ -57,7 +57,7 @@ export function noLevel({ levels }: MiteFigures, phase: Counted['phase']): strin
   return levels.length === 0 || !phase ? 'No level here.' : `No level for this part of the year, ${phaseName(phase)}.`;
 }
 
-export function verdictReason({ count, level, atOnce }: Judged): string {
+export function verdictReason({ count, level, atOnce }: Judgement): string {
   if (!level) return 'Without a level there is no verdict.';
   if (count.coloniesAtOnce.length > 0)
     return `The count is at or over ${toDataValue(atOnce!.levelPer100)} per hundred bees, where no time is left to lose.`;
@@ -89,7 +89,7 @@ export function settleWords(settle: MiteCount['toSettle'], counted: readonly Mit
 }
 
 /** The advice that follows from each verdict. */
-export function nextStep({ count, level }: Judged, { phase }: Counted, { growth }: MiteFigures): string {
+export function nextStep({ count, level }: Judgement, { phase }: Counted, { growth }: MiteFigures): string {
   if (!level) return 'Write the count down. The club goes by no level here, so ask before you treat.';
   if (count.coloniesAtOnce.length > 0)
     return 'Treat within days, as your label, the weather and the honey boxes allow. Count every other hive of the yard. Count again when the label’s time is over.';
@@ -131,20 +131,20 @@ export function latestWords(weeks: number): string {
 const inWeeks = (weeks: number): string => `${formatNumber(weeks, { places: 0 })} ${weeks === 1 ? 'week' : 'weeks'}`;
 
 /** The calculation with its numbers. */
-export function sumWords(judged: Judged, recovery: number): string {
-  const { colonies, apiary } = judged.count;
+export function sumWords(judgement: Judgement, recovery: number): string {
+  const { colonies, apiary } = judgement.count;
   const whole = (number: number) => formatNumber(number, { places: 0 });
   const [first] = colonies;
   if (!apiary) {
     const corrected =
       first!.per100Corrected === undefined
         ? ''
-        : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, judged)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, judged)}.`;
-    return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, judged)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, judged)}.${corrected}`;
+        : ` If only ${plainDecimal(recovery)} % of the mites were found: ${rateWords(first!.per100, judgement)} ÷ ${toDataValue(recovery / 100)} = ${rateWords(first!.per100Corrected, judgement)}.`;
+    return `100 × ${whole(first!.mites)} ÷ ${whole(first!.bees)} = ${rateWords(first!.per100, judgement)}. A count of ${whole(first!.mites)} can stand for a true rate from ${rangeWords(first!.lowPer100, first!.highPer100, judgement)}.${corrected}`;
   }
   const all = (of: 'mites' | 'bees') =>
     colonies.length > 6 ? whole(colonies.reduce((sum, one) => sum + one[of], 0)) : `(${colonies.map((one) => whole(one[of])).join(' + ')})`;
-  return `All together: 100 × ${all('mites')} ÷ ${all('bees')} = ${rateWords(apiary.per100, judged)}. Each colony in the same way: 100 × mites ÷ bees.`;
+  return `All together: 100 × ${all('mites')} ÷ ${all('bees')} = ${rateWords(apiary.per100, judgement)}. Each colony in the same way: 100 × mites ÷ bees.`;
 }
 
 export function apiaryRemarks(apiary: MiteCount['apiary'], colonies: number, fewest: number | null): string {

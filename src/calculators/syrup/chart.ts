@@ -32,7 +32,7 @@ export function drawGraining(graining: Graining, temperatureC: number, units: Sy
   const turned = temperatureC > end * 0.6;
   return {
     heightRem: floor + 2,
-    told: 'A scale of warmth: the darker block is where the syrup may grain, the dashed line how warm it is.',
+    label: 'A scale of warmth: the darker block is where the syrup may grain, the dashed line how warm it is.',
     shapes: [
       ...(most > 0 ? [block('watch', 0, Math.max(0, least)), block('tint', Math.max(0, least), most)] : []),
       { tag: 'line', at: { x1: x(0), x2: x(end), y1: `${floor}rem`, y2: `${floor}rem` } },

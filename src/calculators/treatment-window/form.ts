@@ -16,7 +16,7 @@ import { temperatureWords } from '../form/measures.ts';
 import { show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
 import { temperature } from '../form/units.ts';
-import { judgeAll, type JudgedRow, type TreatmentFigures } from './model.ts';
+import { judgeAll, type RowJudgement, type TreatmentFigures } from './model.ts';
 import { headline, judgementWords, labelWords, nextWords, plannedWords, stateNames, stateSteps } from './text.ts';
 
 type Asked = {
@@ -66,12 +66,12 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
       registered: asked.registered,
       ...(asked['harvest-date'] ? { harvest: asked['harvest-date'] } : {}),
     };
-    const judged = judgeAll(planned, rows, todayIn(document.documentElement.dataset.zone!, new Date()));
-    result.querySelector('tbody')!.replaceChildren(...judged.map((one) => rowOf(one, planned, units)));
+    const judgements = judgeAll(planned, rows, todayIn(document.documentElement.dataset.zone!, new Date()));
+    result.querySelector('tbody')!.replaceChildren(...judgements.map((one) => rowOf(one, planned, units)));
     for (const step of result.querySelectorAll<HTMLElement>('[data-next]'))
-      step.hidden = !judged.some((one) => one.judged.state === step.dataset.next);
+      step.hidden = !judgements.some((one) => one.judgement.state === step.dataset.next);
     show(result, 'planned', plannedWords(planned, units));
-    return headline(judged);
+    return headline(judgements);
   },
 });
 
@@ -89,16 +89,16 @@ function faultOf(asked: Asked, form: HTMLFormElement): FormError | undefined {
   return undefined;
 }
 
-function rowOf(one: JudgedRow, planned: Planned, units: TreatmentFigures['units']): HTMLElement {
-  const { id, title, row, judged: { state, rules } } = one; // prettier-ignore
-  const told = makeOutput('state', stateNames[state], state);
-  told.className = `status ${stateSteps[state]}`.trim();
+function rowOf(one: RowJudgement, planned: Planned, units: TreatmentFigures['units']): HTMLElement {
+  const { id, title, row, judgement: { state, rules } } = one; // prettier-ignore
+  const status = makeOutput('state', stateNames[state], state);
+  status.className = `status ${stateSteps[state]}`.trim();
   const source = (note: number) =>
     make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
   const about = row ? [make('small', {}, labelWords(row), source(row.note))] : [];
   return make('tr', { 'data-row': id },
     make('th', { scope: 'row' }, make('b', {}, title), ...about),
-    make('td', {}, told, make('small', {}, nextWords[state])),
+    make('td', {}, status, make('small', {}, nextWords[state])),
     make('td', {}, makeOutput('rule', judgementWords(one, planned, units), rules[0] ?? 'none')),
   ); // prettier-ignore
 }

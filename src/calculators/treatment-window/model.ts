@@ -5,7 +5,7 @@ import {
   judgeRow,
   judgeWithoutRow,
   samePlace,
-  type Judged,
+  type Judgement,
   type LabelRow,
   type Planned,
   type TreatmentState,
@@ -22,12 +22,12 @@ export type ShownRow = LabelRow & {
 
 export type TreatmentFigures = { readonly units: System; readonly rows: readonly ShownRow[] };
 
-export type JudgedRow = {
+export type RowJudgement = {
   readonly id: string;
   readonly title: string;
   /** Absent where an ingredient has no row for the place. */
   readonly row?: ShownRow;
-  readonly judged: Judged;
+  readonly judgement: Judgement;
   /** Where no label of the place was opened: rows of other places that exclude the temperatures of these days. */
   readonly elsewhere: readonly ShownRow[];
 };
@@ -36,27 +36,27 @@ export type JudgedRow = {
  * The rows of the place, and one line for each ingredient without any. Without a place: all rows. Ruled-out rows come first. Rows that
  * only the label of another place contradicts come before the rest.
  */
-export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day): JudgedRow[] {
+export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day): RowJudgement[] {
   const unsaid = planned.place.trim() === '';
   const entries = [...new Set(rows.map(({ entry }) => entry))];
-  const judged = entries.flatMap((entry): JudgedRow[] => {
+  const judgements = entries.flatMap((entry): RowJudgement[] => {
     const own = rows.filter((row) => row.entry === entry);
     const here = own.filter(({ place }) => unsaid || samePlace(place, planned.place));
     const elsewhere = own.filter((row) => !here.includes(row) && isOutside(row, planned));
-    if (here.length === 0) return [{ id: entry, title: own[0]!.title, judged: judgeWithoutRow(planned), elsewhere }];
+    if (here.length === 0) return [{ id: entry, title: own[0]!.title, judgement: judgeWithoutRow(planned), elsewhere }];
     return here.map((row) => ({
       id: row.id,
       title: row.title,
       row,
-      judged: judgeRow(row, planned, today),
+      judgement: judgeRow(row, planned, today),
       elsewhere: row.seen === 'not-opened' ? elsewhere : [],
     }));
   });
-  return judged.sort((one, other) => place(one) - place(other));
+  return judgements.sort((one, other) => place(one) - place(other));
 }
 
 const ORDER: readonly TreatmentState[] = ['ruled-out', 'works-poorly', 'nothing-found', 'ask'];
-const place = ({ judged: { state }, elsewhere }: JudgedRow): number => ORDER.indexOf(state) - (elsewhere.length > 0 ? 0.5 : 0);
+const place = ({ judgement: { state }, elsewhere }: RowJudgement): number => ORDER.indexOf(state) - (elsewhere.length > 0 ? 0.5 : 0);
 
 function isOutside({ limits, poorOutside }: LabelRow, planned: Planned): boolean {
   return [...limits, ...poorOutside].map((limit) => againstLimit(limit, planned)).some(({ cold, warm }) => cold || warm);

@@ -13,7 +13,7 @@ import {
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit } from '../../../shared/units/temperature.ts';
 import type { System } from '../form/measures.ts';
-import type { JudgedRow, ShownRow } from './model.ts';
+import type { RowJudgement, ShownRow } from './model.ts';
 
 export const stateNames: Readonly<Record<TreatmentState, string>> = {
   'ruled-out': 'Ruled out',
@@ -46,22 +46,22 @@ export const stateSteps: Readonly<Record<TreatmentState, string>> = {
   'nothing-found': '',
 };
 
-export function headline(judged: readonly JudgedRow[]): string {
-  if (judged.length === 0) return 'The club holds no label rows: ask.';
-  const count = (state: TreatmentState) => judged.filter((one) => one.judged.state === state).length;
+export function headline(judgements: readonly RowJudgement[]): string {
+  if (judgements.length === 0) return 'The club holds no label rows: ask.';
+  const count = (state: TreatmentState) => judgements.filter((one) => one.judgement.state === state).length;
   const ask = count('ask');
-  if (ask === judged.length) return `Ask first, about ${ask === 1 ? 'the one row' : `all ${ask} rows`}.`;
+  if (ask === judgements.length) return `Ask first, about ${ask === 1 ? 'the one row' : `all ${ask} rows`}.`;
   const parts: [number, string][] = [
     [count('ruled-out'), 'ruled out'],
     [ask, 'to ask about'],
     [count('works-poorly'), 'that would work poorly'],
     [count('nothing-found'), 'with nothing found against it'],
   ];
-  return `Of ${judged.length} rows: ${parts.flatMap(([number, words]) => (number ? [`${number} ${words}`] : [])).join(', ')}.`;
+  return `Of ${judgements.length} rows: ${parts.flatMap(([number, words]) => (number ? [`${number} ${words}`] : [])).join(', ')}.`;
 }
 
 /** One sentence per rule, the deciding one first, then what labels of other places say about such days. */
-export function judgementWords({ row, judged: { state, rules }, elsewhere }: JudgedRow, planned: Planned, units: System): string {
+export function judgementWords({ row, judgement: { state, rules }, elsewhere }: RowJudgement, planned: Planned, units: System): string {
   const own =
     state === 'nothing-found'
       ? [

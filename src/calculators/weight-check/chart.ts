@@ -4,14 +4,14 @@ import type { Drawing, Shape } from '../form/drawing.ts';
 import type { System } from '../form/measures.ts';
 import { scaleStep } from '../form/scale.ts';
 import { smallWeight } from '../form/units.ts';
-import type { Judged, Weighed } from './model.ts';
+import type { Judgement, Weighed } from './model.ts';
 import { plain as smallWeightWords, verdictSteps } from './text.ts';
 
 const [left, right] = [3, 97];
 const columns = 30;
 const [topRem, dotRem] = [1.9, 0.85];
 
-export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed, { check, held }: Judged, units: System): Drawing {
+export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed, { check, held }: Judgement, units: System): Drawing {
   const shown = smallWeight.boxes[units].fromFixed;
   const errors = weights.map((weight) => shown(weight - labelG));
   const meanError = shown(check.meanErrorG);
@@ -28,7 +28,7 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
   const tone = held ? verdictSteps[check.verdict] : 'tint';
   return {
     heightRem: end + 2,
-    told: `A dot for each package, by the ${units === 'us' ? 'ounces' : 'grams'} it is over or under the label. The bar reaches from the mean as far as chance may have carried it. The dashed line is the label.`,
+    label: `A dot for each package, by the ${units === 'us' ? 'ounces' : 'grams'} it is over or under the label. The bar reaches from the mean as far as chance may have carried it. The dashed line is the label.`,
     shapes: [
       ...Array.from({ length: Math.round((most - least) / step) + 1 }, (_, at) => least + at * step).flatMap((error): Shape[] => [
         { tag: 'line', at: { class: 'hair', x1: x(error), x2: x(error), y1: `${topRem}rem`, y2: `${end}rem` } },

@@ -9,7 +9,7 @@ import { put, show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
 import { smallWeight, systemOf } from '../form/units.ts';
 import * as remembered from '../form/remembered.ts';
-import { judgeWeights, ruleNames, type Judged, type Weighed, type WeightFigures } from './model.ts';
+import { judgeWeights, ruleNames, type Judgement, type Weighed, type WeightFigures } from './model.ts';
 import { drawWeights } from './chart.ts';
 import * as words from './text.ts';
 
@@ -23,38 +23,38 @@ defineCalculator<Weighed, WeightFigures>('weight-check', {
     'weights-g': weights(),
   },
   work: (weighed, { form, result, figures }) => {
-    const judged = judgeWeights(weighed, figures);
-    if (!judged.ok) {
-      const [name, says] = words.faultWords(judged.reason, judged.row, weighed, figures.units);
+    const judgement = judgeWeights(weighed, figures);
+    if (!judgement.ok) {
+      const [name, says] = words.faultWords(judgement.reason, judgement.row, weighed, figures.units);
       return [{ box: boxOf(form, name), words: says }];
     }
-    showCheck(weighed, judged.value, result, figures.units);
-    draw(result.querySelector('svg')!, drawWeights(weighed, judged.value, figures.units));
-    return words.headline(weighed, judged.value, figures.units);
+    showCheck(weighed, judgement.value, result, figures.units);
+    draw(result.querySelector('svg')!, drawWeights(weighed, judgement.value, figures.units));
+    return words.headline(weighed, judgement.value, figures.units);
   },
 });
 
-function showCheck(weighed: Weighed, judged: Judged, result: HTMLElement, units: System): void {
-  const { check, held } = judged;
+function showCheck(weighed: Weighed, judgement: Judgement, result: HTMLElement, units: System): void {
+  const { check, held } = judgement;
   const verdict = held ? check.verdict : undefined;
   put(result, 'verdict', verdict ? words.verdictNames[verdict] : 'No verdict', verdict);
   result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
-  show(result, 'why', words.verdictReason(judged, weighed));
+  show(result, 'why', words.verdictReason(judgement, weighed));
   show(result, 'rule', words.ruleWords(weighed, held));
-  put(result, 'sample-needed', held ? words.sampleWords(weighed, judged) : words.noFigure, held ? check.sampleNeeded : undefined);
-  put(result, 'mean-error', words.meanWords(judged, units), check.meanErrorG);
+  put(result, 'sample-needed', held ? words.sampleWords(weighed, judgement) : words.noFigure, held ? check.sampleNeeded : undefined);
+  put(result, 'mean-error', words.meanWords(judgement, units), check.meanErrorG);
   put(result, 'spread', check.spreadG === undefined ? 'One weight has no spread.' : words.weightWords(check.spreadG, units), check.spreadG);
-  put(result, 'limit', held ? words.limitWords(judged, weighed, units) : words.noFigure, held ? check.limitG : undefined);
-  put(result, 'short-once', held ? words.shortWords(check.shortOnce, 1, judged, units) : words.noFigure, check.shortOnce);
+  put(result, 'limit', held ? words.limitWords(judgement, weighed, units) : words.noFigure, held ? check.limitG : undefined);
+  put(result, 'short-once', held ? words.shortWords(check.shortOnce, 1, judgement, units) : words.noFigure, check.shortOnce);
   const twice = held?.rule.mostShortTwice === undefined ? undefined : check.shortTwice;
   put(
     result,
     'short-twice',
-    held ? (held.rule.mostShortTwice === undefined ? words.notCounted : words.shortWords(twice, 2, judged, units)) : words.noFigure,
+    held ? (held.rule.mostShortTwice === undefined ? words.notCounted : words.shortWords(twice, 2, judgement, units)) : words.noFigure,
     twice,
   );
   show(result, 'far-off', words.farOffWords(weighed));
-  show(result, 'sum', words.sumWords(weighed, judged, units));
+  show(result, 'sum', words.sumWords(weighed, judgement, units));
 }
 
 /** The list of weights. It shows how many were read, so that an incomplete paste is visible at once. */

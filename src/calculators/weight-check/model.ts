@@ -23,7 +23,7 @@ export type Weighed = {
   readonly 'weights-g': readonly number[];
 };
 
-export type Judged = {
+export type Judgement = {
   readonly check: WeightCheck;
   /** Null where the club has no such rule. Mean and spread alone are then still useful. */
   readonly held: HeldRule | null;
@@ -33,7 +33,7 @@ export type Judged = {
 /** For the arithmetic alone. */
 const noRule: WeightRule = { lots: [{ from: 1, to: Number.MAX_SAFE_INTEGER, weigh: 1, mean: 'plain' }], tolerances: [], certainty: 0.5 };
 
-export function judgeWeights(weighed: Weighed, { rules }: WeightFigures): Result<Judged, WeightReason> {
+export function judgeWeights(weighed: Weighed, { rules }: WeightFigures): Result<Judgement, WeightReason> {
   const held = rules[weighed.rule];
   const labelG = weighed['label-g'];
   const check = checkWeights({ labelG, lot: weighed.lot, weightsG: weighed['weights-g'] }, held?.rule ?? noRule);

@@ -3,7 +3,7 @@ import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number
 import type { WeightReason, WeightTest } from '../../../shared/packages/weight-check.ts';
 import { three, type System } from '../form/measures.ts';
 import { shownIn, smallWeight } from '../form/units.ts';
-import { farOff, type HeldRule, type Judged, type RuleName, type Weighed } from './model.ts';
+import { farOff, type HeldRule, type Judgement, type RuleName, type Weighed } from './model.ts';
 
 export const ruleTitles: Readonly<Record<RuleName, string>> = { eu: 'EU and UK', ca: 'Canada', us: 'US' };
 export const verdictNames: Readonly<Record<WeightTest, string>> = { passes: 'Passes', fails: 'Fails', 'too-few': 'Too few weights' };
@@ -29,7 +29,7 @@ export function plain(grams: number, units: System): string {
   return `${shownIn(smallWeight, grams, units)} ${units === 'us' ? 'oz' : 'g'}`;
 }
 
-export function headline({ rule }: Weighed, { check, held }: Judged, units: System): string {
+export function headline({ rule }: Weighed, { check, held }: Judgement, units: System): string {
   const mean = `the mean is ${meanWords({ check }, units).replace(/ \(.*\)/, '')}`;
   if (!held) return `Not judged: no figures for ${byRule[rule]}. ${capital(mean)}.`;
   if (check.verdict === 'too-few') return `Too few weights for ${byRule[rule]}. So far ${mean}.`;
@@ -37,7 +37,7 @@ export function headline({ rule }: Weighed, { check, held }: Judged, units: Syst
 }
 
 /** The distance of the mean from the label. Next to its limit, rounding never carries it across. */
-export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judged, 'check'>, units: System): string {
+export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judgement, 'check'>, units: System): string {
   const away = Math.abs(meanErrorG);
   if (away < 1e-9) return 'on the label';
   const side = `${meanErrorG < 0 ? 'under' : 'over'} the label`;
@@ -46,7 +46,7 @@ export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judged, 'check
   return `${meanErrorG < 0 && limitG ? formatAgainst(inOunces(away), inOunces(limitG), 3) : three(inOunces(away))} oz ${side} (${grams})`;
 }
 
-export function sampleWords({ lot }: Weighed, { check: { sampleNeeded, shortSampleNeeded }, held }: Judged): string {
+export function sampleWords({ lot }: Weighed, { check: { sampleNeeded, shortSampleNeeded }, held }: Judgement): string {
   const count =
     shortSampleNeeded === undefined || shortSampleNeeded === sampleNeeded
       ? ''
@@ -54,7 +54,7 @@ export function sampleWords({ lot }: Weighed, { check: { sampleNeeded, shortSamp
   return `${whole(sampleNeeded)} of ${whole(lot)}${count}${held!.sampleFromMemory ? fromMemory : ''}`;
 }
 
-export function limitWords({ check: { limitG, spreadG } }: Judged, { 'weights-g': weights }: Weighed, units: System): string {
+export function limitWords({ check: { limitG, spreadG } }: Judgement, { 'weights-g': weights }: Weighed, units: System): string {
   if (limitG === undefined) return weights.length < 2 ? 'One weight gives none.' : noFigure;
   if (limitG > 0) return weightWords(limitG, units);
   return `${plain(0, units)}: ${spreadG === 0 ? 'all weigh the same' : 'all are weighed, so chance has no part'}`;
@@ -63,7 +63,7 @@ export function limitWords({ check: { limitG, spreadG } }: Judged, { 'weights-g'
 export function shortWords(
   count: number | undefined,
   times: 1 | 2,
-  { check: { toleranceG }, toleranceFromMemory }: Judged,
+  { check: { toleranceG }, toleranceFromMemory }: Judgement,
   units: System,
 ): string {
   if (count === undefined || toleranceG === undefined) return 'No tolerance held for this label.';
@@ -74,7 +74,7 @@ export const notCounted = 'This rule does not count them.';
 
 /** The deciding test. */
 export function verdictReason(
-  { check: { tests, verdict, sampleNeeded, shortSampleNeeded }, held }: Judged,
+  { check: { tests, verdict, sampleNeeded, shortSampleNeeded }, held }: Judgement,
   { 'weights-g': weights }: Weighed,
 ): string {
   if (!held) return 'Without its figures there is no verdict.';
@@ -109,7 +109,7 @@ export function farOffWords(weighed: Weighed): string {
 /** The calculation with its numbers. */
 export function sumWords(
   { 'label-g': labelG, 'weights-g': weights }: Weighed,
-  { check: { meanErrorG, spreadG, limitG }, held }: Judged,
+  { check: { meanErrorG, spreadG, limitG }, held }: Judgement,
   units: System,
 ): string {
   const unit = units === 'us' ? 'oz' : 'g';

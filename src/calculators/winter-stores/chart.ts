@@ -28,7 +28,8 @@ export function drawStores(storesKg: number, targetKg: number, units: System): D
   const turned = target > end / 2;
   return {
     heightRem: floor + 2,
-    told: 'A bar of the stores that are there, then of what is short, up to the dashed line of what is wanted. The same numbers stand below.',
+    label:
+      'A bar of the stores that are there, then of what is short, up to the dashed line of what is wanted. The same numbers stand below.',
     shapes: [
       ...(stores > 0 ? [block('settled', 0, stores)] : []),
       ...(target > stores ? [block('watch', stores, target)] : []),

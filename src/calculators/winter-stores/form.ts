@@ -17,7 +17,7 @@ const empty = {
   us: 'what the hive weighs without bees and stores, such as 80',
   metric: 'what the hive weighs without bees and stores, such as 36',
 };
-const wanted = { us: 'the stores wanted, such as 60', metric: 'the stores wanted, such as 27' };
+const targetHints = { us: 'the stores wanted, such as 60', metric: 'the stores wanted, such as 27' };
 const frameCount = (kind: string) => single(optional(number(`how many ${kind} frames of honey there are, such as 5 or 5½`)));
 
 defineCalculator<Hive, StoresFigures>('winter-stores', {
@@ -27,7 +27,7 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
     deep: frameCount('deep'),
     medium: frameCount('medium'),
     shallow: frameCount('shallow'),
-    'target-kg': measured(quantity(hiveWeight, wanted), weightWords),
+    'target-kg': measured(quantity(hiveWeight, targetHints), weightWords),
     mix: choice(mixes, 'a mix'),
   },
   work: (hive, { form, result, figures }) => {

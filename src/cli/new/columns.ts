@@ -106,7 +106,7 @@ export function columnsOf(
         `"${typed}"`,
         kind === 'reading' && name === 'by'
           ? '"author" for who wrote it, or "checked by" for the duty that checked it'
-          : meant(kind, name, known),
+          : nearColumn(kind, name, known),
       );
     const other = seen.get(field);
     seen.set(field, typed);
@@ -130,7 +130,7 @@ export function columnsOf(
   };
 }
 
-function meant(kind: Tabled, name: string, known: readonly string[]): string {
+function nearColumn(kind: Tabled, name: string, known: readonly string[]): string {
   const near = nearestName(name, [...known, ...Object.keys(PLAIN[kind])]);
   return near === null ? `one of: ${known.join(', ')}; or take the column out` : `"${near}"`;
 }

@@ -32,24 +32,24 @@ export function editorFiles(): File[] {
 
 /** The remark that a template shows above the field. */
 function explain({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: { description?: string } }): void {
-  const said = remark(zodSchema as z.ZodType);
-  if (said !== '') jsonSchema.description = said;
+  const description = remark(zodSchema as z.ZodType);
+  if (description !== '') jsonSchema.description = description;
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
 /** Writes the schemas again. Existing settings that differ stay, and their paths are returned. */
-export function writeEditorFiles(directory: string): { written: number; kept: string[] } {
-  const kept = editorFiles()
+export function writeEditorFiles(directory: string): { written: number; unchanged: string[] } {
+  const unchanged = editorFiles()
     .filter(
       ({ path, text }) =>
         !path.startsWith('.schemas/') && existsSync(join(directory, path)) && readFileSync(join(directory, path), 'utf8') !== text,
     )
     .map(({ path }) => path);
-  const files = editorFiles().filter(({ path }) => !kept.includes(path));
+  const files = editorFiles().filter(({ path }) => !unchanged.includes(path));
   for (const { path, text } of files) {
     mkdirSync(dirname(join(directory, path)), { recursive: true });
     writeFileSync(join(directory, path), text);
   }
-  return { written: files.length, kept };
+  return { written: files.length, unchanged };
 }

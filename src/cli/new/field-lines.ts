@@ -26,37 +26,37 @@ const LONGEST = 110;
 /** Every field of a section, each after its remark and an empty line. */
 export function fieldLines(section: z.ZodType, given: Given = {}): string[] {
   const shape = (section as Shaped).shape ?? {};
-  const told = new Map(
+  const atTop = new Map(
     Object.entries(shape).flatMap(([name, field]): [Shaped, string][] => (sectionIn(field) ? [[sectionIn(field)!, name]] : [])),
   );
   return Object.entries(shape).flatMap(([name, field]) => [
     '',
-    ...linesOf(name, field, { given: given[name], asExample: false, told, top: true }),
+    ...linesOf(name, field, { given: given[name], asExample: false, atTop, top: true }),
   ]);
 }
 
 /**
- * `asExample`: inside a section that is commented out, where blanks show their examples. `told`: sections whose fields are at the top
+ * `asExample`: inside a section that is commented out, where blanks show their examples. `atTop`: sections whose fields are at the top
  * level.
  */
-type How = { given?: unknown; asExample: boolean; told: ReadonlyMap<Shaped, string>; top?: boolean };
+type How = { given?: unknown; asExample: boolean; atTop: ReadonlyMap<Shaped, string>; top?: boolean };
 
-function linesOf(name: string, field: Shaped, { given, asExample, told, top }: How): string[] {
+function linesOf(name: string, field: Shaped, { given, asExample, atTop, top }: How): string[] {
   const used = given !== undefined || !field.isOptional();
-  const elsewhere = !top && !used && sectionIn(field) && told.get(sectionIn(field)!);
+  const elsewhere = !top && !used && sectionIn(field) && atTop.get(sectionIn(field)!);
   if (elsewhere) return [...folded(`${remark(field)} Its fields are those of "${elsewhere}:" further down.`), `#${name}:`];
   const lines = valueLines(name, inner(field), {
     given: used && !asExample ? given : exampleOf(field),
     asExample: asExample || !used,
-    told,
+    atTop,
   });
   return [...folded(remark(field)), ...(used ? lines : lines.map((line) => `#${line}`))];
 }
 
-function valueLines(name: string, field: Shaped, { given, asExample, told }: How): string[] {
+function valueLines(name: string, field: Shaped, { given, asExample, atTop }: How): string[] {
   const within = (section: Shaped): string[] =>
     Object.entries(section.shape!).flatMap(([key, held]) =>
-      linesOf(key, held, { given: (given as Given | null | undefined)?.[key], asExample, told }),
+      linesOf(key, held, { given: (given as Given | null | undefined)?.[key], asExample, atTop }),
     );
   if (field.shape) return [`${name}:`, ...within(field).map(indented)];
   const item = field.element && inner(field.element);

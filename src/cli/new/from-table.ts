@@ -94,9 +94,9 @@ function fileOf(kind: Tabled, { given }: Row): Brought | null {
   };
 }
 
-const faultAt = (path: string, row: Row, field: string, said: Pick<Diagnostic, 'rule' | 'found' | 'write'>): Diagnostic => {
+const faultAt = (path: string, row: Row, field: string, message: Pick<Diagnostic, 'rule' | 'found' | 'write'>): Diagnostic => {
   const { line, column, row: number } = row.cells.get(field) ?? row.first;
-  return { path, line, column, field: `row ${number}, ${row.name(field)}`, ...said };
+  return { path, line, column, field: `row ${number}, ${row.name(field)}`, ...message };
 };
 
 function blankFaults(kind: Tabled, path: string, row: Row): Diagnostic[] {

@@ -166,15 +166,15 @@ function fieldRow(path: string, field: Shaped, more = ''): string {
 
 /** Omits a hint that would only add "a day" to the description. */
 function hintBeside(field: Shaped, example: unknown): string {
-  const hint = wanted(field, example);
+  const hint = hintWithoutExample(field, example);
   return hint === 'a day' && description(field) ? '' : hint;
 }
 
 /** The hint that check prints after "write", without an example that has its own column. */
-function wanted(field: Shaped, example: unknown): string {
+function hintWithoutExample(field: Shaped, example: unknown): string {
   const held = inner(field);
   if (held.element) {
-    const item = wanted(held.element, Array.isArray(example) ? example[0] : undefined);
+    const item = hintWithoutExample(held.element, Array.isArray(example) ? example[0] : undefined);
     return item.startsWith('one of: ') ? `a list, each ${item}` : `a list of: ${item}`;
   }
   const shown =

@@ -14,8 +14,8 @@ import { linkTail, runFromTail } from './share.ts';
 import { boxes, find, id, key, show, stepOf, store, today, wordsOf } from './checklist.ts';
 
 const club = document.documentElement.dataset.shelf!.split('/')[0]!;
-const told = find('status');
-const tell = (words: string): void => void (told.textContent = words);
+const status = find('status');
+const tell = (words: string): void => void (status.textContent = words);
 
 function change(make: (state: ChecklistState) => ChecklistState): void {
   store.change(make);
@@ -205,7 +205,7 @@ function propose(theirs: ChecklistState, from: string): void {
     tell('Taken over.');
   });
   leave.addEventListener('click', () => tell('Left as it was.'));
-  told.append(take, ' ', leave);
+  status.append(take, ' ', leave);
 }
 
 async function saveCalendar(): Promise<void> {
@@ -230,10 +230,10 @@ function showLink(): void {
     readOnly: true,
     ariaLabel: 'Address of this run',
   });
-  told.append(field);
+  status.append(field);
   field.select();
   void navigator.clipboard?.writeText(address).then(
-    () => told.append(' Copied.'),
+    () => status.append(' Copied.'),
     () => undefined,
   );
 }

@@ -3,21 +3,21 @@
  * releases the lock when the page is hidden, so it is requested again when the page is visible.
  */
 let held: WakeLockSentinel | null = null;
-let wanted = false;
+let isWanted = false;
 
 export async function keepScreenOn(button: HTMLButtonElement, tell: (words: string) => void): Promise<void> {
-  wanted = button.getAttribute('aria-pressed') !== 'true';
-  if (!wanted) await held?.release();
-  const kept = wanted && (await ask());
-  button.setAttribute('aria-pressed', String(kept));
+  isWanted = button.getAttribute('aria-pressed') !== 'true';
+  if (!isWanted) await held?.release();
+  const isOn = isWanted && (await ask());
+  button.setAttribute('aria-pressed', String(isOn));
   tell(
-    kept
+    isOn
       ? 'The screen stays on while this page is open. That uses the battery.'
-      : wanted
+      : isWanted
         ? 'This browser does not let a page keep the screen on.'
         : 'The screen goes off as it always does.',
   );
-  wanted = kept;
+  isWanted = isOn;
 }
 
 async function ask(): Promise<boolean> {
@@ -29,4 +29,4 @@ async function ask(): Promise<boolean> {
   }
 }
 
-document.addEventListener('visibilitychange', () => void (wanted && document.visibilityState === 'visible' && ask()));
+document.addEventListener('visibilitychange', () => void (isWanted && document.visibilityState === 'visible' && ask()));

@@ -15,7 +15,7 @@ const shelf = `almanac ${root.dataset.shelf} forms`;
 
 type Forms = Record<string, string>;
 
-function kept(): Forms {
+function storedForms(): Forms {
   try {
     return JSON.parse(localStorage.getItem(shelf) ?? '{}') as Forms;
   } catch {
@@ -51,7 +51,7 @@ for (const button of buttons) {
     const off = root.dataset[name] === button.value && !isOneOf(name);
     if (off) delete root.dataset[name];
     else root.dataset[name] = button.value;
-    keep({ ...kept(), [name]: off ? (name === 'light' ? 'day' : '') : button.value });
+    keep({ ...storedForms(), [name]: off ? (name === 'light' ? 'day' : '') : button.value });
     pressed();
     if (name === 'district') showDistrict();
   });
@@ -64,7 +64,10 @@ function showDistrict(): void {
     for (const place of document.querySelectorAll<HTMLElement>(`[data-${name}]`)) change(place, place.getAttribute(`data-${name}`)!);
   };
   each('windows', (place, windows) => (place.textContent = formatMonthDays(...windowHere(windows))));
-  each('by-district', (place, said) => (place.textContent = (`|${said}|`.split(`|${district}=`)[1] ?? said.split('=')[1]!).split('|')[0]!));
+  each(
+    'by-district',
+    (place, encoded) => (place.textContent = (`|${encoded}|`.split(`|${district}=`)[1] ?? encoded.split('=')[1]!).split('|')[0]!),
+  );
   each('begins', (row, windows) => document.querySelector(`#half-${halfOf(windowHere(windows)[0])} ul`)!.append(row));
   const rings = document.querySelectorAll('[data-ring]');
   if ([...rings].some((ring) => ring.getAttribute('data-ring') === district))

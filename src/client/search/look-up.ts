@@ -5,7 +5,7 @@
 import { termOf } from '../../../shared/words/terms.ts';
 import type { Engine, Entry } from './engine.ts';
 import { togetherOn } from './neighbors.ts';
-import { queryOf, type Said, type Sought } from './query.ts';
+import { queryOf, type NameInQuery, type Sought } from './query.ts';
 
 export type Hit = { entry: Entry; score: number };
 export type Hits = {
@@ -43,10 +43,10 @@ type Scores = Map<number, { sum: number; /** The weight of the words it answers 
 
 /** Pages and entries that match the typed words, the best first. */
 export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_SHARE): Promise<Hits> {
-  const { sought, said } = queryOf(typed, engine);
+  const { sought, entries } = queryOf(typed, engine);
   const { scores, rarities, whole } = await scoresOf(sought, engine);
-  addNames(scores, said, sought, rarities);
-  const defined = ASKS_FOR_MEANING.test(typed) ? said.map(({ own }) => own) : [];
+  addNames(scores, entries, sought, rarities);
+  const defined = ASKS_FOR_MEANING.test(typed) ? entries.map(({ own }) => own) : [];
   const hits = [...scores]
     .map(([page, { sum, met }]) => {
       const entry = engine.entries[page]!;
@@ -60,8 +60,8 @@ export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_S
     .sort((a, b) => b.score - a.score);
   return {
     hits: hits.filter(({ score }) => score > hits[0]!.score * leastShare),
-    corrected: sought.flatMap(({ corrected, meant }) => (corrected ? [meant[0]!.word] : [])),
-    sought: sought.flatMap(({ typed: word, meant }) => [word, ...meant.map(({ word: other }) => other)]),
+    corrected: sought.flatMap(({ corrected, candidates }) => (corrected ? [candidates[0]!.word] : [])),
+    sought: sought.flatMap(({ typed: word, candidates }) => [word, ...candidates.map(({ word: other }) => other)]),
     strange: sought.some(({ unknown, stretch }) => unknown || stretch > STRANGE),
   };
 }
@@ -74,12 +74,12 @@ async function scoresOf(
   const rarities = new Map<string, number>();
   let whole = 0;
   // Requests all words at once, so that none waits for another.
-  const told = await Promise.all(sought.map((word) => toldOf(word, engine)));
-  for (const [nth, { typed, meant, weight }] of sought.entries()) {
-    const { rarest, best, places } = told[nth]!;
-    const before = told[nth - 1];
+  const matches = await Promise.all(sought.map((word) => matchOf(word, engine)));
+  for (const [nth, { typed, candidates, weight }] of sought.entries()) {
+    const { rarest, best, places } = matches[nth]!;
+    const before = matches[nth - 1];
     whole += rarest * weight;
-    rarities.set(termOf(meant[0]?.word ?? typed), rarest);
+    rarities.set(termOf(candidates[0]?.word ?? typed), rarest);
     for (const [page, score] of best) {
       const held = scores.get(page) ?? { sum: 0, met: 0 };
       const together = before ? togetherOn(page, before.places, places) * Math.min(before.rarest, rarest) : 0;
@@ -89,34 +89,35 @@ async function scoresOf(
   return { scores, rarities, whole };
 }
 
-type Told = {
+type Match = {
   rarest: number;
   /** By page: the score of its best word. */ best: Map<number, number>;
   places: Map<number, number[]>;
 };
 
 /** What the pages say about a typed word, through all the words that it may mean. */
-async function toldOf({ meant, weight }: Sought, engine: Engine): Promise<Told> {
-  const told: Told = { rarest: meant.length > 0 ? 0 : LOST, best: new Map(), places: new Map() };
-  const found = await Promise.all(meant.map(({ at }) => engine.pagesWith(at)));
-  for (const [nth, { counts }] of meant.entries()) {
+async function matchOf({ candidates, weight }: Sought, engine: Engine): Promise<Match> {
+  const match: Match = { rarest: candidates.length > 0 ? 0 : LOST, best: new Map(), places: new Map() };
+  const found = await Promise.all(candidates.map(({ at }) => engine.pagesWith(at)));
+  for (const [nth, { counts }] of candidates.entries()) {
     const pages = found[nth]!;
     // BM25's weight of a word by its number of pages: Robertson and Zaragoza 2009, chapter 3.
     const rarity = Math.log(1 + (engine.entries.length - pages.length + 0.5) / (pages.length + 0.5)) ** RARE * counts;
-    told.rarest = Math.max(told.rarest, rarity);
+    match.rarest = Math.max(match.rarest, rarity);
     for (const { page, level, places } of pages) {
-      told.best.set(page, Math.max(told.best.get(page) ?? 0, rarity * level * weight));
-      if (counts > SIDE) told.places.set(page, [...(told.places.get(page) ?? []), ...places]);
+      match.best.set(page, Math.max(match.best.get(page) ?? 0, rarity * level * weight));
+      if (counts > SIDE) match.places.set(page, [...(match.places.get(page) ?? []), ...places]);
     }
   }
-  return told;
+  return match;
 }
 
 /** Words that form one name, or a name that is the whole query, count more for its page than the separate words. */
-function addNames(scores: Scores, all: readonly Said[], sought: readonly Sought[], rarities: ReadonlyMap<string, number>): void {
+function addNames(scores: Scores, all: readonly NameInQuery[], sought: readonly Sought[], rarities: ReadonlyMap<string, number>): void {
   const typed = sought.filter(({ weight }) => weight === 1).length;
-  for (const { leads, said } of all) {
+  for (const { leads, typedName } of all) {
     const held = scores.get(leads);
-    if (held && (said.length > 1 || typed === 1)) held.sum += NAME * said.reduce((sum, word) => sum + (rarities.get(termOf(word)) ?? 0), 0);
+    if (held && (typedName.length > 1 || typed === 1))
+      held.sum += NAME * typedName.reduce((sum, word) => sum + (rarities.get(termOf(word)) ?? 0), 0);
   }
 }

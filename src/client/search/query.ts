@@ -11,7 +11,7 @@ import type { Meaning, Vocabulary } from './vocabulary.ts';
 export type Sought = Meaning & { typed: string; weight: number };
 
 /** A glossary entry, with the typed words of its name. */
-export type Said = Named & { said: string[] };
+export type NameInQuery = Named & { typedName: string[] };
 
 /** A number alone says little about the query. */
 const NUMBER = 0.5;
@@ -26,20 +26,23 @@ const FAINT = new Set(
 const LISTED = 0.7;
 /** A word with at least this weight may replace the typed word in a glossary name. */
 const SURE = 0.8;
-const MOST_SAID = 3;
+const MOST_NAMES = 3;
 
-export function queryOf(typed: string, { vocabulary, named }: Pick<Engine, 'vocabulary' | 'named'>): { sought: Sought[]; said: Said[] } {
+export function queryOf(
+  typed: string,
+  { vocabulary, named }: Pick<Engine, 'vocabulary' | 'named'>,
+): { sought: Sought[]; entries: NameInQuery[] } {
   const sought = soughtIn(typed, vocabulary);
   const terms = new Set([
     ...wordsIn(typed).map(termOf),
-    ...sought.flatMap(({ meant }) => meant.filter(({ counts }) => counts >= SURE).map(({ word }) => termOf(word))),
+    ...sought.flatMap(({ candidates }) => candidates.filter(({ counts }) => counts >= SURE).map(({ word }) => termOf(word))),
   ]);
-  const said = saidIn(terms, named).slice(0, MOST_SAID);
-  for (const [word, count] of said.flatMap(({ names }) => large(names[0]!).map((each, _, all) => [each, all.length] as const))) {
+  const entries = entriesIn(terms, named).slice(0, MOST_NAMES);
+  for (const [word, count] of entries.flatMap(({ names }) => large(names[0]!).map((each, _, all) => [each, all.length] as const))) {
     if (!sought.some((other) => termOf(other.typed) === termOf(word)))
       sought.push({ typed: word, weight: LISTED / count, ...vocabulary.meaningOf(word, false) });
   }
-  return { sought, said };
+  return { sought, entries };
 }
 
 function soughtIn(typed: string, vocabulary: Vocabulary): Sought[] {
@@ -64,15 +67,15 @@ const large = (text: string): string[] => wordsIn(text).filter((word) => !SMALL_
 const ratios = (typed: string): string => typed.replace(/\b(\d{1,2})\s*(?::|\bto\b)\s*(\d)\b/g, '$1:$2 $1 $2');
 
 /** The glossary entries whose name is in the typed words, in any order and form, the longest name first. */
-function saidIn(terms: ReadonlySet<string>, all: readonly Named[]): Said[] {
+function entriesIn(terms: ReadonlySet<string>, all: readonly Named[]): NameInQuery[] {
   const length = (words: readonly string[]): number => words.join('').length;
-  const saidOf = ({ names }: Named): string[] =>
+  const typedNameOf = ({ names }: Named): string[] =>
     names
       .map(large)
       .filter((words) => words.length > 0 && words.every((word) => terms.has(termOf(word))))
       .sort((a, b) => length(b) - length(a))[0] ?? [];
   return all
-    .map((each) => ({ ...each, said: saidOf(each) }))
-    .filter(({ said }) => said.length > 0)
-    .sort((a, b) => length(b.said) - length(a.said));
+    .map((each) => ({ ...each, typedName: typedNameOf(each) }))
+    .filter(({ typedName }) => typedName.length > 0)
+    .sort((a, b) => length(b.typedName) - length(a.typedName));
 }

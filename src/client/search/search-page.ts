@@ -23,7 +23,7 @@ const [status, also, list, more, none] = (['status', 'also', 'list', 'more', 'no
 
 let opening: Promise<Search> | undefined;
 let typed = '';
-let asked = 0;
+let lastQuery = 0;
 let found: Hits = { hits: [], corrected: [], sought: [], strange: false };
 let shown = SHOWN;
 
@@ -53,13 +53,13 @@ const inSeason = (): Hit[] => found.hits.filter(({ entry }) => !season.value || 
 const chosen = (): Hit[] => inSeason().filter(({ entry }) => !kinds.value || entry.kind === kinds.value);
 
 async function ask(): Promise<void> {
-  const turn = (asked += 1);
+  const turn = (lastQuery += 1);
   typed = field.value.trim();
   history.replaceState(null, '', typed ? `?q=${encodeURIComponent(typed)}` : location.pathname);
   try {
     const search = await (opening ??= open());
     const answer = await search.lookUp(typed, search);
-    if (turn !== asked) return;
+    if (turn !== lastQuery) return;
     found = answer;
     shown = SHOWN;
     kinds.value = season.value = '';
@@ -71,7 +71,7 @@ async function ask(): Promise<void> {
   } catch {
     // No network now. The next word tries again.
     opening = undefined;
-    if (turn === asked) status.textContent = 'Search did not load. All pages are listed below.';
+    if (turn === lastQuery) status.textContent = 'Search did not load. All pages are listed below.';
   }
 }
 
@@ -90,7 +90,7 @@ function drawKinds(): void {
 async function drawList(turn: number): Promise<void> {
   const hits = chosen();
   const rows = await Promise.all(hits.slice(0, shown).map(row));
-  if (turn !== asked) return;
+  if (turn !== lastQuery) return;
   list.replaceChildren(...rows);
   more.hidden = hits.length <= shown;
   const count = hits[0] ? `${hits.length} ${hits.length === 1 ? 'page' : 'pages'}` : 'No page found';
@@ -120,7 +120,7 @@ const askAfter = (pauseMs: number): void => {
   clearTimeout(pause);
   pause = setTimeout(ask, pauseMs);
 };
-const redraw = (): Promise<void> => drawList((asked += 1));
+const redraw = (): Promise<void> => drawList((lastQuery += 1));
 field.addEventListener('input', () => askAfter(PAUSE_MS));
 form.addEventListener('submit', (event) => {
   event.preventDefault();

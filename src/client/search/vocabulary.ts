@@ -6,9 +6,9 @@ import { termOf } from '../../../shared/words/terms.ts';
 import { farthest, nearest } from './spelling.ts';
 
 /** A word of the vocabulary by index, and its weight compared with the word as typed. */
-export type Meant = { at: number; word: string; counts: number };
+export type Candidate = { at: number; word: string; counts: number };
 export type Meaning = {
-  meant: Meant[];
+  candidates: Candidate[];
   /** True where the spelling was corrected. */
   corrected: boolean;
   /** How far the spelling was from it: 0 to 1, the farthest that is tried. */
@@ -55,43 +55,43 @@ export function readVocabulary(right: readonly string[], typed: readonly string[
   const words = [...right, ...typed];
   const terms = words.map(termOf);
   const places = new Map(terms.map((term, at) => [term, at]));
-  const meant = (at: number, counts: number): Meant => ({ at, word: words[at]!, counts });
+  const candidate = (at: number, counts: number): Candidate => ({ at, word: words[at]!, counts });
 
-  const formsOf = (term: string): Meant[] =>
+  const formsOf = (term: string): Candidate[] =>
     term.length < 3 || /\d/.test(term)
       ? []
-      : terms.flatMap((other, at) => (other !== term && isForm(term, other) ? [meant(at, FORM)] : []));
-  const begunBy = (word: string, least: number): Meant[] =>
+      : terms.flatMap((other, at) => (other !== term && isForm(term, other) ? [candidate(at, FORM)] : []));
+  const begunBy = (word: string, least: number): Candidate[] =>
     word.length < least
       ? []
-      : words.flatMap((other, at) => (other.startsWith(word) && other !== word ? [meant(at, BEGUN)] : [])).slice(0, 12);
-  const together = (word: string): Meant[] => {
+      : words.flatMap((other, at) => (other.startsWith(word) && other !== word ? [candidate(at, BEGUN)] : [])).slice(0, 12);
+  const together = (word: string): Candidate[] => {
     for (let cut = 3; cut <= word.length - 3; cut++) {
       const [a, b] = [places.get(termOf(word.slice(0, cut))), places.get(termOf(word.slice(cut)))];
-      if (a !== undefined && b !== undefined) return [meant(a, TOGETHER), meant(b, TOGETHER)];
+      if (a !== undefined && b !== undefined) return [candidate(a, TOGETHER), candidate(b, TOGETHER)];
     }
     return [];
   };
 
-  const spelled = (word: string, most: number, among: readonly string[]): { meant: Meant[]; far: number } => {
+  const spelled = (word: string, most: number, among: readonly string[]): { meant: Candidate[]; far: number } => {
     const near = nearest(word, among, terms, most);
     const least = near[0]?.far ?? most;
-    return { far: least, meant: near.map(({ at, far }) => meant(at, SPELLED * (1 - FARTHER * (far - least)))) };
+    return { far: least, meant: near.map(({ at, far }) => candidate(at, SPELLED * (1 - FARTHER * (far - least)))) };
   };
 
   const workedOut = (word: string, unfinished: boolean): Meaning => {
     const term = termOf(word);
     const at = places.get(term);
-    const sure = (all: Meant[]): Meaning => ({ meant: all, corrected: false, stretch: 0, unknown: false });
+    const sure = (all: Candidate[]): Meaning => ({ candidates: all, corrected: false, stretch: 0, unknown: false });
     if (at !== undefined) {
       const slip = at < right.length ? [] : spelled(word, farthest(word.length) * ALIAS, right).meant;
-      return sure([meant(at, 1), ...formsOf(term), ...(unfinished ? begunBy(word, 3) : []), ...slip]);
+      return sure([candidate(at, 1), ...formsOf(term), ...(unfinished ? begunBy(word, 3) : []), ...slip]);
     }
     if (/\d/.test(word)) return sure([]);
     const near = [...formsOf(term), ...begunBy(word, unfinished ? 2 : 4), ...together(word)];
     if (near.length > 0) return sure(near);
     const { meant: best, far } = spelled(word, farthest(word.length), words);
-    return { meant: best, corrected: best.length > 0, stretch: far / farthest(word.length), unknown: best.length === 0 };
+    return { candidates: best, corrected: best.length > 0, stretch: far / farthest(word.length), unknown: best.length === 0 };
   };
   // A query is searched again at each pause in typing, and most of its words are the same.
   const stock = new Map<string, Meaning>();

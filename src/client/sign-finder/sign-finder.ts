@@ -87,10 +87,10 @@ function wake(root: HTMLElement): void {
       .filter(({ lookFor }) => lookFor.includes(sign))
       .map(({ id }) => titleOf(id))
       .join(', ');
-    const answer = (words: string, said: () => void): HTMLButtonElement => {
+    const answer = (words: string, record: () => void): HTMLButtonElement => {
       const button = make('button', { type: 'button', 'aria-label': `${words}: ${wordsOf(sign)}` }, words);
       button.addEventListener('click', () => {
-        said();
+        record();
         show();
         part('status').focus();
       });

@@ -182,9 +182,9 @@ function step(item: ListItem): TagNode {
   const [head, ...below] = item.children;
   const words = head?.type === 'paragraph' ? head.children : [];
   const task = (words as unknown[]).filter(isTag).find(({ name }) => name === 'Task');
-  const said = Object.fromEntries((task?.attributes ?? []).map(({ name, value }) => [name, value ?? undefined]));
-  const time = said.time ? [element('span', { className: ['step-time'] }, [{ type: 'text', value: ` (${said.time})` }])] : [];
-  return tag('Step', { ...said, below: below.length > 0 ? 'below' : undefined }, [
+  const attributes = Object.fromEntries((task?.attributes ?? []).map(({ name, value }) => [name, value ?? undefined]));
+  const time = attributes.time ? [element('span', { className: ['step-time'] }, [{ type: 'text', value: ` (${attributes.time})` }])] : [];
+  return tag('Step', { ...attributes, below: below.length > 0 ? 'below' : undefined }, [
     element('span', { slot: 'words', className: ['step-words'] }, [
       ...verbFirst(words.filter((child) => (child as unknown) !== task)),
       ...time,

@@ -62,12 +62,12 @@ export function chaptersOf(parts: readonly Part[], setting: Setting): { chapters
   const ids = new Map([...trees].map(([place, tree]) => [place, new Set(named(tree).map(([, id]) => id))] as const));
   const titles = new Map(leaves.map(({ page, title }) => [page.place, title] as const));
   const links = new Map(leaves.map(({ page }) => [page.place, linksIn(trees.get(page.place)!, page, { ids, titles }, setting)] as const));
-  const wanted = new Set([...links.values()].flat().map(([, { place, id }]) => `${place}#${id}`));
+  const targets = new Set([...links.values()].flat().map(([, { place, id }]) => `${place}#${id}`));
   const chapters = new Map(
     leaves.map(({ page: { place }, title }): [string, Chapter] => {
       const tree = trees.get(place)!;
       sayOnce(tree, links.get(place)!, ledes);
-      for (const [node, id] of named(tree)) if (!wanted.has(`${place}#${id}`)) delete node.properties.id;
+      for (const [node, id] of named(tree)) if (!targets.has(`${place}#${id}`)) delete node.properties.id;
       makePlain(tree, setting.classes);
       const headings = all(tree, ({ tagName }) => /^h[1-6]$/.test(tagName)).map((node) => [node, Number(node.tagName[1])] as const);
       return [

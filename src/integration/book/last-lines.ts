@@ -41,15 +41,15 @@ function askedBriefly({ children }: Element): ElementContent[] {
 
 /** The publisher is in the front matter. The rest of a review is one line. */
 function reviewed(list: Element): Element {
-  const told: ElementContent[][] = [];
+  const lines: ElementContent[][] = [];
   for (const each of list.children.filter((child): child is Element => child.type === 'element')) {
-    const last = told.at(-1);
-    if (each.tagName === 'dt') told.push([h('b', `${wordsOf(each.children)}: `)]);
+    const last = lines.at(-1);
+    if (each.tagName === 'dt') lines.push([h('b', `${wordsOf(each.children)}: `)]);
     else last?.push(...(last.length > 1 ? [{ type: 'text' as const, value: '; ' }] : []), ...each.children);
   }
-  const kept = told.filter((words) => !wordsOf(words).startsWith('Published by'));
+  const shown = lines.filter((words) => !wordsOf(words).startsWith('Published by'));
   return h(
     'p',
-    kept.flatMap((words, index) => (index > 0 ? [{ type: 'text' as const, value: '. ' }, ...words] : words)),
+    shown.flatMap((words, index) => (index > 0 ? [{ type: 'text' as const, value: '. ' }, ...words] : words)),
   );
 }

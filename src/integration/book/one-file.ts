@@ -119,6 +119,6 @@ function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): 
   const ring = all(h('p', [...unwell]), ({ properties }) => String(properties.href).startsWith('tel:')).map((link) =>
     toHtml(link.children),
   );
-  const said = (words: string): string => `"${words.replace(/[\\"<>&\n]/g, ' ')}"`;
-  return `@media print{@page{@bottom-left{content:${said(`Someone is unwell: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${said(`${club.almanac}, ${editionWords(day)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
+  const quoted = (words: string): string => `"${words.replace(/[\\"<>&\n]/g, ' ')}"`;
+  return `@media print{@page{@bottom-left{content:${quoted(`Someone is unwell: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(day)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
 }

@@ -74,9 +74,9 @@ export function settleSources(tree: Root, place: string, sources: Sources): Mark
 export function pointAtSources(tree: Root, sources: Sources): void {
   const rows = all(tree, (node) => isOf(node, 'figure-rows')).flatMap((figure) => all(figure, ({ tagName }) => tagName === 'li'));
   for (const row of rows) {
-    const said = row.children.find((child) => child.type === 'text' && child.value.startsWith('. '));
-    const found = said ? sources.numberFor(wordsOf([said]).slice(2)) : undefined;
-    if (said?.type === 'text' && found) said.value = `. Source ${found.number}. ${found.rest} `;
+    const words = row.children.find((child) => child.type === 'text' && child.value.startsWith('. '));
+    const found = words ? sources.numberFor(wordsOf([words]).slice(2)) : undefined;
+    if (words?.type === 'text' && found) words.value = `. Source ${found.number}. ${found.rest} `;
   }
 }
 

@@ -5,7 +5,7 @@
 import { createHash } from 'node:crypto';
 import { vi } from 'vitest';
 import type { OfflineCopy } from '../../../src/service-worker/cache.ts';
-import type { Told } from '../../../src/service-worker/messages.ts';
+import type { WorkerMessage } from '../../../src/service-worker/messages.ts';
 
 export const ORIGIN = 'https://club.example';
 const base = '/club/';
@@ -68,14 +68,14 @@ export class Host {
 }
 
 export class Page {
-  readonly told: Told[] = [];
+  readonly told: WorkerMessage[] = [];
   readonly id: string;
   readonly url: string;
   constructor(path = '', id = 'page') {
     this.url = scope + path;
     this.id = id;
   }
-  postMessage = (message: Told): void => void this.told.push(message);
+  postMessage = (message: WorkerMessage): void => void this.told.push(message);
   /** The last text that the page was told. */
   get says(): string | undefined {
     return this.told.at(-1)?.says;

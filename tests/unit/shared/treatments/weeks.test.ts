@@ -21,7 +21,7 @@ for (const { row, place, in: expected, from } of weeks)
       const found = judgeAll({ ...planned, place }, held, today).find(({ id }) => id === row);
       assert.ok(found, `no row ${row}`);
       const { elsewhere = [], ...judged } = expected[name as keyof typeof fourWeeks];
-      assert.deepEqual(found.judged, judged);
+      assert.deepEqual(found.judgement, judged);
       assert.deepEqual(
         found.elsewhere.map(({ id }) => id),
         elsewhere,
@@ -45,7 +45,7 @@ test('no United States row has numbers without its label', () => {
 test('formic acid at 91 F, thymol at 36 F and at 91 F, for a keeper in the United States: ask, and why these days speak against it', () => {
   const words = (row: string, week: keyof typeof fourWeeks): string => {
     const found = judgeAll(fourWeeks[week], held, today).find(({ id }) => id === row)!;
-    return `${stateNames[found.judged.state]}. ${judgementWords(found, fourWeeks[week], 'us')}`;
+    return `${stateNames[found.judgement.state]}. ${judgementWords(found, fourWeeks[week], 'us')}`;
   };
   assert.match(
     words('formic-acid/strips', '10 August'),
