@@ -4,22 +4,6 @@ import { book as bookSchema } from '../schemas/book.ts';
 import { claims as claimsSchema } from '../schemas/claims.ts';
 import { club as clubSchema, type Club } from '../schemas/club.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
-import type { Article } from '../schemas/articles.ts';
-import type { Bulletin } from '../schemas/bulletins.ts';
-import type { Caution } from '../schemas/cautions.ts';
-import type { Checklist } from '../schemas/checklists.ts';
-import type { Counts } from '../schemas/counts.ts';
-import type { Drawing } from '../schemas/drawings.ts';
-import type { Figure } from '../schemas/figures.ts';
-import type { Forage } from '../schemas/forage.ts';
-import type { Local } from '../schemas/local.ts';
-import type { Meeting } from '../schemas/meetings.ts';
-import type { Notice } from '../schemas/notices.ts';
-import type { Reading } from '../schemas/reading.ts';
-import type { Sign } from '../schemas/signs.ts';
-import type { Source } from '../schemas/sources.ts';
-import type { Treatment } from '../schemas/treatments.ts';
-import type { Word } from '../schemas/words.ts';
 import { addition, choice, withdrawal } from '../schemas/overlays.ts';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
@@ -27,24 +11,7 @@ import { kindOfOverlay, type Overlay } from '../source/overlay.ts';
 import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 
-type Of = {
-  checklists: Checklist;
-  bulletins: Bulletin;
-  articles: Article;
-  meetings: Meeting;
-  reading: Reading;
-  treatments: Treatment;
-  forage: Forage;
-  words: Word;
-  figures: Figure;
-  sources: Source;
-  cautions: Caution;
-  signs: Sign;
-  notices: Notice;
-  counts: Counts;
-  drawings: Drawing;
-  local: Local;
-};
+type Of = { [Name in Collection]: z.infer<(typeof collections)[Name]['schema']> };
 
 /** An entry whose fields match its schema. */
 export type ValidEntry<T = unknown> = Entry & { data: T };

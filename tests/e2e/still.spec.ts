@@ -15,6 +15,8 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   site = demo;
 });
 
+const isPainted = () => performance.getEntriesByName('first-contentful-paint').length > 0;
+
 /** A page whose script comes late, after the first paint, or never. */
 async function opened(path: string, script: 'late' | 'never'): Promise<Page> {
   const context = await browser.newContext({ viewport: phone });
@@ -23,7 +25,7 @@ async function opened(path: string, script: 'late' | 'never'): Promise<Page> {
   await page.clock.setFixedTime(new Date('2026-05-28T12:00:00Z'));
   await page.route('**/assets/leaf.*.js', async (route) => {
     if (script === 'never') return route.abort();
-    await page.waitForTimeout(500);
+    await page.waitForFunction(isPainted);
     return route.continue();
   });
   await page.goto(site.address + path, { waitUntil: 'load' });
@@ -32,19 +34,21 @@ async function opened(path: string, script: 'late' | 'never'): Promise<Page> {
 
 type Shift = { value: number; sources: { node: Element | null }[] };
 
-/** Each shift with the element that moved. */
+/** Each shift with the element that moved. A shift is reported after the frame in which it happened. */
 const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
-  page.evaluate(
-    () =>
-      new Promise((resolve) => {
-        const found: { value: number; moved: string }[] = [];
-        new PerformanceObserver((list) => {
-          for (const { value, sources } of list.getEntries() as unknown as Shift[])
-            found.push({ value, moved: sources.map(({ node }) => node?.textContent?.trim().slice(0, 40)).join(' | ') });
-        }).observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => resolve(found), 300);
-      }),
-  );
+  page.evaluate(async () => {
+    await document.fonts.ready;
+    const found: Shift[] = [];
+    const add = (entries: PerformanceEntryList): void => void found.push(...(entries as unknown as Shift[]));
+    const observer = new PerformanceObserver((list) => add(list.getEntries()));
+    observer.observe({ type: 'layout-shift', buffered: true });
+    for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
+    add(observer.takeRecords());
+    return found.map(({ value, sources }) => ({
+      value,
+      moved: sources.map(({ node }) => node?.textContent?.trim().slice(0, 40)).join(' | '),
+    }));
+  });
 
 for (const path of ['', 'meetings/', 'pests/varroa/', 'pests/american-foulbrood/', 'who-to-ask/']) {
   test(`/${path} does not move when its script comes late`, async () => {
