@@ -61,10 +61,10 @@ test('schemas are rewritten, changed settings stay, and the club stays valid', (
   const folder = mkdtempSync(join(tmpdir(), 'editor-'));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   cpSync(goodClub, folder, { recursive: true });
-  assert.deepEqual(writeEditorFiles(folder), { written: files.size, kept: [] });
+  assert.deepEqual(writeEditorFiles(folder), { written: files.size, unchanged: [] });
   writeFileSync(join(folder, '.vscode', 'settings.json'), '{}\n');
   writeFileSync(join(folder, '.schemas', 'words.json'), '{}\n');
-  assert.deepEqual(writeEditorFiles(folder), { written: files.size - 1, kept: ['.vscode/settings.json'] });
+  assert.deepEqual(writeEditorFiles(folder), { written: files.size - 1, unchanged: ['.vscode/settings.json'] });
   assert.equal(readFileSync(join(folder, '.vscode', 'settings.json'), 'utf8'), '{}\n');
   assert.deepEqual(JSON.parse(readFileSync(join(folder, '.schemas', 'words.json'), 'utf8')), files.get('.schemas/words.json'));
   assert.deepEqual(check(folder), []);
