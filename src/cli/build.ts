@@ -39,7 +39,7 @@ export type BuildOptions = {
  */
 export async function build(options: BuildOptions): Promise<boolean> {
   const say = (line: string): void => (options.quiet ? undefined : console.log(line));
-  const waits = (holder: number): void => say(`Another build (process ${holder}) is at work; this one waits for it.`);
+  const waits = (holder: number): void => say(`Another build (process ${holder}) is running. This one waits for it.`);
   try {
     const refused = refusal(options);
     if (refused) {
@@ -52,7 +52,7 @@ export async function build(options: BuildOptions): Promise<boolean> {
     endProgress();
     // The integration has printed the faults of the content.
     if ((error as Error).name === 'ContentError') console.error((error as Error).message);
-    else console.error(`The build stopped: ${explainError(error)} The last good site stands as it was.`);
+    else console.error(`The build stopped: ${explainError(error)} The last good site is unchanged.`);
     if (process.env.ALMANAC_TRACE) console.error(error);
     // Astro's remaining tasks now find their folder deleted. The reason for the failure has already been printed.
     process.on('unhandledRejection', () => undefined);
@@ -127,7 +127,7 @@ async function drawInto(
       keepCopy(options.content, join(work, 'kept'));
     } catch (error) {
       // The site is in place. A failure to store its last good state does not make the build a failure.
-      say(`The last good state could not be kept: ${explainError(error)}`);
+      say(`The last good state could not be saved: ${explainError(error)}`);
     }
     return editionDay(folder, options.edition);
   } finally {

@@ -22,7 +22,7 @@ import { picturesFolder, projectFolder } from './paths.ts';
 import { readyPictures } from '../pictures/ready-pictures.ts';
 
 const { values } = argumentsOf('check');
-if (values.strict && values.on === undefined) stop('--strict needs the day to take for today: --strict --on 2026-05-01.');
+if (values.strict && values.on === undefined) stop('--strict needs the day that counts as today: --strict --on 2026-05-01.');
 if (!values.strict && values.on !== undefined) stop('--on is for --strict: --strict --on 2026-05-01.');
 if (values['write-ids']) writeIds(values.content);
 

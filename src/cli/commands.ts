@@ -37,7 +37,7 @@ export const commands = {
       content,
       format: { takes: ['text', 'json'], otherwise: 'text', what: 'how faults are printed' },
       strict: { takes: 'flag', what: 'a next-check day that has passed is a fault too; needs --on' },
-      on: { takes: 'day', what: 'the day that --strict takes for today' },
+      on: { takes: 'day', what: 'the day that --strict counts as today' },
       'write-ids': { takes: 'flag', what: 'writes the ids that are missing' },
     },
   },
@@ -56,14 +56,14 @@ export const commands = {
     options: {
       content,
       by: { takes: 'words', what: 'the duty that compared the text; else almanac editor' },
-      on: { takes: 'day', what: 'the day to take for today' },
+      on: { takes: 'day', what: 'the day that counts as today' },
     },
   },
   review: {
     words: [],
     options: {
       content,
-      on: { takes: 'day', what: 'the day to take for today' },
+      on: { takes: 'day', what: 'the day that counts as today' },
       all: { takes: 'flag', what: 'the pages of the books too, which are for their editors' },
     },
   },
@@ -71,7 +71,7 @@ export const commands = {
     words: ['KIND', '"Title"'],
     options: {
       content,
-      from: { takes: 'file', what: 'a table (CSV) to bring in' },
+      from: { takes: 'file', what: 'a table (CSV) to import' },
       write: { takes: 'flag', what: 'writes what --from shows' },
     },
   },

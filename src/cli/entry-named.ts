@@ -9,7 +9,7 @@ export function entryNamed(typed: string, files: readonly string[]): Result<{ co
   const written = typed.trim().replaceAll('\\', '/');
   const [, kind, name] = byAddress(written) ?? /^(?:.*\/)?([^/]+)\/([^/]+?)(?:\.(?:mdx|yaml|csv))?$/.exec(written) ?? [];
   if (kind === undefined || name === undefined)
-    return err(`"${typed}" names no entry. Write its folder and its name, such as articles/swarms.`);
+    return err(`"${typed}" is not the name of an entry. Write its folder and its name, such as articles/swarms.`);
   const called = collectionCalled(kind);
   if (!called.ok) return err(`There is no folder "${kind}"; there are: ${collectionNames.join(', ')}.`);
   const collection = called.value;

@@ -46,15 +46,15 @@ function entry(): void {
 
 function schemas(): void {
   if (title !== undefined || values.from !== undefined || values.write)
-    stop("schemas takes a club's folder alone: npm run new -- schemas --content ../our-club.", 2);
+    stop("schemas takes only a club's folder: npm run new -- schemas --content ../our-club.", 2);
   needsClub();
   const { written, unchanged } = writeEditorFiles(values.content);
   console.log(`Wrote ${written} files for your editor into ${join(shown(values.content), '.schemas')} and .vscode; none is published.`);
-  for (const path of unchanged) console.log(`${path} is your own, and stays as it is. A new club's folder shows what it would hold.`);
+  for (const path of unchanged) console.log(`${path} is your own, and was not changed. A new club's folder shows what it would contain.`);
 }
 
 function club(typed: string | undefined): void {
-  if (values.from !== undefined || values.write) stop('club takes a folder alone: npm run new -- club ../our-club.', 2);
+  if (values.from !== undefined || values.write) stop('club takes only a folder: npm run new -- club ../our-club.', 2);
   if (typed === undefined || typed.trim() === '') stop('club needs a new folder: npm run new -- club ../our-club.', 2);
   const directory = resolve(whereThePersonStands(), typed);
   const refused = refusal(directory, projectFolder);
@@ -63,7 +63,7 @@ function club(typed: string | undefined): void {
   const files = clubFiles(readFolder(values.content));
   write(directory, files);
   console.log(
-    `Wrote ${files.length} files into ${shown(directory)}. Begin with club.yaml; npm run check -- --content ${shown(directory)} names every blank.`,
+    `Wrote ${files.length} files into ${shown(directory)}. Begin with club.yaml; npm run check -- --content ${shown(directory)} lists every blank.`,
   );
 }
 
@@ -73,7 +73,7 @@ function draft(collection: Collection, title: string | undefined): void {
   const drafted = draftOf(collection, title);
   if (!drafted.ok) stop(drafted.reason, 2);
   const other = drafted.value.map(({ path }) => taken(values.content, path)).find((path) => path !== undefined);
-  if (other !== undefined) stop(`${other} is there already, and stays as it is. Write another title.`, 1);
+  if (other !== undefined) stop(`${other} already exists, and was not changed. Write another title.`, 1);
   write(values.content, drafted.value);
   console.log(`Wrote ${drafted.value.map(({ path }) => join(shown(values.content), path)).join(' and ')}.`);
   console.log(next(mayBeDraft(collection)));
@@ -102,8 +102,8 @@ function needsClub(): void {
 }
 
 function bring(collection: Collection, file: string): void {
-  if (!(TABLED as readonly string[]).includes(collection)) stop(`A table may bring in meetings or reading, not ${collection}.`, 2);
-  if (title !== undefined) stop(`With --from the titles stand in the table; leave out "${title}".`, 2);
+  if (!(TABLED as readonly string[]).includes(collection)) stop(`A table can only hold meetings or reading, not ${collection}.`, 2);
+  if (title !== undefined) stop(`With --from the titles are in the table; leave out "${title}".`, 2);
   if (!statSync(file, { throwIfNoEntry: false })?.isFile())
     stop(`There is no file ${shown(file)}. Write the table's path after --from.`, 1);
   needsClub();

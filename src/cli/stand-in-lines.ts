@@ -7,18 +7,18 @@ export function standInLines(result: StandIn): string[] {
     return [
       '',
       result.reason.hasLastGood
-        ? 'These stand in the way, also with every other file in its last good state:'
-        : 'There is no last good state on this computer: it is kept by each build that finds no fault. Without the files above, these stand in the way:',
+        ? 'These faults remain, even with every other file in its last good state:'
+        : 'There is no last good state on this computer: each build without faults saves one. Without the files above, these faults remain:',
       ...result.reason.inTheWay.map((fault) => `  ${formatDiagnostic(fault)}`),
-      'Nothing was built; the last good site stands as it was. Mend these lines, and run it again.',
+      'Nothing was built; the last good site is unchanged. Correct these lines, and run it again.',
     ];
   const { asBefore, leftOut, broughtBack } = result.value;
   return [
     '',
-    'The faults above stay yours to mend. Until then readers are given:',
+    'Please correct the faults above. Until then readers get:',
     ...listed('in the last good state', asBefore),
-    ...listed('not at all, since no good state of it is known', leftOut),
-    ...listed('again, although deleted, since other pages lead there', broughtBack),
+    ...listed('not at all, because no good state of it is known', leftOut),
+    ...listed('again, although deleted, because other pages link to it', broughtBack),
     'Every other file is published as it is now.',
     '',
   ];

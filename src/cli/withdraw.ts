@@ -61,7 +61,7 @@ writeFileSync(file, isOfBook && path.endsWith('.mdx') ? `---\n${line}\n---\n` : 
 if (!(await build({ content: values.content, out, ...begun, 'last-good': true }))) {
   if (isOfBook) rmSync(file);
   else writeFileSync(file, bytes);
-  stop(`${path} is not withdrawn, and its file is as it was.`, 1);
+  stop(`${path} was not withdrawn, and its file is unchanged.`, 1);
 }
 const address = collections[collection].path;
 console.log(
@@ -69,13 +69,13 @@ console.log(
     '',
     `${path} is withdrawn from ${formatDay(day)} on: ${why}`,
     isOfBook
-      ? `A file of your own says so; the book's is as it was. Take the file away when the entry may be read again.`
-      : `Its file says so in one line, and is otherwise as it was. Take the line out when the entry may be read again.`,
+      ? `A file of your own says so; the book's file is unchanged. Remove your file when readers may see the entry again.`
+      : `Its file says so in one line, and is otherwise unchanged. Remove the line when readers may see the entry again.`,
     address === null
-      ? 'Nothing names it any more; /withdrawn/ lists it with the reason.'
+      ? 'No page mentions it any more; /withdrawn/ lists it with the reason.'
       : existsSync(join(out, address, id, 'index.html'))
-        ? `At ${address}${id}/ the reason and whom to ask stand now, and nothing leads there but /withdrawn/.`
-        : `At ${address}${id}/ nothing stands now: the entry has faults, and no good state of it is known that could name it.`,
+        ? `${address}${id}/ now shows the reason and who to ask, and only /withdrawn/ links to it.`
+        : `${address}${id}/ now shows nothing: the entry has faults, and no good state of it is known.`,
     `Upload ${out} now.`,
   ].join('\n'),
 );

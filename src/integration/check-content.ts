@@ -11,7 +11,7 @@ import { openFolder } from '../source/open-folder.ts';
 export class ContentError extends Error {
   override name = 'ContentError';
   constructor(count: number) {
-    super(`${countOf(count)}. Nothing was built; the last good site stands as it was.`);
+    super(`${countOf(count)}. Nothing was built; the last good site is unchanged.`);
     this.stack = '';
   }
 }

@@ -79,7 +79,7 @@ test('astro build stops at faults: all are printed, exit code 1, no stack, and t
   assert.equal(code, 1, output);
   assert.match(output, /^articles\/stings\.mdx:4:10 field: subject: found "poeple"; write /m);
   assert.match(output, /^words\/autumn\.yaml:2:1 [a-z-]+: meanning: /m);
-  assert.match(output, /^2 faults\. Nothing was built; the last good site stands as it was\.$/m);
+  assert.match(output, /^2 faults\. Nothing was built; the last good site is unchanged\.$/m);
   assert.doesNotMatch(output, /^\s+at .+:\d+:\d+|node:internal|Stack trace|ContentError/m);
   assert.equal(existsSync(out) ? fingerprint({ out }) : '', former);
 });

@@ -58,7 +58,7 @@ test(
       );
       for (const { code, output } of ran) assert.equal(code, 0, output);
       assert.ok(
-        ran.some(({ output }) => /^Another build \(process \d+\) is at work; this one waits for it\.$/m.test(output)),
+        ran.some(({ output }) => /^Another build \(process \d+\) is running\. This one waits for it\.$/m.test(output)),
         'who waits is told',
       );
       assert.equal(fingerprint({ out }), expected[ended.at(-1)!], `round ${round}`);

@@ -80,7 +80,7 @@ function stopped({ code, output }: Ran, what: RegExp): void {
   assert.match(
     output,
     new RegExp(
-      `^The build stopped: (?:${what.source}) while the site was built\\. Run it again\\. The last good site stands as it was\\.$`,
+      `^The build stopped: (?:${what.source}) while the site was built\\. Run it again\\. The last good site is unchanged\\.$`,
       'm',
     ),
   );
@@ -123,7 +123,7 @@ test('a picture is changed or deleted during the build', { timeout: 120_000, tag
   assert.equal(ran.code, 1, ran.output);
   assert.match(
     ran.output,
-    /^The build stopped: .*comb\.png.* was (?:taken away|changed or taken away) while the site was built\. .*The last good site stands as it was\.$/m,
+    /^The build stopped: .*comb\.png.* was (?:taken away|changed or taken away) while the site was built\. .*The last good site is unchanged\.$/m,
   );
   assert.equal(fingerprint({ out }), before);
 });

@@ -72,8 +72,7 @@ async function refused(path: string, mode: number, sentence: RegExp, to = out): 
 }
 
 const STANDS = 'may not be read or written by you\\. Change its permissions, or write another folder\\.';
-const stops = (path: string): RegExp =>
-  new RegExp(`^The build stopped: .*${path}\\S* ${STANDS} The last good site stands as it was\\.$`, 'm');
+const stops = (path: string): RegExp => new RegExp(`^The build stopped: .*${path}\\S* ${STANDS} The last good site is unchanged\\.$`, 'm');
 
 test('a read-only output folder', { skip: Boolean(skip), tags: ['slow'] }, () =>
   refused(out, 0o555, new RegExp(`^--out .*out ${STANDS}$`, 'm')),

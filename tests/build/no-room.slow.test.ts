@@ -31,7 +31,7 @@ function leave(bytes: number): void {
   writeFileSync(filler, Buffer.alloc(Math.max(0, bavail * bsize - bytes)));
 }
 
-const SENTENCE = /^The build stopped: the disk is full\. Make room and build again\. The last good site stands as it was\.$/m;
+const SENTENCE = /^The build stopped: the disk is full\. Make room and build again\. The last good site is unchanged\.$/m;
 
 function stopped({ code, output }: { code: number | null; output: string }, where: string): void {
   assert.equal(code, 1, `${where}: ${output}`);
@@ -103,7 +103,7 @@ test(
     assert.equal(ran.code, 1, ran.output);
     assert.match(
       ran.output,
-      /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site stands as it was\.$/m,
+      /^The build stopped: \S+ is in use, or a disk of its own\. Close what uses it, or write a folder inside it\. The last good site is unchanged\.$/m,
     );
     assert.deepEqual(readdirSync(disk), []);
     assert.deepEqual(

@@ -46,7 +46,7 @@ test('all faults of all files at once, and their number', async () => {
     lines.map((line) => line.replace(/ .*/, '')),
     ['articles/stings.mdx:4:10', 'articles/stings.mdx:13:5', 'bulletins/wasps.mdx:25:1', '3'],
   );
-  await refused(club, /^3 faults\. Nothing was built; the last good site stands as it was\.$/m);
+  await refused(club, /^3 faults\. Nothing was built; the last good site is unchanged\.$/m);
 });
 
 test('an unknown field, with a similar name', async () => {
@@ -179,7 +179,7 @@ test('an output folder that would replace the club or the almanac', async () => 
   assert.equal(below.code, 1);
   assert.match(
     below.output,
-    /^The build stopped: .*a-file.* is a file, or lies in one, where a folder must be\. Write another folder\. The last good site stands as it was\.\n$/,
+    /^The build stopped: .*a-file.* is a file, or lies in one, where a folder must be\. Write another folder\. The last good site is unchanged\.\n$/,
   );
   assert.equal(fingerprint({ club }), before);
   assert.ok(existsSync(join(projectFolder, 'package.json')));

@@ -58,7 +58,7 @@ test('a page is withdrawn and a notice published beside faulty files, which stay
   assert.equal(ran.code, 0, ran.output);
   assert.match(ran.output, /^bulletins\/wasps\.mdx:25:1 bulletin: /m);
   assert.match(ran.output, /^ {2}bulletins\/wasps\.mdx {2}in the last good state$/m);
-  assert.match(ran.output, /^ {2}articles\/unfinished\.mdx {2}not at all, since no good state of it is known$/m);
+  assert.match(ran.output, /^ {2}articles\/unfinished\.mdx {2}not at all, because no good state of it is known$/m);
   assert.match(
     ran.output,
     /^articles\/manuka-and-kanuka\.mdx is withdrawn from 14 May 2026 on: its second step can mislead: do not follow it$/m,
@@ -95,7 +95,7 @@ test('an obstacle is named, and neither file nor site changes', async () => {
   assert.equal(ran.code, 1);
   assert.match(ran.output, /^There is no last good state on this computer/m);
   assert.match(ran.output, /^ {2}club\.yaml:\d+:\d+ field: hemisphere: /m);
-  assert.match(ran.output, /^articles\/manuka-and-kanuka\.mdx is not withdrawn, and its file is as it was\.$/m);
+  assert.match(ran.output, /^articles\/manuka-and-kanuka\.mdx was not withdrawn, and its file is unchanged\.$/m);
   assert.doesNotMatch(ran.output, /^\s+at .+:\d+:\d+|node:internal|undefined/m);
   assert.ok(!existsSync(place));
   assert.equal(fingerprint({ bare }), held);

@@ -17,12 +17,12 @@ const FIRST: readonly Collection[] = ['checklists', 'articles', 'meetings'];
 /** The reason why a club's folder cannot be created there, or null. */
 export function refusal(directory: string, project: string): string | null {
   const inside = !relative(resolve(project, 'content'), directory).startsWith('..');
-  if (inside) return "That folder lies in the demonstration's own. Write a folder beside the almanac's, such as ../our-club.";
+  if (inside) return "That folder is inside the demo club's. Write a folder beside the almanac's, such as ../our-club.";
   if (!existsSync(directory)) return null;
   if (!statSync(directory).isDirectory()) return `${directory} is a file. Write the name of a new folder.`;
   return readdirSync(directory).length === 0
     ? null
-    : `${directory.split(sep).at(-1)} holds files already, and stays as it is. Write the name of a new folder.`;
+    : `${directory.split(sep).at(-1)} already holds files, and was not changed. Write the name of a new folder.`;
 }
 
 /** Every file, with paths inside the folder. `from`: the club whose figures, sources and cautions are copied. */
@@ -36,7 +36,7 @@ export function clubFiles(from: Folder): File[] {
 const HEAD = [
   '# Fill each blank; the remark above it says with what. A line such as "#name: value" is a field that may be left out:',
   '# to use it, take away its first number sign, and those of the indented lines below it.',
-  '# npm run check -- --content and the path of this folder names every blank that is left.',
+  '# npm run check -- --content and the path of this folder lists every blank that is left.',
 ];
 
 /** Phases of the year are the quickest way to dates. A contact without a number helps nobody. */

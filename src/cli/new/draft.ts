@@ -26,9 +26,7 @@ export function draftOf(collection: Collection, title: string): Result<[File, ..
   if (collection === 'cautions' && !(HAZARDS as readonly string[]).includes(name)) {
     const near = nearestName(name, HAZARDS, 1);
     return err(
-      near
-        ? `No work brings a hazard "${words}"; did you mean ${near}?`
-        : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.`,
+      near ? `There is no hazard "${words}"; did you mean ${near}?` : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.`,
     );
   }
   const path = `${collection}/${name}${collections[collection].ending}`;

@@ -93,7 +93,7 @@ test('--strict needs a day, and a day needs --strict', () => {
   assert.deepEqual(run('check', '--content', goodClub, '--strict'), {
     code: 2,
     out: '',
-    err: '--strict needs the day to take for today: --strict --on 2026-05-01.\n',
+    err: '--strict needs the day that counts as today: --strict --on 2026-05-01.\n',
   });
   assert.equal(run('check', '--content', goodClub, '--on', '2026-05-01').code, 2);
   assert.equal(run('check', '--content', goodClub, '--strict', '--on', '2026-05-01').code, 0);

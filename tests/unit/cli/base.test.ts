@@ -186,7 +186,7 @@ test('a wrong word is answered with a sentence and a code, and nothing is writte
       [['fly', 'articles/swarms'], 2, 'base does not know "fly"; there are: take, compare, checked.'],
       [['take'], 2, 'base take needs an entry: npm run base -- take articles/swarms.'],
       [['checked'], 2, 'base checked needs an entry: npm run base -- checked articles/swarms.'],
-      [['take', 'swarms'], 1, '"swarms" names no entry. Write its folder and its name, such as articles/swarms.'],
+      [['take', 'swarms'], 1, '"swarms" is not the name of an entry. Write its folder and its name, such as articles/swarms.'],
       [['compare', 'articles/swarmz'], 1, 'There is no articles/swarmz.mdx; did you mean articles/swarms?'],
       [['take', 'articles/stings'], 1, 'articles/stings is already your own.'],
       [['checked', 'articles/stings'], 1, 'articles/stings is your own: its line "checked:" says when you compared it.'],

@@ -26,8 +26,8 @@ for (const [typed, sentence] of [
   ['articles/stigns', 'There is no articles/stigns.mdx; did you mean articles/stings?'],
   ['bulletins/stings', 'There is no bulletins/stings.mdx; did you mean articles/stings?'],
   ['articles/honey', 'There is no articles/honey.mdx.'],
-  ['stings', '"stings" names no entry. Write its folder and its name, such as articles/swarms.'],
-  ['club.yaml', '"club.yaml" names no entry. Write its folder and its name, such as articles/swarms.'],
+  ['stings', '"stings" is not the name of an entry. Write its folder and its name, such as articles/swarms.'],
+  ['club.yaml', '"club.yaml" is not the name of an entry. Write its folder and its name, such as articles/swarms.'],
 ] as const)
   test(`${typed}: ${sentence}`, () => assert.equal(pathOf(typed), sentence));
 

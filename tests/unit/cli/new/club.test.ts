@@ -31,7 +31,7 @@ test('a club is created, and check names its blanks and nothing else', () => {
   assert.deepEqual([code, err], [0, '']);
   assert.equal(
     out,
-    `Wrote ${clubFiles(demo).length} files into our-club. Begin with club.yaml; npm run check -- --content our-club names every blank.\n`,
+    `Wrote ${clubFiles(demo).length} files into our-club. Begin with club.yaml; npm run check -- --content our-club lists every blank.\n`,
   );
   const faults = check(join(folder, 'our-club'));
   assert.ok(faults.length > 400, `${faults.length} blanks`);
@@ -129,15 +129,15 @@ test('a withdrawn or unfinished figure is not copied', () => {
 test('a folder with any content is not changed', () => {
   mkdirSync(join(folder, 'full'));
   writeFileSync(join(folder, 'full', 'mine.txt'), 'mine');
-  assert.deepEqual(run('full'), [1, '', 'full holds files already, and stays as it is. Write the name of a new folder.\n']);
+  assert.deepEqual(run('full'), [1, '', 'full already holds files, and was not changed. Write the name of a new folder.\n']);
   assert.deepEqual(run('full/mine.txt'), [1, '', `${join(folder, 'full', 'mine.txt')} is a file. Write the name of a new folder.\n`]);
   assert.deepEqual(run(join(projectFolder, 'content', 'ours')), [
     1,
     '',
-    "That folder lies in the demonstration's own. Write a folder beside the almanac's, such as ../our-club.\n",
+    "That folder is inside the demo club's. Write a folder beside the almanac's, such as ../our-club.\n",
   ]);
   assert.deepEqual(run(), [2, '', 'club needs a new folder: npm run new -- club ../our-club.\n']);
-  assert.deepEqual(run('x', '--write'), [2, '', 'club takes a folder alone: npm run new -- club ../our-club.\n']);
+  assert.deepEqual(run('x', '--write'), [2, '', 'club takes only a folder: npm run new -- club ../our-club.\n']);
   mkdirSync(join(folder, 'empty'));
   assert.equal(run('empty')[0], 0);
 });

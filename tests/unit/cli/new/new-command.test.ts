@@ -51,11 +51,11 @@ test('an existing file is never overwritten, nor one with a name that a host wou
   assert.deepEqual(run('word', 'Brood!', '--content', 'club'), {
     code: 1,
     out: '',
-    err: 'words/brood.yaml is there already, and stays as it is. Write another title.\n',
+    err: 'words/brood.yaml already exists, and was not changed. Write another title.\n',
   });
   assert.equal(readFileSync(path, 'utf8'), before);
   writeFileSync(join(folder, 'club/words/Bee Space.yaml'), before);
-  assert.match(run('word', 'bee space', '--content', 'club').err, /^words\/Bee Space\.yaml is there already/);
+  assert.match(run('word', 'bee space', '--content', 'club').err, /^words\/Bee Space\.yaml already exists/);
   rmSync(join(folder, 'club/words/Bee Space.yaml'));
 });
 
@@ -74,7 +74,7 @@ for (const [typed, err, code = 2] of [
     1,
   ],
   [['meeting', 'a', '--write'], '--write is for --from: npm run new -- meeting --from table.csv --write.'],
-  [['figure', '--from', 'a.csv'], 'A table may bring in meetings or reading, not figures.'],
+  [['figure', '--from', 'a.csv'], 'A table can only hold meetings or reading, not figures.'],
   [['meeting', '--from', 'a.csv', '--content', 'club'], "There is no file a.csv. Write the table's path after --from.", 1],
 ] as const) {
   test(`new ${typed.join(' ')}`, () => assert.deepEqual(run(...typed), { code, out: '', err: `${err}\n` }));
@@ -120,7 +120,7 @@ test('titles without a possible file name are refused in a sentence', () => {
       '"Пчёлы" has no letter or digit for a file\'s name. Write a title with some of a to z or 0 to 9.',
       '"index" would make "index", which means something else to hosts and some computers. Write a title that makes a longer name.',
       '"CON" would make "con", which means something else to hosts and some computers. Write a title that makes a longer name.',
-      'No work brings a hazard "climing"; did you mean climbing?',
+      'There is no hazard "climing"; did you mean climbing?',
       'A caution is named after its hazard, one of: stings, allergy, smoke, lifting, acids, fumes, alcohol-fire, carbon-dioxide, driving, climbing, disease-spread, infants-honey, fire, honey-as-feed.',
       'The title holds the invisible or broken character U+202E. Write the character that is meant, or nothing.',
     ],
