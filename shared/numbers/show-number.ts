@@ -9,12 +9,6 @@ export function formatNumber(value: number, rounding: Rounding): string {
   return withThousands(round(value, rounding));
 }
 
-export function showRange(low: number, high: number, rounding: Rounding): string {
-  const first = formatNumber(low, rounding);
-  const last = formatNumber(high, rounding);
-  return first === last ? first : `${first} to ${last}`;
-}
-
 /**
  * A number next to its limit. It gets more decimals where rounding would carry it to the limit or past it, so that 2.996 below a limit of
  * 3 is never printed as 3.00.

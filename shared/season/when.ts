@@ -68,10 +68,6 @@ function resolvePoint(point: Point, season: SeasonDays): MonthDay {
   return addMonthDays(day, point.offsetDays);
 }
 
-export function shiftWindow(window: Window, days: number): Window {
-  return { from: addMonthDays(window.from, days), to: addMonthDays(window.to, days) };
-}
-
 /** 1 for a single day. */
 export function daysInWindow({ from, to }: Window): number {
   return ((dayOfCommonYear(to) - dayOfCommonYear(from) + 365) % 365) + 1;

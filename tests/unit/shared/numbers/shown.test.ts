@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { formatAgainst, formatNumber, plainDecimal, showRange, toDataValue } from '../../../../shared/numbers/show-number.ts';
+import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../../shared/numbers/show-number.ts';
 import { rows } from '../../../rows.ts';
 import { dataValues, shown } from '../../../tables/typed-numbers.ts';
 
@@ -9,11 +9,6 @@ rows('number in print', shown, ({ value, places, digits }, expect) =>
   assert.equal(formatNumber(value, places === undefined ? { digits: digits ?? 1 } : { places }), expect.words),
 );
 rows('number for machines', dataValues, ({ value }, expect) => assert.equal(toDataValue(value), expect.text));
-
-test('a range is written with "to", or as one number where both ends print alike', () => {
-  assert.equal(showRange(1.37, 5.69, { places: 1 }), '1.4 to 5.7');
-  assert.equal(showRange(3.001, 3.002, { places: 1 }), '3.0');
-});
 
 test('a number beside its limit is printed on its own side', () => {
   assert.equal(formatAgainst(8 / 2.67, 3, 1), '2.996');

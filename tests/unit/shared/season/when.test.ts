@@ -12,7 +12,6 @@ import {
   phases,
   readWhen,
   resolveWhen,
-  shiftWindow,
   type Window,
 } from '../../../../shared/season/when.ts';
 import { guessesFrom, seasonFrom } from '../../../../shared/season/year.ts';
@@ -118,10 +117,6 @@ test('the parts of the year fill it once, and moving them keeps their lengths', 
     365,
   );
   assert.deepEqual(lengths(37), lengths(0));
-  assert.deepEqual(shiftWindow(shiftWindow({ from: aMonthDay('12-25'), to: aMonthDay('01-03') }, 100), -100), {
-    from: '12-25',
-    to: '01-03',
-  });
 });
 
 test('every name that a when is counted from is read, and means itself', () => {
