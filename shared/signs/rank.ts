@@ -1,7 +1,7 @@
 /**
  * Ranks the troubles that a reader's signs may point at, and suggests what to look for next. Points add up as points.ts states. A trouble
  * is listed where at least one sign fits it. Reportable troubles come first, however few points they have. The others follow in order of
- * points if more counts for them than against. The rest are listed as fitting little. The ranking orders what to check and whom to call.
+ * points if more counts for them than against. The rest are listed as fitting little. The ranking orders what to check and who to call.
  * It never says what a colony has: signs are few, shared by many troubles, and easily missed.
  */
 import { missingPoints, outOfSeasonPoints, therePoints, unlistedPoints, type Shows, type Strength } from './points.ts';

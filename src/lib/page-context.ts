@@ -1,5 +1,5 @@
 /*
- * Page context: data that a page needs besides its own words. It holds source notes in reading order, cautions, whom to ask next, and the
+ * Page context: data that a page needs besides its own words. It holds source notes in reading order, cautions, who to ask next, and the
  * review record. Each page has its own object, which is filled while its words are rendered.
  */
 import { formatDay } from '../../shared/days/show-day.ts';

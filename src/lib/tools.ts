@@ -1,4 +1,4 @@
-/* What the page of a calculator needs besides its sum: title and lead, whom to ask, its cautions. */
+/* What the page of a calculator needs besides its sum: title and lead, who to ask, its cautions. */
 import { calculators, type Calculator } from '../schemas/calculators.ts';
 import { HAZARDS_OF, type Work } from '../schemas/hazards.ts';
 import { dayOf, partsOf, type Day } from '../../shared/days/day.ts';

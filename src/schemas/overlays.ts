@@ -1,4 +1,4 @@
-/* What a higher layer may lay over an entry of a book without writing it anew: words below it, another choice of rows, or a withdrawal. */
+/* What a higher layer may lay over an entry of a book without writing it again: words below it, another choice of rows, or a withdrawal. */
 import { list, oneOf, review, section, sources, withdrawn, words, WORK, yesNo } from './fields.ts';
 import { bulletins } from './bulletins.ts';
 import { figures } from './figures.ts';

@@ -1,4 +1,4 @@
-/* Sentences of the treatment window. They never advise. A row rules out, works poorly, leaves open, or says whom to ask. */
+/* Sentences of the treatment window. They never advise. A row rules out, works poorly, leaves open, or says who to ask. */
 import { formatDay } from '../../../shared/days/show-day.ts';
 import {
   againstLimit,

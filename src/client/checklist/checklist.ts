@@ -28,7 +28,7 @@ export function line(step: HTMLElement, name: string, words: string | undefined)
   if (!place.isConnected) step.querySelector('label')!.after(place);
 }
 
-/** A step at which the list pauses until the reader has entered whom she asked, or that all is well. */
+/** A step at which the list pauses until the reader has entered who she asked, or that all is well. */
 const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box).dataset.asks) && !own(run.asked, box.dataset.tick!);
 
 /** Loaded once the reader has given her day. */

@@ -16,7 +16,7 @@ export type Run = {
   choices?: Record<string, string>;
   ticks: Record<string, Tick>;
   notes?: Record<string, string>;
-  /** At steps that pause the list: whom she asked, or that nothing was wrong. */
+  /** At steps that pause the list: who she asked, or that nothing was wrong. */
   asked?: Record<string, string>;
   /** The day on which the run was filed. A filed run is read-only. */
   filed?: string;

@@ -1,5 +1,5 @@
 /*
- * Last lines of a chapter, from the sidebar of its page: whom to ask next, further reading, and when it was checked and by whom. Numbered
+ * Last lines of a chapter, from the sidebar of its page: who to ask next, further reading, and when it was checked and by whom. Numbered
  * sources are not among them, because the book has one list for all.
  */
 import type { Element, ElementContent } from 'hast';
@@ -27,7 +27,7 @@ export function lastLines(margin: Element): { lines: ElementContent[]; named: [E
   return { lines, named };
 }
 
-/** An office is listed under whom to ask. Its name, number and hours are in every chapter. */
+/** An office is listed under who to ask. Its name, number and hours are in every chapter. */
 function askedBriefly({ children }: Element): ElementContent[] {
   const [begin, call] = children.filter((child) => wordsOf([child]) !== '');
   if (begin?.type !== 'text' || call?.type !== 'element' || !String(call.properties.href).startsWith('tel:')) return children;

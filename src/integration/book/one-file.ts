@@ -114,7 +114,7 @@ export const sourcesList = (sources: readonly Listed[]): Element =>
     sources.map(({ as, words }, index) => h('li', { id: `s${index + 1}` }, as === undefined ? words : `As ${as}. ${words}`)),
   );
 
-/** Every printed sheet states whom to call, the book, and the number of sheets. */
+/** Every printed sheet states who to call, the book, and the number of sheets. */
 function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): string {
   const ring = all(h('p', [...unwell]), ({ properties }) => String(properties.href).startsWith('tel:')).map((link) =>
     toHtml(link.children),
