@@ -69,7 +69,7 @@ test('a page of a book that is not withdrawn after all leaves neither a file of 
     edit(directory, 'club.yaml', 'units: us', 'units: ells');
     const held = fingerprint({ books, directory });
     for (const [typed, code, sentence] of [
-      [['articles/swarms', 'It can mislead'], 1, /^There is no last good state[\s\S]*^articles\/swarms\.mdx is not withdrawn, /m],
+      [['articles/swarms', 'It can mislead'], 1, /^There is no last good state[\s\S]*^articles\/swarms\.mdx was not withdrawn, /m],
       [['words/skep', 'It can mislead'], 1, /^words\/skep\.yaml is not shown here: it holds elsewhere, or the club leaves it out\.$/m],
       [['articles/swarms'], 2, /^withdraw needs the reason, which readers will see: /],
     ] as const) {
