@@ -40,7 +40,7 @@ const ownClasses = (sheets: readonly string[]): Set<string> =>
   new Set(
     sheets
       .flatMap((sheet) => [...sheet.replace(/\/\*[\s\S]*?\*\//g, '').matchAll(/([^{};]+)\{/g)])
-      .flatMap(([, selectors]) => selectors!.split(','))
+      .flatMap(([, selectors]) => selectors!.replace(/\([^()]*\)/g, '').split(','))
       .flatMap((selector) => /^[a-z0-9]*\.([a-z][\w-]*)$/.exec(selector.trim())?.[1] ?? []),
   );
 
