@@ -58,5 +58,8 @@ export type Part = { id: string; words: string; steps: number };
 
 type FigureAsked = { id: string; row?: string };
 
-/** Facts about a page's words before they are rendered: its figures in reading order, those of its field test, and its headings. */
-export type WordsAhead = { figures: FigureAsked[]; testFigures: FigureAsked[]; locals: string[]; parts: Part[] };
+/**
+ * Facts about a page's words before they are rendered: its figures in reading order, those of its field test, the texts of its place
+ * with the number of figures before each, and its headings.
+ */
+export type WordsAhead = { figures: FigureAsked[]; testFigures: FigureAsked[]; locals: { id: string; after: number }[]; parts: Part[] };

@@ -23,15 +23,21 @@ export async function renderWords(
   const on = createPageContext(almanac, import.meta.env.BASE_URL, edition.day, work);
   const context = { ...on.around, ...picturesBeside(almanac, collection) };
   const { Content, ahead } = await rendered(collection, id);
-  for (const { id: figure, row } of ahead.figures) context.figure(figure, row);
+  const number = (figures: WordsAhead['figures']): void => {
+    for (const { id: figure, row } of figures) context.figure(figure, row);
+  };
   const locals = new Map<string, AstroComponentFactory>();
-  for (const local of ahead.locals) {
+  let before = 0;
+  for (const { id: local, after } of ahead.locals) {
+    number(ahead.figures.slice(before, after));
+    before = after;
     const words = await localWords(local);
     if (!words) continue;
     locals.set(local, words.Content);
     on.sources.push(...words.sources);
-    for (const { id: figure, row } of words.ahead.figures) context.figure(figure, row);
+    number(words.ahead.figures);
   }
+  number(ahead.figures.slice(before));
   context.local = (local) => locals.get(local) ?? null;
   return { on, context, Content, parts: ahead.parts };
 }

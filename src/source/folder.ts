@@ -18,6 +18,7 @@ import { parseProse } from './prose.ts';
 import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
 import { isPassedOver } from './passed-over.ts';
 import { readTable } from './table.ts';
+import { turnedExamples } from './turned-examples.ts';
 
 export type Entry = {
   collection: string;
@@ -180,13 +181,22 @@ function stack(folder: Folder, own: readonly Entry[]): void {
     locals: new Set(shown.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
   };
   folder.gaps = [...new Set(shown.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();
-  folder.entries = merged.entries.map((entry) => complete(entry, known));
+  const bothHalves = new Set(
+    folder.here.hemisphere === 'south' ? folder.books.filter(({ place }) => place === 'anywhere').map(({ id }) => id) : [],
+  );
+  folder.entries = merged.entries.map((entry) => complete(entry, known, bothHalves));
 }
 
-/** The entry without the sentences of a book that have a gap here; below a draft, what it would take the place of too. */
-function complete(entry: Entry, known: Known): Entry {
-  const tree = entry.book === undefined || !entry.tree ? entry.tree : withoutGaps(entry.tree, known);
-  const over = entry.over && isDraft(entry) ? complete(entry.over, known) : entry.over;
+/**
+ * The entry without the sentences of a book that have a gap here, and with the days of examples for the half of the world; below a
+ * draft, what it would take the place of too. `turned` are the books whose examples are turned.
+ */
+function complete(entry: Entry, known: Known, turned: ReadonlySet<string>): Entry {
+  const { book, added, bodyLine } = entry;
+  const inBook =
+    book !== undefined && turned.has(book) && entry.tree ? turnedExamples(entry.tree, added && added.fromLine - bodyLine + 1) : entry.tree;
+  const tree = book === undefined || !inBook ? inBook : withoutGaps(inBook, known);
+  const over = entry.over && isDraft(entry) ? complete(entry.over, known, turned) : entry.over;
   return tree === entry.tree && over === entry.over ? entry : { ...entry, tree, ...(over ? { over } : {}) };
 }
 

@@ -107,8 +107,9 @@ const hasGap = (node: Nodes, known: Known): boolean => [...walk(node)].some((eac
 function clear(node: Nodes, known: Known): boolean {
   if (gapOf(node, known) !== null) return false;
   if (!('children' in node) || !hasGap(node, known)) return true;
-  if (node.type === 'tableRow') return false;
-  if (node.type === 'paragraph' || node.type === 'heading') {
+  // A cell keeps its other sentences. A row with an empty cell has nothing to say, and so has a table of a heading alone.
+  if (node.type === 'tableRow') return node.children.every((cell) => clear(cell, known));
+  if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') {
     node.children = whole(sentences(node.children), known).flat();
     return node.children.some((child) => child.type !== 'text' || child.value.trim() !== '');
   }
@@ -116,7 +117,7 @@ function clear(node: Nodes, known: Known): boolean {
   if (node.type === 'listItem' && node.children[0] && hasGap(node.children[0], known) && !clear(node.children[0], known)) return false;
   const parent = node as Parent;
   parent.children = parent.children.filter((child) => clear(child, known));
-  return parent.children.length > 0;
+  return parent.children.length > (node.type === 'table' ? 1 : 0);
 }
 
 /** The end of a sentence inside a text. */

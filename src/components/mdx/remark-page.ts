@@ -71,8 +71,14 @@ const figuresIn = (node: Nodes): WordsAhead['figures'] =>
     isTag(each) && each.name === 'Figure' ? [{ id: attribute(each, 'id') ?? '', row: attribute(each, 'row') }] : [],
   );
 
-const localsIn = (node: Nodes): string[] =>
-  [...walk(node)].flatMap((each) => (isTag(each) && each.name === 'Local' ? [attribute(each, 'id') ?? ''] : []));
+function localsIn(node: Nodes): WordsAhead['locals'] {
+  const tags = [...walk(node)].flatMap((each) => (isTag(each) && (each.name === 'Figure' || each.name === 'Local') ? [each] : []));
+  return tags.flatMap((each, index) =>
+    each.name === 'Local'
+      ? [{ id: attribute(each, 'id') ?? '', after: tags.slice(0, index).filter(({ name }) => name === 'Figure').length }]
+      : [],
+  );
+}
 
 function partsOf(tree: Root, ids: ReturnType<typeof headingIds>): WordsAhead['parts'] {
   const parts: WordsAhead['parts'] = [];

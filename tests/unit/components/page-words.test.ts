@@ -83,6 +83,14 @@ for (const [name, body, html] of [
   test(name, async () => assert.equal(await shown(body), html));
 }
 
+test('a page knows how many figures are before each text of its place', async () => {
+  const { ahead } = await compiled('<Local id="first" />\n\nAt <Figure id="a" />.\n\n<Local id="second" />\n\nAnd <Figure id="b" />.\n');
+  assert.deepEqual(JSON.parse(JSON.stringify(ahead.locals)), [
+    { id: 'first', after: 0 },
+    { id: 'second', after: 1 },
+  ]);
+});
+
 test('a page knows its figures in reading order, those of the field test, and its parts with their steps in advance', async () => {
   const { ahead } = await compiled(
     'At <Figure id="a" row="x" />.\n\n## The field test\n\nDraw <Figure id="b" />.\n\n## Then\n\n- [ ] Look <Task id="look" /> <Figure id="c" />\n- [ ] Close <Task id="close" />\n',

@@ -27,16 +27,20 @@ const expected = {
     places: ['anywhere', 'north', 'US', 'US-KY'],
     books: ['common', 'north', 'us'],
     locals: ['foulbrood-confirmed', 'honey-label', 'registering-hives', 'reportable-diseases'],
+    figures: [],
   },
   waikato: {
     places: ['anywhere', 'south', 'NZ', 'NZ-WKO'],
     books: ['common', 'south', 'nz'],
     locals: ['hornets-here', 'registration-number', 'reporting-a-poisoning', 'unregistered-products'],
+    // The levels were all set in the north, and the limits are those of US grades and US law.
+    figures: ['honey-moisture-most', 'mite-action-level', 'mite-emergency-level', 'oxalic-air-limit'],
   },
   devon: {
     places: ['anywhere', 'north', 'GB', 'GB-DEV'],
     books: ['common', 'north', 'uk'],
     locals: ['antibiotics', 'hornets-here', 'unregistered-products'],
+    figures: ['honey-moisture-most', 'oxalic-air-limit'],
   },
 } as const satisfies Record<keyof typeof bareClubs, unknown>;
 
@@ -54,7 +58,7 @@ const ABROAD = /(?:One US state's agency|A state association of the US) \(Ohio/g
 let former: Folder | undefined;
 
 for (const [name, club] of Object.entries(bareClubs)) {
-  const { places, books, locals } = expected[name as keyof typeof expected];
+  const { places, books, locals, figures } = expected[name as keyof typeof expected];
   writeBareClub(join(made, name), club);
   // The books are parsed once for the three.
   const folder = (former = readFolder(join(made, name), former));
@@ -82,6 +86,6 @@ for (const [name, club] of Object.entries(bareClubs)) {
     assert.deepEqual(pages.filter((entry) => /Ohio/.test(wordsOf(entry).replace(ABROAD, ''))).map(nameOf), []);
   });
 
-  test(`${name}: the gaps are its missing duties and the texts of its place`, () =>
-    assert.deepEqual(folder.gaps, [...DUTIES, ...EVERYWHERE, ...locals].sort()));
+  test(`${name}: the gaps are its missing duties, the texts of its place and the figures of other lands`, () =>
+    assert.deepEqual(folder.gaps, [...DUTIES, ...EVERYWHERE, ...locals, ...figures.map((id) => `figure ${id}`)].sort()));
 }

@@ -38,6 +38,8 @@ for (const [what, text, found] of [
     'The list tells the rest.',
   ],
   ['a row of a table goes', `| Day | Do |\n| --- | --- |\n| 1 | Call ${contact('keeper')} |\n| 2 | Wait |`, 'DayDo2Wait'],
+  ['a cell keeps its other sentences', `| Day | Do |\n| --- | --- |\n| 1 | Wait. Call ${contact('keeper')} |`, 'DayDo1Wait.'],
+  ['a table whose rows all went goes', `Wait.\n\n| Day | Do |\n| --- | --- |\n| 1 | Call ${contact('keeper')} |`, 'Wait.'],
   ['an item goes with what is below it', `- Call ${contact('keeper')}.\n\n  By day only.\n- Wait.`, 'Wait.'],
   ['a figure that holds here stays', 'It takes <Figure id="here" /> days. Wait.', 'It takes  days. Wait.'],
   ['a figure that holds elsewhere goes', 'It takes <Figure id="elsewhere" /> days. Wait.', 'Wait.'],
