@@ -9,7 +9,7 @@ import type { Here } from '../schemas/where.ts';
 import { booksFolder } from './books-folder.ts';
 import { booksBelow, booksFor, booksIn, type BookAt } from './books.ts';
 import { decode } from './decode.ts';
-import { figuresKnown, gapsIn, withoutGaps, type Known } from './gaps.ts';
+import { daysKnown, figuresKnown, gapsIn, withoutGaps, type Known } from './gaps.ts';
 import { kindOfOverlay } from './overlay.ts';
 import { mergeLayers, type Layer, type Merged } from './layers.ts';
 import { isDraft, saysDraft } from './draft.ts';
@@ -178,6 +178,7 @@ function stack(folder: Folder, own: readonly Entry[]): void {
     wordsFor: new Map(folder.books.flatMap(({ entry }) => Object.entries((entry?.fields.value as { duties?: object })?.duties ?? {}))),
     figures: figuresKnown(shown, folder.here),
     hasPoisonLine: fields.poison !== undefined,
+    hasDay: daysKnown(fields),
     locals: new Set(shown.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
   };
   folder.gaps = [...new Set(shown.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();

@@ -1,9 +1,10 @@
 /*
- * Leaves out sentences of a book that this club cannot complete, because nobody has the duty or no row of the figure holds
- * here. A list item, a table row or a question goes with its sentence, so that nobody reads half of one. For most duties a
+ * Leaves out sentences of a book that this club cannot complete, because nobody has the duty, no row of the figure holds
+ * here, or a day of the year has no date. A list item, a table row or a question goes with its sentence, so that nobody reads half of one. For most duties a
  * book has words, such as "your doctor", which take the place of the contact.
  */
 import type { Nodes, Parent, PhrasingContent, Root } from 'mdast';
+import { phaseStarts } from '../../shared/season/year.ts';
 import { holdsHere, type For, type Here } from '../schemas/where.ts';
 import type { Entry } from './folder.ts';
 import { attribute, isTag, plainText, walk } from './prose.ts';
@@ -16,7 +17,22 @@ export type Known = {
   figures: ReadonlyMap<string, { rows: ReadonlySet<string>; follows: readonly string[] }>;
   locals: ReadonlySet<string>;
   hasPoisonLine: boolean;
+  /** Whether the club has a date for a day of the year, such as `last-syrup`. */
+  hasDay: (anchor: string) => boolean;
 };
+
+/**
+ * The days of the year that a club can date, read from its fields as written: those of its parts of the year and those it guessed or
+ * found published. With normals or dates of its members it may have any.
+ */
+export function daysKnown(fields: Readonly<Record<string, unknown>>): Known['hasDay'] {
+  const season = (fields.season ?? {}) as { guesses?: object; published?: object };
+  const dated = new Set([
+    ...Object.values(phaseStarts).map(({ anchor }) => anchor),
+    ...Object.keys({ ...season.guesses, ...season.published }),
+  ]);
+  return (anchor) => fields.climate !== undefined || fields.observed !== undefined || dated.has(anchor);
+}
 
 /** Rows of each figure that hold here, read from the fields as written. */
 export function figuresKnown(entries: readonly Entry[], here: Here): Known['figures'] {
@@ -88,6 +104,10 @@ function gapOf(node: unknown, known: Known): string | null {
   const { figures, hasPoisonLine } = known;
   if (!isTag(node)) return null;
   if (node.name === 'Contact') return dutyInWords(node, known) === null ? missingDuty(node, known) : null;
+  if (node.name === 'Day') {
+    const anchor = (attribute(node, 'of') ?? '').replaceAll(' ', '-');
+    return known.hasDay(anchor) ? null : `day ${anchor}`;
+  }
   if (node.name === 'Line') return attribute(node, 'of') === 'poison' && !hasPoisonLine ? 'poison line' : null;
   if (node.name !== 'Figure') return null;
   const [id, row] = [attribute(node, 'id') ?? '', attribute(node, 'row')];

@@ -414,7 +414,7 @@ test('mite count: a club without figures still gets the arithmetic', async () =>
   const found = await own.values();
   assert.equal(found['A per-100'], '3');
   assert.equal(found.verdict, undefined);
-  assert.equal(await own.words('action-level'), 'No figure for this club.');
+  assert.equal(await own.words('action-level'), 'No level here.');
   assert.equal(await own.words('weeks-to-level-soonest'), 'No figure for this club.');
   assert.ok(found['apiary-high']);
   await own.close();

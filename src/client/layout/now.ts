@@ -73,7 +73,8 @@ function showMeeting(): void {
   const meetings = [...document.querySelectorAll<HTMLElement>('[data-meeting-day]')];
   const next = meetings.find((row) => row.dataset.meetingDay! >= today);
   for (const row of meetings) row.hidden = row !== next;
-  const line = document.querySelector<HTMLElement>('[data-next-meeting]')!;
+  const line = document.querySelector<HTMLElement>('[data-next-meeting]');
+  if (!line) return;
   line.hidden = next !== undefined;
   line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the club.';
 }

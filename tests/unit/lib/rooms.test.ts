@@ -51,6 +51,9 @@ test('a calculator is only there where the club has the figures that it needs', 
     }
 });
 
+test('a club without books sees every calculator, and which of its figures are missing', () =>
+  assert.equal(slugs(bare({ club: { ...club('NZ'), land: undefined } })).length, calculators.length));
+
 test('a figure whose rows hold elsewhere is none that a calculator can use', () => {
   const elsewhere = { ...held, 'bees-per-pound': { ...figure([row('a', { value: 3500 })]), rows: [] } };
   assert.ok(!slugs(bare({ figures: elsewhere })).includes('package-order'));

@@ -1,7 +1,7 @@
 /* Sentences of a book for which a club has no contact or no figure: words take the place of a contact, and the rest goes whole. */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { gapsIn, withoutGaps, type Known } from '../../../src/source/gaps.ts';
+import { daysKnown, gapsIn, withoutGaps, type Known } from '../../../src/source/gaps.ts';
 import { parseProse, plainText } from '../../../src/source/prose.ts';
 import type { Entry } from '../../../src/source/folder.ts';
 
@@ -17,6 +17,7 @@ const known: Known = {
   ]),
   locals: new Set(['written']),
   hasPoisonLine: false,
+  hasDay: daysKnown({ season: { guesses: { 'first-drone': '1 April to 25 April' } } }),
 };
 const contact = (duty: string): string => `<Contact duty="${duty}" />`;
 const left = (text: string): string => {
@@ -40,6 +41,9 @@ for (const [what, text, found] of [
   ['a row of a table goes', `| Day | Do |\n| --- | --- |\n| 1 | Call ${contact('keeper')} |\n| 2 | Wait |`, 'DayDo2Wait'],
   ['a cell keeps its other sentences', `| Day | Do |\n| --- | --- |\n| 1 | Wait. Call ${contact('keeper')} |`, 'DayDo1Wait.'],
   ['a table whose rows all went goes', `Wait.\n\n| Day | Do |\n| --- | --- |\n| 1 | Call ${contact('keeper')} |`, 'Wait.'],
+  ['a day that begins a part of the year has a date', 'Decide by <Day of="fall flow" />. Wait.', 'Decide by . Wait.'],
+  ['a day that the club guessed has one', 'Look on <Day of="first drone" />. Wait.', 'Look on . Wait.'],
+  ['a day without a date takes its sentence along', 'Be done by <Day of="last syrup" />. Wait.', 'Wait.'],
   ['an item goes with what is below it', `- Call ${contact('keeper')}.\n\n  By day only.\n- Wait.`, 'Wait.'],
   ['a figure that holds here stays', 'It takes <Figure id="here" /> days. Wait.', 'It takes  days. Wait.'],
   ['a figure that holds elsewhere goes', 'It takes <Figure id="elsewhere" /> days. Wait.', 'Wait.'],
@@ -53,6 +57,11 @@ for (const [what, text, found] of [
 test('a tree without a gap is the same tree', () => {
   const tree = parseProse(`Call ${contact('inspector')}. Wait.`);
   assert.equal(withoutGaps(tree, known), tree);
+});
+
+test('normals, or dates of members, may date every day', () => {
+  assert.ok(daysKnown({ climate: {} })('last-syrup') && daysKnown({ observed: [] })('last-syrup'));
+  assert.equal(daysKnown({})('last-syrup'), false);
 });
 
 test('everything that is missing is counted, whether words take its place or not', () => {
