@@ -15,6 +15,7 @@ import { contactFaults } from './contacts.ts';
 import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
+import { elsewhereFaults, elsewhereHints } from './elsewhere.ts';
 import { fieldFaults, validEntries, type ValidEntries } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
@@ -73,6 +74,7 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   pictureFaults,
   drawingFaults,
   holdingFaults,
+  elsewhereFaults,
 ];
 
 const isOfBook = ({ books }: Folder, path: string): boolean => books.some(({ id }) => path.startsWith(`books/${id}/`));
@@ -89,7 +91,7 @@ export function checkFolder(folder: Folder): Diagnostic[] {
 /** Hints: content that is valid but better written otherwise. `check` prints them and no build fails because of them. */
 export const hintsOf = (folder: Folder): Diagnostic[] => {
   const club = validEntries(folder);
-  const hints = [...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club)];
+  const hints = [...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club), ...elsewhereHints(club)];
   return inReadingOrder(hints.filter(({ path }) => !isOfBook(folder, path)));
 };
 

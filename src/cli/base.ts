@@ -10,13 +10,14 @@ import { isDay } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { renamedTo } from '../checks/books.ts';
 import { counted, isPageKind, madeOf, pastNextCheck, summaryLines } from '../checks/summary.ts';
+import { isWithdrawn } from '../checks/place.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { filesOfLayers, onDisk, readFolder, type Entry } from '../source/folder.ts';
 import type { Collection } from '../schemas/collections.ts';
 import { ADDED_TO } from '../source/overlay.ts';
 import { mayBeDraft } from './new/template.ts';
 import { nameOf } from '../source/layers.ts';
-import { bookEntry, claimFor, hashOf } from '../source/origins.ts';
+import { bookEntry, claimFor, hashOf, lapsedClaims } from '../source/origins.ts';
 import { isOlder, takenPath, takenText } from '../source/taken.ts';
 import { argumentsOf } from './arguments.ts';
 import { changedLines } from './changed-lines.ts';
@@ -41,6 +42,7 @@ function overview(): void {
   const { fromBooks, writtenOver, addedTo, compared } = madeOf(folder);
   const gone = folder.entries.filter((entry) => entry.book === undefined && entry.over === undefined && takenText(folder, entry) !== null);
   const past = pastNextCheck(fromBooks, day);
+  const withdrawn = folder.entries.filter((entry) => isWithdrawn(bookEntry(entry) ?? entry) && entry.book !== undefined);
   const books = folder.books.map(({ id, entry }) => {
     const { title, edition } = (entry?.fields.value ?? {}) as { title?: string; edition?: string };
     const held = fromBooks.filter(({ book }) => book === id);
@@ -63,7 +65,9 @@ function overview(): void {
       ),
       ...part('Past its next check, for the editors of the book:', past.map(nameOf)),
       ...part('Gaps, for you to fill or to leave:', folder.gaps),
+      ...part('Withdrawn by the editors of the book:', withdrawn.map(nameOf)),
       ...part('Compared by you:', compared.map(nameOf)),
+      ...part('Compared by you, but the book has changed since:', lapsedClaims(folder)),
       '',
       ...summaryLines(folder, day),
     ].join('\n'),

@@ -13,8 +13,8 @@ const NOT_ISO = new Set(['AC', 'CP', 'CQ', 'DG', 'EA', 'EU', 'EZ', 'IC', 'QO', '
 const names = new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' });
 
 /** The code that an older or other code stands for: GB for UK. */
-const currentCode = (country: string): string => new Intl.Locale(`und-${country}`).region ?? country;
-const countryOf = (code: string): string => code.slice(0, 2);
+export const currentCode = (country: string): string => new Intl.Locale(`und-${country}`).region ?? country;
+export const countryOf = (code: string): string => code.slice(0, 2);
 
 const isCode = (code: string): boolean => {
   const country = countryOf(code);

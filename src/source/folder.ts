@@ -196,9 +196,18 @@ function complete(entry: Entry, known: Known, turned: ReadonlySet<string>): Entr
   const { book, added, bodyLine } = entry;
   const inBook =
     book !== undefined && turned.has(book) && entry.tree ? turnedExamples(entry.tree, added && added.fromLine - bodyLine + 1) : entry.tree;
-  const tree = book === undefined || !inBook ? inBook : withoutGaps(inBook, known);
+  const tree = book === undefined || !inBook ? inBook : withoutGapsOfBook(entry, inBook, known);
   const over = entry.over && isDraft(entry) ? complete(entry.over, known, turned) : entry.over;
   return tree === entry.tree && over === entry.over ? entry : { ...entry, tree, ...(over ? { over } : {}) };
+}
+
+/** A gap in the words that the club added is a fault of the club's, so those words stay as they are. */
+function withoutGapsOfBook({ added, bodyLine }: Entry, tree: Root, known: Known): Root {
+  const from = added && !added.path.startsWith('books/') ? added.fromLine : Infinity;
+  const isAdded = ({ position }: Root['children'][number]): boolean => bodyLine + (position?.start.line ?? 1) - 1 >= from;
+  const theirs: Root = { ...tree, children: tree.children.filter((node) => !isAdded(node)) };
+  const left = withoutGaps(theirs, known);
+  return left === theirs ? tree : { ...left, children: [...left.children, ...tree.children.filter(isAdded)] };
 }
 
 /** Where a file of any layer lies on the disk. */

@@ -29,6 +29,13 @@ export function claimFor({ claims }: Folder, entry: Entry): Origin['compared'] {
   return held.sort((one, other) => (one.day < other.day ? 1 : -1))[0] ?? null;
 }
 
+/** Names of the entries that the club compared and that no claim holds for now. */
+export function lapsedClaims(folder: Folder): string[] {
+  const rows = (folder.claims?.fields.value as { rows?: unknown } | undefined)?.rows;
+  const named = new Set(Array.isArray(rows) ? (rows as { what?: unknown }[]).map(({ what }) => what) : []);
+  return folder.entries.filter((entry) => named.has(nameOf(entry)) && claimFor(folder, entry) === null).map(nameOf);
+}
+
 export function originOf(folder: Folder, entry: Entry): Origin {
   const book = folder.books.find(({ id }) => id === entry.book);
   const fields = (book?.entry?.fields.value ?? {}) as { title?: unknown; editors?: unknown; mistakes?: unknown };

@@ -17,6 +17,8 @@ const SOURCES = Object.fromEntries(
 const source = (kind: string): string => `who: A body\nyear: 2011\nkind: ${kind}\nseen: itself\nFOR\n`;
 const article = (words: string, { title = 'Swarms', when = '', sources = 'a-paper' } = {}): string =>
   `---\ntitle: ${title}\nsummary: A colony splits.\nsubject: swarms\n${when}yard: false\nsources: [${sources}]\ncertainty: likely\nask: mentor\n${REVIEW}FOR\n---\n${words}\n`;
+const checklist = (task: string): string =>
+  `---\ntitle: Look\nsummary: Look.\nwhen: in swarming\nwhy: It is time.\nmode: read-do\nyard: false\nsources: [a-paper]\nask: mentor\n${REVIEW}FOR\n---\n## Steps\n\n- [ ] Look ${task}\n`;
 const bulletin = (law: string): string =>
   `---\ntitle: Mites\nsummary: Count them.\nkind: mite\nstatus: law\nwhen: in dearth\nwhy: Brood shrinks.\nyard: false\n${law}sources: [a-paper]\ncertainty: settled\nask: mentor\n${REVIEW}---\n## What you see\n\nMites.\n\n## What looks like it\n\nA louse.\n\n## The field test\n\nCount them.\n\n## What to do today\n\nWrite it down.\n\n## What not to do\n\n- Do not guess.\n`;
 const figure = (kind: string): string =>
@@ -73,14 +75,20 @@ const cases: [what: string, path: string, text: string, found: string][] = [
   [
     'an agency in a caution',
     'cautions/disease-spread.yaml',
-    caution('Defra has the last word.'),
-    `1:1 place: for: found "Defra" on a page without a place; write ${WRITE}`,
+    caution('OSHA has the last word.'),
+    `1:1 place: for: found "OSHA" on a page without a place; write ${WRITE}`,
   ],
   [
     'fixed months',
     'articles/swarms.mdx',
     article('A swarm hangs still.', { when: 'when: 1 May to 5 June\n' }),
     '5:7 place: when: found "1 May to 5 June", fixed months in a book of both halves of the world; write a part of the year, such as "in swarming", or "for: north"',
+  ],
+  [
+    'fixed months of one step',
+    'checklists/look.mdx',
+    checklist('<Task id="look" when="1 May to 5 June" />'),
+    '16:12 place: Task, when: found "1 May to 5 June", fixed months in a book of both halves of the world; write a part of the year, such as "in swarming", or "for: north"',
   ],
 ];
 

@@ -11,10 +11,12 @@ import { openFolder } from '../../../src/source/open-folder.ts';
 import { walk } from '../../../src/source/prose.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
 import { compiledModule } from '../components/compiled.ts';
+import { books, edit, withClub } from './layered.ts';
 
 const club = mkdtempSync(join(tmpdir(), 'modules-'));
 cpSync(goodClub, club, { recursive: true });
 afterAll(() => rmSync(club, { recursive: true, force: true }));
+const REVIEW = 'checked: 2026-05-01\nnext-check: 2027-05-01\nby: mentor\n';
 const PAGE = 'articles/stings.mdx';
 const ADDRESS = `/somewhere/club-words/${PAGE}`;
 const { load, resolveId } = mdxModules();
@@ -55,12 +57,15 @@ test('after a change only its file is parsed again', () => {
   );
 });
 
-test('after a change the preview reads the folder once and updates what changed', async () => {
+type Watched = { given: string[]; heard: ((path: string) => void)[] };
+
+/** Fills stores as the preview does. `given` is what they were given, and `heard` what hears of a change. */
+async function watched(directory: string): Promise<Watched> {
   const given: string[] = [];
   const heard: ((path: string) => void)[] = [];
   const stores = ['articles', 'words'].map((collection) => ({ collection, held: new Map<string, { digest: string }>() }));
   for (const { collection, held } of stores)
-    await entriesOf(club, collection).load({
+    await entriesOf(directory, collection).load({
       store: {
         keys: () => [...held.keys()],
         get: (id: string) => held.get(id),
@@ -72,6 +77,11 @@ test('after a change the preview reads the folder once and updates what changed'
       watcher: { add: () => undefined, on: (event: string, hear: (path: string) => void) => event === 'change' && heard.push(hear) },
       logger: console,
     } as unknown as LoaderContext);
+  return { given, heard };
+}
+
+test('after a change the preview reads the folder once and updates what changed', async () => {
+  const { given, heard } = await watched(club);
   assert.ok(given.length > 1);
   given.length = 0;
   writeFileSync(join(club, PAGE), readFileSync(join(club, PAGE), 'utf8').replace('Very cold', 'Ice-cold'));
@@ -84,4 +94,41 @@ test('after a change the preview reads the folder once and updates what changed'
   for (const hear of heard) hear(join(`${club}-other`, PAGE));
   await new Promise((done) => setTimeout(done, 50));
   assert.equal(openFolder(club), now);
+});
+
+test("a change to a book's page shows in the preview of a club over it, below the words that the club added", async () => {
+  const over = mkdtempSync(join(tmpdir(), 'books-'));
+  const above = mkdtempSync(join(tmpdir(), 'above-'));
+  const before = process.env.ALMANAC_BOOKS;
+  try {
+    cpSync(books, over, { recursive: true });
+    const added = { 'articles/swarms.add.mdx': `---\n${REVIEW}---\nOurs hang in the lindens.\n` };
+    withClub('US-OH', added, (directory) => cpSync(directory, above, { recursive: true }), over);
+    process.env.ALMANAC_BOOKS = over;
+    openFolder(above, true);
+    const { given, heard } = await watched(above);
+    const preview = mdxModules();
+    preview.configResolved({ command: 'serve' });
+    const address = '/somewhere/club-words/articles/swarms.mdx';
+    assert.match(preview.load.handler(address), /A swarm hangs still\.[\s\S]*Ours hang in the lindens\./);
+    given.length = 0;
+    edit(over, 'common/articles/swarms.mdx', 'A swarm hangs still.', 'A swarm hangs on a branch.');
+    for (const hear of heard) hear(join(over, 'common/articles/swarms.mdx'));
+    await new Promise((done) => setTimeout(done, 50));
+    assert.deepEqual(given, ['articles/swarms']);
+    assert.match(preview.load.handler(address), /A swarm hangs on a branch\.[\s\S]*Ours hang in the lindens\./);
+    const page = { url: address };
+    const graph = {
+      idToModuleMap: new Map([
+        [address, page],
+        ['/somewhere/club-words/articles/old-comb.mdx', { url: 'other' }],
+      ]),
+    };
+    for (const file of [join(over, 'common/articles/swarms.mdx'), join(above, 'articles/swarms.add.mdx')])
+      assert.deepEqual(preview.hotUpdate.call({ environment: { moduleGraph: graph } }, { file, modules: [] }), [page]);
+  } finally {
+    if (before === undefined) delete process.env.ALMANAC_BOOKS;
+    else process.env.ALMANAC_BOOKS = before;
+    for (const folder of [over, above]) rmSync(folder, { recursive: true, force: true });
+  }
 });

@@ -1,5 +1,5 @@
 /*
- * A new edition of the books under a club that wrote over two entries, added to one, withdrew one and compared two: no word of
+ * A new edition of the books under a club that wrote over two entries, chose a row of a figure, added to one, withdrew one and compared two: no word of
  * the club's is lost, and everything that no longer fits is named.
  */
 import assert from 'node:assert/strict';
@@ -11,7 +11,7 @@ import { checkFolder } from '../../../src/checks/check.ts';
 import { summaryLines } from '../../../src/checks/summary.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, type Folder } from '../../../src/source/folder.ts';
-import { bookEntry, claimFor, hashOf } from '../../../src/source/origins.ts';
+import { bookEntry, claimFor, hashOf, lapsedClaims } from '../../../src/source/origins.ts';
 import { isOlder, takenPath } from '../../../src/source/taken.ts';
 import { plainText } from '../../../src/source/prose.ts';
 import { books, edit, withClub } from './layered.ts';
@@ -28,11 +28,13 @@ function clubOn(over: string): Club {
     'articles/swarms.mdx': page('Swarms', 'Our own swarms.'),
     'articles/old-comb.mdx': page('Old comb', 'Our own comb.'),
     'articles/inspection.add.mdx': `---\n${REVIEW}---\nOurs comes in May of each year.\n`,
+    'figures/swarm-hours.yaml': 'follows: hand-book\nbecause: It fits us.\n',
     'words/skep.yaml': 'withdrawn: 2026-05-14, nobody uses it\n',
   };
   const before = withClub('US-OH', {}, (directory) => readFolder(directory), over);
   const entry = (name: string) => before.entries.find(({ collection, id }) => `${collection}/${id}` === name)!;
-  for (const name of ['articles/swarms', 'articles/old-comb']) files[takenPath(entry(name))] = entry(name).text;
+  for (const name of ['articles/swarms', 'articles/old-comb', 'articles/inspection', 'figures/swarm-hours'])
+    files[takenPath(entry(name))] = entry(name).text;
   const claims = ['articles/inspection', 'local/registering-hives'].map(
     (name) => `${name},2026-05-20,mentor,${hashOf(bookEntry(entry(name))!)}`,
   );
@@ -91,12 +93,19 @@ test('on a new edition nothing of the club is lost, and everything is named', ()
         assert.equal((found(folder, 'treatments/thymol').fields.value as { withdrawn: string }).withdrawn, '2026-06-01, its row was wrong');
         const { rows } = found(folder, 'figures/swarm-hours').fields.value as { rows: { id: string; value?: number }[] };
         assert.equal(rows.find(({ id }) => id === 'us-count')!.value, 26);
+        assert.equal((found(folder, 'figures/swarm-hours').fields.value as { follows: string }).follows, 'hand-book');
         assert.deepEqual(claimFor(folder, found(folder, 'articles/inspection')), { day: '2026-05-20', by: 'mentor' });
         assert.equal(claimFor(folder, found(folder, 'local/registering-hives')), null);
-        assert.ok(isOlder(folder, found(folder, 'articles/swarms')));
+        for (const [name, is] of [
+          ['articles/swarms', true],
+          ['figures/swarm-hours', true],
+          ['articles/inspection', false],
+        ] as const)
+          assert.equal(isOlder(folder, found(folder, name)), is, name);
+        assert.deepEqual(lapsedClaims(folder), ['local/registering-hives']);
         assert.deepEqual(summaryLines(folder, '2026-06-01'), [
           'From the books (common, us, us-oh): 2 pages, 2 figures; 0 past their next check, for their editors to do.',
-          'Your own: 7 pages. Over the books: 2 (1 older than its book: articles/swarms). Compared by you: 1 of 2.',
+          'Your own: 7 pages. Over the books: 3 (2 older than its book: articles/swarms, figures/swarm-hours). Compared by you: 1 of 2.',
           'Not shown here: 0 entries, 2 rows (for other places). Gaps: 0.',
         ]);
       },
