@@ -68,6 +68,9 @@ export const builtFixture = (name: string, published: Published = ownPlace(name)
 /** Any content folder, as files only. */
 export const builtFolder = (content: string, name: string, published: Published = {}): Promise<Built> => built(content, name, published);
 
+/** Any content folder, built and served. */
+export const servedFolder = (content: string, name: string, published: Published = {}): Promise<Site> => served(content, name, published);
+
 /** Where a club of tests/fixtures lies. */
 export const fixtureFolder = (name: string): string => join(projectFolder, 'tests', 'fixtures', 'clubs', name);
 

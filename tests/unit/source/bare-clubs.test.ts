@@ -55,6 +55,52 @@ const wordsOf = (entry: Entry): string => {
 /** Two figures of Ohio are told as those of another place, and the sentence says in which country that is. */
 const ABROAD = /(?:One US state's agency|A state association of the US) \(Ohio/g;
 
+/**
+ * How many entries of each kind a club without a file of its own gets, at least. The numbers are those of November 2026, rounded down,
+ * so that a book may lose an entry and a lost book is seen.
+ */
+const LEAST = {
+  kentucky: {
+    articles: 85,
+    bulletins: 20,
+    cautions: 14,
+    checklists: 15,
+    drawings: 20,
+    figures: 200,
+    local: 12,
+    signs: 70,
+    sources: 210,
+    treatments: 10,
+    words: 175,
+  },
+  waikato: {
+    articles: 85,
+    bulletins: 20,
+    cautions: 14,
+    checklists: 15,
+    drawings: 20,
+    figures: 200,
+    local: 13,
+    signs: 70,
+    sources: 205,
+    treatments: 8,
+    words: 175,
+  },
+  devon: {
+    articles: 85,
+    bulletins: 20,
+    cautions: 14,
+    checklists: 15,
+    drawings: 20,
+    figures: 200,
+    local: 13,
+    signs: 70,
+    sources: 210,
+    treatments: 8,
+    words: 175,
+  },
+} as const satisfies Record<keyof typeof bareClubs, Record<string, number>>;
+
 let former: Folder | undefined;
 
 for (const [name, club] of Object.entries(bareClubs)) {
@@ -70,6 +116,14 @@ for (const [name, club] of Object.entries(bareClubs)) {
       books,
     );
     assert.ok(folder.entries.length > 500, `${folder.entries.length} entries`);
+  });
+
+  test(`${name}: entries of every kind`, () => {
+    const found = Object.groupBy(folder.entries, ({ collection }) => collection);
+    const least = LEAST[name as keyof typeof LEAST];
+    for (const [collection, count] of Object.entries(least))
+      assert.ok((found[collection]?.length ?? 0) >= count, `${collection}: ${found[collection]?.length ?? 0} of ${count}`);
+    assert.deepEqual(Object.keys(found).sort(), Object.keys(least));
   });
 
   test(`${name}: every entry holds there`, () => {
