@@ -63,7 +63,7 @@ export function readArguments<Name extends CommandName>(
     const near = clubNear(whereThePersonStands(environment));
     if (near === null)
       return wrong(
-        `There is no club's folder here, or more than one. Write it after --content, as in --content our-club. The demo club is in ${join(projectFolder, 'content', 'demo-club')}.`,
+        `There is no club's folder here, or more than one. Write it after --content, as in --content our-club, or begin one: npm run new -- club our-club. The demo club is in ${join(projectFolder, 'content', 'demo-club')}.`,
       );
     given.set('content', near);
   }

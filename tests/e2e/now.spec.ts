@@ -270,3 +270,21 @@ test('29 February is an ordinary day', async () => {
   await context.close();
   await site.close();
 });
+
+test('the first page of a club without meetings is arranged', async ({ browser, demo }) => {
+  const page = await browser.newPage();
+  const broken: string[] = [];
+  page.on('pageerror', (error) => broken.push(String(error)));
+  await page.route(demo.address, async (route) => {
+    const response = await route.fetch();
+    const text = await response.text();
+    // The part that such a club has not.
+    const body = text.replace(/<p data-next-meeting[^>]*><\/p>/, '');
+    assert.notEqual(body, text);
+    await route.fulfill({ response, body });
+  });
+  await page.goto(demo.address);
+  await page.locator('html.arranged').waitFor({ state: 'attached' });
+  assert.deepEqual(broken, []);
+  await page.close();
+});

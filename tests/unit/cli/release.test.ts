@@ -15,9 +15,9 @@ const packed = new Set(releaseFiles());
 const manifest = JSON.parse(read('package.json'));
 const lock = JSON.parse(read('package-lock.json'));
 const code = [...packed].filter(isCode);
+const imports = code.flatMap((path) => importsOf(path).map((each) => ({ path, ...each })));
 
 test('every file that a packed file imports is packed', () => {
-  const imports = code.flatMap((path) => importsOf(path).map(({ from, to }) => ({ path, from, to })));
   const addresses = code.flatMap((path) =>
     [...read(path).matchAll(/new URL\('(\.[^']+)', import\.meta\.url\)/g)].map(([, from]) => ({
       path,
@@ -39,8 +39,8 @@ test('every file that a packed file imports is packed', () => {
 });
 
 test('every package that a packed file imports is a dependency, not one for developers', () => {
-  const named = code
-    .flatMap((path) => importsOf(path).filter(({ typeOnly }) => !typeOnly))
+  const named = imports
+    .filter(({ typeOnly }) => !typeOnly)
     .map(({ from }) => /^(?:@[^/]+\/)?[^/]+/.exec(from)![0])
     .filter((name) => !/^[.?]|^(?:node|astro|virtual):/.test(name));
   const wanted = [...new Set(named)].sort();
