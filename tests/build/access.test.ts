@@ -68,12 +68,12 @@ test('navigation, footer and emergency line are the same on every page, in one o
     ['the line for someone unwell', hasClass('emergency')],
   ];
   for (const [name, fits] of places) {
-    const wanted = links(all(first, fits)[0]!);
-    assert.ok(wanted.length > 1, name);
+    const expected = links(all(first, fits)[0]!);
+    assert.ok(expected.length > 1, name);
     nothing(
       each((tree) =>
         all(tree, fits).flatMap((place) =>
-          JSON.stringify(links(place)) === JSON.stringify(wanted) ? [] : [`${name}: ${links(place).join(', ')}`],
+          JSON.stringify(links(place)) === JSON.stringify(expected) ? [] : [`${name}: ${links(place).join(', ')}`],
         ),
       ),
     );
@@ -139,19 +139,19 @@ test('no link opens another window, and no page but an old address redirects by 
 });
 
 test('screen readers announce every status message (4.1.3)', () => {
-  const told = ['dataProgress', 'dataStatus', 'dataOffline', 'dataSearchStatus'];
+  const announced = ['dataProgress', 'dataStatus', 'dataOffline', 'dataSearchStatus'];
   const seen = new Set<string>();
   nothing(
     each((tree) =>
-      all(tree, (element) => element.properties.dataPart === 'status' || told.some((name) => name in element.properties)).flatMap(
+      all(tree, (element) => element.properties.dataPart === 'status' || announced.some((name) => name in element.properties)).flatMap(
         ({ properties }) => {
-          seen.add(properties.dataPart === 'status' ? 'said' : told.find((name) => name in properties)!);
+          seen.add(properties.dataPart === 'status' ? 'said' : announced.find((name) => name in properties)!);
           return String(properties.role) === 'status' ? [] : [`${Object.keys(properties).join(' ')} is no status`];
         },
       ),
     ),
   );
-  assert.deepEqual([...seen].sort(), [...told, 'said'].sort());
+  assert.deepEqual([...seen].sort(), [...announced, 'said'].sort());
 });
 
 test('the accessible name of a control contains its visible text (2.5.3)', () => {
@@ -194,9 +194,9 @@ test('no script listens for single keys, drags, gestures, device motion, or the 
     'worker.js',
   ];
   assert.ok(scripts.length > 30);
-  const heard =
+  const listened =
     /["'`](key(down|up|press)|drag\w*|drop|touch\w+|mouse(down|move|over|enter)|pointer(move|over|enter)|device(motion|orientation)|wheel|contextmenu)["'`]/g;
-  nothing(scripts.flatMap((file) => [...site.read(file).matchAll(heard)].map(([, name]) => `${file} hears ${name}`)));
+  nothing(scripts.flatMap((file) => [...site.read(file).matchAll(listened)].map(([, name]) => `${file} hears ${name}`)));
   // The one listener for the start of a press only fetches the calculator's script.
   assert.deepEqual(
     scripts.filter((file) => /["'`]pointerdown["'`]/.test(site.read(file))).map((file) => file.replace(/\..*/, '')),

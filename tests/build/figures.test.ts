@@ -138,12 +138,12 @@ test('every figure is shown with all its rows and sources, the one that is follo
     if (section === '') return [`${id}: no place in ${page}`];
     const here = figure.rows.filter((row: any) => holdsHere(row.for ?? 'anywhere', { land: 'US-OH', hemisphere: 'north' }));
     const contested = new Set(here.map((row: Row) => row.id)).size > 1;
-    const wanted = [
+    const columns = [
       ...figure.rows.map((row: Row) => sourceWords(held.sources.get(row.source))),
       ...figure.rows.map((row: any) => row.place),
       ...(contested ? ['followed here', figure.because] : []),
     ];
-    return wanted.filter((words: string) => !section.includes(words)).map((words: string) => `${id}: no "${words}"`);
+    return columns.filter((words: string) => !section.includes(words)).map((words: string) => `${id}: no "${words}"`);
   });
   nothing(missing);
 });

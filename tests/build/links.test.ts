@@ -35,8 +35,8 @@ test('the test finds addresses of every kind and reports each fault', async () =
     found.map((address) => address.replace(site.address, '/')),
     ['/year/nowhere/?a=1&b=2#x', '/find/', '/a.png', '/s.js', '/year/#shape', 'mailto:a', 'http://other.example/'],
   );
-  const told = await Promise.all(found.map((address) => faultsAt(address, site)));
-  assert.deepEqual(told, [
+  const faults = await Promise.all(found.map((address) => faultsAt(address, site)));
+  assert.deepEqual(faults, [
     ['answers 404'],
     ['answers 404'],
     ['answers 404'],

@@ -31,7 +31,7 @@ const growth = heldRange(almanac, 'mite-growth-per-day', today)!;
 const pair = ({ earliest, latest }: { earliest: string; latest: string }) => [earliest, latest];
 
 rows('mite count', tables.counts, ({ mites, bees, phase, recovery = 100 }, expect) => {
-  const judged = judgeCount(
+  const result = judgeCount(
     { samples: [{ label: '', mites, bees }], method: recovery === 100 ? 'wash' : 'roll', phase, recovery },
     {
       levels: followedLevels(almanac, 'mite-action-level', today),
@@ -41,14 +41,14 @@ rows('mite count', tables.counts, ({ mites, bees, phase, recovery = 100 }, expec
       fewestColonies: null,
     },
   );
-  if ('refused' in expect) return assert.equal(judged.ok ? undefined : judged.reason, expect.refused);
-  assert.ok(judged.ok);
-  const [colony] = judged.value.count.colonies;
+  if ('refused' in expect) return assert.equal(result.ok ? undefined : result.reason, expect.refused);
+  assert.ok(result.ok);
+  const [colony] = result.value.count.colonies;
   near(colony!.per100, expect.per100, 0.005, 'per 100');
   if (expect.low !== undefined) near(colony!.lowPer100, expect.low, 0.006, 'low');
   if (expect.high !== undefined) near(colony!.highPer100, expect.high, 0.006, 'high');
   if (expect.corrected !== undefined) near(colony!.per100Corrected!, expect.corrected, 0.005, 'corrected');
-  assert.equal(judged.value.count.verdict, expect.verdict);
+  assert.equal(result.value.count.verdict, expect.verdict);
 });
 
 rows('sampling plan', tables.samples, (asked, { bees }) => {
@@ -101,12 +101,12 @@ rows('brood dates', tables.broods, ({ caste, seen, on }, expect) => {
 });
 
 rows('weight check', tables.jars, ({ weights }, expect) => {
-  const judged = judgeWeights(
+  const result = judgeWeights(
     { rule: 'us', 'label-g': 454, lot: 48, 'weights-g': weights },
     { units: 'us', rules: heldWeightRules(almanac, today) },
   );
-  assert.ok(judged.ok);
-  const { check } = judged.value;
+  assert.ok(result.ok);
+  const { check } = result.value;
   near(check.meanErrorG, expect.mean, 1e-9, 'mean');
   near(check.spreadG, expect.deviation, 5e-4, 'standard deviation');
   near(check.limitG, expect.limit, 5e-4, 'limit');

@@ -14,7 +14,7 @@ const inBin = (name: string): string => join(bin, name);
 function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<Machine> = {}) {
   const tried: string[] = [];
   const ran: string[] = [];
-  const told: string[] = [];
+  const messages: string[] = [];
   const made: Machine = {
     platform: 'linux',
     environment: { PATH: ['/nowhere', bin].join(delimiter) },
@@ -25,10 +25,10 @@ function machine(works: (tried: string, ran: string[]) => boolean, own: Partial<
       return works(name, ran);
     },
     runs: async (program, parts) => Boolean(ran.push([program === process.execPath ? 'node' : program, ...parts.slice(-1)].join(' '))),
-    tell: (line) => told.push(line),
+    tell: (line) => messages.push(line),
     ...own,
   };
-  return { made, tried, ran, told };
+  return { made, tried, ran, told: messages };
 }
 
 test('installed browsers are tried in order', async () => {

@@ -71,12 +71,12 @@ test('the waiting process learns the holder, and a live process keeps its lock',
   const lock = join(folder, 'alive.lock');
   const other = spawn(process.execPath, ['--eval', 'setTimeout(() => {}, 60000)']);
   writeFileSync(lock, String(other.pid));
-  const told: number[] = [];
+  const holders: number[] = [];
   let done = false;
-  const mine = withLock(lock, async () => void (done = true), (holder) => told.push(holder)); // prettier-ignore
-  await vi.waitFor(() => assert.deepEqual(told, [other.pid]), 10_000);
+  const mine = withLock(lock, async () => void (done = true), (holder) => holders.push(holder)); // prettier-ignore
+  await vi.waitFor(() => assert.deepEqual(holders, [other.pid]), 10_000);
   assert.equal(done, false);
   other.kill('SIGKILL');
   await mine;
-  assert.deepEqual([told.length, done, existsSync(lock)], [1, true, false]);
+  assert.deepEqual([holders.length, done, existsSync(lock)], [1, true, false]);
 });

@@ -6,7 +6,7 @@ import { test } from 'vitest';
 import { whatIsStale } from '../../../scripts/stale.mjs';
 
 const machine = { platform: 'linux', arch: 'x64', libc: 'glibc' };
-const wanted = {
+const expected = {
   '': { name: 'ours' },
   'node_modules/one': { version: '1.0.0', integrity: 'sha512-a' },
   'node_modules/two': { version: '2.0.0', integrity: 'sha512-b', dev: true },
@@ -21,11 +21,11 @@ const names = ['one', 'two', 'native-linux', 'not-windows'];
 function project(): { folder: string; installed: Record<string, object>; write: () => void } {
   const folder = mkdtempSync(join(tmpdir(), 'stale-'));
   const installed: Record<string, object> = {};
-  writeFileSync(join(folder, 'package-lock.json'), JSON.stringify({ packages: wanted }));
+  writeFileSync(join(folder, 'package-lock.json'), JSON.stringify({ packages: expected }));
   for (const name of names) {
     mkdirSync(join(folder, 'node_modules', name), { recursive: true });
     writeFileSync(join(folder, 'node_modules', name, 'package.json'), '{}');
-    installed[`node_modules/${name}`] = wanted[`node_modules/${name}` as keyof typeof wanted];
+    installed[`node_modules/${name}`] = expected[`node_modules/${name}` as keyof typeof expected];
   }
   const write = () => writeFileSync(join(folder, 'node_modules', '.package-lock.json'), JSON.stringify({ packages: installed }));
   write();

@@ -19,7 +19,7 @@ function project(): string {
 // Replaces the real build: writes one page with the club's file in it, and counts its calls.
 function standIn(succeeds = true) {
   const asked: Parameters<Build>[0][] = [];
-  const told: string[] = [];
+  const messages: string[] = [];
   const build: Build = async (options) => {
     asked.push(options);
     if (!succeeds) return false;
@@ -33,19 +33,19 @@ function standIn(succeeds = true) {
       content: join(folder, 'content/demo-club'),
       out: join(folder, 'dist'),
       loadBuild: async () => build,
-      tell: (line) => told.push(line),
+      tell: (line) => messages.push(line),
       port: 0,
     });
     const text = served && (await (await fetch(served.address)).text());
     await served?.close();
     return text;
   };
-  return { asked, told, open };
+  return { asked, messages, open };
 }
 
 test('the club is built once, and again when its input changes', async () => {
   const folder = project();
-  const { asked, told, open } = standIn();
+  const { asked, messages, open } = standIn();
   assert.equal(await open(folder), 'name: Ours\n');
   assert.deepEqual(asked, [{ content: join(folder, 'content/demo-club'), out: join(folder, 'dist'), base: '/', quiet: true }]);
   await open(folder);
@@ -57,7 +57,7 @@ test('the club is built once, and again when its input changes', async () => {
   writeFileSync(join(folder, 'package-lock.json'), '{}');
   await open(folder);
   assert.equal(asked.length, 4);
-  assert.deepEqual(told, Array(4).fill('Building the almanac ...'));
+  assert.deepEqual(messages, Array(4).fill('Building the almanac ...'));
 });
 
 test('a changed output is built again', async () => {
@@ -97,15 +97,15 @@ test(
   async () => {
     const folder = smallProject({ 'src/cli/build.ts': builds, 'content/demo-club/club.yaml': '' });
     const started = spawn(process.execPath, [commandFile(folder, 'start.ts')], { stdio: ['ignore', 'pipe', 'ignore'] });
-    let said = '';
-    started.stdout.setEncoding('utf8').on('data', (text) => (said += text));
+    let output = '';
+    started.stdout.setEncoding('utf8').on('data', (text) => (output += text));
     await once(started.stdout, 'data');
-    const address = /^The almanac is at (http:\/\/127\.0\.0\.1:\d+\/)  \(Ctrl-C stops it\)\n$/.exec(said)?.[1];
-    assert.ok(address, said);
+    const address = /^The almanac is at (http:\/\/127\.0\.0\.1:\d+\/)  \(Ctrl-C stops it\)\n$/.exec(output)?.[1];
+    assert.ok(address, output);
     assert.equal(await (await fetch(address)).text(), 'built');
     started.kill('SIGINT');
     assert.deepEqual(await once(started, 'close'), [0, null]);
-    assert.equal(said.split('\n').length, 2);
+    assert.equal(output.split('\n').length, 2);
   },
 );
 

@@ -21,8 +21,8 @@ function site(path: string, words: string): void {
 /** The content of all files of a site: "mixed" where they differ, "none" where some are missing. */
 function wordsOf(path: string): string {
   try {
-    const said = ['edition.json', 'about/index.html', 'year/index.html'].map((name) => readFileSync(join(path, name), 'utf8'));
-    return new Set(said).size === 1 ? said[0]! : 'mixed';
+    const editions = ['edition.json', 'about/index.html', 'year/index.html'].map((name) => readFileSync(join(path, name), 'utf8'));
+    return new Set(editions).size === 1 ? editions[0]! : 'mixed';
   } catch {
     return 'none';
   }

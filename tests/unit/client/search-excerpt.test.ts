@@ -4,7 +4,7 @@ import { test } from 'vitest';
 import fc from 'fast-check';
 import { excerptOf } from '../../../src/client/search/excerpt.ts';
 
-const told = (text: string, sought: string[]): string =>
+const marked = (text: string, sought: string[]): string =>
   excerptOf(text, sought)
     .map(({ text: piece, marked }) => (marked ? `[${piece}]` : piece))
     .join('');
@@ -12,30 +12,33 @@ const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 const filler = (words: number): string => Array.from({ length: words }, (_, at) => `word${at}`).join(' ');
 
 test('words are marked in any form, without punctuation', () => {
-  assert.equal(told('Feed syrup. Two hives, fed (feeding).', ['feed', 'hive']), '[Feed] syrup. Two [hives], [fed] ([feeding]).');
+  assert.equal(marked('Feed syrup. Two hives, fed (feeding).', ['feed', 'hive']), '[Feed] syrup. Two [hives], [fed] ([feeding]).');
 });
 
 test('ratios, ranges, fractions and units read as on the page', () => {
   const text = 'Mix 2:1, keep 55 to 64 %, at 50\u00a0°F (10\u00a0°C), 1/2 inch.';
-  assert.equal(told(text, ['2:1', '1/2', '64']), 'Mix [2:1], keep 55 to [64\u00a0%], at 50\u00a0°F (10\u00a0°C), [1/2] inch.');
+  assert.equal(marked(text, ['2:1', '1/2', '64']), 'Mix [2:1], keep 55 to [64\u00a0%], at 50\u00a0°F (10\u00a0°C), [1/2] inch.');
 });
 
 test('a number and its unit stay on one line, where the engine lost the non-breaking space', () => {
   assert.equal(
-    told('at 50 °F (10 °C), 55 to 64 %, ½ in, 3 lb. Two bees', []),
+    marked('at 50 °F (10 °C), 55 to 64 %, ½ in, 3 lb. Two bees', []),
     'at 50\u00a0°F (10\u00a0°C), 55 to 64\u00a0%, ½\u00a0in, 3\u00a0lb. Two bees',
   );
-  assert.equal(told('3 in 10 inches, 2 goats, 5 day-old', []), '3\u00a0in 10 inches, 2 goats, 5\u00a0day-old');
+  assert.equal(marked('3 in 10 inches, 2 goats, 5 day-old', []), '3\u00a0in 10 inches, 2 goats, 5\u00a0day-old');
 });
 
 test('the excerpt begins with a sentence where most of the words are', () => {
-  assert.equal(told(`${filler(40)}. A mite count tells. ${filler(40)}`, ['mite', 'count']).slice(0, 30), '… A [mite] [count] tells. word');
+  assert.equal(
+    marked(`${filler(40)}. A mite count tells. ${filler(40)}`, ['mite', 'count']).slice(0, 30),
+    '… A [mite] [count] tells. word',
+  );
 });
 
 test('without any match the excerpt is the beginning, and a short text is whole', () => {
-  assert.equal(told('Short and whole.', ['mite']), 'Short and whole.');
-  assert.match(told(filler(60), ['mite']), /^word0 .*\s…$/);
-  assert.equal(told('', ['mite']), '');
+  assert.equal(marked('Short and whole.', ['mite']), 'Short and whole.');
+  assert.match(marked(filler(60), ['mite']), /^word0 .*\s…$/);
+  assert.equal(marked('', ['mite']), '');
 });
 
 test('the excerpt is a literal part of the page, for any query', () => {
@@ -46,7 +49,7 @@ test('the excerpt is a literal part of the page, for any query', () => {
       }),
       fc.array(fc.constantFrom('mite', '2:1', '64', 'b', '1/2'), { maxLength: 3 }),
       (words, sought) => {
-        const shown = excerptOf(words.join(' '), sought)
+        const shown = marked(words.join(' '), sought)
           .map(({ text }) => text)
           .join('')
           .replace(/^… /, '')

@@ -40,7 +40,7 @@ const valley: SeasonTasks = {
 const season = (from: string, changes = 0): string =>
   seasonCalendar(club, { ...valley, tasks: [{ ...valley.tasks[0]!, from: aMonthDay(from), changes }] }, aDay('2026-04-07'), null);
 
-const said = (title: string, uid: string): string[] => [
+const lines = (title: string, uid: string): string[] => [
   `Calendar: "${title}" (${uid}) lies on other days than in the last site, and no dated line under history: says so; calendars of members may keep the old ones.`,
 ];
 
@@ -48,7 +48,7 @@ test('the same events give nothing', () => assert.deepEqual(movedUnsaid(meetings
 test('an hour later, no change written', () =>
   assert.deepEqual(
     movedUnsaid(meetings({}), meetings({ start: '19:30', finish: '21:00' })),
-    said(evening.title, '2026-03-24-mites@quarry-town'),
+    lines(evening.title, '2026-03-24-mites@quarry-town'),
   ));
 test('an hour later, with a dated change', () =>
   assert.deepEqual(movedUnsaid(meetings({}), meetings({ start: '19:30', finish: '21:00', changes: 2 })), []));
@@ -56,7 +56,7 @@ test('only words changed', () => assert.deepEqual(movedUnsaid(meetings({}), meet
 test('an event that came, and one that went', () =>
   assert.deepEqual(movedUnsaid(meetings({}), meetings({ id: 'other', day: aDay('2026-05-05') })), []));
 test('a task whose days moved with the season', () => {
-  assert.deepEqual(movedUnsaid(season('04-21'), season('04-24')), said('Swarms', 'swarm-season.valley.2026@quarry-town'));
+  assert.deepEqual(movedUnsaid(season('04-21'), season('04-24')), lines('Swarms', 'swarm-season.valley.2026@quarry-town'));
   assert.deepEqual(movedUnsaid(season('04-21'), season('04-24', 1)), []);
 });
 test('no site before: nothing', () => assert.deepEqual(movedUnsaid('', meetings({})), []));

@@ -44,15 +44,15 @@ function plainly(text: string): Event[] {
     const [, name, parameters, value] = /^([A-Z-]+)((?:;[^:]*)?):(.*)$/.exec(line) ?? [];
     if (name && events.length > 0) events.at(-1)![name + parameters!] = value!;
   }
-  const said = (value = '') => value.replace(/\\([\\;,nN])/g, (_, sign: string) => (sign.toLowerCase() === 'n' ? '\n' : sign));
+  const unescaped = (value = '') => value.replace(/\\([\\;,nN])/g, (_, sign: string) => (sign.toLowerCase() === 'n' ? '\n' : sign));
   const day = (value = '') => value.replace(/^(\d{4})(\d\d)(\d\d)$/, '$1-$2-$3');
   return events.map((event) => ({
     uid: event.UID!,
     start: day(event['DTSTART;VALUE=DATE']),
     end: day(event['DTEND;VALUE=DATE']),
     sequence: event.SEQUENCE!,
-    summary: said(event.SUMMARY),
-    description: said(event.DESCRIPTION),
+    summary: unescaped(event.SUMMARY),
+    description: unescaped(event.DESCRIPTION),
   }));
 }
 

@@ -28,9 +28,9 @@ for (const [from, to, words] of [
   test(`a window reads ${words}`, () => assert.equal(windowWords({ from: monthDay(from), to: monthDay(to) }), words));
 
 test('words that are alike in all districts are not told apart', () => {
-  const said = (words: string[]) => words.map((each, at) => ({ district: `d${at}`, words: each }));
-  assert.equal(byDistrict(said(['now', 'now'])), undefined);
-  assert.equal(byDistrict(said(['now', '9 days|later'])), 'd0=now|d1=9 days/later');
+  const byPlace = (words: string[]) => words.map((each, at) => ({ district: `d${at}`, words: each }));
+  assert.equal(byDistrict(byPlace(['now', 'now'])), undefined);
+  assert.equal(byDistrict(byPlace(['now', '9 days|later'])), 'd0=now|d1=9 days/later');
 });
 
 test('the parts of the year to choose among carry their days, and those of other districts where they differ', () => {

@@ -47,9 +47,9 @@ for (const kind of [...collectionNames.filter((name) => collections[name].ending
     )!;
     const change = { file: entry.path, insteadOf: `${field}: `, write: `${field.slice(1)}: ` };
     const faults = ofGood ? withChanges([change], check) : alone(entry, entry.text.replace(new RegExp(`^${field}: `, 'm'), change.write));
-    const said = faults.map(formatDiagnostic).find((line) => line.includes('unknown-field'));
+    const message = faults.map(formatDiagnostic).find((line) => line.includes('unknown-field'));
     assert.match(
-      said ?? 'nothing',
+      message ?? 'nothing',
       new RegExp(
         `^${entry.path}:\\d+:1 unknown-field: ${field.slice(1)}: found a field "${field.slice(1)}" that is not one of this page's; write "${field}"$`,
       ),

@@ -99,20 +99,20 @@ test('an error of the disk becomes a sentence, and nothing is half written', () 
 });
 
 test('titles without a possible file name are refused in a sentence', () => {
-  const said = (...[kind, title]: Parameters<typeof draftOf>): string => {
+  const pathOrReason = (...[kind, title]: Parameters<typeof draftOf>): string => {
     const drafted = draftOf(kind, title);
     return drafted.ok ? drafted.value[0].path : drafted.reason;
   };
   assert.deepEqual(
     [
-      said('articles', ' \n '),
-      said('articles', '🐝🐝'),
-      said('articles', 'Пчёлы'),
-      said('words', 'index'),
-      said('words', 'CON'),
-      said('cautions', 'climing'),
-      said('cautions', 'bears'),
-      said('articles', 'A\u202Eb'),
+      pathOrReason('articles', ' \n '),
+      pathOrReason('articles', '🐝🐝'),
+      pathOrReason('articles', 'Пчёлы'),
+      pathOrReason('words', 'index'),
+      pathOrReason('words', 'CON'),
+      pathOrReason('cautions', 'climing'),
+      pathOrReason('cautions', 'bears'),
+      pathOrReason('articles', 'A\u202Eb'),
     ],
     [
       'The title is blank. Write one in quotes: npm run new -- article "Swarm season".',

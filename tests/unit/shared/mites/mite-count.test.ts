@@ -13,9 +13,9 @@ const usual = { hasBrood: true, growth, mostBees: 3000 };
 
 function count(samples: [mites: number, bees: number][], rest: Partial<MiteCountInput> = {}) {
   const labelled = samples.map(([mites, bees], index) => ({ label: 'ABCDEFGHIJ'[index] ?? '?', mites, bees }));
-  const judged = judgeMiteCount(frozen({ samples: labelled, levelPer100: 3, ...usual, ...rest }));
-  assert.ok(judged.ok);
-  return judged.value;
+  const result = judgeMiteCount(frozen({ samples: labelled, levelPer100: 3, ...usual, ...rest }));
+  assert.ok(result.ok);
+  return result.value;
 }
 
 test('a rate at the level gives the careful verdict, and the printed figure agrees', () => {
@@ -32,7 +32,7 @@ test('with level 1 and 300 bees no verdict is below', () => {
 });
 
 test('a colony that needs action at once is named by its counted rate', () => {
-  const judged = count(
+  const result = count(
     [
       [9, 300],
       [6, 300],
@@ -40,21 +40,21 @@ test('a colony that needs action at once is named by its counted rate', () => {
     ],
     { levelPer100: 2, atOncePer100: 3 },
   );
-  assert.deepEqual([judged.verdict, judged.coloniesToAct, judged.coloniesAtOnce], ['act', ['A', 'B', 'C'], ['A']]);
+  assert.deepEqual([result.verdict, result.coloniesToAct, result.coloniesAtOnce], ['act', ['A', 'B', 'C'], ['A']]);
   assert.deepEqual(count([[9, 300]], { levelPer100: 2 }).coloniesAtOnce, []);
 });
 
 test('the average does not hide one colony over the level', () => {
-  const judged = count([
+  const result = count([
     [12, 300],
     [0, 300],
     [0, 300],
     [1, 300],
   ]);
-  assert.ok((judged.apiary?.per100 ?? 9) < 3);
-  assert.equal(judged.verdict, 'act');
-  assert.deepEqual(judged.coloniesToAct, ['A']);
-  assert.equal(judged.toSettle, undefined);
+  assert.ok((result.apiary?.per100 ?? 9) < 3);
+  assert.equal(result.verdict, 'act');
+  assert.deepEqual(result.coloniesToAct, ['A']);
+  assert.equal(result.toSettle, undefined);
 });
 
 test('the apiary has a rate from two colonies and a range from four', () => {
@@ -117,11 +117,11 @@ test('a correction for missed mites can only make the verdict more careful', () 
 });
 
 test('without a level there are rates and no verdict', () => {
-  const judged = judgeMiteCount({ samples: [{ label: 'A', mites: 9, bees: 300 }], ...usual });
-  assert.ok(judged.ok);
-  assert.equal(judged.value.verdict, undefined);
-  assert.equal(judged.value.colonies[0]?.per100, 3);
-  assert.deepEqual(judged.value.weeks, { state: 'no-level' });
+  const result = judgeMiteCount({ samples: [{ label: 'A', mites: 9, bees: 300 }], ...usual });
+  assert.ok(result.ok);
+  assert.equal(result.value.verdict, undefined);
+  assert.equal(result.value.colonies[0]?.per100, 3);
+  assert.deepEqual(result.value.weeks, { state: 'no-level' });
 });
 
 test('weeks follow from the highest limit and the highest rate of any colony', () => {
@@ -140,7 +140,7 @@ test('weeks follow from the highest limit and the highest rate of any colony', (
 });
 
 test('one bad row is named and there is no result', () => {
-  const judged = judgeMiteCount({
+  const result = judgeMiteCount({
     samples: [
       { label: 'A', mites: 9, bees: 300 },
       { label: 'Hive 7', mites: 1, bees: 0 },
@@ -148,7 +148,7 @@ test('one bad row is named and there is no result', () => {
     levelPer100: 3,
     ...usual,
   });
-  assert.deepEqual(judged, { ok: false, reason: 'no-bees', row: 2, text: 'Hive 7' });
+  assert.deepEqual(result, { ok: false, reason: 'no-bees', row: 2, text: 'Hive 7' });
   assert.deepEqual(judgeMiteCount({ samples: [], ...usual }), { ok: false, reason: 'no-samples' });
 });
 
@@ -182,15 +182,15 @@ test('figure, range and verdict never contradict each other, for any count', () 
       level,
       fc.integer({ min: 40, max: 100 }),
       (samples, levelPer100, recoveryPercent) => {
-        const judged = count(samples, { levelPer100, recoveryPercent });
-        for (const { per100, highPer100, verdict } of judged.colonies) {
+        const result = count(samples, { levelPer100, recoveryPercent });
+        for (const { per100, highPer100, verdict } of result.colonies) {
           assert.equal(verdict === 'act', per100 >= levelPer100);
           if (verdict === 'below') assert.ok(highPer100 < levelPer100);
           assert.equal(Number(formatAgainst(per100, levelPer100, 1)) >= levelPer100, verdict === 'act');
         }
-        assert.equal(judged.coloniesToAct.length > 0 || judged.apiary?.verdict === 'act', judged.verdict === 'act');
-        assert.equal(judged.weeks.state === 'already-there', judged.coloniesToAct.length > 0);
-        assert.doesNotMatch(JSON.stringify(judged), /null|NaN|Infinity/);
+        assert.equal(result.coloniesToAct.length > 0 || result.apiary?.verdict === 'act', result.verdict === 'act');
+        assert.equal(result.weeks.state === 'already-there', result.coloniesToAct.length > 0);
+        assert.doesNotMatch(JSON.stringify(result), /null|NaN|Infinity/);
       },
     ),
     { numRuns: 300 },

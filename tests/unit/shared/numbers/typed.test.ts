@@ -81,9 +81,9 @@ test('a clear number is parsed, with either decimal mark and every kind of space
   fc.assert(
     fc.property(typable, spaces, fc.constantFrom('.', ','), ([whole, hundredths], space, mark) => {
       const text = `${whole}${mark}${String(hundredths).padStart(2, '0')}`;
-      const meant = Number(text.replace(mark, '.'));
+      const value = Number(text.replace(mark, '.'));
       const read = readTypedNumber(`${space}${text}${space}lb`, units);
-      assert.deepEqual(read, { ok: true, value: meant === 0 ? 0 : meant, unit: 'lb' });
+      assert.deepEqual(read, { ok: true, value: value === 0 ? 0 : value, unit: 'lb' });
     }),
   );
 });

@@ -23,7 +23,7 @@ const usual = { days: 10, daysForSmallSums: 20 };
 const figures = { freezeC: (41.5 - 32) / 1.8, clusterC: null, syrupC: null, doubt: usual, crossingDays: 21 };
 const bare: PlaceGiven = { climate: null, observed: [], signs: {}, guesses: {}, figures };
 const wooster: ClimateGiven = { scale: 'F', normals: tables.wooster, publishedSum: { sum: 2816, rule: { method: 'simple', base: 50 } } };
-const said = (date: AnchorDate | undefined) => date && [date.earliest, date.expected, date.latest, date.basis.kind];
+const daysOf = (date: AnchorDate | undefined) => date && [date.earliest, date.expected, date.latest, date.basis.kind];
 const years = (id: string, days: string[]) => days.map((day) => ({ [id]: aDay(day) }));
 
 rows('members\' dates', [
@@ -66,20 +66,20 @@ test('the first way that there is gives the day: members, a date taken from a pu
     place = { ...place, ...added };
     assert.equal(anchorsOf(place)['first-freeze']?.basis.kind, kind);
   }
-  assert.deepEqual(said(anchorsOf({ ...bare, ...steps[0]![1] })['first-freeze']), ['09-20', '10-01', '10-10', 'guess']);
-  assert.deepEqual(said(anchorsOf({ ...bare, ...steps[1]![1] })['first-freeze']), ['10-04', '10-14', '10-24', 'shifted']);
+  assert.deepEqual(daysOf(anchorsOf({ ...bare, ...steps[0]![1] })['first-freeze']), ['09-20', '10-01', '10-10', 'guess']);
+  assert.deepEqual(daysOf(anchorsOf({ ...bare, ...steps[1]![1] })['first-freeze']), ['10-04', '10-14', '10-24', 'shifted']);
 });
 
 test('Wooster, Ohio: the crossing of 41.5 F lies 3 and 4 days from the published freezes, ten days either way; the published date goes before it', () => {
   const anchors = anchorsOf({ ...bare, climate: climateOf(wooster) });
-  assert.deepEqual(said(anchors['last-freeze']), ['04-18', '04-28', '05-08', 'temperature']);
-  assert.deepEqual(said(anchors['first-freeze']), ['10-01', '10-11', '10-21', 'temperature']);
+  assert.deepEqual(daysOf(anchors['last-freeze']), ['04-18', '04-28', '05-08', 'temperature']);
+  assert.deepEqual(daysOf(anchors['first-freeze']), ['10-01', '10-11', '10-21', 'temperature']);
   assert.deepEqual([daysApart(aMonthDay('04-28'), aMonthDay('05-01')), daysApart(aMonthDay('10-11'), aMonthDay('10-07'))], [3, -4]);
   const published = anchorsOf({
     ...bare,
     climate: climateOf({ ...wooster, freezes: { last: aMonthDay('05-01'), first: aMonthDay('10-07') } }),
   });
-  assert.deepEqual(said(published['last-freeze']), ['04-21', '05-01', '05-11', 'published']);
+  assert.deepEqual(daysOf(published['last-freeze']), ['04-21', '05-01', '05-11', 'published']);
 });
 
 test('without its figure a crossing gives no day; other crossings are three weeks wide', () => {

@@ -135,8 +135,8 @@ test('a limit of the daytime high ignores nights and means', () => {
 test('an entered mean or coldest hour answers its question, and nothing else', () => {
   fc.assert(
     fc.property(row, planned, (held, plan) => {
-      const told = { ...plan, meanC: plan.highestHighC - 5, coldestC: plan.lowestHighC - 5 };
-      const after = judgeRow(held, told, today).rules;
+      const complete = { ...plan, meanC: plan.highestHighC - 5, coldestC: plan.lowestHighC - 5 };
+      const after = judgeRow(held, complete, today).rules;
       assert.ok(!after.includes('mean-not-told') && !after.includes('coldest-not-told'));
     }),
   );

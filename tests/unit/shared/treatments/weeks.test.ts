@@ -20,8 +20,8 @@ for (const { row, place, in: expected, from } of weeks)
     test(`${name}, ${place}: ${row} (${from})`, () => {
       const found = judgeAll({ ...planned, place }, held, today).find(({ id }) => id === row);
       assert.ok(found, `no row ${row}`);
-      const { elsewhere = [], ...judged } = expected[name as keyof typeof fourWeeks];
-      assert.deepEqual(found.judgement, judged);
+      const { elsewhere = [], ...judgement } = expected[name as keyof typeof fourWeeks];
+      assert.deepEqual(found.judgement, judgement);
       assert.deepEqual(
         found.elsewhere.map(({ id }) => id),
         elsewhere,
