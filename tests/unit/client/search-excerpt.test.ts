@@ -49,7 +49,7 @@ test('the excerpt is a literal part of the page, for any query', () => {
       }),
       fc.array(fc.constantFrom('mite', '2:1', '64', 'b', '1/2'), { maxLength: 3 }),
       (words, sought) => {
-        const shown = marked(words.join(' '), sought)
+        const shown = excerptOf(words.join(' '), sought)
           .map(({ text }) => text)
           .join('')
           .replace(/^… /, '')
