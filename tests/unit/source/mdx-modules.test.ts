@@ -62,7 +62,7 @@ type Watched = { given: string[]; heard: ((path: string) => void)[] };
 /** Fills stores as the preview does. `given` is what they were given, and `heard` what hears of a change. */
 async function watched(directory: string): Promise<Watched> {
   const given: string[] = [];
-  const listeners: ((path: string) => void)[] = [];
+  const heard: ((path: string) => void)[] = [];
   const stores = ['articles', 'words'].map((collection) => ({ collection, held: new Map<string, { digest: string }>() }));
   for (const { collection, held } of stores)
     await entriesOf(directory, collection).load({
@@ -74,7 +74,7 @@ async function watched(directory: string): Promise<Watched> {
         clear: () => held.clear(),
       },
       parseData: async ({ data }: { data: unknown }) => data,
-      watcher: { add: () => undefined, on: (event: string, hear: (path: string) => void) => event === 'change' && listeners.push(hear) },
+      watcher: { add: () => undefined, on: (event: string, hear: (path: string) => void) => event === 'change' && heard.push(hear) },
       logger: console,
     } as unknown as LoaderContext);
   return { given, heard };
@@ -86,12 +86,12 @@ test('after a change the preview reads the folder once and updates what changed'
   given.length = 0;
   writeFileSync(join(club, PAGE), readFileSync(join(club, PAGE), 'utf8').replace('Very cold', 'Ice-cold'));
   const before = openFolder(club);
-  for (const hear of listeners) hear(join(club, PAGE));
+  for (const hear of heard) hear(join(club, PAGE));
   await new Promise((done) => setTimeout(done, 50));
   assert.notEqual(openFolder(club), before);
   assert.deepEqual(given, ['articles/stings']);
   const now = openFolder(club);
-  for (const hear of listeners) hear(join(`${club}-other`, PAGE));
+  for (const hear of heard) hear(join(`${club}-other`, PAGE));
   await new Promise((done) => setTimeout(done, 50));
   assert.equal(openFolder(club), now);
 });
