@@ -36,6 +36,7 @@ import { seasonWordHints } from './season-words.ts';
 import { seasonFaults } from './season.ts';
 import { signFaults } from './signs.ts';
 import { sourceFaults } from './sources.ts';
+import { stationFaults } from './stations.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
 import { typedFaults } from './typed.ts';
@@ -48,6 +49,7 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   contactFaults,
   calendarFaults,
   climateFaults,
+  stationFaults,
   observedFaults,
   bloomSumFaults,
   seasonFaults,

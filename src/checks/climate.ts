@@ -13,8 +13,8 @@ import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField } from './place.ts';
 
-/** A climate of the club or of a district, with its position. */
-type Written = { entry: ValidEntry<Club>; path: PropertyKey[]; climate: ClimateFields; hemisphere: Club['hemisphere'] };
+/** A climate of the club, of a district or of a station, with its position. */
+export type Written = { entry: ValidEntry; path: PropertyKey[]; climate: ClimateFields; hemisphere: Club['hemisphere'] };
 
 export function climateFaults(club: ValidEntries): Diagnostic[] {
   const entry = club.club;
@@ -42,7 +42,8 @@ export function climateFaults(club: ValidEntries): Diagnostic[] {
   ];
 }
 
-function faultsOf(written: Written, club: ValidEntries): Diagnostic[] {
+/** Every fault of one climate. */
+export function faultsOf(written: Written, club: ValidEntries): Diagnostic[] {
   const months = [...rangeFaults(written), ...orderFaults(written)];
   return [
     ...(months.length > 0 ? months : [...halfFaults(written), ...freezeFaults(written), ...sumFaults(written)]),

@@ -120,6 +120,8 @@ function sourceFaults(club: ValidEntries, entry: ValidEntry<Club>): Diagnostic[]
 const STORY_PHONE = /555[ -]?01\d\d$/;
 const NOBODY = /[@./]example\.(?:org|com|net)\b/i;
 
+export const isPlaceholder = (value: string): boolean => STORY_PHONE.test(value) || NOBODY.test(value);
+
 function placeholderFaults(entry: ValidEntry<Club>): Diagnostic[] {
   if (entry.data.demonstration) return [];
   const write = 'the real one, or "demonstration: true"';
@@ -127,12 +129,12 @@ function placeholderFaults(entry: ValidEntry<Club>): Diagnostic[] {
   const contacts = entry.data.contacts.flatMap((contact, index) =>
     (['phone', 'email', 'web'] as const).flatMap((name): Diagnostic[] => {
       const value = contact[name];
-      if (value === undefined || !(name === 'phone' ? STORY_PHONE : NOBODY).test(value)) return [];
+      if (value === undefined || !isPlaceholder(value)) return [];
       return [at(entry, ['contacts', index, name], `contacts ${index + 1}, ${name}`, { found: found(value), write })];
     }),
   );
   return [
-    ...(NOBODY.test(entry.data.mistakes) ? [at(entry, ['mistakes'], 'mistakes', { found: found(entry.data.mistakes), write })] : []),
+    ...(isPlaceholder(entry.data.mistakes) ? [at(entry, ['mistakes'], 'mistakes', { found: found(entry.data.mistakes), write })] : []),
     ...contacts,
   ];
 }

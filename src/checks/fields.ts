@@ -4,6 +4,7 @@ import { book as bookSchema } from '../schemas/book.ts';
 import { claims as claimsSchema } from '../schemas/claims.ts';
 import { club as clubSchema, type Club } from '../schemas/club.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
+import { stations as stationsSchema, type Station } from '../schemas/stations.ts';
 import { addition, choice, withdrawal } from '../schemas/overlays.ts';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
@@ -20,12 +21,13 @@ export type ValidEntry<T = unknown> = Entry & { data: T };
 export type ValidEntries = {
   folder: Folder;
   club: ValidEntry<Club> | null;
+  stations: ValidEntry<{ rows: Station[] }> | null;
   of: { [Name in Collection]: ValidEntry<Of[Name]>[] };
   /** Ids of every entry in a collection, whether its fields are valid or not. */
   ids: { [Name in Collection]: Set<string> };
 };
 
-const ALONE: Readonly<Record<string, z.ZodType>> = { club: clubSchema, book: bookSchema, claims: claimsSchema };
+const ALONE: Readonly<Record<string, z.ZodType>> = { club: clubSchema, book: bookSchema, claims: claimsSchema, stations: stationsSchema };
 const OVERLAYS: Readonly<Record<Overlay, z.ZodType>> = { addition, choice, withdrawal };
 
 /** Files that only change an entry of a book have schemas of their own. */
@@ -47,9 +49,9 @@ function parsed(entry: Entry): Parsed {
 }
 
 /** Every file as it is written: of what is laid over a book's entry the file alone. */
-export function writtenIn({ club, book, claims, books, entries, overlays }: Folder): Entry[] {
+export function writtenIn({ club, book, claims, stations, books, entries, overlays }: Folder): Entry[] {
   for (const entry of overlays) overlaySchemas.set(entry, OVERLAYS[kindOfOverlay(entry)!]);
-  const alone = [club, book, claims, ...books.map(({ entry }) => entry)].filter((entry) => entry !== null);
+  const alone = [club, book, claims, stations, ...books.map(({ entry }) => entry)].filter((entry) => entry !== null);
   return [...alone, ...entries.filter((entry) => !entry.overlays?.length), ...overlays];
 }
 
@@ -72,6 +74,7 @@ export function validEntries(folder: Folder): ValidEntries {
   return {
     folder,
     club: folder.club ? (validEntry(folder.club) as ValidEntry<Club> | null) : null,
+    stations: folder.stations ? (validEntry(folder.stations) as ValidEntry<{ rows: Station[] }> | null) : null,
     of: each((name) =>
       folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => validEntry(entry) ?? []),
     ) as ValidEntries['of'],

@@ -8,7 +8,7 @@ import { nearestName } from '../../shared/words/edit-distance.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 /** Files outside every folder. */
-const ALONE = new Set(['club.yaml', 'book.yaml', 'claims.csv', 'README.md']);
+const ALONE = new Set(['club.yaml', 'book.yaml', 'claims.csv', 'stations.csv', 'README.md']);
 /** What a club has for itself alone: no book can give it. */
 const NOT_IN_BOOKS = new Set(['meetings', 'notices', 'counts']);
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;

@@ -20,6 +20,7 @@ import { withLock } from './lock.ts';
 import { chosenOutput, refusal, trueFolder } from './output-folder.ts';
 import { drawingFolder, picturesFolder, projectFolder } from './paths.ts';
 import { standInLines } from './stand-in-lines.ts';
+import { addressIn } from './former-address.ts';
 import { clearUp, moveFolder, removeWork, swapSite, workFolder } from './swap.ts';
 
 export type BuildOptions = {
@@ -166,7 +167,9 @@ async function runAstro(out: string, content: string, options: BuildOptions, dra
 
 if (isEntry(import.meta.url)) {
   const { values } = argumentsOf('build');
+  const { base, site } = addressIn(values.content);
+  const options = { ...values, base: values.base ?? base, site: values.site ?? site };
   const chosen = chosenOutput(values);
   if (!chosen.ok) console.error(chosen.reason);
-  process.exitCode = chosen.ok && (await build({ ...values, out: chosen.value })) ? 0 : 1;
+  process.exitCode = chosen.ok && (await build({ ...options, out: chosen.value })) ? 0 : 1;
 }

@@ -25,8 +25,8 @@ export const commands = {
     options: {
       content,
       out,
-      base: { takes: 'base', otherwise: '/', what: 'the folder of the web site it will live in' },
-      site: { takes: 'site', what: "the web site's address, for feeds and whole addresses" },
+      base: { takes: 'base', what: 'the folder of the web site it will live in; else that of site: in club.yaml' },
+      site: { takes: 'site', what: "the web site's address, for feeds and whole addresses; else that of site: in club.yaml" },
       edition: { takes: 'day', what: "the edition's day" },
       'last-good': { takes: 'flag', what: 'files with faults are published in their last good state' },
     },
@@ -73,13 +73,16 @@ export const commands = {
       content,
       from: { takes: 'file', what: 'a table (CSV) to import' },
       write: { takes: 'flag', what: 'writes what --from shows' },
+      land: { takes: 'words', what: 'of a new club: its land, a code of ISO 3166' },
+      answers: { takes: 'file', what: 'of a new club: its answers, instead of questions' },
+      on: { takes: 'day', what: 'of a new club: the day that counts as today' },
     },
   },
   bench: {
     words: [],
     options: {
       quick: { takes: 'flag', what: 'the largest club left out, fewer rounds' },
-      part: { takes: ['builds', 'check', 'pages', 'answers', 'lighthouse'], what: 'one part of it' },
+      part: { takes: ['builds', 'new-club', 'check', 'pages', 'answers', 'lighthouse'], what: 'one part of it' },
       record: { takes: 'flag', what: 'a whole run, kept in tests/bench/RESULTS.md' },
     },
   },

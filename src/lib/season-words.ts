@@ -26,7 +26,7 @@ export function basisWords(basis: Basis, names: Names): string {
     case 'shifted':
       return `${days(Math.abs(basis.days))} ${basis.days > 0 ? 'later' : 'earlier'} than in ${names.main}, there ${basisWords(basis.of, names)}`;
     case 'guess':
-      return 'the club’s own guess';
+      return 'a guess';
   }
 }
 

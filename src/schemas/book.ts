@@ -11,7 +11,10 @@ export const book = section({
   edition: day().describe('The day of its last change.'),
   place: where().describe('Where it holds: anywhere, north, south, or a code of ISO 3166.'),
   editors: words('the office that edits it, such as "editors of the common book"').describe("Never a person's name."),
-  mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
+  mistakes: z
+    .email({ error: 'an address such as almanac@example.org' })
+    .optional()
+    .describe('A mail address for mistakes found by readers. Without it they write to the club.'),
   duties: z
     .record(id('a duty'), words('such as "your doctor"'))
     .optional()
@@ -27,3 +30,5 @@ export const book = section({
     .optional()
     .describe('What a new club here is offered; each club confirms it in its own club.yaml.'),
 });
+
+export type Offers = NonNullable<z.infer<typeof book>['offers']>;

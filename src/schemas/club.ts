@@ -5,7 +5,7 @@ import { collectionNames } from './collections.ts';
 import { clock, day, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
 import { land } from './where.ts';
 
-const phone = () =>
+export const phone = () =>
   z.string({ error: 'a telephone number in quotes, such as "330-555-0142"' }).regex(/^\+?[0-9][0-9 ()-]*$/, {
     error: 'a telephone number in quotes, such as "330-555-0142"',
   });
@@ -76,6 +76,10 @@ export const club = section({
   emergency: number24.describe('The line for someone who is unwell, and its published source.'),
   poison: number24.optional().describe('The poison line, and its published source.'),
   mistakes: z.email({ error: 'an address such as almanac@example.org' }).describe('A mail address for mistakes found by readers.'),
+  site: z
+    .url({ protocol: /^https?$/, error: 'a whole address such as https://bees.example.org/' })
+    .optional()
+    .describe('The address of the web site. `build` takes it where `--site` and `--base` are left out.'),
   districts: list(district)
     .min(1, { error: 'at least one district' })
     .describe('The first is the main one: it shows where a reader chose none.'),

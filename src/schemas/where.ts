@@ -32,9 +32,17 @@ export type Where = (typeof WIDE)[number] | (string & {});
 const suggestion = (code: string): string => {
   const upper = code.trim().toUpperCase().replace('_', '-');
   const [country = '', part] = upper.split('-');
-  const held = /^[A-Z]{2}$/.test(country) ? [currentCode(country), part].filter(Boolean).join('-') : '';
-  return isCode(held) ? `${held}, the code of ${landName(held)} in ISO 3166` : CODE_HINT;
+  const held = /^[A-Z]{2}$/.test(country) ? [currentCode(country), part].filter(Boolean).join('-') : codeNamed(upper);
+  return isCode(held) ? `${held}, the code of ${landWords(held)} in ISO 3166` : CODE_HINT;
 };
+
+const LETTERS = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'];
+
+/** The code of a country by its English name in capitals; empty for any other words. */
+const codeNamed = (upper: string): string =>
+  LETTERS.flatMap((first) => LETTERS.map((second) => first + second)).find(
+    (code) => isCode(code) && names.of(code)?.toUpperCase() === upper.replace(/^THE /, ''),
+  ) ?? '';
 
 const code = (allowed: (text: string) => boolean, hint: string) =>
   z.string({ error: hint }).superRefine((text, context) => {

@@ -55,6 +55,8 @@ export type Folder = {
   book: Entry | null;
   /** Texts of the books that the club says it has compared: its claims.csv. */
   claims: Entry | null;
+  /** Published weather stations of the land, of a book that is checked by itself: its stations.csv. */
+  stations: Entry | null;
   /** The widest first. */
   books: BookLayer[];
   /** Where the club lies; null where it names no land, or a book is checked by itself. */
@@ -88,6 +90,7 @@ export function readFolder(directory: string, former?: Folder): Folder {
     club: null,
     book: null,
     claims: null,
+    stations: null,
     books: [],
     here: null,
     entries: [],
@@ -108,6 +111,8 @@ export function readFolder(directory: string, former?: Folder): Folder {
   if (folder.files.includes('club.yaml')) folder.club = readEntry(folder, 'club.yaml', 'club', 'club', former);
   else if (folder.files.includes('book.yaml')) folder.book = readEntry(folder, 'book.yaml', 'book', 'book', former);
   if (folder.files.includes('claims.csv')) folder.claims = readEntry(folder, 'claims.csv', 'claims', 'claims', former);
+  if (folder.book && folder.files.includes('stations.csv'))
+    folder.stations = readEntry(folder, 'stations.csv', 'stations', 'stations', former);
   const own = readEntries(folder, '', folder.files, former);
   const { here, books } = standsOn(folder);
   folder.here = here;

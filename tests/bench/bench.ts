@@ -11,10 +11,18 @@ import { answers } from './answers.ts';
 import { builds } from './builds.ts';
 import { checks } from './checks.ts';
 import { lighthouse } from './lighthouse.ts';
+import { newClub } from './new-club.ts';
 import { pages } from './pages.ts';
 import { table, verdictOf, type Row } from './table.ts';
 
-const PARTS: Readonly<Record<string, (quick: boolean) => Promise<Row[]>>> = { builds, check: checks, pages, answers, lighthouse };
+const PARTS: Readonly<Record<string, (quick: boolean) => Promise<Row[]>>> = {
+  builds,
+  'new-club': newClub,
+  check: checks,
+  pages,
+  answers,
+  lighthouse,
+};
 
 const { values } = parseArgs({
   options: { quick: { type: 'boolean', default: false }, part: { type: 'string' }, record: { type: 'boolean', default: false } },

@@ -1,7 +1,7 @@
 /* Benchmark results as rows: a table with budgets and verdicts for a person, and the same as JSON for a program. */
 
 export type Row = {
-  /** The subject: builds, check, pages, answers, lighthouse. */
+  /** The subject: builds, new-club, check, pages, answers, lighthouse. */
   part: string;
   name: string;
   measured: number;

@@ -243,7 +243,7 @@ test('the about page lists each anchor in every district with its basis', () =>
       for (const cell of [valley, hill]) assert.match(cell!, form, name);
       assert.match(
         from!,
-        /^the valley: (from \d years of members’ dates|from a published date|from monthly normals|the club’s own guess)the hill: \d days? (later|earlier) than in the valley/,
+        /^the valley: (from \d years of members’ dates|from a published date|from monthly normals|a guess)the hill: \d days? (later|earlier) than in the valley/,
         name,
       );
     }
@@ -279,7 +279,7 @@ test('a club of one district has one calendar; a part of the year that was guess
     async (page) => {
       assert.match(
         (await page.locator('main').innerText()).replace(/\s+/g, ' '),
-        /When, here: 21 January to 28 February \(the club’s own guess\)\./,
+        /When, here: 21 January to 28 February \(a guess\)\./,
       );
     },
     { of: southern },

@@ -16,7 +16,7 @@ test('missing options have their defaults', () => {
     values: {
       content: join(projectFolder, 'content', 'demo-club'),
       out: undefined,
-      base: '/',
+      base: undefined,
       site: undefined,
       edition: undefined,
       'last-good': false,
@@ -70,7 +70,7 @@ const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
     case: 'bench',
     given: ['-q'],
     expect:
-      'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).',
+      'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|new-club|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).',
   },
   {
     case: 'withdraw',

@@ -1,4 +1,4 @@
-/* A club of a club.yaml alone, in three lands: the books carry it without a fault, and give it nothing of another land. */
+/* A club of answers alone, in three lands: the books carry it without a fault, and give it nothing of another land. */
 import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -6,18 +6,19 @@ import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
 import { checkFolder } from '../../../src/checks/check.ts';
 import { isPageKind } from '../../../src/checks/summary.ts';
+import { stationsOf } from '../../../src/cli/new/land.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, type Entry, type Folder } from '../../../src/source/folder.ts';
 import { nameOf } from '../../../src/source/layers.ts';
 import { plainText } from '../../../src/source/prose.ts';
-import { bareClubs, writeBareClub } from '../../fixtures/bare-club.ts';
+import { newClubs, writeNewClub, type NewClub } from '../../fixtures/new-club.ts';
 
 delete process.env.ALMANAC_BOOKS;
 const made = mkdtempSync(join(tmpdir(), 'bare-'));
 afterAll(() => rmSync(made, { recursive: true, force: true }));
 
-/** Duties that nobody has in a club of three contacts. */
-const DUTIES = 'doctor education-officer fire-office meetings-line pesticide-office supplier swarm-line wildlife-office'.split(' ');
+/** Duties that nobody has in a new club. */
+const DUTIES = 'education-officer extension fire-office meetings-line pesticide-office supplier swarm-line wildlife-office'.split(' ');
 /** Texts of the place that the books have for no land, but for parts of one. */
 const EVERYWHERE = ['bees-from-elsewhere', 'town-rules'];
 
@@ -28,6 +29,7 @@ const expected = {
     books: ['common', 'north', 'us'],
     locals: ['foulbrood-confirmed', 'honey-label', 'registering-hives', 'reportable-diseases'],
     figures: [],
+    days: [],
   },
   waikato: {
     places: ['anywhere', 'south', 'NZ', 'NZ-WKO'],
@@ -35,14 +37,17 @@ const expected = {
     locals: ['hornets-here', 'registration-number', 'reporting-a-poisoning', 'unregistered-products'],
     // The levels were all set in the north, and the limits are those of US grades and US law.
     figures: ['honey-moisture-most', 'mite-action-level', 'mite-emergency-level', 'oxalic-air-limit'],
+    // It has no normals.
+    days: ['last-syrup'],
   },
   devon: {
     places: ['anywhere', 'north', 'GB', 'GB-DEV'],
     books: ['common', 'north', 'uk'],
     locals: ['antibiotics', 'hornets-here', 'unregistered-products'],
     figures: ['honey-moisture-most', 'oxalic-air-limit'],
+    days: [],
   },
-} as const satisfies Record<keyof typeof bareClubs, unknown>;
+} as const satisfies Record<NewClub, unknown>;
 
 const fieldsOf = ({ fields }: Entry): Record<string, unknown> => (fields.value ?? {}) as Record<string, unknown>;
 
@@ -99,13 +104,13 @@ const LEAST = {
     treatments: 8,
     words: 175,
   },
-} as const satisfies Record<keyof typeof bareClubs, Record<string, number>>;
+} as const satisfies Record<NewClub, Record<string, number>>;
 
 let former: Folder | undefined;
 
-for (const [name, club] of Object.entries(bareClubs)) {
-  const { places, books, locals, figures } = expected[name as keyof typeof expected];
-  writeBareClub(join(made, name), club);
+for (const name of newClubs) {
+  const { places, books, locals, figures, days } = expected[name];
+  writeNewClub(join(made, name), name);
   // The books are parsed once for the three.
   const folder = (former = readFolder(join(made, name), former));
 
@@ -141,5 +146,23 @@ for (const [name, club] of Object.entries(bareClubs)) {
   });
 
   test(`${name}: the gaps are its missing duties, the texts of its place and the figures of other lands`, () =>
-    assert.deepEqual(folder.gaps, [...DUTIES, ...EVERYWHERE, ...locals, ...figures.map((id) => `figure ${id}`), 'day last-syrup'].sort()));
+    assert.deepEqual(
+      folder.gaps,
+      [...DUTIES, ...EVERYWHERE, ...locals, ...figures.map((id) => `figure ${id}`), ...days.map((id) => `day ${id}`)].sort(),
+    ));
 }
+
+test(
+  'each station of the tables gives a club without a fault, with the parts of its year in order',
+  { tags: ['slow'], timeout: 300_000 },
+  () => {
+    for (const [name, land] of [
+      ['kentucky', 'US-KY'],
+      ['devon', 'GB-DEV'],
+    ] as const)
+      for (const { id } of stationsOf(land)) {
+        writeNewClub(join(made, id), name, { climate: id });
+        assert.deepEqual(checkFolder(readFolder(join(made, id), former)).map(formatDiagnostic), [], id);
+      }
+  },
+);

@@ -1,4 +1,4 @@
-/* A club of a club.yaml alone in New Zealand builds: no dead link, no empty page, no half sentence, its own seasons, and no other land's numbers. */
+/* A club of answers alone in New Zealand builds: no dead link, no empty page, no half sentence, its own seasons, and no other land's numbers. */
 import assert from 'node:assert/strict';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -7,7 +7,7 @@ import { afterAll, test } from 'vitest';
 import { parse } from 'yaml';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { linksOf } from '../e2e/links.ts';
-import { bareClubs, writeBareClub } from '../fixtures/bare-club.ts';
+import { writeNewClub } from '../fixtures/new-club.ts';
 import { servedFolder, type Site } from '../setup/built-site.ts';
 
 const slow = { tags: ['slow'] };
@@ -38,7 +38,7 @@ const wordsOf = (html: string): string =>
 const pages = (read = wordsOf): [path: string, words: string][] => site.pages.map((page) => [page, read(site.read(fileOf(page)))]);
 
 test('it builds, and its own numbers are on its pages', slow, async () => {
-  writeBareClub(club, bareClubs.waikato);
+  writeNewClub(club, 'waikato');
   site = await servedFolder(club, 'waikato');
   assert.ok(site.pages.length > 150, `${site.pages.length} pages`);
   for (const [page, number] of [
@@ -53,7 +53,7 @@ test('every link leads to a page', slow, async () => assert.deepEqual((await lin
 test('no page is empty', slow, () => {
   const short = pages(linesOf).filter(([page, words]) => words.split(/\s+/).length < 40 && !/404|offline/.test(page));
   assert.deepEqual(short, []);
-  for (const room of ['/meetings/', '/reading/', '/forage/', '/notices/', '/counts/']) assert.ok(!site.pages.includes(room), room);
+  for (const room of ['/reading/', '/forage/', '/notices/', '/counts/']) assert.ok(!site.pages.includes(room), room);
 });
 
 /** What is left of a sentence whose figure, contact or word is missing. */
