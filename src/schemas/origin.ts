@@ -3,7 +3,7 @@ import type { Day } from '../../shared/days/day.ts';
 
 export type Origin = {
   /** The book that the entry comes from; null for the club's own. */
-  book: { id: string; title: string; editors: string; mistakes: string } | null;
+  book: { id: string; title: string; editors: string; mistakes: string | null } | null;
   /** The club wrote it in the place of a book's entry. */
   isWrittenOver: boolean;
   /** The club added words of its own, or chose another row. */
