@@ -41,7 +41,14 @@ export function originOf(folder: Folder, entry: Entry): Origin {
   const fields = (book?.entry?.fields.value ?? {}) as { title?: unknown; editors?: unknown; mistakes?: unknown };
   const isOwn = entry.book === undefined;
   return {
-    book: book ? { id: book.id, title: String(fields.title), editors: String(fields.editors), mistakes: typeof fields.mistakes === 'string' ? fields.mistakes : null } : null,
+    book: book
+      ? {
+          id: book.id,
+          title: String(fields.title),
+          editors: String(fields.editors),
+          mistakes: typeof fields.mistakes === 'string' ? fields.mistakes : null,
+        }
+      : null,
     isWrittenOver: isOwn && entry.over !== undefined,
     isAddedTo: !isOwn && (entry.overlays ?? []).some((overlay) => overlay.book === undefined),
     compared: isOwn ? null : claimFor(folder, entry),
