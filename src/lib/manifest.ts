@@ -19,8 +19,8 @@ export function manifest(club: Pick<Club, 'name' | 'almanac' | 'language'>, base
       start_url: base,
       scope: base,
       display: 'standalone',
-      background_color: '#fbf6e9',
-      theme_color: '#fbf6e9',
+      background_color: '#faf7ee',
+      theme_color: '#faf7ee',
       icons: [
         { src: `${base}icon.svg`, sizes: 'any', type: 'image/svg+xml' },
         { src: `${base}icon-192.png`, sizes: '192x192', type: 'image/png' },

@@ -1,19 +1,28 @@
 /*
  * Every dated page of the almanac with its window in each district, in the order of the main district's year. The first page decides in
- * the browser what is due. Without script it shows the whole year in order.
+ * the browser what is due.
  */
-import { phases, type Phase } from '../../shared/season/phases.ts';
-import type { Hazard } from '../schemas/hazards.ts';
 import type { Almanac } from './content.ts';
 import { windowsOf, type Windows } from './season.ts';
+import type { STATUS_WORDS } from './status.ts';
 
-export type Dated = { href: string; title: string; why: string; windows: Windows; kind: 'list' | 'pest' | 'know-how' };
+export type Dated = {
+  id: string;
+  href: string;
+  title: string;
+  why: string;
+  windows: Windows;
+  kind: 'list' | 'pest' | 'know-how';
+  /** How grave a pest or disease is. */
+  status?: keyof typeof STATUS_WORDS;
+};
 
 export function datedPages(almanac: Almanac, base: string): Dated[] {
   const { checklists, bulletins, articles, seasons } = almanac;
   const all = [
     ...checklists.map(({ id, data }) => ({
       kind: 'list' as const,
+      id,
       href: `${base}lists/${id}/`,
       title: data.title,
       when: data.when,
@@ -21,6 +30,8 @@ export function datedPages(almanac: Almanac, base: string): Dated[] {
     })),
     ...bulletins.map(({ id, data }) => ({
       kind: 'pest' as const,
+      id,
+      status: data.status,
       href: `${base}pests/${id}/`,
       title: data.title,
       when: data.when,
@@ -28,6 +39,7 @@ export function datedPages(almanac: Almanac, base: string): Dated[] {
     })),
     ...articles.map(({ id, data }) => ({
       kind: 'know-how' as const,
+      id,
       href: `${base}know-how/${id}/`,
       title: data.title,
       when: data.when,
@@ -44,23 +56,3 @@ export function datedPages(almanac: Almanac, base: string): Dated[] {
 
 const rank = (page: Dated): number => ['list', 'pest', 'know-how'].indexOf(page.kind);
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-
-/** The hazard most typical of each phase: the one that members' work in that phase brings first. */
-const SEASONAL: Record<Phase, Hazard> = {
-  'winter-rest': 'fumes',
-  'build-up': 'honey-as-feed',
-  swarming: 'climbing',
-  'main-flow': 'lifting',
-  dearth: 'fire',
-  'fall-preparation': 'acids',
-};
-
-/** One line for each phase whose caution this club has. */
-export function seasonalCautions({ cautions }: Almanac): Map<Phase, string> {
-  return new Map(
-    phases.flatMap((phase) => {
-      const line = cautions.get(SEASONAL[phase])?.line;
-      return line === undefined ? [] : [[phase, line] as const];
-    }),
-  );
-}

@@ -57,6 +57,10 @@ export async function renderFieldTests(bulletins: readonly string[], context: Re
   return { tests, context: { ...context, figure: (id, row) => shown.get(nameOf(id, row)) ?? null } };
 }
 
+/** How many steps a checklist has. */
+export const stepsOf = async (checklist: string): Promise<number> =>
+  (await rendered('checklists', checklist)).ahead.parts.reduce((sum, { steps }) => sum + steps, 0);
+
 /** Null where nothing is written here, or it was taken down. */
 async function localWords(id: string): Promise<(Awaited<ReturnType<typeof rendered>> & { sources: string[] }) | null> {
   const entry = await getEntry('local', id);

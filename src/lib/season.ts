@@ -66,6 +66,10 @@ export function byDistrict(texts: readonly { district: string; words: string }[]
     : texts.map(({ district, words }) => `${district}=${words.replaceAll('|', '/')}`).join('|');
 }
 
+/** The phases of the year in their order, each with this club's name and its days in each district. */
+export const partsOfYear = (seasons: DistrictSeason[], club: Pick<Club, 'words'>): { words: string; windows: string }[] =>
+  phases.map((phase) => ({ words: phaseTitle(phase, club), windows: windowsText(windowsOf(`in ${phaseName(phase)}`, seasons)!) }));
+
 /** The phases as options of a form, each with its days: name, words, and the words by district. */
 export function partChoices(
   seasons: readonly DistrictSeason[],

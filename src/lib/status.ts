@@ -1,7 +1,7 @@
 /* The four levels of gravity, as the words on the page. */
 export const STATUS_WORDS = {
-  settled: 'Settled: no haste',
+  settled: 'Fine: not urgent',
   watch: 'Watch',
   act: 'Act',
-  law: 'Law: report it',
+  law: 'Report: the law asks for it',
 } as const;

@@ -65,11 +65,3 @@ function yearItems(almanac: Almanac, base: string): YearItem[] {
     a.day < b.day ? -1 : a.day > b.day ? 1 : YEAR_KINDS.indexOf(a.kind) - YEAR_KINDS.indexOf(b.kind) || (a.title < b.title ? -1 : 1),
   );
 }
-
-/** How many of a kind begin in each half-month of a district. */
-export function countsOf(items: readonly YearItem[], kind: YearKind, district: string): number[] {
-  const starts = items
-    .filter((item) => item.kind === kind)
-    .map(({ windows, day }) => (windows ? (windows.find((each) => each.district === district) ?? windows[0]!).window.from : day));
-  return halves.map((_, index) => starts.filter((start) => halfOf(start) === index).length);
-}

@@ -5,7 +5,7 @@
 import sharp from 'sharp';
 import { err, ok, type Correction, type Refused, type Result } from '../../shared/result.ts';
 
-/** A width in pixels, and the maximum of bytes at that width. A text block is 342 px wide on a phone, 696 px on a desktop. */
+/** A width in pixels, and the maximum of bytes at that width. A text block is 350 px wide on a phone, 672 px on a desktop. */
 export const WIDTHS = [
   { width: 960, bytes: 120_000 },
   { width: 480, bytes: 40_000 },

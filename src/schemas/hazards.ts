@@ -21,7 +21,7 @@ export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
   'feed-honey': ['honey-as-feed', 'disease-spread'],
 };
 
-/** Work of the almanac's own pages in every club: the first page, and the mite count with its sampling methods. */
+/** Work of the almanac's own pages in every club: the mite count with its sampling methods. */
 export const OWN_WORK = ['open-hive', 'alcohol', 'carbon-dioxide'] as const satisfies readonly Work[];
 
 /** Work with a treatment, by the hazards that its rows list. Gloves and eye cover are on the page itself. */

@@ -54,7 +54,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   },
   cli: {
     values: ['scripts', 'checks', 'pictures', 'integration', 'source', 'schemas', 'shared'],
-    packages: /^(node:.+|astro|astro\/zod|diff|yaml|@playwright\/test|sharp|subset-font|vite)$/,
+    packages: /^(node:.+|astro|astro\/zod|diff|yaml|@playwright\/test|sharp|vite)$/,
   },
   'env.d.ts': { values: [], types: ['lib'], packages: /^astro\/runtime\/server\/index\.js$/ },
   'middleware.ts': { values: ['lib'], packages: /^astro:middleware$/ },
@@ -141,7 +141,6 @@ test('every imported package is listed in package.json, and every listed package
     'prettier',
     'prettier-plugin-astro',
     'zod',
-    '@fontsource/atkinson-hyperlegible-next',
     'eslint',
     'eslint-plugin-astro',
     'typescript-eslint',

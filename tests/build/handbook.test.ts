@@ -236,7 +236,7 @@ test('the book keeps cautions, next-check days, the emergency number and the not
   }
   assert.ok(boxes > 100);
   for (const words of [
-    'Someone is unwell: call 911',
+    'Emergency: Call 911',
     'A demonstration: this club does not exist.',
     'this book does not',
     'These titles are made up for the demonstration',

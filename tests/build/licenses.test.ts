@@ -61,8 +61,11 @@ test("the file names each package in the browser's code, with its installed vers
     assert.ok(text.includes(readFileSync(terms, 'utf8').replace(/\r\n/g, '\n').trim()), `public/licenses.txt lacks the terms of ${name}`);
   }
   assert.ok(
-    text.includes(readSource('src/styles/fonts/OFL.txt').trim()) &&
-      /^Atkinson Hyperlegible Next, .* SIL Open Font License 1\.1$/m.test(text),
+    ['Atkinson Hyperlegible Next', 'Petrona'].every(
+      (face) =>
+        text.includes(readSource(`src/styles/fonts/OFL-${face.replaceAll(' ', '-')}.txt`).trim()) &&
+        new RegExp(`^${face}, .* SIL Open Font License 1\\.1$`, 'm').test(text),
+    ),
   );
 });
 

@@ -308,12 +308,12 @@ test('mite count: rows are added and removed, and a list is pasted', async () =>
   await sheet.press('Take out colony 1');
   assert.equal(await sheet.hash(), 'samples=:4/300&method=wash&recovery=100');
   await sheet.open('');
-  await sheet.page.locator('details summary').click();
+  await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('samples-list', 'Hive\tMites\tBees\nA\t9\t300\nB\t4\t310\n\nC\t0');
   await sheet.press('Work it out');
   assert.equal(await sheet.hash(), 'samples=A:9/300;B:4/310;C:0/300&method=wash&recovery=100');
   await sheet.open('');
-  await sheet.page.locator('details summary').click();
+  await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('samples-list', 'A, 9, 300');
   await sheet.press('Work it out');
   assert.match((await sheet.faults()).join(), /Line 1, “A, 9, 300”: part the columns with a tab or a semicolon, not a comma\./);

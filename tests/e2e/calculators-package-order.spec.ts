@@ -89,7 +89,7 @@ test('package order: typed as people type, rows added and pasted, and the addres
   await sheet.press('Take out line 1');
   assert.equal((await sheet.values()).queens, '4');
   await sheet.open('');
-  await sheet.page.locator('details summary').click();
+  await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('lines-list', 'Packages\tPounds\n10\t3\n4\t2');
   await sheet.press('Work it out');
   assert.match(await sheet.hash(), /^lines=10x3;4x2&/);

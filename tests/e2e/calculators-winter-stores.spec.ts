@@ -4,6 +4,7 @@ import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { agrees, openCalculator, type Sheet } from './calculator-page.ts';
+import { choose } from './visit.ts';
 import { framePounds, frames, shortOfTarget, syrupForShortfall } from '../tables/stores.ts';
 import { poundsToKilograms } from '../../shared/units/weight.ts';
 
@@ -86,11 +87,11 @@ test('winter stores: the last day for syrup is the one in the club’s source, f
   const valley = (await sheet.values())['feed-by']!;
   assert.equal(valley, '10-15');
   assert.match(await sheet.words('feed-by'), /^15 October in the valley \(from a published date\)\. .*mild nights/);
-  await sheet.page.locator('button[data-form="district"][value="hill"]').click();
-  await sheet.fill('deep', '5');
+  await choose(sheet.page, site, 'district', 'hill');
+  await sheet.open('deep=5');
   assert.match(await sheet.words('feed-by'), /^9 October in the hill \(6 days earlier than in the valley/);
   assert.ok((await sheet.values())['feed-by']! < valley);
-  await sheet.page.locator('button[data-form="district"][value="valley"]').click();
+  await choose(sheet.page, site, 'district', 'valley');
 });
 
 test('winter stores: pages and calculator name the same last day for syrup', async () => {

@@ -57,7 +57,7 @@ for (const { slug, values, wide, example, table } of calculators) {
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), narrow.width);
     const small = await page.evaluate(() =>
       [...document.querySelectorAll('main svg text, main .result *')]
-        .filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 18)
+        .filter((each) => each.textContent && !each.closest('sup') && parseFloat(getComputedStyle(each).fontSize) < 16)
         .map((each) => each.textContent),
     );
     assert.deepEqual(small, []);

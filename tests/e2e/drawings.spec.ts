@@ -85,7 +85,7 @@ test('at night the lines are light on the dark page, and it prints black on whit
           ).length,
       );
       return [
-        ...(night.line === 'rgb(246, 241, 228)' && all(night.white, 'rgb(12, 28, 51)')
+        ...(night.line === 'rgb(242, 236, 221)' && all(night.white, 'rgb(18, 29, 27)')
           ? []
           : [`at night ${night.line}, ${night.white[0]}`]),
         ...(paper.line === 'rgb(0, 0, 0)' && ['', 'rgb(0, 0, 0)'].includes(paper.number) && all(paper.white, 'rgb(255, 255, 255)')

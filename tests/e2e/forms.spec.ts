@@ -16,7 +16,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 });
 
 test('each form looks as it says, is kept, and can be taken back', async () => {
-  const { page, context } = await open(browser, site.address);
+  const { page, context } = await open(browser, site.at('/about/access/'));
   const look = (): Promise<Record<string, string>> =>
     page.evaluate(() => {
       const { backgroundColor, color, fontSize } = getComputedStyle(document.body);
@@ -24,14 +24,14 @@ test('each form looks as it says, is kept, and can be taken back', async () => {
         paper: backgroundColor,
         ink: color,
         size: fontSize,
-        tap: `${document.querySelector('.foot button')!.getBoundingClientRect().height}`,
+        tap: `${document.querySelector('.forms button')!.getBoundingClientRect().height}`,
       };
     });
   const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
-  const day = { paper: 'rgb(251, 246, 233)', ink: 'rgb(28, 26, 22)', size: '20px', tap: '48' };
+  const day = { paper: 'rgb(250, 247, 238)', ink: 'rgb(31, 38, 31)', size: '18px', tap: '48' };
   assert.deepEqual(await look(), day);
   await press('Night');
-  assert.deepEqual(await look(), { ...day, paper: 'rgb(12, 28, 51)', ink: 'rgb(246, 241, 228)' });
+  assert.deepEqual(await look(), { ...day, paper: 'rgb(18, 29, 27)', ink: 'rgb(242, 236, 221)' });
   await press('Bright sun');
   assert.deepEqual(await look(), { ...day, paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', size: '22px' });
   await page.reload();
@@ -48,7 +48,7 @@ test('each form looks as it says, is kept, and can be taken back', async () => {
 });
 
 test('where colours are forced, what is pressed and where the reader is are still told apart', async () => {
-  const { page, context } = await open(browser, site.at('/lists/'), { forcedColors: 'active' });
+  const { page, context } = await open(browser, site.at('/about/access/'), { forcedColors: 'active' });
   const outline = (selector: string): Promise<string> =>
     page
       .locator(selector)
@@ -62,12 +62,12 @@ test('where colours are forced, what is pressed and where the reader is are stil
 });
 
 test('a system set to dark gets the night form, unless the reader took another', async () => {
-  const { page, context } = await open(browser, site.address, { colorScheme: 'dark' });
+  const { page, context } = await open(browser, site.at('/about/access/'), { colorScheme: 'dark' });
   const paper = (): Promise<string> => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-  assert.equal(await paper(), 'rgb(12, 28, 51)');
+  assert.equal(await paper(), 'rgb(18, 29, 27)');
   await page.getByRole('button', { name: 'Night', exact: true }).click();
-  assert.equal(await paper(), 'rgb(251, 246, 233)');
+  assert.equal(await paper(), 'rgb(250, 247, 238)');
   await page.reload();
-  assert.equal(await paper(), 'rgb(251, 246, 233)');
+  assert.equal(await paper(), 'rgb(250, 247, 238)');
   await context.close();
 });

@@ -1,4 +1,4 @@
-/* Display options of the pages, chosen as a reader does: with the buttons in the footer, once. */
+/* Display options of the pages, chosen as a reader does: with the buttons of the display settings, once. */
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContextOptions } from '@playwright/test';
@@ -49,13 +49,13 @@ export function testForms(choose: (site: Site) => string[], all = false): void {
   }
 }
 
-/** Presses the buttons on the first page. The browser stores the choice for the other pages. */
+/** Presses the buttons of the display settings. The browser stores the choice for the other pages. */
 async function chosen(
   browser: Browser,
   site: Site,
   presses: readonly string[],
 ): Promise<Awaited<ReturnType<import('@playwright/test').BrowserContext['storageState']>>> {
-  const { page, context } = await open(browser, site.address);
+  const { page, context } = await open(browser, site.at('/about/access/'));
   for (const words of presses) {
     const button = page.getByRole('button', { name: words, exact: true });
     await button.click();

@@ -37,7 +37,7 @@ test('it opens alone, with its own style, without a request and without an error
     ['handbook.html'],
   );
   assert.deepEqual(told, []);
-  assert.equal(await page.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(251, 246, 233)');
+  assert.equal(await page.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(250, 247, 238)');
 });
 
 test('from the contents to a chapter, and from there to a source', async () => {
@@ -81,6 +81,6 @@ test('under the policy in our header file it looks the same', async () => {
     route.fulfill({ body: demo.read('handbook.html'), contentType: 'text/html', headers: { 'Content-Security-Policy': policy } }),
   );
   await served.goto('https://club.example/handbook.html');
-  assert.equal(await served.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(251, 246, 233)');
+  assert.equal(await served.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(250, 247, 238)');
   await served.close();
 });

@@ -14,7 +14,7 @@ export const lookedFor = {
   axe: 'axe finds nothing at 390 px',
   wide: 'no page scrolls sideways at 320, 390 or 1280 px',
   broken: 'no word of a button is broken in two',
-  small: 'no letters are under 18 px',
+  small: 'no letters are under 16 px, and none in the bar of the parts under 14',
   pale: 'text contrast is 7 to 1',
   edges: 'edges of controls, shapes of statuses and letters in drawings have enough contrast',
   targets: 'touch targets are large enough',

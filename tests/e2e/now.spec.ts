@@ -1,8 +1,9 @@
-// Decisions of pages at reading time: the half-month, the due tasks, the next meeting, in the club's own time zone.
+// Decisions of pages at reading time: the part of the year, the due tasks, the next meeting, in the club's own time zone.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
+import { choose } from './visit.ts';
 
 let browser: Browser;
 test.beforeAll(async ({ browser: launched }) => {
@@ -20,39 +21,35 @@ async function on(instant: string, site: Site, path = '', zone = 'America/New_Yo
 
 interface Said {
   title: string;
-  lead: string;
+  today: string;
+  begun: string[];
   due: string[];
-  soon: string[];
   out: string[];
   read: string[];
-  passed: string[];
   meetings: string[];
 }
 
+/** The rows of a section: the title, and the small line below it after a comma. */
 const said = (page: Page): Promise<Said> =>
   page.evaluate(() => {
     const rows = (id: string): string[] => {
       const section = document.querySelector<HTMLElement>(`[data-now=${id}]`)!;
-      return section.checkVisibility() ? [...section.querySelectorAll('tbody th')].map((cell) => cell.textContent!.trim()) : [];
+      const text = (row: Element): string => [...row.querySelectorAll('b, small')].map((part) => part.textContent!.trim()).join(', ');
+      return section.checkVisibility() ? [...section.querySelectorAll('li')].map(text) : [];
     };
     const shown = [...document.querySelectorAll<HTMLElement>('[data-meeting-day], [data-next-meeting]')].filter((row) =>
       row.checkVisibility(),
     );
     return {
       title: document.querySelector('h1')!.textContent!,
-      lead: document.querySelector('.lead')!.textContent!,
+      today: document.querySelector('[data-today]')!.textContent!,
+      begun: rows('begun'),
       due: rows('due'),
-      soon: rows('soon'),
       out: rows('out'),
       read: rows('read'),
-      passed: rows('passed'),
       meetings: shown.map((row) => (row.querySelector('a') ?? row).textContent!.trim()),
     };
   });
-
-/** The phase that is marked as current, without its caution. */
-const partsHere = async (page: Page): Promise<string[]> =>
-  (await page.locator('[data-here]').allInnerTexts()).map((text) => text.split('\n')[0]!);
 
 test.describe('a club of the south', () => {
   let site: Site;
@@ -66,36 +63,20 @@ test.describe('a club of the south', () => {
     {
       day: '2026-02-19T23:00Z',
       expect: {
-        title: 'Second half of February',
-        due: [],
-        soon: ['Autumn feed'],
+        title: 'Dearth now. Autumn preparation starts in 9 days.',
+        today: 'Friday, 20 February',
+        due: ['Autumn feed, 2 steps · from 1 March'],
         out: ['Varroa mites', 'Wasps at the entrance'],
-        passed: [],
       },
     },
-    {
-      day: '2026-03-10T00:00Z',
-      expect: { title: 'First half of March', due: ['Autumn feed'], soon: [], out: ['Wasps at the entrance'], passed: [] },
-    },
-    { day: '2026-04-15T00:00Z', expect: { title: 'First half of April', due: ['Autumn feed'], passed: [] } },
-    {
-      day: '2026-04-16T00:00Z',
-      expect: { title: 'Second half of April', due: [], passed: ['Autumn feed'], out: ['Wasps at the entrance'] },
-    },
-    { day: '2026-04-29T00:00Z', expect: { passed: ['Autumn feed'] } },
-    { day: '2026-04-30T00:00Z', expect: { passed: [] } },
-    { day: '2026-07-20T00:00Z', expect: { due: [], soon: [], out: [] } },
-    { day: '2026-07-21T00:00Z', expect: { due: [], soon: ['First look of spring'] } },
-    {
-      day: '2026-12-31T00:00Z',
-      expect: {
-        title: 'Second half of December',
-        read: ['Mānuka, kānuka and the January flow'],
-        soon: ['Varroa mites', 'Wasps at the entrance'],
-      },
-    },
-    { day: '2027-01-01T00:00Z', expect: { title: 'First half of January', read: ['Mānuka, kānuka and the January flow'] } },
-    { day: '2028-02-28T23:00Z', expect: { title: 'Second half of February', soon: ['Autumn feed'] } },
+    { day: '2026-03-10T00:00Z', expect: { due: ['Autumn feed, 2 steps · until 15 April'], out: ['Wasps at the entrance'] } },
+    { day: '2026-04-15T00:00Z', expect: { due: ['Autumn feed, 2 steps · until 15 April'] } },
+    { day: '2026-04-16T00:00Z', expect: { due: [], out: ['Wasps at the entrance'] } },
+    { day: '2026-07-20T00:00Z', expect: { due: [], out: [] } },
+    { day: '2026-07-21T00:00Z', expect: { due: ['First look of spring, 5 steps · from 11 August'] } },
+    { day: '2026-12-31T00:00Z', expect: { read: ['Mānuka, kānuka and the January flow'], out: [] } },
+    { day: '2027-01-01T00:00Z', expect: { read: ['Mānuka, kānuka and the January flow'] } },
+    { day: '2028-02-28T23:00Z', expect: { today: 'Tuesday, 29 February', due: ['Autumn feed, 2 steps · from 1 March'] } },
   ];
   for (const { day, expect } of days) {
     test(`on ${day}: ${Object.entries(expect)
@@ -111,21 +92,20 @@ test.describe('a club of the south', () => {
   for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney', 'Pacific/Auckland', 'Pacific/Honolulu']) {
     test(`read in ${zone}, the day changes at midnight in Auckland`, async () => {
       const late = await on('2026-02-28T10:59:59Z', site, '', zone);
-      assert.deepEqual([(await said(late.page)).title, (await said(late.page)).due], ['Second half of February', []]);
+      assert.equal((await said(late.page)).today, 'Saturday, 28 February');
       await late.context.close();
       const early = await on('2026-02-28T11:00:00Z', site, '', zone);
-      assert.deepEqual([(await said(early.page)).title, (await said(early.page)).due], ['First half of March', ['Autumn feed']]);
+      assert.equal((await said(early.page)).today, 'Sunday, 1 March');
       await early.context.close();
     });
   }
 
   test('the phases of its year and its words are its own', async () => {
     const { page, context } = await on('2026-03-10T00:00Z', site);
-    assert.deepEqual(await partsHere(page), ['Autumn preparation: 1 March to 31 May']);
     assert.equal(await page.locator('[data-ring-phase]').textContent(), 'autumn preparation');
     assert.doesNotMatch(await page.locator('body').innerText(), /\bfall\b/i);
-    assert.equal(await page.locator('button[data-form=district]').count(), 0);
-    assert.equal(await page.locator('.half.open').getAttribute('data-half'), '03-01 03-15');
+    assert.equal(await page.locator('.where').count(), 0);
+    assert.equal(await page.locator('.ring .now').getAttribute('data-month'), '3');
     await context.close();
   });
 });
@@ -136,20 +116,44 @@ test.describe('the demo club', () => {
     site = demo;
   });
 
-  test('without script the whole year is in order and nothing is called current', async () => {
+  test('without script nothing is called current, and the page leads to the year in order', async () => {
     const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
     await page.goto(site.address);
     const got = await said(page);
-    assert.equal(got.title, 'The year, in order');
-    assert.deepEqual([got.due, got.soon, got.out, got.read, got.passed], [[], [], [], [], []]);
+    assert.equal(got.title, 'The Tamarack Almanac');
+    assert.deepEqual([got.begun, got.due, got.out, got.read, got.today], [[], [], [], [], '']);
     assert.ok(got.meetings.length >= 6);
-    const starts = await page
-      .locator('[data-whole-year] [data-dated]')
-      .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset.dated!.split(' ')[1]!));
-    assert.ok(starts.length >= 20);
-    assert.deepEqual(starts, [...starts].sort());
-    assert.equal(await page.locator('.half.open').count(), 0);
+    assert.equal(await page.locator('.ring .now').count(), 0);
+    await page.getByRole('link', { name: 'The whole year', exact: true }).click();
+    assert.ok((await page.locator('[data-begins]').count()) >= 20);
+    await context.close();
+  });
+
+  test('three of each at most, each page once, and within three screens of a phone', async () => {
+    const context = await browser.newContext({ timezoneId: 'America/New_York', viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    for (const day of ['2026-01-15', '2026-04-15', '2026-07-15', '2026-09-12', '2026-11-28']) {
+      await page.clock.setFixedTime(new Date(`${day}T16:00Z`));
+      await page.goto(site.address);
+      const { due, out, read, meetings } = await said(page);
+      assert.ok(due.length > 0 && due.length <= 3 && out.length <= 3 && read.length <= 5 && meetings.length === 1, day);
+      const led = await page.locator('main [data-now] li a').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+      assert.equal(new Set(led).size, led.length, day);
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      assert.ok(height <= 2700, `${day}: ${height} px`);
+    }
+    await context.close();
+  });
+
+  test('a list that a reader has begun stands above the others, with the steps that are left', async () => {
+    const { page, context } = await on('2026-04-15T16:00Z', site, 'lists/package-arrival/');
+    await page.locator('input[data-tick]').nth(0).check();
+    await page.locator('input[data-tick]').nth(1).check();
+    await page.goto(site.address);
+    const { begun, due } = await said(page);
+    assert.deepEqual(begun, ['A package of bees: the evening you install it, 26 of 28 steps left · until 10 May']);
+    assert.ok(!due.some((row) => row.startsWith('A package of bees')));
     await context.close();
   });
 
@@ -184,7 +188,10 @@ test.describe('the demo club', () => {
   ] as const) {
     test(`at ${instant} the broodless weeks are ${open ? 'due' : 'not due'}`, async () => {
       const { page, context } = await on(instant, site);
-      assert.equal((await said(page)).due.includes('Mites in the broodless weeks'), open);
+      assert.equal(
+        (await said(page)).due.some((row) => /^Mites in the broodless weeks, .* until /.test(row)),
+        open,
+      );
       await context.close();
     });
   }
@@ -213,25 +220,23 @@ test.describe('the demo club', () => {
 
   test("the reader's district is stored, and every date follows it", async () => {
     const { page, context } = await on('2026-04-25T16:00Z', site);
-    const here = (): Promise<string[]> => partsHere(page);
     const valley = await said(page);
-    assert.deepEqual(await here(), ['Swarming: 21 April to 19 May']);
-    await page.locator('button[data-form=district][value=hill]').click();
+    assert.equal(valley.title, 'Swarming now. Main flow starts on 20 May.');
+    assert.match(valley.today, /dates for the valley$/);
+    await choose(page, site, 'district', 'hill');
     const hill = await said(page);
-    assert.deepEqual(await here(), ['Build-up: 23 March to 29 April']);
+    assert.equal(hill.title, 'Build-up now. Swarming starts in 5 days.');
+    assert.match(hill.today, /dates for the hill$/);
     assert.notDeepEqual(hill.due, valley.due);
-    assert.equal(hill.lead, 'What to do now in the hill.');
     await page.reload();
     assert.deepEqual(await said(page), hill);
-    assert.equal(await page.locator('button[data-form=district][value=hill]').getAttribute('aria-pressed'), 'true');
     await page.goto(`${site.address}lists/swarm-season/`);
     const windows = page.locator('main [data-windows]').first();
     assert.match((await windows.getAttribute('data-windows'))!, /^valley \d\d-\d\d \d\d-\d\d;hill /);
     const [, from, to] = /hill (\d\d-\d\d) (\d\d-\d\d)/.exec((await windows.getAttribute('data-windows'))!)!;
     const [text, first, last] = [await windows.innerText(), Number(from!.slice(3)), Number(to!.slice(3))];
     assert.match(text, new RegExp(`^${first}( [A-Z][a-z]+)? to ${last} [A-Z][a-z]+$`));
-    assert.match(await page.locator('.imprint').innerText(), /^the hill,/i);
-    await page.locator('button[data-form=district][value=valley]').click();
+    await choose(page, site, 'district', 'valley');
     await page.goto(site.address);
     assert.deepEqual(await said(page), valley);
     await context.close();
@@ -239,10 +244,10 @@ test.describe('the demo club', () => {
 
   test('a page past its next check says so when it is read', async () => {
     const before = await on('2026-06-01T12:00Z', site, 'pests/varroa/');
-    assert.doesNotMatch(await before.page.locator('.review').innerText(), /past/);
+    assert.doesNotMatch(await before.page.locator('.checked').innerText(), /past/);
     await before.context.close();
     const later = await on('2027-12-01T12:00Z', site, 'pests/varroa/');
-    assert.match(await later.page.locator('.review').innerText(), /: past\. Ask before you rely on this page\./);
+    assert.match(await later.page.locator('.checked').innerText(), /: past\. Ask before you rely on this page\./);
     await later.context.close();
   });
 });
@@ -263,10 +268,10 @@ test('a meeting of two days is next until its last day is over', async () => {
 test('29 February is an ordinary day', async () => {
   const site = await fixtureSite('hostile');
   const { page, context } = await on('2028-02-29T15:00Z', site);
-  const { title, due } = await said(page);
-  assert.equal(title, 'Second half of February');
+  const { today, due } = await said(page);
+  assert.match(today, /^Tuesday, 29 February/);
   // From 28 February to 1 March: the day between is included.
-  assert.deepEqual(due, ['Steps: odd <b>but</b> legal & "quoted"']);
+  assert.match(due[0]!, /^Steps: odd <b>but<\/b> legal & "quoted", .*until 1 March$/);
   await context.close();
   await site.close();
 });

@@ -51,6 +51,7 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 
 function read(): Omit<Seen, 'waits'> {
   const line = document.querySelector('.emergency');
+  for (const fold of document.querySelectorAll<HTMLDetailsElement>('details.source-fold')) fold.open = true;
   return {
     text: document.body.innerText,
     margin: document.querySelector<HTMLElement>('.sidebar')?.innerText ?? '',
@@ -82,7 +83,7 @@ test('every page says that the club is invented, and keeps search engines away',
   assert.equal(club.demonstration, true);
   nothing(
     each(({ text, robots }) => [
-      ...(text.includes('A demonstration: this club does not exist') ? [] : ['no mark']),
+      ...(text.includes('Demo site: this club, its county') ? [] : ['no mark']),
       ...(robots === 'noindex' ? [] : [`robots "${robots}"`]),
     ]),
   );
@@ -91,7 +92,7 @@ test('every page says that the club is invented, and keeps search engines away',
 test('every page has the emergency line, with the number to call', () => {
   nothing(
     each(({ text, tel }) => [
-      ...(/Someone is unwell/.test(text) ? [] : ['no line']),
+      ...(/Emergency:/.test(text) ? [] : ['no line']),
       ...(tel === `tel:${club.emergency.number}` ? [] : [`the link is "${tel}"`]),
     ]),
   );
@@ -100,7 +101,7 @@ test('every page has the emergency line, with the number to call', () => {
 test('every page names its publisher and the day of its edition', () => {
   nothing(
     each(({ text }) =>
-      [club.name, club.place, `edition of ${formatDay(edition)}`].filter((words) => !text.includes(words)).map((words) => `no "${words}"`),
+      [club.name, club.place, `Edition of ${formatDay(edition)}`].filter((words) => !text.includes(words)).map((words) => `no "${words}"`),
     ),
   );
 });
@@ -119,10 +120,10 @@ test('every reviewed page shows its last and next check with their duty, its sou
         `Next check\n${formatDay(fields['next-check'])}`,
         `by the ${entry.book ? editors.get(entry.book) : fields.by}`,
         club.name,
-        'Whom to ask next',
+        'Who to call',
         ask.name,
         // The script adds a number with a consent that ends, and these pages run without script.
-        ask.until ? 'ask' : (ask.phone ?? ask.name),
+        ask.until ? 'See who to call' : (ask.phone ?? ask.name),
         ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(aDay(changed!))}: ${what}`),
         ...(fields.sources ?? []).map((id: string) => sources.get(id)!.who),
       ];
@@ -145,12 +146,6 @@ test("every hazard of a page's work is on it once, in two boxes at most", () => 
       ];
     }),
   );
-});
-
-test('the first page shows every hazard of an open hive, once', () => {
-  const { hazards, boxes } = seen.get('/')!;
-  assert.deepEqual([...hazards].sort(), [...HAZARDS_OF['open-hive']].sort());
-  assert.ok(boxes <= 2);
 });
 
 test('no heading, button or label uses the words of a pesticide label', () => {

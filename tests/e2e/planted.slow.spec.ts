@@ -94,7 +94,7 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
     fault: 'focus under the line that stays above a list',
     css: 'html { scroll-padding-top: 0 !important }',
     rule: hiddenFocus,
-    tells: /is focused under <section> "Someone is unwell/,
+    tells: /is focused under <section> "Emergency/,
   },
   {
     fault: 'focus in the colour of the paper',

@@ -42,6 +42,14 @@ export async function visit(
   return pages.flatMap((address) => found.get(address)!.map((fault) => `${address}: ${fault}`));
 }
 
+/** Chooses a form of the pages, or a district, on the page of the display settings, and comes back. */
+export async function choose(page: Page, site: Pick<Site, 'at'>, name: string, value: string): Promise<void> {
+  const here = page.url();
+  await page.goto(site.at('/about/access/'));
+  await page.locator(`button[data-form=${name}][value=${value}]`).click();
+  await page.goto(here);
+}
+
 /** Passes where there is no fault, and otherwise fails with all of them. */
 export function nothing(found: readonly string[]): void {
   assert.ok(

@@ -71,6 +71,11 @@ function say(run: Run, next: HTMLInputElement | null, paused: boolean): void {
     trouble ? place.dataset[trouble]! : '',
   ];
   place.textContent = words.filter(Boolean).join(' ');
+  const way = find<HTMLAnchorElement>('way');
+  way.hidden = done === 0 || Boolean(run.filed);
+  way.href = next ? `#${stepOf(next).id}` : '#text';
+  find('way-done').textContent = `${done} of ${boxes.length}`;
+  find('way-next').textContent = next ? `Next: ${wordsOf(next)}` : 'All done';
   const bar = find<HTMLProgressElement>('bar');
   bar.max = boxes.length;
   bar.value = done;

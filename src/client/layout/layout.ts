@@ -2,7 +2,7 @@
  * Script of every page. It applies the chosen display options, shows dates of the chosen district, marks overdue reviews, current tasks
  * and the next meeting, and prefetches the search. Without it the page shows the dates of the main district.
  */
-import { formatMonthDays } from '../../../shared/days/year-span.ts';
+import { formatMonthDays, monthDayIn } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
@@ -72,9 +72,6 @@ function showDistrict(): void {
   const rings = document.querySelectorAll('[data-ring]');
   if ([...rings].some((ring) => ring.getAttribute('data-ring') === district))
     each('ring', (ring, id) => ring.classList.toggle('other', id !== district));
-  const button = buttons.find((each) => each.dataset.form === 'district' && each.value === root.dataset.district);
-  const name = document.querySelector('[data-district-name]');
-  if (button && name) name.textContent = button.textContent!.replace('Dates for ', '');
   document.dispatchEvent(new Event('almanac-district'));
 }
 
@@ -91,8 +88,16 @@ for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]'))
 if (root.dataset.district) showDistrict();
 pressed();
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
-if (document.querySelector('[data-whole-year]')) showNow(today);
-else if (line) showMeetings(line, today);
+if (document.querySelector('[data-now]')) showNow(today);
+if (line) showMeetings(line, today);
+const months = document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]');
+if (months.length > 0) {
+  for (const month of months)
+    month.open =
+      location.hash.startsWith(`#half-${month.dataset.monthFold}-`) ||
+      (!location.hash && month.dataset.monthFold === `${Number(today.slice(5, 7))}`);
+  void import('./ring.ts').then(({ pointRings }) => pointRings(monthDayIn(today.slice(5))));
+}
 root.classList.add('arranged');
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {

@@ -1,82 +1,135 @@
 /*
- * First page: shows what is due, what comes soon, what has just passed, what blooms, and the next meeting. It decides when the page is
- * read, in the club's own time zone. The rows are those of the whole year, and none is made here.
+ * First page: the day, the reader's open checklists, what is due, what to watch for, what members ask now, the next meeting, and what
+ * blooms. All of it is decided when the page is read, in the club's own time zone. The rows are in the page, and none is made here.
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
-import { halfMonthName, isWithinSpan, monthDayIn } from '../../../shared/days/year-span.ts';
+import { formatMonthDay, isWithinSpan, monthDayIn } from '../../../shared/days/year-span.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
+import { daysBetween, pointRings } from './ring.ts';
 
 const SOON_DAYS = 21;
-const PASSED_DAYS = 14;
+const SHOWN = { begun: 3, due: 3, out: 3, read: 5 } as const;
+const GRAVEST_FIRST = ['law', 'act', 'watch', 'settled'];
 
 let today: Day;
 let now: MonthDay;
 let rows: HTMLElement[];
 
+type Section = keyof typeof SHOWN;
+
 const windowOf = (row: HTMLElement, key: 'dated' | 'phase' | 'bloom') => windowHere(row.dataset[key]!);
+const isOpen = (row: HTMLElement): boolean => isWithinSpan(now, ...windowOf(row, 'dated'));
+const daysUntil = (row: HTMLElement): number => daysBetween(now, windowOf(row, 'dated')[0]);
+/** Short windows come first: this week's tasks are above those that last all summer. */
+const width = (row: HTMLElement): number => daysBetween(...windowOf(row, 'dated'));
+const byWidth = (a: HTMLElement, b: HTMLElement): number => width(a) - width(b);
 
-const OPEN = { list: 'due', pest: 'out', 'know-how': 'read' } as const;
+type Stored = { lists?: Record<string, { open: string; runs: Record<string, { ticks?: object; filed?: string }> }> };
 
-function sectionOf(row: HTMLElement): string | null {
-  const [from, to] = windowOf(row, 'dated');
-  if (isWithinSpan(now, from, to)) return OPEN[row.dataset.kind as keyof typeof OPEN];
-  if (row.dataset.kind === 'know-how') return null;
-  if (daysFrom(now, from) <= SOON_DAYS) return 'soon';
-  return row.dataset.kind === 'list' && daysFrom(to, now) <= PASSED_DAYS ? 'passed' : null;
+/** How many steps of a list are ticked in the run that is open. A record that cannot be read counts as none: the list itself says so. */
+function ticksOf(list: string): number {
+  try {
+    const stored = JSON.parse(localStorage.getItem(`almanac ${document.documentElement.dataset.shelf} lists`) ?? '{}') as Stored;
+    const held = stored.lists?.[list];
+    const run = held?.runs[held.open];
+    return run && !run.filed ? Object.keys(run.ticks ?? {}).length : 0;
+  } catch {
+    return 0;
+  }
 }
 
-/** Days from one to the other, forward round a year of 365 days. */
-const daysFrom = (from: MonthDay, to: MonthDay): number => ((Date.parse(`2001-${to}`) - Date.parse(`2001-${from}`)) / 864e5 + 365) % 365;
+const stepsOf = (row: HTMLElement): number => Number(row.dataset.steps);
+const isBegun = (row: HTMLElement): boolean => {
+  const ticks = ticksOf(row.dataset.id!);
+  return ticks > 0 && ticks < stepsOf(row);
+};
 
-/** Short windows come first: this week's tasks are above those that last all summer. */
-const width = (row: HTMLElement): number => daysFrom(...windowOf(row, 'dated'));
+const CHOOSE: Record<Section, () => HTMLElement[]> = {
+  begun: () => rows.filter((row) => row.dataset.kind === 'list' && isBegun(row)),
+  due() {
+    const lists = rows.filter((row) => row.dataset.kind === 'list' && !isBegun(row));
+    const coming = lists.filter((row) => !isOpen(row) && daysUntil(row) <= SOON_DAYS).sort((a, b) => daysUntil(a) - daysUntil(b));
+    return [...lists.filter(isOpen).sort(byWidth), ...coming];
+  },
+  out() {
+    const open = rows.filter((row) => row.dataset.kind === 'pest' && isOpen(row)).sort(byWidth);
+    // One of each status, then more of the gravest.
+    const first = GRAVEST_FIRST.flatMap((status) => open.find((row) => row.dataset.grave === status) ?? []);
+    const rank = (row: HTMLElement): number => GRAVEST_FIRST.indexOf(row.dataset.grave!);
+    return [...first.slice(0, SHOWN.out), ...open.filter((row) => !first.includes(row))]
+      .slice(0, SHOWN.out)
+      .sort((a, b) => rank(a) - rank(b));
+  },
+  read: () => rows.filter((row) => row.dataset.kind === 'know-how' && isOpen(row)).sort(byWidth),
+};
 
 function arrange(): void {
   for (const section of document.querySelectorAll<HTMLElement>('[data-now]')) {
-    const held = rows.filter((row) => sectionOf(row) === section.dataset.now).sort((a, b) => width(a) - width(b));
-    section.querySelector('tbody')!.replaceChildren(...held.map((row) => row.cloneNode(true)));
+    const name = section.dataset.now as Section;
+    const held = CHOOSE[name]().slice(0, SHOWN[name]).map(filled);
+    section.querySelector('ul')!.replaceChildren(...held);
     section.hidden = held.length === 0;
   }
-  for (const wedge of document.querySelectorAll<SVGElement>('[data-half]')) {
-    const [from, to] = wedge.dataset.half!.split(' ').map(monthDayIn);
-    const open = isWithinSpan(now, from!, to!);
-    wedge.classList.toggle('open', open);
-    // Moves the wedge to the end, so that no neighbour covers its edge, but below the lettering.
-    if (open) wedge.parentNode!.insertBefore(wedge, wedge.parentNode!.querySelector('text'));
-  }
-  const plants = [...document.querySelectorAll<HTMLElement>('[data-bloom]')];
-  for (const row of plants) row.hidden = !isWithinSpan(now, ...windowOf(row, 'bloom'));
-  document.querySelector('[data-no-bloom]')?.toggleAttribute(
-    'hidden',
-    plants.some((row) => !row.hidden),
-  );
+  showBloom();
   sayToday();
 }
 
-function sayToday(): void {
-  const half = halfMonthName(now);
-  document.querySelector('h1')!.textContent = half;
-  document.querySelector('[data-ring-half]')!.textContent = half.replace('First half', '1st half').replace('Second half', '2nd half');
-  const name = document.querySelector('[data-district-name]')!.textContent;
-  document.querySelector('.lead')!.textContent = `What to do now in ${name}.`;
-  const phase = [...document.querySelectorAll<HTMLElement>('[data-phase]')].find((row) => isWithinSpan(now, ...windowOf(row, 'phase')));
-  for (const row of document.querySelectorAll('[data-phase]')) row.toggleAttribute('data-here', row === phase);
-  document.querySelector('[data-ring-phase]')!.textContent = phase ? phase.querySelector('.phase-name')!.textContent : '';
-  const care = phase?.querySelector('[data-care]')?.textContent;
-  const line = document.querySelector<HTMLElement>('[data-care-now]')!;
-  line.hidden = !care;
-  line.textContent = care ?? '';
+/** A row with the state of its list: how many steps are left, and until when. */
+function filled(row: HTMLElement): HTMLElement {
+  const copy = row.cloneNode(true) as HTMLElement;
+  const line = copy.querySelector('small');
+  if (!line) return copy;
+  const [from, to] = windowOf(row, 'dated');
+  const [ticks, steps] = [ticksOf(row.dataset.id!), stepsOf(row)];
+  const left = Math.max(0, steps - ticks);
+  const when = isOpen(row) ? `until ${formatMonthDay(to)}` : `from ${formatMonthDay(from)}`;
+  line.textContent = `${ticks === 0 ? `${steps} steps` : left === 0 ? 'All done' : `${left} of ${steps} steps left`} · ${when}`;
+  copy.querySelector('.dial text')!.textContent = `${left}`;
+  copy.querySelector('.done')!.setAttribute('stroke-dasharray', `${(100 * Math.min(ticks, steps)) / steps} 100`);
+  return copy;
 }
 
-function showMeeting(): void {
-  const meetings = [...document.querySelectorAll<HTMLElement>('[data-meeting-day]')];
-  const next = meetings.find((row) => row.dataset.meetingDay! >= today);
-  for (const row of meetings) row.hidden = row !== next;
-  const line = document.querySelector<HTMLElement>('[data-next-meeting]');
-  if (!line) return;
-  line.hidden = next !== undefined;
-  line.textContent = next ? '' : 'No further meeting is set in this edition. Ask the club.';
+const inside = (name: string): HTMLElement[] => {
+  const template = document.querySelector<HTMLTemplateElement>(`template[data-${name}]`);
+  return template
+    ? [...template.content.querySelectorAll<HTMLElement>('*')].filter(({ dataset }) => dataset.dated ?? dataset.phase ?? dataset.bloom)
+    : [];
+};
+
+function showBloom(): void {
+  const place = document.querySelector('[data-blooming]');
+  if (!place) return;
+  const plants = inside('plants');
+  const open = plants.filter((plant) => isWithinSpan(now, ...windowOf(plant, 'bloom'))).map(({ textContent }) => textContent!);
+  const begins = (plant: HTMLElement): number => daysBetween(now, windowOf(plant, 'bloom')[0]);
+  const next = plants.filter((plant) => begins(plant) > 0).sort((a, b) => begins(a) - begins(b))[0];
+  place.textContent = [
+    open.length > 0 ? `${open.join(', ')}.` : 'Nothing that is listed here.',
+    next ? `Next: ${next.textContent}, about ${formatMonthDay(windowOf(next, 'bloom')[0])}.` : '',
+  ].join(' ');
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+function sayToday(): void {
+  const parts = inside('parts');
+  const index = parts.findIndex((part) => isWithinSpan(now, ...windowOf(part, 'phase')));
+  const part = parts[index];
+  const next = parts[(index + 1) % parts.length];
+  const name = document.querySelector('.where [data-by-district], .where span')?.textContent;
+  const weekday = new Date(`${today}T12:00Z`).toLocaleDateString(document.documentElement.lang, { weekday: 'long', timeZone: 'UTC' });
+  const kick = document.querySelector<HTMLElement>('[data-today]')!;
+  kick.hidden = false;
+  kick.textContent = `${weekday}, ${formatMonthDay(monthDayIn(today.slice(5)))}${name ? ` · dates for ${name}` : ''}`;
+  pointRings(now);
+  document.querySelector('[data-ring-day]')!.textContent = formatMonthDay(monthDayIn(today.slice(5)));
+  const phase = document.querySelector('[data-ring-phase]')!;
+  if (!part || !next) return void (phase.textContent = '');
+  phase.textContent = part.textContent;
+  const days = daysBetween(now, windowOf(next, 'phase')[0]);
+  const begins = days <= SOON_DAYS ? `in ${days === 1 ? '1 day' : `${days} days`}` : `on ${formatMonthDay(windowOf(next, 'phase')[0])}`;
+  document.querySelector('h1')!.textContent = `${capital(part.textContent!)} now. ${capital(next.textContent!)} starts ${begins}.`;
 }
 
 /** Call once, on the first page. Its rows are arranged again whenever the reader chooses another district. */
@@ -84,8 +137,9 @@ export function showNow(day: Day): void {
   today = day;
   // Normals have no 29 February, so it counts as the day before.
   now = monthDayIn(day.slice(5).replace('02-29', '02-28'));
-  rows = [...document.querySelectorAll<HTMLElement>('[data-dated]')];
+  rows = inside('year');
   arrange();
-  showMeeting();
   document.addEventListener('almanac-district', arrange);
+  // Ticks made in another tab, or before the reader came back to this page.
+  window.addEventListener('pageshow', arrange);
 }

@@ -4,13 +4,12 @@
  */
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { visit } from 'unist-util-visit';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import type { BuiltPage } from '../built-pages.ts';
 import type { Almanac } from '../../lib/almanac.ts';
 import { leadsTo } from './links.ts';
-import { all, first, isOf } from '../find.ts';
+import { all, first, isOf, wordsOf } from '../find.ts';
 
 export type Front = {
   club: Almanac['club'];
@@ -45,7 +44,7 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
   ]);
 }
 
-/** "Someone is unwell: call 911, what to do", with links as the book writes them. @throws Error when no page contains it. */
+/** "Emergency: Call 911, Sting first aid", with links as the book writes them. @throws Error when no page contains it. */
 export function unwellLine(
   pages: readonly BuiltPage[],
   base: string,
@@ -62,12 +61,11 @@ export function unwellLine(
     });
     link.properties = led.kind === 'inside' ? { href: hrefOf(led.place)! } : led.kind === 'outside' ? { href: led.address } : {};
   }
-  visit(words, 'text', (text) => void (text.value = text.value.replace(/\s+/g, ' ')));
-  // Between two parts stands a comma in place of a space.
-  const parts = words.children.filter((child) => !(child.type === 'element' && child.tagName === 'span'));
-  const [begin, end] = [parts[0], parts.at(-1)];
-  if (begin?.type === 'text') begin.value = begin.value.trimStart();
-  if (end?.type === 'text') end.value = end.value.trimEnd();
-  for (const part of parts) if (part.type === 'text' && part.value === ' ') part.value = ', ';
+  // Icons stay on the pages. Between two links stands a comma.
+  const links = all(words, ({ tagName, properties }) => tagName === 'a' && properties.href !== undefined);
+  const parts = links.flatMap((link, index): ElementContent[] => [
+    { type: 'text', value: index === 0 ? 'Emergency: ' : ', ' },
+    { ...link, children: [{ type: 'text', value: wordsOf(link.children) }] },
+  ]);
   return () => structuredClone(parts);
 }

@@ -9,7 +9,10 @@ import { all, isOf, wordsOf } from '../find.ts';
 /** The lines, and the links among them that name a source, each with that source's words. */
 export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {
   const named: [Element, string][] = [];
-  const lines = margin.children.flatMap((child): ElementContent[] => {
+  const inFold = margin.children.flatMap((child) => (child.type === 'element' && child.tagName === 'details' ? child.children : child));
+  const lines = inFold.flatMap((child): ElementContent[] => {
+    // The heading of the fold, and the line about the review that stands again in the review itself.
+    if (child.type === 'element' && (child.tagName === 'summary' || isOf(child, 'checked'))) return [];
     if (child.type !== 'element' || child.tagName !== 'section') return [child];
     const within = child.children.filter((each): each is Element => each.type === 'element');
     const heading = h('b', `${wordsOf(within.filter(({ tagName }) => tagName === 'h2'))}: `);

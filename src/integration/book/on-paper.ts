@@ -59,6 +59,7 @@ function isGone(node: Element): boolean {
   if (UNPRINTED.includes(tagName)) return properties.type !== 'checkbox';
   if (tagName === 'form') return isOf(node, 'asks');
   if (tagName === 'g') return isOf(node, 'other');
+  if (isOf(node, 'mini-ring')) return true;
   // The year page has the complete ring.
   if (isOf(node, 'ring-place')) return all(node, (each) => isOf(each, 'linked') || isOf(each, 'curve')).length === 0;
   if (tagName === 'a') return isOf(node, 'button') && properties.href?.toString().startsWith('#') === true;

@@ -46,7 +46,7 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
   const worn = dressFor(chapters);
   const partId = (index: number): string => `part-${index + 1}`;
   const body = [
-    h('section', { class: 'at-hand', ariaLabel: 'Someone is unwell' }, unwell()),
+    h('section', { class: 'at-hand', ariaLabel: 'Emergency' }, unwell()),
     titleLeaf(front, unwell()),
     h('nav', { class: 'contents', id: 'contents', ariaLabel: 'Contents' }, [
       h('h2', 'Contents'),
@@ -120,5 +120,5 @@ function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): 
     toHtml(link.children),
   );
   const quoted = (words: string): string => `"${words.replace(/[\\"<>&\n]/g, ' ')}"`;
-  return `@media print{@page{@bottom-left{content:${quoted(`Someone is unwell: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(day)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
+  return `@media print{@page{@bottom-left{content:${quoted(`Emergency: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(day)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
 }

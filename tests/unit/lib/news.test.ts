@@ -4,7 +4,7 @@ import { test, vi } from 'vitest';
 import { aDay } from '../../days.ts';
 import { newsOf } from '../../../src/lib/news.ts';
 import { noticesAt, noticesFrom } from '../../../src/lib/notices.ts';
-import { datedPages, seasonalCautions } from '../../../src/lib/now.ts';
+import { datedPages } from '../../../src/lib/now.ts';
 import { furtherSources, reviewOf } from '../../../src/lib/page-context.ts';
 import { picturesBeside } from '../../../src/lib/pictures.ts';
 import { isPublished, withoutWithdrawn, withdrawalOf } from '../../../src/lib/published.ts';
@@ -99,9 +99,6 @@ test('dated pages stand in the order of the main district’s year, lists before
     ],
   );
 });
-
-test('a part of the year has the line of its own hazard, where the club holds that caution', () =>
-  assert.deepEqual([...seasonalCautions(almanacOf({ cautions: { lifting: { line: 'Lift in two.' }, allergy: { line: 'No.' } } }))], [['main-flow', 'Lift in two.']])); // prettier-ignore
 
 test('past review are pages and figures whose next check lies before the day', () => {
   const page = (title: string, next: string) => entry(title, { title, 'next-check': next, by: 'editor' });

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, test, vi } from 'vitest';
 import { renderFieldTests, renderWords } from '../../../src/lib/render-words.ts';
 import { almanacOf, entry, figure, row, source } from './almanac.ts';
 
-type Ahead = { figures?: object[]; testFigures?: object[]; locals?: string[]; parts?: object[] };
+type Ahead = { figures?: object[]; testFigures?: object[]; locals?: object[]; parts?: object[] };
 const entries = vi.hoisted(() => new Map<string, { data: object; ahead: object }>());
 vi.mock('astro:content', () => ({
   getEntry: async (collection: string, id: string) => entries.get(`${collection}/${id}`),
@@ -30,9 +30,9 @@ const almanac = almanacOf({
 });
 const page = entry('page', {});
 
-test('notes of the page come first, then those of its texts of the land, whose sources are the page’s too', async () => {
+test('notes are numbered in reading order, also those of texts of the land, whose sources are the page’s too', async () => {
   const parts = [{ id: 'one', words: 'One', steps: 0 }];
-  add('articles/page', { figures: [{ id: 'own' }], locals: ['law', 'taken-down', 'draft', 'gone'], parts });
+  add('articles/page', { figures: [{ id: 'own' }], locals: ['law', 'taken-down', 'draft', 'gone'].map((id) => ({ id, after: 1 })), parts });
   const law = add('local/law', { figures: [{ id: 'local' }] }, { sources: ['statute'] });
   add('local/taken-down', {}, { sources: ['x'], withdrawn: '2026-05-14, it is repealed' });
   add('local/draft', {}, { sources: ['x'], draft: true });

@@ -1,0 +1,20 @@
+/* Sets the pointer of the year's rings to a day, and marks its month. */
+import { numbersOf } from '../../../shared/days/year-span.ts';
+import { monthName } from '../../../shared/days/month-names.ts';
+import type { MonthDay } from '../../../shared/days/month-day.ts';
+
+/** Days from one day to another, forward round a year of 365 days. */
+export const daysBetween = (from: MonthDay, to: MonthDay): number =>
+  ((Date.parse(`2001-${to}`) - Date.parse(`2001-${from}`)) / 864e5 + 365) % 365;
+
+export function pointRings(now: MonthDay): void {
+  const { month } = numbersOf(now);
+  const degrees = (daysBetween('01-01' as MonthDay, now) / 365) * 360;
+  for (const hand of document.querySelectorAll('[data-hand]')) {
+    hand.removeAttribute('hidden');
+    hand.setAttribute('transform', `rotate(${degrees.toFixed(1)} 200 200)`);
+  }
+  for (const link of document.querySelectorAll('[data-month]'))
+    link.classList.toggle('now', link.getAttribute('data-month') === `${month}`);
+  for (const place of document.querySelectorAll('[data-ring-month]')) place.textContent = monthName(month).slice(0, 3);
+}
