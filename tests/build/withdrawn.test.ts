@@ -124,7 +124,7 @@ for (const place of [
     const html = built.read(`${place}index.html`);
     assert.match(html, /taken down on 30 November 2026/);
     assert.match(html, /Its third sentence can mislead\./);
-    assert.match(html, /Whom to ask next/);
+    assert.match(html, /Who to call/);
     assert.match(html, /<meta name="robots" content="noindex">/);
     assert.doesNotMatch(html, /data-found-as/);
     const record = JSON.parse(built.read('edition.json')) as { pages: Record<string, unknown> };

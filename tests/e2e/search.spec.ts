@@ -161,7 +161,7 @@ test('nothing found: says so, once, with words to try, whom to ask and the line 
   const main = page.getByRole('main');
   for (const [name, href] of [
     ['word list', '/words/'],
-    ['Whom to ask', '/who-to-ask/'],
+    ['Ask a member', '/who-to-ask/'],
     ['call 911', 'tel:911'],
   ])
     assert.equal(await main.getByRole('link', { name }).getAttribute('href'), href);
