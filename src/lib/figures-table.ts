@@ -18,6 +18,7 @@ const COLUMNS = [
   'most',
   'unit',
   'place',
+  'holds_in',
   'method',
   'phases',
   'from',
@@ -36,11 +37,11 @@ const COLUMNS = [
   'edition',
 ] as const;
 
-/** One line for each row of a figure, with the unit and the source in columns of their own (RFC 4180). */
+/** One line for each row of a figure, also of those that hold elsewhere, with the unit and the source in columns of their own (RFC 4180). */
 export function figuresTable(almanac: Almanac, day: Day): string {
   const lines = figureShelves(almanac, day).flatMap(({ subject, figures }) =>
-    figures.flatMap(({ id, figure, rows }) =>
-      rows.map(({ row, isFollowed }) => {
+    figures.flatMap(({ id, figure, rows, elsewhere }) =>
+      [...rows, ...elsewhere].map(({ row, isFollowed }) => {
         const source = almanac.sources.get(row.source)!;
         const cells: Record<(typeof COLUMNS)[number], Cell> = {
           figure: id,
@@ -53,6 +54,7 @@ export function figuresTable(almanac: Almanac, day: Day): string {
           most: row.most,
           unit: figure.unit,
           place: row.place,
+          holds_in: [row.for ?? 'anywhere'].flat().join(' '),
           method: row.method,
           phases: row.phases?.join(' '),
           from: row.from,

@@ -14,11 +14,11 @@ test('a line for each row, with unit, source and review in columns of their own'
   const lines = figuresTable(almanac, aDay('2026-05-01')).split('\r\n');
   assert.equal(
     lines[0],
-    'figure,title,subject,row,followed,value,least,most,unit,place,method,phases,from,until,certainty,note,source,source_who,source_title,source_year,source_where,source_kind,source_seen,checked,next_check,edition',
+    'figure,title,subject,row,followed,value,least,most,unit,place,holds_in,method,phases,from,until,certainty,note,source,source_who,source_title,source_year,source_where,source_kind,source_seen,checked,next_check,edition',
   );
   assert.deepEqual(lines.slice(1), [
-    'level,Level,mites,state,yes,,1,3,days,Ohio,,,2020-01-01,,likely,"Called ""safe"", and not",extension,A university,Leaflet,2012,,paper,itself,2026-01-10,2027-01-10,2026-05-01',
-    'level,Level,mites,older,no,2,,,days,Ohio,,,2020-01-01,2024-12-31,likely,,extension,A university,Leaflet,2012,,paper,itself,2026-01-10,2027-01-10,2026-05-01',
+    'level,Level,mites,state,yes,,1,3,days,Ohio,anywhere,,,2020-01-01,,likely,"Called ""safe"", and not",extension,A university,Leaflet,2012,,paper,itself,2026-01-10,2027-01-10,2026-05-01',
+    'level,Level,mites,older,no,2,,,days,Ohio,anywhere,,,2020-01-01,2024-12-31,likely,,extension,A university,Leaflet,2012,,paper,itself,2026-01-10,2027-01-10,2026-05-01',
     '',
   ]);
 });
