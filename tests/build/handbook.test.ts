@@ -59,7 +59,7 @@ const pageAt = (place: string): Element => mainOf(demo.read(`${place}index.html`
 const titleOf = (chapter: Element | undefined): string => text(chapter && elements(chapter, ({ tagName }) => tagName === 'h3')[0]);
 
 for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
-  test(`${club}: the EPUB checker reports no error and no warning`, async () => {
+  test(`${club}: the EPUB checker reports no error and no warning`, { tags: club === 'demo' ? [] : ['slow'] }, async () => {
     const { valid, messages } = await EpubCheck.validate(epubBytes(club === 'demo' ? demo : await builtFixture(club)));
     nothing(messages.map(({ severity, id, message, location }) => `${severity} ${id}: ${message} (${location?.path})`));
     assert.ok(valid);

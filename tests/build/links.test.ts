@@ -14,7 +14,7 @@ const clubs: [string, () => Promise<Site>][] = [
 ];
 
 for (const [name, publish] of clubs) {
-  test(`${name}: every link, form and file leads to an existing target`, async () => {
+  test(`${name}: every link, form and file leads to an existing target`, { tags: name.endsWith('/club/') ? ['slow'] : [] }, async () => {
     const site = await publish();
     try {
       const { named, faults } = await linksOf(site);

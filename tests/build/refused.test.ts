@@ -61,7 +61,7 @@ test('a page whose tag is not closed', async () => {
   await refused(club, /^checklists\/autumn-feed\.mdx:14:17 tag: /m);
 });
 
-test('two files whose names differ by case alone', async () => {
+test('two files whose names differ by case alone', { tags: ['slow'] }, async () => {
   const club = copy('southern');
   writeFileSync(join(club, 'words', 'Autumn.yaml'), readFileSync(join(club, 'words', 'autumn.yaml')));
   // A file system that treats the two as one cannot have the fault.
@@ -120,7 +120,7 @@ test('a missing collection', async () => {
   );
 });
 
-test("a missing caution that the almanac's own pages need", async () => {
+test("a missing caution that the almanac's own pages need", { tags: ['slow'] }, async () => {
   const club = copy('southern');
   rmSync(join(club, 'cautions', 'alcohol-fire.yaml'));
   await refused(

@@ -102,7 +102,7 @@ test('the output contains no name that some host refuses', async () => {
   assert.equal(new Set(names.map((name) => name.toLowerCase())).size, names.length);
 });
 
-test('an empty output folder is accepted, and a link to it stays a link to the site', async (t) => {
+test('an empty output folder is accepted, and a link to it stays a link to the site', { tags: ['slow'] }, async (t) => {
   const out = join(folder, 'taken');
   mkdirSync(out);
   const link = join(folder, 'link');

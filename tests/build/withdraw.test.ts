@@ -77,7 +77,7 @@ test('a page is withdrawn and a notice published beside faulty files, which stay
   assert.equal(readFileSync(page, 'utf8').replace(line, ''), words, 'every other byte of its file is as it was');
 });
 
-test('a second withdrawal changes nothing, and the next builds keep the page withdrawn', async () => {
+test('a second withdrawal changes nothing, and the next builds keep the page withdrawn', { tags: ['slow'] }, async () => {
   const again = await withdraw('articles/manuka-and-kanuka', WHY);
   assert.deepEqual([again.code, /has a line already: withdrawn: /.test(again.output)], [1, true], again.output);
   assert.equal((await build(club, out)).code, 1, 'an ordinary build still waits for the faults');

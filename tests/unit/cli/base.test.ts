@@ -180,7 +180,7 @@ test('checked: a table with semicolons keeps them', () =>
     assert.match(base().out, /\nCompared by you:\n {2}articles\/old-comb\n/);
   }));
 
-test('a wrong word is answered with a sentence and a code, and nothing is written', () =>
+test('a wrong word is answered with a sentence and a code, and nothing is written', { tags: ['slow'] }, () =>
   inClub({ 'club.yaml': 'leaves-out: [words/skep]\n' }, ({ base, directory }) => {
     const held = fingerprint({ directory });
     for (const [typed, code, sentence] of [
@@ -198,7 +198,8 @@ test('a wrong word is answered with a sentence and a code, and nothing is writte
       assert.deepEqual(base(...typed), { code, out: '', err: `${sentence}\n` });
     assert.equal(fingerprint({ directory }), held);
     assert.ok(!existsSync(join(directory, '.base')) && !existsSync(join(directory, 'claims.csv')));
-  }));
+  }),
+);
 
 test('a folder without a club, and a club without a land, have no books', () => {
   const bare = mkdtempSync(join(tmpdir(), 'bare-'));

@@ -7,7 +7,7 @@ import { change, contentsOf, openWorkshop } from './workshop.ts';
 
 const { folder, copy, build } = openWorkshop();
 
-test('neither its number nor its address is anywhere in the edition; an office’s number stays', async () => {
+test('neither its number nor its address is anywhere in the edition; an office’s number stays', { tags: ['slow'] }, async () => {
   const club = copy('southern');
   change(join(club, 'club.yaml'), 'agreed: 2026-02-01\n    until: 2027-01-31', 'agreed: 2025-02-01\n    until: 2026-03-02');
   const checked = await runDesk('check', ['--content', club]);
