@@ -111,7 +111,7 @@ test('no club.yaml', async () => {
   await refused(club, /^club\.yaml:1:1 missing-file: the content folder: found no club\.yaml; write a file club\.yaml/m);
 });
 
-test('a missing collection', async () => {
+test('a missing collection', { tags: ['slow'] }, async () => {
   const club = copy('southern');
   rmSync(join(club, 'bulletins'), { recursive: true });
   await refused(

@@ -147,7 +147,7 @@ test('two tabs agree', async () => {
   await context.close();
 });
 
-test('two almanacs on one host do not mix', async () => {
+test('two almanacs on one host do not mix', { tag: '@slow' }, async () => {
   const below = await demoSite({ base: '/club/' });
   const page = await reader(list);
   const [one] = await names(page);
