@@ -1,5 +1,4 @@
 /* local/: what only a place can say (a rule, an agency, a number to ring), where a page of a wider book asks for it by the tag Local. */
-import type { z } from 'astro/zod';
 import { review, section, shelf, sources, words } from './fields.ts';
 import { holding } from './where.ts';
 
@@ -10,5 +9,3 @@ export const local = section({
   ...review,
   ...shelf,
 });
-
-export type Local = z.infer<typeof local>;
