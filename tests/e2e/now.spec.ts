@@ -157,6 +157,17 @@ test.describe('the demo club', () => {
     await context.close();
   });
 
+  test('a list that starts on the day of its reader is there once it is begun, without a window', async () => {
+    const { page, context } = await on('2026-04-15T16:00Z', site, 'lists/package-first-six-weeks/');
+    await page.locator('input[data-tick]').first().check();
+    await page.goto(site.address);
+    const { begun, due } = await said(page);
+    assert.equal(begun.length, 1);
+    assert.match(begun[0]!, /^A package: the first six weeks, \d+ of \d+ steps left$/);
+    assert.ok(!due.some((row) => row.startsWith('A package: the first six weeks')));
+    await context.close();
+  });
+
   // The yard day of 16 May is the next meeting until that day is over in Ohio, in any reader's time zone.
   const turns: [string, string[]][] = [
     ['2026-05-16T16:00Z', ['Yard']],

@@ -19,7 +19,7 @@ let rows: HTMLElement[];
 type Section = keyof typeof SHOWN;
 
 const windowOf = (row: HTMLElement, key: 'dated' | 'phase' | 'bloom') => windowHere(row.dataset[key]!);
-const isOpen = (row: HTMLElement): boolean => isWithinSpan(now, ...windowOf(row, 'dated'));
+const isOpen = (row: HTMLElement): boolean => row.dataset.dated !== undefined && isWithinSpan(now, ...windowOf(row, 'dated'));
 const daysUntil = (row: HTMLElement): number => daysBetween(now, windowOf(row, 'dated')[0]);
 /** Short windows come first: this week's tasks are above those that last all summer. */
 const width = (row: HTMLElement): number => daysBetween(...windowOf(row, 'dated'));
@@ -48,7 +48,7 @@ const isBegun = (row: HTMLElement): boolean => {
 const CHOOSE: Record<Section, () => HTMLElement[]> = {
   begun: () => rows.filter((row) => row.dataset.kind === 'list' && isBegun(row)),
   due() {
-    const lists = rows.filter((row) => row.dataset.kind === 'list' && !isBegun(row));
+    const lists = rows.filter((row) => row.dataset.kind === 'list' && row.dataset.dated !== undefined && !isBegun(row));
     const coming = lists.filter((row) => !isOpen(row) && daysUntil(row) <= SOON_DAYS).sort((a, b) => daysUntil(a) - daysUntil(b));
     return [...lists.filter(isOpen).sort(byWidth), ...coming];
   },
@@ -80,22 +80,22 @@ function filled(row: HTMLElement): HTMLElement {
   const copy = row.cloneNode(true) as HTMLElement;
   const line = copy.querySelector('small');
   if (!line) return copy;
-  const [from, to] = windowOf(row, 'dated');
   const [ticks, steps] = [ticksOf(row.dataset.id!), stepsOf(row)];
   const left = Math.max(0, steps - ticks);
-  const when = isOpen(row) ? `until ${formatMonthDay(to)}` : `from ${formatMonthDay(from)}`;
-  line.textContent = `${ticks === 0 ? `${steps} steps` : left === 0 ? 'All done' : `${left} of ${steps} steps left`} · ${when}`;
+  const when =
+    row.dataset.dated === undefined
+      ? ''
+      : ` · ${isOpen(row) ? `until ${formatMonthDay(windowOf(row, 'dated')[1])}` : `from ${formatMonthDay(windowOf(row, 'dated')[0])}`}`;
+  line.textContent = `${ticks === 0 ? `${steps} steps` : left === 0 ? 'All done' : `${left} of ${steps} steps left`}${when}`;
   copy.querySelector('.dial text')!.textContent = `${left}`;
   copy.querySelector('.done')!.setAttribute('stroke-dasharray', `${(100 * Math.min(ticks, steps)) / steps} 100`);
   return copy;
 }
 
-const inside = (name: string): HTMLElement[] => {
-  const template = document.querySelector<HTMLTemplateElement>(`template[data-${name}]`);
-  return template
-    ? [...template.content.querySelectorAll<HTMLElement>('*')].filter(({ dataset }) => dataset.dated ?? dataset.phase ?? dataset.bloom)
-    : [];
-};
+/** The rows that the page keeps in a template. */
+const inside = (name: string): HTMLElement[] => [
+  ...(document.querySelector<HTMLTemplateElement>(`template[data-${name}]`)?.content.querySelectorAll<HTMLElement>('li, i') ?? []),
+];
 
 function showBloom(): void {
   const place = document.querySelector('[data-blooming]');
