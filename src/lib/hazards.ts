@@ -5,16 +5,19 @@
 import { HAZARDS_OF, type Hazard } from '../schemas/hazards.ts';
 import type { Caution } from '../schemas/cautions.ts';
 
-export type Placed = { hazard: string; caution: Caution };
+/** `isMain`: the work that the page names first brings it. */
+export type Placed = { hazard: string; caution: Caution; isMain: boolean };
 
 /** Cautions in order of gravity, for the work that the page describes. */
 export function cautionsFor(work: readonly string[] | undefined, cautions: ReadonlyMap<string, Caution>): Placed[] {
-  const called = new Set((work ?? []).flatMap((each) => HAZARDS_OF[each as keyof typeof HAZARDS_OF] ?? []));
+  const hazardsOf = (each: string | undefined): readonly string[] => HAZARDS_OF[each as keyof typeof HAZARDS_OF] ?? [];
+  const called = new Set((work ?? []).flatMap(hazardsOf));
+  const main = hazardsOf(work?.[0]);
   return [...called]
     .map((hazard) => {
       const caution = cautions.get(hazard);
       if (!caution) throw new Error(`cautionsFor: needs cautions/${hazard}.yaml, which checks refuse to be without`);
-      return { hazard, caution };
+      return { hazard, caution, isMain: main.includes(hazard) };
     })
     .sort((a, b) => a.caution.gravity - b.caution.gravity || (a.hazard < b.hazard ? -1 : 1));
 }
@@ -26,11 +29,15 @@ export type Reach = 'doing' | 'telling' | 'counting';
 const OF_EVERY_HIVE: readonly string[] = [...HAZARDS_OF['open-hive'], ...HAZARDS_OF.smoke] satisfies readonly Hazard[];
 
 /**
- * The caution that stands in full, and the others. A page with a hazard of its own, such as the vapor of an acid, shows that one. A page
- * that leads the hands into a hive shows the gravest. On all others the emergency line serves, and every hazard has its line.
+ * The caution that stands in full, and the others. A page that leads the hands shows the gravest of the work that it names first. A page
+ * that tells about a hazard of its own, such as the vapor of an acid, shows that one. On all others the emergency line serves. Every other
+ * hazard has its line.
  */
 export function placed(cautions: readonly Placed[], reach: Reach): { full: Placed | undefined; lines: Placed[] } {
-  const own = cautions.find(({ hazard }) => !OF_EVERY_HIVE.includes(hazard));
-  const full = reach === 'counting' ? undefined : (own ?? (reach === 'doing' ? cautions[0] : undefined));
+  const full = {
+    doing: () => cautions.find(({ isMain }) => isMain),
+    telling: () => cautions.find(({ hazard }) => !OF_EVERY_HIVE.includes(hazard)),
+    counting: () => undefined,
+  }[reach]();
   return { full, lines: cautions.filter((each) => each !== full) };
 }

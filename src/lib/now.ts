@@ -4,7 +4,7 @@
  */
 import type { Almanac } from './content.ts';
 import { windowsOf, type Windows } from './season.ts';
-import type { STATUS_WORDS } from './status.ts';
+import type { Status } from './status.ts';
 
 export type Dated = {
   id: string;
@@ -14,7 +14,7 @@ export type Dated = {
   windows: Windows;
   kind: 'list' | 'pest' | 'know-how';
   /** How grave a pest or disease is. */
-  status?: keyof typeof STATUS_WORDS;
+  status?: Status;
 };
 
 export function datedPages(almanac: Almanac, base: string): Dated[] {

@@ -16,7 +16,11 @@ export const checklists = section({
   ),
   'starts-from': oneOf(ownEvents).optional().describe("The reader's own day that the list counts from, where it has one."),
   yard: yesNo().describe('Done in the yard: carries the emergency number and the hive cautions.'),
-  work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
+  work: list(oneOf(WORK))
+    .optional()
+    .describe(
+      'What the hands do, the main work first. The cautions follow from it, and a list shows the gravest of its main work in full.',
+    ),
   sources: sources(),
   ask: duty().describe('Whom to ask next.'),
   figures: list(idOf('figures')).optional().describe('Figures that the head of the page shows.'),

@@ -75,7 +75,7 @@ export const section = <T extends z.ZodRawShape>(shape: T) => z.strictObject(sha
 
 export const CERTAINTIES = ['settled', 'likely', 'contested', 'habit', 'memory'] as const;
 
-/** The work of a page's reader. schemas/hazards maps it to hazards. */
+/** The work of a page's reader, the main one first. schemas/hazards maps it to hazards. */
 export const WORK = [
   'open-hive',
   'smoke',

@@ -41,7 +41,8 @@ const said = (page: Page): Promise<Said> =>
       row.checkVisibility(),
     );
     return {
-      title: document.querySelector('h1')!.textContent!,
+      // Without the joiner that keeps a hyphen whole.
+      title: document.querySelector('h1')!.textContent!.replaceAll('\u2060', ''),
       today: document.querySelector('[data-today]')!.textContent!,
       begun: rows('begun'),
       due: rows('due'),
