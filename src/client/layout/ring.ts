@@ -11,7 +11,7 @@ export function pointRings(now: MonthDay): void {
   const { month } = numbersOf(now);
   const degrees = (daysBetween('01-01' as MonthDay, now) / 365) * 360;
   for (const hand of document.querySelectorAll('[data-hand]')) {
-    hand.removeAttribute('hidden');
+    hand.removeAttribute('visibility');
     hand.setAttribute('transform', `rotate(${degrees.toFixed(1)} 200 200)`);
   }
   for (const link of document.querySelectorAll('[data-month]'))

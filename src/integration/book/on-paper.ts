@@ -58,7 +58,8 @@ function isGone(node: Element): boolean {
   // A checkbox stays and becomes an empty box.
   if (UNPRINTED.includes(tagName)) return properties.type !== 'checkbox';
   if (tagName === 'form') return isOf(node, 'asks');
-  if (tagName === 'g') return isOf(node, 'other');
+  // The pointer of the ring is set when a page is read.
+  if (tagName === 'g') return isOf(node, 'other') || properties.dataHand !== undefined;
   if (isOf(node, 'mini-ring')) return true;
   // The year page has the complete ring.
   if (isOf(node, 'ring-place')) return all(node, (each) => isOf(each, 'linked') || isOf(each, 'curve')).length === 0;
