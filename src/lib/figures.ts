@@ -30,7 +30,7 @@ const SURENESS: Record<FigureRow['certainty'], string> = {
 export function sourceWords(source: Source): string {
   if (source.kind === 'habit') return source.who;
   return (
-    [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.where].filter(Boolean).join(', ') +
+    [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.publisher, source.where, source.page].filter(Boolean).join(', ') +
     (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '')
   );
 }

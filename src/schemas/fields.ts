@@ -53,6 +53,13 @@ export const clock = () =>
     '18:30',
   );
 
+/** The address of a public document, `https://example.org/bees.pdf`. Only https: a link must not send a reader to an open line. */
+export const webAddress = () =>
+  shows(
+    z.url({ protocol: /^https$/, error: 'a whole address that begins with https://, such as https://example.org/bees.pdf' }),
+    'https://example.org/bees.pdf',
+  );
+
 /** Slug: lower-case words joined by single hyphens, for addresses and references. */
 export const id = (hint = 'lower-case words joined by hyphens, such as mite-count-day', example = shownIn(hint)) =>
   shows(z.string({ error: hint }).regex(ID, { error: hint }), example);

@@ -1,12 +1,13 @@
 /* reading/: recommended reading, and the library that lends it. */
 import { z } from 'astro/zod';
-import { list, number, oneOf, review, section, shelf, words, yesNo } from './fields.ts';
+import { day, list, number, oneOf, review, section, shelf, webAddress, words, yesNo } from './fields.ts';
 import { holding } from './where.ts';
 
 export const reading = section({
   title: words('the title', 'One box, one year'),
   author: words('who wrote it', 'A member of the club'),
   year: number('a year such as 2019', 2019).int({ error: 'a year such as 2019' }),
+  publisher: words('who published it, where that is not the author', 'US Department of Agriculture').optional(),
   edition: words('which edition', 'second').optional(),
   kind: oneOf(['reference', 'starter', 'next step', 'periodical', 'free leaflet']),
   level: oneOf(['first year', 'some seasons', 'any']),
@@ -18,6 +19,11 @@ export const reading = section({
     .int({ error: 'a year such as 2012' })
     .optional()
     .describe('The year its advice on mites was written, if it gives any.'),
+  url: webAddress().optional().describe('Where it can be read.'),
+  opened: day().optional().describe('The day the address was last opened.'),
+  free: yesNo().optional().describe('Whether everybody can read it without paying.'),
+  format: oneOf(['PDF', 'web page', 'paper']).optional().describe('A PDF can be kept on a phone for the yard; a web page needs a signal.'),
+  'written-for': words('the climate or land it was written for', 'The north-eastern United States').optional(),
   isbn: z
     .string({ error: 'an ISBN in quotes' })
     .regex(/^97[89][0-9-]{10,14}$/, { error: 'an ISBN of 13 digits in quotes' })

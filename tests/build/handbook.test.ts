@@ -239,7 +239,7 @@ test('the book keeps cautions, next-check days, the emergency number and the not
     'Emergency: Call 911',
     'A demonstration: this club does not exist.',
     'this book does not',
-    'These titles are made up for the demonstration',
+    'The titles marked “invented” are made up for the demonstration',
     `edition of ${formatDay(newest)}`,
   ])
     assert.ok(text(book).includes(words), words);
