@@ -19,7 +19,7 @@ export function rowsOn(figure: Figure, day: string): FigureRow[] {
 }
 
 const SURENESS: Record<FigureRow['certainty'], string> = {
-  settled: 'settled',
+  settled: 'well established',
   likely: 'likely',
   contested: 'sources disagree',
   habit: 'common practice, no source',

@@ -9,7 +9,7 @@ export function toolOf(slug: Calculator['slug']): Calculator {
   return calculators.find((each) => each.slug === slug)!;
 }
 
-/** Whom to ask after a calculation: the first of these duties that the club has. */
+/** Who to ask after a calculation: the first of these duties that the club has. */
 export function toolContact(almanac: Almanac, duties: readonly string[]): Asked | undefined {
   const duty = duties.find((each) => almanac.club.contacts.some((contact) => contact.duty === each));
   return duty === undefined ? undefined : askOf(almanac, duty);

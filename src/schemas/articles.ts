@@ -30,7 +30,7 @@ export const articles = section({
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   sources: sources(),
   certainty: oneOf(CERTAINTIES).describe('How sure its sources are.'),
-  ask: duty().describe('Whom to ask next.'),
+  ask: duty().describe('Who to ask next.'),
   ...holding,
   ...review,
   ...shelf,

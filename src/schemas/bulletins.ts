@@ -38,7 +38,7 @@ export const bulletins = section({
   'looks-like': list(idOf('bulletins')).optional().describe('Other bulletins whose signs are easily taken for these.'),
   sources: sources(),
   certainty: oneOf(CERTAINTIES).describe('How sure its sources are.'),
-  ask: duty().describe('Whom to ask next.'),
+  ask: duty().describe('Who to ask next.'),
   ...holding,
   ...review,
   ...shelf,

@@ -11,9 +11,7 @@ export const checklists = section({
   why: words('why then, in a few words', 'Bees in a box live on their can only.').describe(
     'For the ledger on the first page, under 16 words.',
   ),
-  mode: oneOf(['read-do', 'do-confirm']).describe(
-    '`read-do`: read each step, then do it. `do-confirm`: work from memory, then tick what was done.',
-  ),
+  mode: oneOf(['read-do', 'do-confirm']).describe('`read-do`: read each step, then do it. `do-confirm`: do the jobs, then check them off.'),
   'starts-from': oneOf(ownEvents).optional().describe("The reader's own day that the list counts from, where it has one."),
   yard: yesNo().describe('Done in the yard: carries the emergency number and the hive cautions.'),
   work: list(oneOf(WORK))
@@ -22,7 +20,7 @@ export const checklists = section({
       'What the hands do, the main work first. The cautions follow from it, and a list shows the gravest of its main work in full.',
     ),
   sources: sources(),
-  ask: duty().describe('Whom to ask next.'),
+  ask: duty().describe('Who to ask next.'),
   figures: list(idOf('figures')).optional().describe('Figures that the head of the page shows.'),
   exception: words('why the list departs from the rules of length', 'The law asks for these steps in one go.')
     .optional()

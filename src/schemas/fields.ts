@@ -141,5 +141,5 @@ export const shelf = {
 /** Sources of the facts of a page: names of files in sources/. */
 export const sources = () => list(idOf('sources')).describe('Where its facts come from.');
 
-/** Whom to ask next: the name of a duty in club.yaml. */
+/** Who to ask next: the name of a duty in club.yaml. */
 export const duty = () => id('a duty listed under contacts in club.yaml, such as inspector');

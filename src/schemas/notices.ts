@@ -19,7 +19,7 @@ export const notices = section({
   concerns: list(words('an address such as /pests/american-foulbrood/, or "every page"'))
     .min(1, { error: 'at least one address, or "every page"' })
     .describe('Where it stands, at the head of the page.'),
-  ask: duty().describe('Whom to ask.'),
+  ask: duty().describe('Who to ask.'),
   by: words('the duty that puts it out, such as "disease officer"').describe("Never a person's name."),
   source: idOf('sources').optional().describe('Where it is published, if it is.'),
   ...shelf,

@@ -17,13 +17,13 @@ export type WorkerMessage = {
 const OLD_DAYS = 60;
 
 export const saving = (done: number, all: number): WorkerMessage => ({
-  says: `Saving this almanac for use without signal: ${done} of ${all} files.`,
+  says: `Saving for offline use: ${done} of ${all} files.`,
 });
 export const saved = (picturesLeft = 0): WorkerMessage => ({
-  says: `Saved on this device for use without signal: all ${copy.pages} pages, search and calendars, ${copy.size}, edition of ${copy.dayInWords}.${picturesLeft > 0 ? ` ${picturesLeft} of ${copy.pictures.length} pictures are not saved; their words are.` : ''}`,
+  says: `Available offline: all ${copy.pages} pages, search and calendars, ${copy.size}, edition of ${copy.dayInWords}.${picturesLeft > 0 ? ` ${picturesLeft} of ${copy.pictures.length} pictures are not saved; their words are.` : ''}`,
 });
 export const notSaved = (): WorkerMessage => ({
-  says: 'The copy for use without signal is not complete: a file did not come as the edition lists it, or this device has no room. The next visit goes on from here.',
+  says: 'The offline copy is not complete. A file did not arrive as it should, or this device has no room. The next visit goes on from here.',
 });
 export const newEdition = (): WorkerMessage => ({
   says: `A new edition, of ${copy.dayInWords}, is saved on this device.`,

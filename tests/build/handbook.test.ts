@@ -194,7 +194,7 @@ test('every source of a page is the source with that number at the end of the bo
         `#${String(note.properties.id)}`,
         text(note)
           .replace(/^\d+ /, '')
-          .replace(/ All rows$/, ''),
+          .replace(/ See all sources for this figure$/, ''),
       ]),
     );
     // Content of forms, and content that waits for script, is not in the book, and neither is its mark.
@@ -274,7 +274,7 @@ test('a calculator is its worked example and its tables, without a form', () => 
     const chapter = chapterAt.get(place)!;
     assert.match(text(chapter), /A worked example/, place);
     assert.ok(elements(chapter, ({ tagName }) => ['table', 'dl'].includes(tagName)).length > 0, place);
-    assert.doesNotMatch(text(chapter), /Work it out|Without script|Put this example/, place);
+    assert.doesNotMatch(text(chapter), /Calculate|needs JavaScript|Put this example/, place);
   }
 });
 

@@ -128,7 +128,7 @@ export function testAttacks(times: number): void {
       await page.goto(
         `${site.address}lists/package-first-six-weeks/#run=2026-04-18;candy,drawn;;${encodeURIComponent(name.toWellFormed())}`,
       );
-      await page.getByRole('button', { name: 'Take it over' }).click();
+      await page.getByRole('button', { name: 'Use it here' }).click();
       await page.reload();
       nothing([...(await page.evaluate(harmDone)), ...told]);
     }
@@ -141,7 +141,7 @@ export function testAttacks(times: number): void {
     for (const text of [...samples(savedFile(asItShouldBe), 2 * times), ...samples(savedFile(orOdd), 3 * times)]) {
       await page.locator('#opened-file').setInputFiles({ name: 'runs.json', mimeType: 'application/json', buffer: Buffer.from(text) });
       await page.locator('[data-status]').filter({ hasText: /\S/ }).waitFor();
-      const take = page.getByRole('button', { name: 'Take it over' });
+      const take = page.getByRole('button', { name: 'Use it here' });
       if (await take.isVisible()) {
         await take.click();
         taken += 1;

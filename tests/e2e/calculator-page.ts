@@ -57,7 +57,7 @@ export async function openCalculator(
     },
     press: async (words) => {
       await page.getByRole('button', { name: words, exact: true }).click();
-      if (words === 'Work it out') await settled();
+      if (words === 'Calculate') await settled();
     },
     turn: (units) => page.locator(`form button[data-form="units"][value="${units}"]`).click(),
     open: async (next) => {

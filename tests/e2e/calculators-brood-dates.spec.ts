@@ -92,7 +92,7 @@ for (const { text, says, day } of days) {
     await sheet.choose('caste', 'drone');
     await sheet.choose('seen', 'sealed');
     await sheet.fill('date', text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says ? [says] : []);
     assert.equal(await sheet.page.locator('form [name="date"]').inputValue(), text);
     if (says) assert.deepEqual(await sheet.values(), {});

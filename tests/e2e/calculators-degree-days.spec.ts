@@ -74,7 +74,7 @@ for (const { text, hash, says } of lists) {
     await sheet.open('');
     await sheet.fill('days', text);
     await sheet.choose('method', 'floored');
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says ? [says] : []);
     assert.equal(await sheet.page.locator('form [name="days"]').inputValue(), text);
     if (says) return assert.deepEqual(await sheet.values(), {});
@@ -109,7 +109,7 @@ for (const { fill, method, says } of typed) {
     await sheet.page.locator('form details summary').click();
     for (const [name, text] of Object.entries(fill)) await sheet.fill(name, text);
     if (method) await sheet.choose('method', method);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says);
     assert.deepEqual(await sheet.values(), {});
   });
@@ -126,7 +126,7 @@ test('degree-days: the form names days in a spelling that addresses do not allow
   assert.deepEqual(await sheet.faults(), ['Line 1, “40-54”: it needs the lowest, then the highest of one day, such as 40/54.']);
   assert.equal(await sheet.hash(), 'days=40-54;43/63&base=50&scale=F&method=simple');
   await sheet.open('days=40,5/54&base=50&scale=F&method=simple');
-  assert.deepEqual(await sheet.faults(), ['In an address these days are written 40.5/54. Press “Work it out” to take them so.']);
+  assert.deepEqual(await sheet.faults(), ['In an address these days are written 40.5/54. Press “Calculate” to use them.']);
 });
 
 test('degree-days: each plant has its row without any days, with its own method and place', async () => {

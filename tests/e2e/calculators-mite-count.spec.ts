@@ -245,13 +245,13 @@ test('mite count: wrong numbers give their sentence twice, and no result', async
   for (const { mites, bees, says } of wrong) {
     await sheet.fill('mites', mites);
     await sheet.fill('bees', bees);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), [says], `${mites} in ${bees}`);
     assert.deepEqual(await sheet.page.locator('[data-part="summary"] a').allInnerTexts(), [says]);
     assert.equal(await sheet.page.evaluate(() => document.activeElement?.getAttribute('data-part')), 'summary');
     assert.deepEqual(await sheet.values(), {});
     assert.ok(await sheet.page.locator('[data-part="result"]').isHidden());
-    assert.equal(await sheet.said(), 'No result yet: one box to mend.');
+    assert.equal(await sheet.said(), 'No result yet. There is 1 problem.');
     assert.equal(await sheet.page.locator('form [aria-invalid="true"]').count(), 1);
   }
   await sheet.page.locator('[data-part="summary"] a').click();
@@ -268,7 +268,7 @@ test('mite count: unusual spellings of numbers are parsed', async () => {
   ] as const) {
     await sheet.fill('mites', mites);
     await sheet.fill('bees', bees);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), [], `${mites} in ${bees}`);
     assert.equal((await sheet.values())['1 per-100'], bees.startsWith('3\u202f') ? '0.3' : '3');
   }
@@ -286,7 +286,7 @@ test('mite count: after the first result, no old answer remains under new number
   await sheet.open('');
   await sheet.fill('mites', '9');
   assert.equal(await sheet.said(), '');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   await sheet.fill('mites', '3');
   assert.equal((await sheet.values())['1 per-100'], '1');
   await sheet.fill('mites', '');
@@ -303,19 +303,19 @@ test('mite count: rows are added and removed, and a list is pasted', async () =>
   await sheet.press('Add a colony');
   await sheet.page.locator('form [name="label"]').nth(1).and(sheet.page.locator(':focus')).waitFor();
   await sheet.fill('mites', '4', 1);
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.equal((await sheet.values())['2 per-100'], '1.333333333');
   await sheet.press('Take out colony 1');
   assert.equal(await sheet.hash(), 'samples=:4/300&method=wash&recovery=100');
   await sheet.open('');
   await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('samples-list', 'Hive\tMites\tBees\nA\t9\t300\nB\t4\t310\n\nC\t0');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.equal(await sheet.hash(), 'samples=A:9/300;B:4/310;C:0/300&method=wash&recovery=100');
   await sheet.open('');
   await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('samples-list', 'A, 9, 300');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.match((await sheet.faults()).join(), /Line 1, “A, 9, 300”: part the columns with a tab or a semicolon, not a comma\./);
   await sheet.open(`samples=${Array.from({ length: 30 }, (_, at) => `${at}:1/300`).join(';')}`);
   assert.deepEqual(await sheet.faults(), ['24 rows are the most; these are 30.']);
@@ -324,8 +324,8 @@ test('mite count: rows are added and removed, and a list is pasted', async () =>
 test('mite count: an address with errors fills the fields as they are, and reports the errors', async () => {
   const cases: [values: string, fault: string, box: string, holds: string][] = [
     ['samples=A:1,5/300', '“1,5” is not a whole number. Write how many mites were counted.', 'mites', '1,5'],
-    ['samples=A:9/300%20', 'In an address this is written 300. Press “Work it out” to take it so.', 'bees', '300 '],
-    ['samples=A:9/300&recovery=92,9', 'In an address this is written 92.9. Press “Work it out” to take it so.', 'recovery', '92,9'],
+    ['samples=A:9/300%20', 'In an address this is written 300. Press “Calculate” to use it.', 'bees', '300 '],
+    ['samples=A:9/300&recovery=92,9', 'In an address this is written 92.9. Press “Calculate” to use it.', 'recovery', '92,9'],
     ['samples=A:9/300&recovery=101', 'The share of mites found lies over 0 and up to 100.', 'recovery', '101'],
     ['samples=A:9/300&method=shake', '“shake” is not one of the choices.', 'recovery', '100'],
     ['samples=A:9/300;B:x/300', 'Colony 2: “x” is not a number. Write how many mites were counted.', 'recovery', '100'],
@@ -339,7 +339,7 @@ test('mite count: an address with errors fills the fields as they are, and repor
     assert.deepEqual(await sheet.values(), {});
   }
   await sheet.open('samples=A:9/300&recovery=92,9');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   agrees(await sheet.values(), 'A per-100-corrected', 3.23, 2);
 });
 
@@ -356,7 +356,7 @@ test('mite count: an address that a form wrote gives the same result again, and 
   await sheet.choose('method', 'roll');
   await sheet.choose('phase', 'dearth');
   await sheet.fill('recovery', '92,9 %');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   const [hash, found] = [await sheet.hash(), await sheet.values()];
   assert.match(hash, /&method=roll&phase=dearth&recovery=92\.9$/);
   assert.equal(found['Oak: by/the;gate 50% per-100'], '3');
@@ -371,7 +371,7 @@ test('mite count: an address that a form wrote gives the same result again, and 
 test('mite count: Back finds numbers and result together', async () => {
   await sheet.open('');
   await sheet.fill('mites', '6');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   await sheet.page.goto(`${site.address}about/`);
   await sheet.page.goBack();
   await sheet.page.waitForFunction(() => document.querySelector('output[name="per-100"]') !== null);
@@ -387,7 +387,7 @@ test('mite count: presses before the script arrives are repeated', async () => {
   });
   await own.open('');
   await own.fill('mites', '9');
-  await own.press('Work it out');
+  await own.press('Calculate');
   assert.equal((await own.values()).verdict, 'act');
   await own.open('');
   await own.press('Add a colony');

@@ -77,7 +77,7 @@ test('package order: typed as people type, rows added and pasted, and the addres
   await sheet.fill('cage-lb', '24 oz');
   await sheet.fill('can-lb', '3 lb');
   await sheet.fill('syrup-l-each', '½ us gal');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.deepEqual(await sheet.faults(), []);
   const [hash, found] = [await sheet.hash(), await sheet.values()];
   assert.equal(
@@ -91,7 +91,7 @@ test('package order: typed as people type, rows added and pasted, and the addres
   await sheet.open('');
   await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('lines-list', 'Packages\tPounds\n10\t3\n4\t2');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.match(await sheet.hash(), /^lines=10x3;4x2&/);
 });
 
@@ -119,7 +119,7 @@ test('package order: wrong lines and numbers are named, and there is no result',
   ];
   for (const [values, says] of cases) {
     await sheet.open(values);
-    if (values === '') await sheet.press('Work it out');
+    if (values === '') await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), [says], values);
     assert.deepEqual(await sheet.values(), {});
   }

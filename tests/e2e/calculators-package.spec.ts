@@ -108,7 +108,7 @@ for (const { text, day, says } of typed) {
   test(`package calendar: the day as “${text}”`, async () => {
     await sheet.open('');
     await sheet.fill('installed', text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says === undefined ? [] : [says]);
     const shown = await sheet.page.locator('[data-read-as="installed"]').innerText();
     if (day === undefined) {
@@ -128,7 +128,7 @@ test('package calendar: days and numbers that contradict each other are named', 
     ['installed=2026-04-18&pounds=0', 'The weight must be more than 0.'],
     ['installed=2026-04-18&pounds=300', 'A package weighs at most 20 lb, with at most 10,000 bees a pound.'],
     ['installed=2026-04-18&bees-per-pound=-1', 'The bees in a pound must be more than 0.'],
-    ['installed=18%20April%202026', 'In an address this is written 2026-04-18. Press “Work it out” to take it so.'],
+    ['installed=18%20April%202026', 'In an address this is written 2026-04-18. Press “Calculate” to use it.'],
     ['installed=2026-02-31', '“2026-02-31” is not in the calendar.'],
     ['installed=2026-04-18&queen=caged', '“caged” is not one of the choices.'],
   ];
@@ -182,7 +182,7 @@ test('package calendar: an address that a form wrote gives the same again; a clu
   await sheet.fill('pounds', '1.5 kg');
   await sheet.choose('queen', 'released');
   await sheet.choose('comb', 'drawn');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   const [hash, found] = [await sheet.hash(), await sheet.values()];
   await sheet.open(hash);
   assert.deepEqual(await sheet.values(), found);

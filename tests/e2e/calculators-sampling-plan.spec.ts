@@ -82,7 +82,7 @@ test('sampling plan: wrong values in the address', async () => {
     ['colonies=1.5', '“1.5” is not a whole number. Write how many colonies stand in the apiary.'],
     ['share=', 'Write the share of bees with a mite, such as 1.'],
     ['share=one', '“one” is not a number. Write the share of bees with a mite, such as 1.'],
-    ['share=1,5', 'In an address this is written 1.5. Press “Work it out” to take it so.'],
+    ['share=1,5', 'In an address this is written 1.5. Press “Calculate” to use it.'],
   ];
   for (const [values, says] of cases) {
     await sheet.open(values);
@@ -98,7 +98,7 @@ test('sampling plan: typed as people type, and the address gives the same again'
   await sheet.fill('share', '1,5 %');
   await sheet.fill('certainty', ' 99 percent');
   await sheet.fill('colonies', '9');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.deepEqual(await sheet.faults(), []);
   const [hash, found] = [await sheet.hash(), await sheet.values()];
   assert.equal(hash, 'share=1.5&certainty=99&colonies=9');

@@ -51,7 +51,7 @@ test('sticky board: days as people type them', async () => {
     await sheet.open('');
     await sheet.fill('mites', mites);
     await sheet.fill('days', days);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual([await sheet.hash(), (await sheet.values())['per-day']], [hash, perDay], days);
   }
 });
@@ -65,7 +65,7 @@ test('sticky board: wrong numbers give a sentence and no result', async () => {
     ['days=5', 'Write how many mites lay on the board.'],
     ['mites=-1&days=5', '“-1” is under 0. Write how many mites lay on the board.'],
     ['mites=1.5&days=5', '“1.5” is not a whole number. Write how many mites lay on the board.'],
-    ['mites=9&days=3%20days', 'In an address this is written 3. Press “Work it out” to take it so.'],
+    ['mites=9&days=3%20days', 'In an address this is written 3. Press “Calculate” to use it.'],
     [`mites=9&days=0.${'0'.repeat(320)}1`, 'A board lies at most 366 days, and a million mites a day is no count.'],
   ];
   for (const [values, says] of cases) {

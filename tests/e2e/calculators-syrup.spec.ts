@@ -140,7 +140,7 @@ for (const { name, text, says, hash } of typed) {
     await sheet.open('');
     await sheet.fill('amount', '5');
     await sheet.fill(name, text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says === undefined ? [] : [says]);
     if (says === undefined) assert.match(await sheet.hash(), hash!);
     else assert.deepEqual(await sheet.values(), {});
@@ -161,7 +161,7 @@ test('syrup: from the form, the address gives the same again; a wrong unit or ch
   await sheet.choose('know', 'water');
   await sheet.fill('amount', '3');
   await sheet.choose('unit', 'us-qt');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   const [hash, found] = [await sheet.hash(), await sheet.values()];
   assert.equal(hash, 'sugar-parts=2&water-parts=1&by=volume&know=water&amount=3&unit=us-qt&temperature=20&sugar-per-cup=200');
   await sheet.open(hash);

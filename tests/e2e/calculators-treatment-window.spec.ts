@@ -168,7 +168,7 @@ test('label rows: an old address carries the warmest day and the coldest hour ov
   assert.equal(await sheet.page.locator('[name="high"]').inputValue(), '75.2');
   assert.equal(await sheet.page.locator('[name="lowest-high"]').inputValue(), '');
   await sheet.fill('lowest-high', '64');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.match(await sheet.hash(), /^start=2026-08-10&lowest-high=17\.7{5,}8&high=24&low=8&/);
 });
 
@@ -258,7 +258,7 @@ for (const { fill, says, hash } of typed) {
   test(`label rows: ${JSON.stringify(fill)}`, async () => {
     await sheet.open('');
     for (const [name, text] of Object.entries(fill)) await sheet.fill(name, text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says ?? []);
     if (says) assert.deepEqual(await sheet.values(), {});
     else assert.match(await sheet.hash(), hash!);
@@ -268,7 +268,7 @@ for (const { fill, says, hash } of typed) {
 test('label rows: a value typed in F is in the field again when its address is opened', async () => {
   await sheet.open('');
   for (const [name, text] of Object.entries({ start: '12 September 2026', 'lowest-high': '64', high: '75' })) await sheet.fill(name, text);
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   const address = await sheet.hash();
   await sheet.open(address);
   assert.deepEqual(

@@ -122,7 +122,7 @@ test('a choice of units is stored for the reader, applies to every form, and wor
   assert.equal(await page.locator('[name="bees-per-pound"]').inputValue(), '7716');
   // The page's own numbers are exact: three pounds, not 1.36 kg.
   await sheet.fill('packages', '10');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.match(await sheet.hash(), /^lines=10x3&bees-per-pound=3500&/);
   assert.equal((await sheet.values())['net-lb'], '30');
   await sheet.press('Add a line');
@@ -138,7 +138,7 @@ test('a bare number is in the unit of its label, a number with a word is in that
   const sheet = await openCalculator(browser, site, 'winter-stores');
   await sheet.fill('gross-kg', '130');
   await sheet.fill('empty-kg', '36 kg');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   // 130 lb is 58.9670081 kg: NIST Special Publication 811 (2008), appendix B.8.
   assert.match(await sheet.hash(), /^gross-kg=58\.9670081&empty-kg=36&/);
   await sheet.turn('metric');

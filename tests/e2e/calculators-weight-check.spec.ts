@@ -160,7 +160,7 @@ test('weight check: a column pasted from a spreadsheet, with its heading, 24 wei
   await sheet.fill('lot', '24');
   await sheet.fill('weights-g', `Net weight\r\n${Array.from({ length: 24 }, (_, at) => (450 + (at % 7)).toFixed(1)).join('\n')}\n\n`);
   assert.equal(await sheet.page.locator('[data-read-as="weights-g"]').innerText(), '24 weights');
-  await sheet.press('Work it out');
+  await sheet.press('Calculate');
   assert.deepEqual(await sheet.faults(), []);
   const [hash, found] = [await sheet.hash(), await sheet.values()];
   assert.match(hash, /^rule=ca&label-g=453\.59237&lot=24&weights-g=450,451,452,453,454,455,456,450,/);
@@ -181,7 +181,7 @@ test('weight check: another way to write a list', async () => {
     await sheet.fill('label-g', '454');
     await sheet.fill('lot', '3');
     await sheet.fill('weights-g', text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.match(await sheet.hash(), /&weights-g=451,456,449$/, text);
   }
   await sheet.turn('us');
@@ -214,7 +214,7 @@ test('weight check: wrong weights are named by their place, and the typed text s
   await sheet.fill('lot', '600');
   for (const [text, says] of typed) {
     await sheet.fill('weights-g', text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), [says], text.slice(0, 40));
     assert.deepEqual(await sheet.values(), {});
     assert.equal(await sheet.page.locator('form textarea').inputValue(), text);

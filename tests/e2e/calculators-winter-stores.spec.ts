@@ -158,7 +158,7 @@ for (const { fill, says, hash } of typed) {
   test(`winter stores: ${JSON.stringify(fill)}`, async () => {
     await sheet.open('');
     for (const [name, text] of Object.entries(fill)) await sheet.fill(name, text);
-    await sheet.press('Work it out');
+    await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says ?? []);
     if (says) assert.deepEqual(await sheet.values(), {});
     else assert.equal(await sheet.hash(), hash);

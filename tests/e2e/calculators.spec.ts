@@ -21,7 +21,7 @@ for (const { slug, values, wide, example, table } of calculators) {
     await page.goto(`${site.address}work-it-out/${slug}/`);
     assert.match(await page.locator('[data-part="example"]').innerText(), table);
     assert.ok(await page.locator('noscript b').isVisible());
-    assert.ok(await page.locator('form button:has-text("Work it out")').isHidden());
+    assert.ok(await page.locator('form button:has-text("Calculate")').isHidden());
     assert.equal(await page.locator('output[data-value]').count(), 0);
     assert.equal(await page.locator('[data-part="example"] output').count(), 0);
     await context.close();

@@ -40,7 +40,7 @@ test.beforeAll(async ({ browser: launched }) => {
   assert.match(
     said,
     new RegExp(
-      `^Saved on this device for use without signal: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of \\d+ [A-Z][a-z]+ \\d{4}\\.`,
+      `^Available offline: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of \\d+ [A-Z][a-z]+ \\d{4}\\.`,
     ),
   );
   atFoot = await wrongInLine();
@@ -95,7 +95,7 @@ test('every calculator loads, and a count is calculated', async () => {
   for (const path of calculators) {
     await page.goto(at(path));
     await page.locator('main form input:visible, main form select:visible').first().focus();
-    await page.getByRole('button', { name: 'Work it out', exact: true }).first().click();
+    await page.getByRole('button', { name: 'Calculate', exact: true }).first().click();
     await page
       .waitForFunction(() => (document.querySelector('[data-part="status"]')?.textContent ?? '') !== '', undefined, { timeout: 5000 })
       .catch(() => broken.push(`${path} says nothing`));

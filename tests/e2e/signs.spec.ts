@@ -105,7 +105,7 @@ test('reportable troubles come first where any sign fits', async () => {
   );
   assert.equal(headline, `Check these ${found.length}, this first: ${found[0]}.`);
   assert.match(why[foulbrood]!, /Fits: Caps have holes or ragged edges \(often\)\./);
-  assert.match(why[foulbrood]!, /Speaks against: Hard white, gray or black lumps in cells, which never shows in it\./);
+  assert.match(why[foulbrood]!, /Does not fit: Hard white, gray or black lumps in cells, which never shows in it\./);
   assert.match(text, MISS);
 });
 

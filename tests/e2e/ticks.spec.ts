@@ -126,7 +126,7 @@ test('start again asks first, and does nothing when the answer is no', async () 
   const asks = page.waitForEvent('dialog');
   await startAgain(page);
   await asks;
-  assert.deepEqual(asked, ['Take all ticks and notes off this run? Other runs and lists keep theirs.']);
+  assert.deepEqual(asked, ['Clear all ticks and notes for this hive? Other hives and lists keep theirs.']);
   assert.deepEqual(await ticked(page), [one]);
   await context.close();
 });
@@ -307,7 +307,7 @@ test('a run is in an address and is imported only when the reader agrees', async
   const [one, two] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
   await page.locator(`input[data-tick="${two}"]`).check();
-  await page.locator('summary', { hasText: 'Carry it away' }).click();
+  await page.locator('summary', { hasText: 'Save or share' }).click();
   await page.locator('[data-action=link]').click();
   const address = await page.locator('[data-status] input').inputValue();
   assert.ok(address.split('#')[1]!.length <= 500);
@@ -315,7 +315,7 @@ test('a run is in an address and is imported only when the reader agrees', async
   const other = await reader(`${dated}#${address.split('#')[1]}`);
   await other.locator('[data-status]', { hasText: 'would add 2 ticks' }).waitFor();
   assert.deepEqual(await ticked(other), []);
-  await other.getByRole('button', { name: 'Take it over' }).click();
+  await other.getByRole('button', { name: 'Use it here' }).click();
   await other.locator(`input[data-tick="${two}"]:checked`).waitFor();
   assert.deepEqual(await ticked(other), [one, two]);
   await context.close();
@@ -325,16 +325,16 @@ test('a run is saved to a file and opened elsewhere, with a summary of what it w
   const page = await reader(dated);
   const [one] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
-  await page.locator('summary', { hasText: 'Carry it away' }).click();
+  await page.locator('summary', { hasText: 'Save or share' }).click();
   const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('[data-action=save-file]').click()]);
   const path = await saved.path();
   await page.evaluate(() => localStorage.clear());
   await page.reload();
   assert.deepEqual(await ticked(page), []);
-  await page.locator('summary', { hasText: 'Carry it away' }).click();
+  await page.locator('summary', { hasText: 'Save or share' }).click();
   await page.locator('#opened-file').setInputFiles(path);
   await page.locator('[data-status]', { hasText: 'would add 1 tick' }).waitFor();
-  await page.getByRole('button', { name: 'Take it over' }).click();
+  await page.getByRole('button', { name: 'Use it here' }).click();
   await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
   await context.close();
 });
@@ -363,7 +363,7 @@ test('the yard’s address is beside the emergency number of every list, in the 
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
     page
-      .locator('summary', { hasText: 'Carry it away' })
+      .locator('summary', { hasText: 'Save or share' })
       .click()
       .then(() => page.locator('[data-action=save-file]').click()),
   ]);

@@ -36,7 +36,7 @@ export function dayList(): Field<readonly DayTemperatures[]> {
       return typed.ok
         ? {
             box,
-            words: `In an address these days are written ${typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'}. Press “Work it out” to take them so.`,
+            words: `In an address these days are written ${typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'}. Press “Calculate” to use them.`,
           }
         : undefined;
     },

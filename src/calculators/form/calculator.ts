@@ -1,6 +1,6 @@
 /*
  * Custom element of a calculator around its form. It reads the form fields each time and keeps no result. It calculates on load, on
- * return to the page and at "Work it out". From then on it calculates at every change, so that no old answer remains under new numbers.
+ * return to the page and at "Calculate". From then on it calculates at every change, so that no old answer remains under new numbers.
  * The values are in the address after `#`. An address without `=` is a fragment of the page and is ignored. The form uses the club's
  * units, or those that the reader chose at its top. The address always uses fixed units. Markup: components/Calculator, with parts named
  * by `data-part` and buttons by `data-action`.
@@ -75,7 +75,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     const worked = faults.length > 0 ? faults : work(values, place());
     if (typeof worked !== 'string') {
       markFaults(worked);
-      say('status', `No result yet: ${worked.length === 1 ? 'one box' : `${worked.length} boxes`} to mend.`);
+      say('status', `No result yet. There ${worked.length === 1 ? 'is 1 problem' : `are ${worked.length} problems`}.`);
       return worked;
     }
     say('status', worked);

@@ -30,7 +30,7 @@ export function unmark(within: Element): void {
 export function listFaults(list: HTMLElement, faults: readonly FormError[]): void {
   list.hidden = faults.length === 0;
   list.replaceChildren(
-    make('h2', {}, faults.length === 1 ? 'One box to mend' : `${faults.length} boxes to mend`),
+    make('h2', {}, faults.length === 1 ? 'There is 1 problem' : `There are ${faults.length} problems`),
     make('ul', {}, ...faults.map(({ box, words }) => {
       const link = make('a', { href: `#${box.id}` }, words);
       link.addEventListener('click', (event) => {

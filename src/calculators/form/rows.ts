@@ -97,7 +97,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   }
 
   function listWords(reason: string, row = 1, text = ''): string {
-    if (reason === 'comma-list') return `Line ${row}, “${text}”: part the columns with a tab or a semicolon, not a comma.`;
+    if (reason === 'comma-list') return `Line ${row}, “${text}”: separate the columns with a tab or a semicolon, not a comma.`;
     return `Line ${row}, “${text}”: it needs ${names.join(', ')}, and no more.`;
   }
 

@@ -30,9 +30,7 @@ export function fillBox<Value>(box: FormControl, kind: Kind<Value>, text: string
   }
   box.value = text;
   const typed = kind.read(text, systemOf(box.form));
-  return typed.ok
-    ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Work it out” to take it so.` }
-    : undefined;
+  return typed.ok ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Calculate” to use it.` } : undefined;
 }
 
 function writeBox<Value>(box: FormControl, kind: Kind<Value>, value: Value): void {

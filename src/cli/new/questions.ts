@@ -152,7 +152,7 @@ export const QUESTIONS: readonly Question[] = [
     read: lineChoice(['yes', 'own']),
   },
   ...ownSource('emergency', (given) => offers(given).emergency === undefined || given.emergency === 'own', [
-    { key: 'emergency-number', ask: 'Which number do members ring for someone who is unwell?', read: phoneNumber(2) },
+    { key: 'emergency-number', ask: 'Which number do members call when someone is unwell?', read: phoneNumber(2) },
   ]),
   {
     key: 'poison',

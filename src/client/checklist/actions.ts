@@ -30,15 +30,15 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
   asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
   'new-run': () => change((state) => begin(state, id, freshId(state, id), { name: '', ticks: {} })),
   'name-run': () => {
-    const name = prompt('A name for this run, such as "green hive":', openRun(store.read(), id).name);
+    const name = prompt('A name for this hive, such as "green hive":', openRun(store.read(), id).name);
     if (name !== null) change((state) => changeOpen(state, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
   },
   'file-run': () => {
-    if (confirm('File this run? It stays here to be read, and a new one is opened.'))
+    if (confirm('Save this checklist to history? You can still read it, and a new one opens.'))
       change((state) => file(state, id, today, freshId(state, id)));
   },
   'start-again': () => {
-    if (confirm('Take all ticks and notes off this run? Other runs and lists keep theirs.')) change((state) => startAgain(state, id));
+    if (confirm('Clear all ticks and notes for this hive? Other hives and lists keep theirs.')) change((state) => startAgain(state, id));
   },
   'set-aside': () => {
     try {
@@ -182,7 +182,7 @@ export function offer(fragment: string): void {
     boxes.map((box) => box.dataset.tick!),
     today,
   );
-  if (!read) return tell('The address carries a run that cannot be read. Nothing was changed.');
+  if (!read) return tell('This link cannot be read. Nothing was changed.');
   const runId = freshId(store.read(), id);
   propose(
     { version: 2, lists: { [id]: { open: runId, runs: { [runId]: read.run } } } },
@@ -196,15 +196,15 @@ function propose(theirs: ChecklistState, from: string): void {
   tell(
     `${from} would add ${ticks} ${ticks === 1 ? 'tick' : 'ticks'}, ${notes} ${notes === 1 ? 'note' : 'notes'} and ${runs} ${runs === 1 ? 'run' : 'runs'}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `,
   );
-  const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Take it over' });
-  const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Leave it' });
+  const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Use it here' });
+  const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Not now' });
   take.addEventListener('click', () => {
     change((now) => merge(now, theirs).state);
     const opened = theirs.lists[id]?.open;
     if (opened && state.lists[id]?.runs[opened]) change((now) => open(now, id, opened));
-    tell('Taken over.');
+    tell('Done. You can go on from here.');
   });
-  leave.addEventListener('click', () => tell('Left as it was.'));
+  leave.addEventListener('click', () => tell('Nothing was changed.'));
   status.append(take, ' ', leave);
 }
 
@@ -221,14 +221,14 @@ async function saveCalendar(): Promise<void> {
 
 function showLink(): void {
   const fragment = linkTail(openRun(store.read(), id), find<HTMLInputElement>('with-name').checked);
-  if (!fragment) return tell('This run is too long for an address. Save it to a file instead.');
+  if (!fragment) return tell('There is too much to fit in a link. Save it to a file instead.');
   const address = location.href.split('#')[0] + fragment;
-  tell('This address holds the ticks and the day; it is sent to no server. ');
+  tell('This link holds the ticks and the day. It is not sent to any server. ');
   const field = Object.assign(document.createElement('input'), {
     type: 'text',
     value: address,
     readOnly: true,
-    ariaLabel: 'Address of this run',
+    ariaLabel: 'Copy link',
   });
   status.append(field);
   field.select();

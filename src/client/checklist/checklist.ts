@@ -80,7 +80,7 @@ function say(run: Run, next: HTMLInputElement | null, paused: boolean): void {
   bar.max = boxes.length;
   bar.value = done;
   const { open } = listOf(store.read(), id);
-  find('run-name').textContent = run.name || open !== FIRST_RUN ? `This run: ${run.name || open}.` : '';
+  find('run-name').textContent = run.name || open !== FIRST_RUN ? `This hive: ${run.name || open}.` : '';
   find('set-aside').hidden = trouble !== 'damaged';
   const { yard = '' } = store.read();
   find('yard').textContent = yard;

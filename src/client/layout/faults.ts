@@ -11,7 +11,7 @@ if (faults.length > 0) {
       textContent:
         stops === 0
           ? 'Only drafts have blanks or faults; they are not published'
-          : `${stops === 1 ? 'One fault' : `${stops} faults`} to mend before publishing`,
+          : `${stops === 1 ? 'One fault' : `${stops} faults`} to correct before publishing`,
     }),
   );
   const list = box.appendChild(document.createElement('ul'));

@@ -37,7 +37,7 @@ function wake(root: HTMLElement): void {
       'usually',
       usual.map((box) => `${wordsOf(box.value)}: ${box.dataset.usually}`),
     );
-    say('little', ranking.fitLittle.length > 0 ? `More speaks against: ${ranking.fitLittle.map(titleOf).join(', ')}.` : '');
+    say('little', ranking.fitLittle.length > 0 ? `Less likely: ${ranking.fitLittle.map(titleOf).join(', ')}.` : '');
     say(
       'status',
       headline(

@@ -18,12 +18,12 @@ export function whyLines(
   const never = against.filter(({ why }) => why === 'never-shows');
   const speaks = [
     ...never.map(({ sign }) => `${wordsOf(sign)}, which never shows in it`),
-    ...missing.map(({ sign }) => `not there: ${wordsOf(sign)}`),
+    ...missing.map(({ sign }) => `not seen: ${wordsOf(sign)}`),
     ...(outOfSeason ? ['seldom in this part of the year'] : []),
   ];
   return [
     ['Fits', fits.map(({ sign, shows }) => `${wordsOf(sign)} (${shows})`).join('; ')],
-    ...(speaks.length > 0 ? [['Speaks against', speaks.join('; ')] as [string, string]] : []),
+    ...(speaks.length > 0 ? [['Does not fit', speaks.join('; ')] as [string, string]] : []),
     ...(open.length > 0 ? [['Not explained by it', open.map(wordsOf).join('; ')] as [string, string]] : []),
   ].map(([name, words]) => [name!, `${words}.`]);
 }

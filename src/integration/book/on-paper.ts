@@ -29,8 +29,6 @@ export function onPaper(main: Element | undefined, districts: Districts): Root {
     return undefined;
   });
   leadFromLines(tree);
-  for (const half of all(tree, (node) => isOf(node, 'year-list')).flatMap((list) => all(list, ({ tagName }) => tagName === 'li')))
-    filled(half);
   dropEmpty(tree);
   return tree;
 }
@@ -124,13 +122,6 @@ function leadFromLines(tree: Root): void {
     if (more && line.children.every((child) => child === more || child.type === 'text'))
       line.children = [{ ...more, children: [{ type: 'text', value: wordsOf(line.children.filter((child) => child !== more)) }] }];
   }
-}
-
-/** "Nothing begins" is below every list of the year. The pages' style sheet shows it only below an empty one. */
-function filled(half: Element): void {
-  const list = half.children.find((child): child is Element => child.type === 'element' && child.tagName === 'ul');
-  if (list && all(list, ({ tagName }) => tagName === 'li').length > 0)
-    half.children = half.children.filter((child) => !(child.type === 'element' && child.tagName === 'p'));
 }
 
 const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'circle', 'use']);

@@ -51,7 +51,7 @@ test('under a row stand its label, number and date, or that they were not seen',
     'Ohio, registration 1-1, label of 1 May 2024',
     'On what works poorly: A trial',
     'One note.',
-    'Settled',
+    'Well established',
   ]); // prettier-ignore
   assert.equal(rowNote(almanac, label())[1], 'Ohio, registration number not seen, date of the label not seen');
   assert.deepEqual(rowNote(almanac, label({ source: undefined })), ['No label of this form was opened', 'Ohio', undefined]);

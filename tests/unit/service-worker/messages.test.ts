@@ -26,7 +26,7 @@ for (const [today, old] of [
     await worker.ask(page, '2026-04-18');
     assert.deepEqual(page.told, [{ says: `No signal: this is the saved edition of 18 April 2026.${old}`, first: true }]);
     await worker.ask(before, '2026-04-18');
-    assert.match(before.says!, /^Saved on this device/);
+    assert.match(before.says!, /^Available offline/);
   });
 }
 

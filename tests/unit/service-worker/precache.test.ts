@@ -21,10 +21,7 @@ test('every listed file is saved, and the open pages are told so', async () => {
   const worker = await serving(editionOf(first), new Host(first), device);
   assert.deepEqual(device.holds('copy'), Object.keys(first).sort());
   assert.ok(worker.claimed && worker.skipped === 1, 'the first edition serves at once');
-  assert.equal(
-    device.pages[0]!.says,
-    'Saved on this device for use without signal: all 2 pages, search and calendars, 1.4 MB, edition of 18 April 2026.',
-  );
+  assert.equal(device.pages[0]!.says, 'Available offline: all 2 pages, search and calendars, 1.4 MB, edition of 18 April 2026.');
   assert.equal(device.pages[1]!.says, undefined, 'a page of another almanac is told nothing');
 });
 
@@ -48,7 +45,7 @@ for (const [how, host] of [
     device.pages = [new Page()];
     const worker = await start(editionOf(first), host, device);
     await assert.rejects(worker.install());
-    assert.match(device.pages[0]!.says!, /^The copy for use without signal is not complete: .* The next visit goes on from here\.$/);
+    assert.match(device.pages[0]!.says!, /^The offline copy is not complete\. .* The next visit goes on from here\.$/);
     assert.ok(!device.holds('copy').includes('year/'), 'what is not as listed is not kept');
     // The next visit, with the host put right, fetches only what is missing.
     const mended = new Host(first);
@@ -104,7 +101,7 @@ test('a page of the new edition alone is not asked: the edition takes over by it
   await update.install();
   await update.ask(page, later.day);
   assert.equal(update.skipped, 1);
-  assert.match(page.says!, /^Saved on this device .* edition of 9 May 2026\.$/);
+  assert.match(page.says!, /^Available offline .* edition of 9 May 2026\.$/);
 });
 
 test('a photograph that does not come is counted, one that went is let go, and the rest of the copy is whole', async () => {
