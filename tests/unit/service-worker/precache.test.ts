@@ -101,7 +101,7 @@ test('a page of the new edition alone is not asked: the edition takes over by it
   await update.install();
   await update.ask(page, later.day);
   assert.equal(update.skipped, 1);
-  assert.match(page.says!, /^Available offline .* edition of 9 May 2026\.$/);
+  assert.match(page.says!, /^Available offline: .* edition of 9 May 2026\.$/);
 });
 
 test('a photograph that does not come is counted, one that went is let go, and the rest of the copy is whole', async () => {
