@@ -13,7 +13,7 @@ export function calendarFaults(club: ValidEntries): Diagnostic[] {
     fieldFault(entry, text, { startsFrom, isList: entry.collection === 'checklists', districts });
   return [
     ...club.of.bulletins.flatMap((entry) => field(entry, entry.data.when)),
-    ...club.of.articles.flatMap((entry) => (entry.data.when === undefined ? [] : field(entry, entry.data.when))),
+    ...[...club.of.articles, ...club.of.answers].flatMap((entry) => (entry.data.when === undefined ? [] : field(entry, entry.data.when))),
     ...club.of.checklists.flatMap((entry) => [
       ...field(entry, entry.data.when, entry.data['starts-from']),
       ...taskFaults(entry, { startsFrom: entry.data['starts-from'], isList: true, districts }),

@@ -4,6 +4,7 @@
  */
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
+import { answerFaults } from './answers.ts';
 import { bookFaults } from './books.ts';
 import { bloomSumFaults } from './bloom-sums.ts';
 import { bulletinFaults } from './bulletins.ts';
@@ -63,6 +64,7 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   cautionFaults,
   noticeFaults,
   signFaults,
+  answerFaults,
   countFaults,
   contestedFaults,
   untaggedFaults,

@@ -21,16 +21,15 @@ export function linkFaults(club: ValidEntries): Diagnostic[] {
         return [];
       }),
     ),
-    ...[...club.of.words, ...club.of.cautions].flatMap((entry) => {
-      const wrong =
-        entry.data.more === undefined
-          ? null
-          : entry.data.more.startsWith('/')
-            ? inside(entry.data.more, entry, addresses)
-            : relative(entry.data.more, addresses);
-      return wrong ? [atField(entry, ['more'], { rule: 'link', field: 'more', ...wrong })] : [];
-    }),
+    ...[...club.of.words, ...club.of.cautions].flatMap((entry) => addressFault(entry, 'more', entry.data.more)),
+    ...club.of.answers.flatMap((entry) => addressFault(entry, 'page', entry.data.page)),
   ];
+
+  function addressFault(entry: Entry, field: string, url: string | undefined): Diagnostic[] {
+    if (url === undefined) return [];
+    const wrong = url.startsWith('/') ? inside(url, entry, addresses) : relative(url, addresses);
+    return wrong ? [atField(entry, [field], { rule: 'link', field, ...wrong })] : [];
+  }
 
   function fault(page: Page, node: Link, wrong: Wrong | null): Diagnostic[] {
     return wrong ? [atNode(page, node, { rule: 'link', field: 'a link', ...wrong })] : [];

@@ -72,11 +72,11 @@ function dutyFaults(club: ValidEntries): Diagnostic[] {
   if (!club.club) return [];
   const known = dutiesOf(club.club.data);
   const faults: Diagnostic[] = [];
-  for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices'] as const) {
+  for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices', 'answers'] as const) {
     for (const entry of club.of[name]) {
       const law = 'law' in entry.data ? (entry.data.law ?? []) : [];
       const asked: [PropertyKey[], string][] = [
-        [['ask'], entry.data.ask],
+        ...(entry.data.ask === undefined ? [] : [[['ask'], entry.data.ask] as [PropertyKey[], string]]),
         ...law.map((item, index): [PropertyKey[], string] => [['law', index, 'duty'], item.duty]),
       ];
       for (const [path, duty] of asked) {

@@ -3,6 +3,7 @@
  * from entries that the caller hands over: pages take those of Astro, the integration those of the checks.
  */
 import type { Day } from '../../shared/days/day.ts';
+import type { Answer } from '../schemas/answers.ts';
 import type { Article } from '../schemas/articles.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
@@ -44,6 +45,7 @@ export type Almanac = {
   labelRows: Item<Treatment>[];
   forage: Item<Forage>[];
   words: Item<Word>[];
+  answers: Item<Answer>[];
   figures: Map<string, Figure>;
   sources: Map<string, Source>;
   cautions: Map<string, Caution>;
@@ -107,6 +109,7 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
     labelRows,
     forage,
     words: shelf<Word>('words').sort((a, b) => compare(a.data.word.toLowerCase(), b.data.word.toLowerCase())),
+    answers: withNumbers<Answer>('answers'),
     figures,
     sources,
     cautions: new Map(withNumbers<Caution>('cautions').map((item) => [item.id, item.data])),

@@ -4,7 +4,9 @@
  */
 import { phaseName, phases } from '../../shared/season/phases.ts';
 import type { Almanac } from './almanac.ts';
-import { calculatorsHere } from './rooms.ts';
+import { contactFor, reached, type Reached } from './contacts.ts';
+import { calculatorsHere, pageExists } from './rooms.ts';
+import { edition } from './settings.ts';
 import { phaseTitle, windowsOf, windowsText } from './season.ts';
 
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
@@ -55,3 +57,36 @@ export const timesOfYear = ({ seasons, club }: Almanac): { name: string; windows
     const name = phaseTitle(phase, club).replace(/^./, (letter) => letter.toUpperCase());
     return windows ? [{ name, windows: windowsText(windows) }] : [];
   });
+
+/** A best answer as the search page draws it. */
+export type BestAnswer = {
+  title: string;
+  /** The ways to ask, the title among them. */
+  ways: string[];
+  answer: string;
+  /** Its path below the base. */
+  path: string;
+  call?: { name: string; of: Reached };
+  /** The part of the year in which it is listed before anything is typed. */
+  windows?: string;
+};
+
+/** Those whose page this club has. What is most urgent comes first. */
+export const bestAnswersOf = (almanac: Almanac): BestAnswer[] =>
+  almanac.answers
+    .filter(({ data }) => pageExists(almanac, data.page))
+    .sort((a, b) => Number(b.data.line === 'emergency') - Number(a.data.line === 'emergency'))
+    .map(({ data: { title, asks, page, answer, line, ask, when } }) => {
+      const contact = ask === undefined ? undefined : contactFor(almanac.club, ask);
+      const held = line && almanac.club[line];
+      const windows = when === undefined ? null : windowsOf(when, almanac.seasons);
+      return {
+        title,
+        ways: [title, ...asks],
+        answer,
+        path: page.slice(1),
+        ...(held ? { call: { name: held.name, of: { phone: held.number, place: '' } } } : {}),
+        ...(contact && !held ? { call: { name: contact.name, of: reached(contact, edition.day) } } : {}),
+        ...(windows ? { windows: windowsText(windows) } : when === undefined ? {} : { windows: 'all 01-01 12-31' }),
+      };
+    });

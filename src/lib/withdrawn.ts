@@ -17,6 +17,7 @@ export const KIND_WORDS = {
   treatments: 'treatment',
   forage: 'forage plant',
   words: 'word',
+  answers: 'best answer',
   figures: 'figure',
   local: 'text of this place',
   sources: 'source',

@@ -1,5 +1,6 @@
 /* The list of collections of a content folder, one line each. All other lists derive from this one. */
 import type { z } from 'astro/zod';
+import { answers } from './answers.ts';
 import { articles } from './articles.ts';
 import { bulletins } from './bulletins.ts';
 import { cautions } from './cautions.ts';
@@ -38,6 +39,7 @@ export const collections = {
   treatments: { schema: treatments, entry: 'treatment', ending: '.yaml', path: '/treatments/' },
   forage: { schema: forage, entry: 'plant', ending: '.yaml', path: null },
   words: { schema: words, entry: 'word', ending: '.yaml', path: null },
+  answers: { schema: answers, entry: 'answer', ending: '.yaml', path: null, mayLack: true },
   figures: { schema: figures, entry: 'figure', ending: '.yaml', path: null },
   sources: { schema: sources, entry: 'source', ending: '.yaml', path: null },
   cautions: { schema: cautions, entry: 'caution', ending: '.yaml', path: null },

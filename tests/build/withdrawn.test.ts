@@ -26,6 +26,7 @@ const entries: Record<string, { file: string; field: RegExp }> = {
   treatments: { file: 'thymol.yaml', field: /^summary: / },
   forage: { file: 'aster.yaml', field: /^worth: / },
   words: { file: 'absconding.yaml', field: /^meaning: / },
+  answers: { file: 'queen-cells.yaml', field: /^answer: / },
   figures: { file: 'summer-colony-bees.yaml', field: /^ {4}place: / },
   sources: { file: 'charriere-imdorf-1999.yaml', field: /^where: / },
   signs: { file: 'brown-thread.yaml', field: /^look: / },

@@ -56,6 +56,7 @@ export function almanacOf(parts: Loose): Almanac {
     'labelRows',
     'forage',
     'words',
+    'answers',
     'signs',
     'notices',
     'counts',

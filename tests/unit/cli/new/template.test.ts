@@ -95,6 +95,10 @@ const kinds: Record<Collection, { title: string; values?: Record<string, string>
     },
   },
   forage: { title: 'White clover', values: { botanical: 'Trifolium repens', worth: 'Nectar.', gives: 'nectar' } },
+  answers: {
+    title: 'Where is she',
+    values: { asks: 'queen out of sight', page: '/know-how/stings/', answer: 'Look for eggs.' },
+  },
   words: { title: 'Drone', values: { meaning: 'A male bee.' } },
   figures: {
     title: 'Bees in a cup',
