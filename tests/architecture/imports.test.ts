@@ -35,7 +35,8 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   'calculators/form': { values: ['shared'] },
   'calculators/astro': { values: ['calculators', 'components', 'lib', 'shared'], types: ['schemas'] },
   calculators: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
-  client: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
+  client: { values: ['calculators/form', 'client/qr', 'shared'], packages: /^ical-generator$/ },
+  'client/qr': { values: [], packages: /^lean-qr$/ },
   components: { values: ['lib', 'shared'], types: ['schemas', 'calculators/form'] },
   'components/mdx': {
     values: ['components', 'lib', 'source', 'shared'],
