@@ -1,10 +1,12 @@
 /*
  * Club calendar club.ics: the club's meetings, to subscribe to (RFC 5545). Times are local, with the rules of the time zone in the file.
- * All-day events end on the day after. An event always keeps its UID, and its SEQUENCE is the number of dated changes in its entry.
+ * All-day events end on the day after. Each event reminds once, at six on the evening before. It always keeps its UID, and its SEQUENCE
+ * is the number of dated changes in its entry.
  */
-import ical, { ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
+import ical, { ICalAlarmType, ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import { addDays, type Day } from '../../shared/days/day.ts';
+import { sinceEveningBefore } from '../../shared/days/evening-before.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Almanac } from './almanac.ts';
@@ -44,6 +46,7 @@ function addMeeting(
   { club, editionDay, root }: { club: CalendarClub; editionDay: Day; root: string | null },
 ): void {
   const { start, end, allDay } = span(meeting);
+  const url = root && new URL(`meetings/${meeting.id}/`, root).href;
   calendar.createEvent({
     id: `${meeting.id}@${club.id}`,
     sequence: meeting.changes,
@@ -58,11 +61,13 @@ function addMeeting(
       meeting.summary,
       meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`,
       meeting.bring && meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`,
+      url,
     ]
       .filter(Boolean)
       .join('\n'),
     categories: [{ name: meeting.kind }],
-    ...(root ? { url: new URL(`meetings/${meeting.id}/`, root).href } : {}),
+    alarms: [{ type: ICalAlarmType.display, trigger: sinceEveningBefore(allDay ? undefined : meeting.start), description: meeting.title }],
+    ...(url ? { url } : {}),
   });
 }
 

@@ -1,11 +1,12 @@
 /*
  * Season calendar season-DISTRICT.ics: the tasks of one district, to subscribe to (RFC 5545). Each task is one all-day event, which ends
  * on the day after its last, in the twelve months from the edition's day. Its UID contains the list, the district and the year in which
- * it begins, so that next year's is another event. The events mark nobody as busy.
+ * it begins, so that next year's is another event. The events mark nobody as busy, and each reminds once, on the evening before.
  */
-import ical, { ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
+import ical, { ICalAlarmType, ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
 import { addDays, type Day } from '../../shared/days/day.ts';
-import { dayInYear, type MonthDay } from '../../shared/days/month-day.ts';
+import { sinceEveningBefore } from '../../shared/days/evening-before.ts';
+import { nextOccurrence } from '../../shared/days/occurrence.ts';
 import type { CalendarClub } from './club-calendar.ts';
 import type { SeasonTasks } from './season-tasks.ts';
 import { WallClock } from './wall-clock.ts';
@@ -22,6 +23,7 @@ export function seasonCalendar(club: CalendarClub, { district, name, tasks }: Se
   });
   for (const task of tasks) {
     const { first, last } = nextOccurrence(task.from, task.to, editionDay);
+    const url = root && new URL(`lists/${task.list}/`, root).href;
     calendar.createEvent({
       id: `${task.list}.${district}.${first.slice(0, 4)}@${club.id}`,
       sequence: task.changes,
@@ -31,21 +33,12 @@ export function seasonCalendar(club: CalendarClub, { district, name, tasks }: Se
       allDay: true,
       transparency: ICalEventTransparency.TRANSPARENT,
       summary: task.title,
-      description: [sentence(task.why), task.basis && sentence(`The days in ${name}: ${task.basis}`)].filter(Boolean).join('\n'),
-      ...(root ? { url: new URL(`lists/${task.list}/`, root).href } : {}),
+      description: [sentence(task.why), task.basis && sentence(`The days in ${name}: ${task.basis}`), url].filter(Boolean).join('\n'),
+      alarms: [{ type: ICalAlarmType.display, trigger: sinceEveningBefore(), description: task.title }],
+      ...(url ? { url } : {}),
     });
   }
   return `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
-}
-
-/** The first occurrence that is not over on the day. */
-export function nextOccurrence(from: MonthDay, to: MonthDay, day: Day): { first: Day; last: Day } {
-  const year = Number(day.slice(0, 4));
-  const found = [year - 1, year, year + 1]
-    .map((each) => ({ first: dayInYear(from, each), last: dayInYear(to, to < from ? each + 1 : each) }))
-    .find(({ last }) => last >= day);
-  if (!found) throw new RangeError(`nextOccurrence: needs a year from 1901 to 2197, got ${day}`);
-  return found;
 }
 
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1).replace(/\.?$/, '.');

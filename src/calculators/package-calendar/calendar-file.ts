@@ -3,8 +3,9 @@
  * package has the same install day, so that a second download corrects the first. The file loads at the press of the button, because the
  * iCalendar writer is larger than the page's own script.
  */
-import ical from 'ical-generator';
+import ical, { ICalAlarmType } from 'ical-generator';
 import { addDays, type Day } from '../../../shared/days/day.ts';
+import { sinceEveningBefore } from '../../../shared/days/evening-before.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
 
@@ -14,14 +15,17 @@ export type About = { readonly installed: Day; readonly club: string; readonly e
 export function writeCalendar(dated: readonly Dated[], { installed, club, edition, address }: About): string {
   const calendar = ical({ name: `Package of ${formatDay(installed)}`, prodId: { company: club, product: 'almanac', language: 'EN' } });
   for (const { name, what, why, days } of dated) {
+    const summary = `${what} (package of ${formatDay(installed)})`;
     calendar.createEvent({
       id: `package-${installed}-${name}@${club}`,
       stamp: midnight(edition),
       start: midnight(days.earliest),
       end: midnight(addDays(days.latest, 1)),
       allDay: true,
-      summary: `${what} (package of ${formatDay(installed)})`,
+      summary,
       description: `${why}\n${address}`,
+      url: address,
+      alarms: [{ type: ICalAlarmType.display, trigger: sinceEveningBefore(), description: summary }],
     });
   }
   return calendar.toString();

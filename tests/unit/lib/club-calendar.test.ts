@@ -7,6 +7,7 @@ import { clubCalendar } from '../../../src/lib/club-calendar.ts';
 import type { CalendarClub, CalendarMeeting } from '../../../src/lib/club-calendar.ts';
 import { rows, type Row } from '../../rows.ts';
 import { aDay } from '../../days.ts';
+import { remindersOf } from '../../reminders.ts';
 
 const club: CalendarClub = {
   id: 'quarry-town',
@@ -157,6 +158,26 @@ test('the file is the same in any time zone, also in hours that a clock change s
   assert.match(made[0]!, /DTSTART;TZID=Europe\/London:20260308T023000\r\n/);
 });
 
+const evenings: Row<Partial<CalendarMeeting>, string>[] = [
+  { case: 'an evening', given: {}, expect: '2026-03-23T18:00:00', from: 'half past six, less a day and half an hour' },
+  { case: 'a morning', given: { start: '09:15' }, expect: '2026-03-23T18:00:00', from: 'a quarter past nine, less 15 h 15 min' },
+  {
+    case: 'a whole day',
+    given: { day: aDay('2026-06-13'), start: undefined, finish: undefined },
+    expect: '2026-06-12T18:00:00',
+    from: 'midnight, less 6 h',
+  },
+  {
+    case: 'several days without a last hour',
+    given: { day: aDay('2026-06-13'), 'last-day': aDay('2026-06-14'), start: '09:00', finish: undefined },
+    expect: '2026-06-12T18:00:00',
+    from: 'midnight, less 6 h',
+  },
+];
+rows('one reminder, at six on the evening before', evenings, (given, expect) =>
+  assert.deepEqual(remindersOf(only(given).component), [{ at: expect, says: evening.title }]),
+);
+
 test('the UID stays when a meeting moves, and each dated change counts', () => {
   const first = only({});
   const moved = only({ start: '19:30', finish: '21:00', day: aDay('2026-03-25'), changes: 2 });
@@ -198,6 +219,7 @@ test('an event has an address only where the site has one', () => {
   assert.equal(only({}).component.getFirstProperty('url'), null);
   const [event] = read(clubCalendar(club, [evening], edition, 'https://club.example/bees/'));
   assert.equal(event!.component.getFirstPropertyValue('url'), 'https://club.example/bees/meetings/2026-03-24-mites/');
+  assert.equal(event!.description, 'How to count.\nhttps://club.example/bees/meetings/2026-03-24-mites/');
 });
 
 test('without meetings the calendar has no events', () => assert.deepEqual(read(clubCalendar(club, [], edition, null)), []));

@@ -4,9 +4,9 @@ import { onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
 import type { CalendarClub } from '../../../src/lib/club-calendar.ts';
 import type { SeasonTasks, Task } from '../../../src/lib/season-tasks.ts';
-import { nextOccurrence, seasonCalendar } from '../../../src/lib/season-calendar.ts';
-import { rows, type Row } from '../../rows.ts';
+import { seasonCalendar } from '../../../src/lib/season-calendar.ts';
 import { aDay, aMonthDay } from '../../days.ts';
+import { remindersOf } from '../../reminders.ts';
 
 const club: CalendarClub = {
   id: 'quarry-town',
@@ -37,7 +37,10 @@ type Event = { uid: string; start: string; end: string; sequence: string; summar
 
 /** Unfolds lines by bytes, splits name, parameters and value, and undoes escapes. Shares no code with the writer or the other parser. */
 function plainly(text: string): Event[] {
-  const lines = text.replace(/\r\n[ \t]/g, '').split('\r\n');
+  const lines = text
+    .replace(/\r\n[ \t]/g, '')
+    .replace(/BEGIN:VALARM\r\n[^]*?END:VALARM\r\n/g, '')
+    .split('\r\n');
   const events: Record<string, string>[] = [];
   for (const line of lines) {
     if (line === 'BEGIN:VEVENT') events.push({});
@@ -94,55 +97,15 @@ test('both parsers read the same events: all-day events that end after the last 
   ];
   assert.deepEqual(plainly(text), expected);
   assert.deepEqual(byLibrary(text), expected);
+  const [event] = byLibrary(seasonCalendar(club, valley, aDay('2026-04-07'), 'https://club.example/bees/'));
+  assert.match(event!.description, /\nhttps:\/\/club\.example\/bees\/lists\/swarm-season\/$/);
 });
 
-const when: Row<{ from: string; to: string; day: string }, { first: string; last: string }>[] = [
-  {
-    case: 'to come this year',
-    given: { from: '05-20', to: '07-05', day: '2026-04-07' },
-    expect: { first: '2026-05-20', last: '2026-07-05' },
-    from: 'calendar',
-  },
-  {
-    case: 'under way',
-    given: { from: '05-20', to: '07-05', day: '2026-07-05' },
-    expect: { first: '2026-05-20', last: '2026-07-05' },
-    from: 'its last day counts',
-  },
-  {
-    case: 'over this year',
-    given: { from: '05-20', to: '07-05', day: '2026-07-06' },
-    expect: { first: '2027-05-20', last: '2027-07-05' },
-    from: 'calendar',
-  },
-  {
-    case: 'over New Year, begun last year',
-    given: { from: '11-15', to: '02-20', day: '2026-01-10' },
-    expect: { first: '2025-11-15', last: '2026-02-20' },
-    from: 'calendar',
-  },
-  {
-    case: 'over New Year, to come',
-    given: { from: '11-15', to: '02-20', day: '2026-02-21' },
-    expect: { first: '2026-11-15', last: '2027-02-20' },
-    from: 'calendar',
-  },
-  {
-    case: 'to the last of February in a leap year',
-    given: { from: '02-01', to: '02-28', day: '2028-02-29' },
-    expect: { first: '2029-02-01', last: '2029-02-28' },
-    from: 'normals have no 29 February',
-  },
-  {
-    case: 'one day',
-    given: { from: '12-31', to: '12-31', day: '2026-12-31' },
-    expect: { first: '2026-12-31', last: '2026-12-31' },
-    from: 'calendar',
-  },
-];
-rows('the occurrence of an edition', when, ({ from, to, day }, expect) =>
-  assert.deepEqual(nextOccurrence(aMonthDay(from), aMonthDay(to), aDay(day)), expect),
-);
+test('each task reminds once, at six on the evening before its first day', () => {
+  const calendar = new ICAL.Component(ICAL.parse(seasonCalendar(club, valley, aDay('2026-04-07'), null)));
+  const seen = calendar.getAllSubcomponents('vevent').map((event) => remindersOf(event));
+  assert.deepEqual(seen, [[{ at: '2026-04-20T18:00:00', says: swarms.title }], [{ at: '2026-11-14T18:00:00', says: winter.title }]]);
+});
 
 test('the same edition gives the same bytes on any clock; a changed window keeps its UID and another year has its own', () => {
   const own = process.env.TZ;
