@@ -1,16 +1,15 @@
 /*
- * Actions below a checklist: own day, runs, notes, files, the link, the calendar. Loaded on the first press. Every action changes the
- * record, and checklist.ts then redraws the page.
+ * Actions of a checklist: own day, runs, notes, files. Loaded on the first press. Every action changes the record, and checklist.ts then
+ * redraws the page. Sharing and the calendar have files of their own.
  */
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
-import type { Day } from '../../../shared/days/day.ts';
+import { isDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
-import { asFile, asTable, fromFile } from './files.ts';
-import { spanOf } from './own-days.ts';
+import { download } from './download.ts';
+import { asFile, fromFile } from './files.ts';
 import { inOpenRun, openRun, own as ownOf, without, type ChecklistState, type Run } from './record.ts';
 import { begin, changeOpen, file, freshId, merge, open, runsOf, startAgain } from './runs.ts';
 import { setAside } from './set-aside.ts';
-import { linkTail, runFromTail } from './share.ts';
 import { boxes, find, id, key, show, stepOf, store, today, wordsOf } from './checklist.ts';
 
 const club = document.documentElement.dataset.shelf!.split('/')[0]!;
@@ -23,6 +22,8 @@ function change(make: (state: ChecklistState) => ChecklistState): void {
   drawRuns();
 }
 const inRun = (make: (run: Run) => Run): void => change((state) => inOpenRun(state, id, make));
+
+const sharePanel = () => import('./share-panel.ts');
 
 const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
   today: () => setDay(today),
@@ -53,10 +54,17 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
   notes: (button) => toggleNotes(button),
   print: () => window.print(),
   screen: (button) => import('./wake-lock.ts').then(({ keepScreenOn }) => keepScreenOn(button, tell)),
-  'save-file': () => download(`${club}-lists-${today}.json`, 'application/json', asFile(store.read(), club, today)),
-  'save-table': () => download(`${club}-lists-${today}.csv`, 'text/csv', asTable(store.read())),
-  calendar: () => saveCalendar(),
-  link: () => showLink(),
+  'save-file': () => {
+    const name = `${club}-lists-${today}.json`;
+    download(name, 'application/json', asFile(store.read(), club, today));
+    tell(`Saved as ${name}.`);
+  },
+  'save-table': async () => tell((await import('./exports.ts')).saveTable()),
+  calendar: async () => void (find('share-status').textContent = await (await import('./exports.ts')).saveCalendar()),
+  share: async (button) => (await sharePanel()).toggle(button),
+  send: async () => (await sharePanel()).send(),
+  copy: async () => (await sharePanel()).copy(),
+  code: async (button) => (await sharePanel()).toggleCode(button),
 };
 
 /** The pressed button, or the reader's own field that changed. */
@@ -154,13 +162,6 @@ function toggleNotes(button: HTMLButtonElement): void {
   }
 }
 
-function download(name: string, type: string, text: string): void {
-  const link = Object.assign(document.createElement('a'), { href: URL.createObjectURL(new Blob([text], { type })), download: name });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-  tell(`Saved as ${name}.`);
-}
-
 async function openFile(chosen: File | undefined): Promise<void> {
   if (!chosen) return;
   const read = fromFile(await chosen.text(), club);
@@ -172,70 +173,27 @@ async function openFile(chosen: File | undefined): Promise<void> {
         'other-club': 'That file is another club’s.',
       }[read.reason],
     );
-  propose(read.value.state, `The file of ${read.value.saved || 'an unknown day'}`);
-}
-
-/** Offers the run in an address. */
-export function offer(fragment: string): void {
-  const read = runFromTail(
-    fragment,
-    boxes.map((box) => box.dataset.tick!),
-    today,
-  );
-  if (!read) return tell('This link cannot be read. Nothing was changed.');
-  const runId = freshId(store.read(), id);
-  propose(
-    { version: 2, lists: { [id]: { open: runId, runs: { [runId]: read.run } } } },
-    `The address${read.unknown > 0 ? ` (${read.unknown} of its steps are not in this list)` : ''}`,
-  );
+  const { saved, state } = read.value;
+  propose(state, isDay(saved) ? `The file that was saved on ${formatDay(saved)}` : 'The file');
 }
 
 function propose(theirs: ChecklistState, from: string): void {
   const { state, difference } = merge(store.read(), theirs);
   const { ticks, notes, runs, clashes } = difference;
-  tell(
-    `${from} would add ${ticks} ${ticks === 1 ? 'tick' : 'ticks'}, ${notes} ${notes === 1 ? 'note' : 'notes'} and ${runs} ${runs === 1 ? 'run' : 'runs'}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `,
-  );
+  const added = [count(ticks, 'check mark'), count(notes, 'note'), count(runs, 'hive')].join(', ');
+  tell(`${from} adds ${added}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `);
   const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Use it here' });
   const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Not now' });
   take.addEventListener('click', () => {
     change((now) => merge(now, theirs).state);
     const opened = theirs.lists[id]?.open;
     if (opened && state.lists[id]?.runs[opened]) change((now) => open(now, id, opened));
-    tell('Done. You can go on from here.');
+    tell('It is now on this device.');
   });
   leave.addEventListener('click', () => tell('Nothing was changed.'));
   status.append(take, ' ', leave);
 }
 
-async function saveCalendar(): Promise<void> {
-  const run = openRun(store.read(), id);
-  const events = boxes.flatMap((box) => {
-    const span = !box.checked && stepOf(box).dataset.days ? spanOf(stepOf(box).dataset.days!, run) : null;
-    return span ? [{ id: box.dataset.tick!, title: wordsOf(box), from: span.from, to: span.to }] : [];
-  });
-  if (events.length === 0) return tell('No step that is left has a date. Give the list its day first.');
-  const { stepsCalendar } = await import('./steps-calendar.ts');
-  download(`${id}.ics`, 'text/calendar', stepsCalendar({ club, list: id, run: run.name, steps: events, stamp: today }));
-}
-
-function showLink(): void {
-  const fragment = linkTail(openRun(store.read(), id), find<HTMLInputElement>('with-name').checked);
-  if (!fragment) return tell('There is too much to fit in a link. Save it to a file instead.');
-  const address = location.href.split('#')[0] + fragment;
-  tell('This link holds the ticks and the day. It is not sent to any server. ');
-  const field = Object.assign(document.createElement('input'), {
-    type: 'text',
-    value: address,
-    readOnly: true,
-    ariaLabel: 'Copy link',
-  });
-  status.append(field);
-  field.select();
-  void navigator.clipboard?.writeText(address).then(
-    () => status.append(' Copied.'),
-    () => undefined,
-  );
-}
+const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
 
 drawRuns();

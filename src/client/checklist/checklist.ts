@@ -119,8 +119,8 @@ window.addEventListener('pageshow', show);
 window.addEventListener('hashchange', opened);
 show();
 
-/** An address with a run offers it. Nothing is imported without confirmation. */
+/** An address with a shared hive offers it above the title. */
 function opened(): void {
-  if (location.hash.startsWith('#run=')) void actions().then((all) => all.offer(location.hash));
+  if (location.hash.startsWith('#run=')) void import('./offer.ts').then(({ offer }) => offer(location.hash));
 }
 opened();

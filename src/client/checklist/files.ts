@@ -1,8 +1,9 @@
-/* Files of the checklist record: JSON that can be opened again, and a table for a spreadsheet. Pure functions. */
+/* Files of the checklist record: JSON that can be opened again, and a table of one checklist for a spreadsheet. Pure functions. */
 import { csvText } from '../../../shared/csv.ts';
 import { parseDay } from '../../../shared/days/day.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { own, readState, VERSION, type ChecklistState } from './record.ts';
+import type { Span } from './own-days.ts';
+import { own, readState, VERSION, type ChecklistState, type Run } from './record.ts';
 
 export const FORMAT = 'almanac-runs';
 
@@ -43,31 +44,30 @@ function isWhole({ lists }: ChecklistState): boolean {
     ({ open, runs }) =>
       isText(open) &&
       Object.values(runs).every(
-        ({ name, day, filed, choices, ticks, notes, asked }) =>
+        ({ name, day, filed, shared, choices, ticks, notes, asked }) =>
           isText(name) &&
           isAbsentOr(isDay, day) &&
           isAbsentOr(isDay, filed) &&
+          isAbsentOr(isText, shared) &&
           each(ticks, isTick) &&
           [choices, notes, asked].every((part) => isAbsentOr(texts, part)),
       ),
   );
 }
 
-/** One line per tick or note: list, run, step, ticked on, note, asked. RFC 4180. */
-export function asTable(state: ChecklistState): string {
-  const rows = Object.entries(state.lists).flatMap(([list, { runs }]) =>
-    Object.entries(runs).flatMap(([id, run]) => {
-      const steps = new Set([...Object.keys(run.ticks), ...Object.keys(run.notes ?? {}), ...Object.keys(run.asked ?? {})]);
-      return [...steps].map((step) => [
-        list,
-        run.name || id,
-        run.day ?? '',
-        step,
-        own(run.ticks, step)?.on ?? '',
-        own(run.notes, step) ?? '',
-        own(run.asked, step) ?? '',
-      ]);
-    }),
-  );
-  return csvText([['list', 'run', 'day', 'step', 'ticked on', 'note', 'asked'], ...rows]);
+export type TableStep = { readonly id: string; readonly words: string; readonly days: (run: Run) => Span | null };
+
+/** One line for each step of each hive, with its dates. RFC 4180. A step that is no longer in the list is last, under its id. */
+export function asTable(title: string, hives: readonly { name: string; run: Run }[], steps: readonly TableStep[]): string {
+  const rows = hives.flatMap(({ name, run }) => {
+    const gone = [...new Set([run.ticks, run.notes, run.asked].flatMap((held) => Object.keys(held ?? {})))]
+      .filter((id) => !steps.some((step) => step.id === id))
+      .map((id): TableStep => ({ id, words: `${id} (no longer in this checklist)`, days: () => null }));
+    return [...steps, ...gone].map(({ id, words, days }) => {
+      const span = days(run);
+      const note = [own(run.notes, id), own(run.asked, id)].filter(Boolean).join(' ');
+      return [title, name, words, span?.from, span?.to, own(run.ticks, id)?.on, note];
+    });
+  });
+  return csvText([['checklist', 'hive', 'step', 'due from', 'due by', 'done', 'note'], ...rows]);
 }

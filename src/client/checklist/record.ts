@@ -20,6 +20,8 @@ export type Run = {
   asked?: Record<string, string>;
   /** The day on which the run was filed. A filed run is read-only. */
   filed?: string;
+  /** The mark of the hive in shared links, by which another phone recognises it. */
+  shared?: string;
 };
 
 export type ListRecord = { open: string; runs: Record<string, Run> };
