@@ -38,7 +38,9 @@ const begun = async (page: Page): Promise<void> => {
   await page.locator('[data-action=notes]').click();
   await page.locator('.note-field').first().waitFor();
   await page.locator('[data-action=new-run]').click();
-  await page.locator('[data-action=link]').click();
+  await page.locator('[data-action=share]').click();
+  await page.locator('[data-action=code]').click();
+  await page.locator('.qr').waitFor();
 };
 
 export const lists: State[] = [
@@ -74,7 +76,11 @@ export const lists: State[] = [
         if (!document.querySelector('[data-progress]')!.textContent!.includes('All done.')) throw new Error('the list is not done');
       }),
   },
-  { name: 'a run that an address offers', at: 'lists/package-first-six-weeks/#run=2026-04-18;candy;drawn;', reach: told('status') },
+  {
+    name: 'a shared checklist',
+    at: 'lists/package-first-six-weeks/#run=2026-04-18;candy;drawn;',
+    reach: (page) => page.locator('.notice.shared button').waitFor(),
+  },
 ];
 
 export const answers: State[] = [

@@ -1,6 +1,10 @@
 // Ticks of a checklist: stored by the step's own name, in this browser, for this list and this almanac alone.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
+import ICAL from 'ical.js';
+import decodeQR from 'qr/decode.js';
+import sharp from 'sharp';
+import { shortOf } from '../../shared/address/short.ts';
 import { test } from './fixtures.ts';
 import { expect, type Browser, type BrowserContext, type Page } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
@@ -302,22 +306,136 @@ test('at a step that asks, the list pauses until the reader enters whom she aske
   await context.close();
 });
 
-test('a run is in an address and is imported only when the reader agrees', async () => {
+/** The text of the QR code on the page, read by another library from what the screen shows. */
+async function readCode(page: Page): Promise<string> {
+  const { data, info } = await sharp(await page.locator('.qr').screenshot())
+    .removeAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return decodeQR({ width: info.width, height: info.height, data }, { timeLimit: 10_000 });
+}
+const offered = (page: Page) => page.locator('.notice.shared');
+
+test('a checklist is shared by link and by QR code; the other phone has it at once, offline too, and undoes it', async () => {
   const page = await reader(dated);
+  await page.evaluate(() => (document.documentElement.dataset.light = 'night'));
   const [one, two] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
   await page.locator(`input[data-tick="${two}"]`).check();
-  await page.locator('summary', { hasText: 'Save or share' }).click();
-  await page.locator('[data-action=link]').click();
-  const address = await page.locator('[data-status] input').inputValue();
-  assert.ok(address.split('#')[1]!.length <= 500);
+  await page.locator('#own-day').fill('18 April 2026');
+  await page.locator('#own-day').press('Tab');
+  await page.evaluate(() => Object.assign(navigator, { share: async (what: ShareData) => void Object.assign(window, { sent: what.url }) }));
+  await page.getByRole('button', { name: 'Share', exact: true }).click();
+  await page.getByRole('button', { name: 'Show QR code' }).click();
+  await page.locator('.qr').waitFor();
+  const link = await readCode(page);
+  assert.match(link, /^http:[^#]*\/lists\/package-first-six-weeks\/#run=2026-04-18;[a-z,]*;[0-9a-z]{6};;[0-9a-z]{5}$/);
+  assert.equal(await page.locator('.qr').getAttribute('aria-label'), link);
+  await page.getByRole('button', { name: 'Send' }).click();
+  await page.waitForFunction(() => 'sent' in window);
+  assert.equal(await page.evaluate('window.sent'), link);
+  // A new step makes another code, so the old one goes.
+  await page.locator(`input[data-tick="${two}"]`).uncheck();
+  await page.locator('.qr').waitFor({ state: 'detached' });
+  await page.evaluate(() => {
+    navigator.clipboard.writeText = () => Promise.reject(new Error('denied'));
+  });
+  await page.getByRole('button', { name: 'Copy link' }).click();
+  assert.match(await page.getByRole('textbox', { name: 'Link' }).inputValue(), /#run=/);
   await context.close();
-  const other = await reader(`${dated}#${address.split('#')[1]}`);
-  await other.locator('[data-status]', { hasText: 'would add 2 ticks' }).waitFor();
-  assert.deepEqual(await ticked(other), []);
-  await other.getByRole('button', { name: 'Use it here' }).click();
-  await other.locator(`input[data-tick="${two}"]:checked`).waitFor();
+
+  const tail = link.slice(link.indexOf('#'));
+  const other = await reader(dated + tail);
+  await offered(other).getByText('Someone shared this checklist with you: installed 18 April 2026, 2 of 21 steps done.').waitFor();
+  const box = (await offered(other).boundingBox())!;
+  assert.ok(box.y < 250 && box.y < (await other.locator('h1').boundingBox())!.y, 'it is above the title');
   assert.deepEqual(await ticked(other), [one, two]);
+  assert.equal(new URL(other.url()).hash, '');
+  await offered(other).getByRole('button', { name: 'Undo' }).click();
+  await other.locator(`input[data-tick="${two}"]:not(:checked)`).waitFor();
+  assert.deepEqual(await ticked(other), []);
+  assert.deepEqual(JSON.parse((await stored(other))[await keyOf(other)]!), { version: 2, lists: {} });
+  assert.equal(await offered(other).count(), 0);
+  await context.close();
+});
+
+test('a phone that has the checklist is offered the shared one: it adds and takes nothing', async () => {
+  const page = await reader(dated);
+  const [one, two, three] = await names(page);
+  await page.locator(`input[data-tick="${three}"]`).check();
+  const before = await stored(page);
+  const open = async (tail: string): Promise<void> => {
+    await page.goto('about:blank');
+    await page.goto(site.at(dated) + tail);
+    await offered(page).waitFor();
+  };
+  const tail = `#run=2026-04-18;;${shortOf(one!)};green%20hive;k3x9z`;
+  await open(tail);
+  assert.match(await offered(page).innerText(), /Hive 1 here stays as it is\. The shared one is added as green hive\./);
+  assert.deepEqual(await ticked(page), [three]);
+  await offered(page).getByRole('button', { name: 'Not now' }).click();
+  assert.deepEqual(await stored(page), before);
+  await open(tail);
+  await offered(page).getByRole('button', { name: 'Use it here' }).click();
+  await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
+  assert.deepEqual(await ticked(page), [one]);
+  // The same hive, one step later: it is recognised, and gets that step.
+  await open(`#run=2026-04-18;;${shortOf(one!)}${shortOf(two!)};green%20hive;k3x9z`);
+  assert.match(await offered(page).innerText(), /It adds 1 step done \(“.+”\) to green hive\. What you have stays\./);
+  await offered(page).getByRole('button', { name: 'Use it here' }).click();
+  await page.locator(`input[data-tick="${two}"]:checked`).waitFor();
+  // A step of the reader's own ends the undo, which would take it too.
+  await page.locator(`input[data-tick="${three}"]`).check();
+  assert.equal(await offered(page).getByRole('button').count(), 0);
+  await open(`#run=2026-04-18;;${shortOf(one!)};green%20hive;k3x9z`);
+  assert.match(await offered(page).innerText(), /green hive on this device already has all of it\./);
+  const after = await stored(page);
+  for (const bad of ['#run=2026-02-30;;', '#run=;;<b>', '#run=x']) {
+    await open(bad);
+    assert.match(await offered(page).innerText(), /can’t be read.*Nothing was changed\./s);
+  }
+  assert.deepEqual(await stored(page), after);
+  await context.close();
+});
+
+test('a browser that keeps nothing shows the shared checklist and says so; the link opens it again', async () => {
+  const page = await reader(
+    `${dated}#run=2026-04-18;;${shortOf('watch')}`,
+    (fresh) =>
+      fresh.addInitScript(
+        'Object.defineProperty(window, "localStorage", { get() { throw new DOMException("denied", "SecurityError"); } })',
+      ) as unknown as Promise<void>,
+  );
+  await offered(page).getByText('This browser can’t keep it: open the link again next time.').waitFor();
+  assert.deepEqual(await ticked(page), ['watch']);
+  await page.reload();
+  await offered(page).waitFor();
+  assert.deepEqual(await ticked(page), ['watch']);
+  await context.close();
+});
+
+test('the calendar of a hive has the steps that are left from today on, with their words and their reason', async () => {
+  const page = await reader(dated, (fresh) => fresh.clock.setFixedTime(new Date('2026-04-25T15:00:00Z')));
+  const press = page.getByRole('button', { name: 'Add to calendar' });
+  await press.click();
+  await page.getByText('Give the checklist its day first.').waitFor();
+  await expect(page.locator('#own-day')).toBeFocused();
+  await page.locator('#own-day').fill('18 April 2026');
+  await page.locator('#own-day').press('Tab');
+  await page.locator('input[data-tick="queen-out"]').check();
+  const [saved] = await Promise.all([page.waitForEvent('download'), press.click()]);
+  assert.equal(saved.suggestedFilename(), 'a-package-the-first-six-weeks-hive-1.ics');
+  const calendar = new ICAL.Component(ICAL.parse(readFileSync((await saved.path())!, 'utf8')));
+  assert.equal(calendar.getFirstPropertyValue('x-wr-calname'), 'A package: the first six weeks, Hive 1');
+  const events = calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
+  const named = (step: string): ICAL.Event | undefined => events.find(({ uid }) => uid.includes(`-${step}@`));
+  assert.equal(named('queen-out'), undefined, 'it is done');
+  assert.equal(named('watch'), undefined, 'its days are over');
+  const eggs = named('eggs')!;
+  assert.equal(eggs.summary, `${(await page.locator('#step-eggs .step-words').innerText()).replace(/\s+/g, ' ')} (Hive 1)`);
+  assert.match(eggs.description, /^[A-Z][^\n]+\.\n(.*\n)*http:[^#\n]+\/lists\/package-first-six-weeks\/#step-eggs$/);
+  assert.equal(eggs.component.getAllSubcomponents('valarm').length, 1);
+  await page.getByText(/Open the file to add \d+ events to your calendar\. \d+ steps are overdue and left out\./).waitFor();
   await context.close();
 });
 
@@ -325,15 +443,15 @@ test('a run is saved to a file and opened elsewhere, with a summary of what it w
   const page = await reader(dated);
   const [one] = await names(page);
   await page.locator(`input[data-tick="${one}"]`).check();
-  await page.locator('summary', { hasText: 'Save or share' }).click();
+  await page.locator('summary', { hasText: 'Save to a file' }).click();
   const [saved] = await Promise.all([page.waitForEvent('download'), page.locator('[data-action=save-file]').click()]);
   const path = await saved.path();
   await page.evaluate(() => localStorage.clear());
   await page.reload();
   assert.deepEqual(await ticked(page), []);
-  await page.locator('summary', { hasText: 'Save or share' }).click();
+  await page.locator('summary', { hasText: 'Save to a file' }).click();
   await page.locator('#opened-file').setInputFiles(path);
-  await page.locator('[data-status]', { hasText: 'would add 1 tick' }).waitFor();
+  await page.locator('[data-status]', { hasText: 'adds 1 check mark' }).waitFor();
   await page.getByRole('button', { name: 'Use it here' }).click();
   await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
   await context.close();
@@ -363,14 +481,15 @@ test('the yard’s address is beside the emergency number of every list, in the 
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
     page
-      .locator('summary', { hasText: 'Save or share' })
+      .locator('summary', { hasText: 'Save to a file' })
       .click()
       .then(() => page.locator('[data-action=save-file]').click()),
   ]);
   const text = readFileSync((await saved.path())!, 'utf8');
   assert.equal(JSON.parse(text).yard, said);
-  await page.locator('[data-action=link]').click();
-  const address = await page.locator('[data-status] input').inputValue();
+  await page.getByRole('button', { name: 'Share', exact: true }).click();
+  await page.getByRole('button', { name: 'Show QR code' }).click();
+  const address = (await page.locator('.qr').getAttribute('aria-label'))!;
   assert.ok(address.includes('#run=') && !decodeURIComponent(address).includes('Mill'));
   await page.goto(site.at(other));
   const unwell = page.locator('.emergency');

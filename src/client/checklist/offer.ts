@@ -21,16 +21,19 @@ export function offer(fragment: string): void {
     boxes.map((box) => box.dataset.tick!),
     today,
   );
-  if (!read) return say('The link to a shared checklist can’t be read. It may have been cut short. Nothing was changed.');
-  const acceptance = accept(store.read(), id, read.run);
-  const what = `${described(read.run)}${read.unknown > 0 ? ` ${count(read.unknown, 'step')} of it ${read.unknown === 1 ? 'is' : 'are'} not in this checklist.` : ''}`;
-  if (acceptance.as === 'first') return use(read.run, `${what} It is now on this device.`);
+  if (!read) return say('This link to a shared checklist can’t be read.', 'It may have been cut short. Nothing was changed.');
+  const { run, unknown } = read;
+  const acceptance = accept(store.read(), id, run);
+  const name = hiveName(acceptance.state, id, acceptance.hive);
+  const gone = unknown > 0 ? ` ${count(unknown, 'of its steps is', 'of its steps are')} not in this checklist.` : '';
+  const what = `${described(run)}${gone}`;
+  if (acceptance.as === 'first') return use(run, what, 'It is now on this device.');
   if (acceptance.as === 'same' && !acceptance.adds) {
     forget();
-    return say(`${what} ${hiveName(acceptance.state, id, acceptance.hive)} on this device already has all of it.`);
+    return say(what, `${name} on this device already has all of it.`);
   }
-  say(`${what} ${changeWords(acceptance)}`, [
-    ['Use it here', () => use(read.run, `${hiveName(acceptance.state, id, acceptance.hive)} is now on this device.`)],
+  say(what, changeWords(acceptance, name), [
+    ['Use it here', () => use(run, `${name} is now on this device.`)],
     ['Not now', leave],
   ]);
 }
@@ -40,50 +43,55 @@ function described(run: Run): string {
   const since = document.querySelector<HTMLElement>('[data-since]')?.dataset.since ?? 'from';
   const notes = Object.keys(run.notes ?? {}).length;
   const parts = [
+    run.name,
     run.day && isDay(run.day) ? `${since} ${formatDay(run.day)}` : '',
     `${Object.keys(run.ticks).length} of ${boxes.length} steps done`,
     notes > 0 ? count(notes, 'note') : '',
   ];
-  return `Someone shared this checklist with you${run.name ? ` (${run.name})` : ''}: ${parts.filter(Boolean).join(', ')}.`;
+  return `Someone shared this checklist with you: ${parts.filter(Boolean).join(', ')}.`;
 }
 
-function changeWords({ state, hive, as, ticks, notes, differs }: Acceptance): string {
-  const name = hiveName(state, id, hive);
+function changeWords({ state, as, ticks, notes, differs }: Acceptance, name: string): string {
   if (as === 'more') {
-    const others = Object.keys(listOf(store.read(), id).runs).map((each) => hiveName(state, id, each));
-    const stay = others.length === 1 ? `${others[0]} stays as it is.` : `Your ${others.length} other hives stay as they are.`;
-    return `This device has the checklist already. The shared one becomes ${name}, and ${stay}`;
+    const here = Object.keys(listOf(store.read(), id).runs);
+    const stay =
+      here.length === 1 ? `${hiveName(state, id, here[0]!)} here stays as it is` : `Your ${here.length} hives here stay as they are`;
+    return `${stay}. The shared one is added as ${name}.`;
   }
   const words = ticks.slice(0, SHOWN_STEPS).map((step) => `“${plainWords(stepOf(boxes.find((box) => box.dataset.tick === step)!))}”`);
-  const more = ticks.length - words.length;
-  const steps = ticks.length > 0 ? `${count(ticks.length, 'step')} done (${words.join(', ')}${more > 0 ? ` and ${more} more` : ''})` : '';
-  const added = [steps, notes.length > 0 ? count(notes.length, 'note') : ''].filter(Boolean).join(' and ') || 'a date or a name';
-  return `It adds ${added} to ${name}. ${differs ? 'Where the two differ, yours stays.' : 'Nothing of yours changes.'}`;
+  if (ticks.length > words.length) words.push(`${ticks.length - words.length} more`);
+  const added = [
+    ticks.length > 0 ? `${count(ticks.length, 'step')} done (${words.join(', ')})` : '',
+    notes.length > 0 ? count(notes.length, 'note') : '',
+  ].filter(Boolean);
+  return `It adds ${added.join(' and ') || 'a date or a name'} to ${name}. ${differs ? 'Where the two differ, yours stays.' : 'What you have stays.'}`;
 }
 
 /** Applies the hive to the record as it is now, and offers to undo that. */
-function use(run: Run, words: string): void {
+function use(run: Run, what: string, then = ''): void {
   const before = store.read();
   store.change((now) => accept(now, id, run).state);
   const after = JSON.stringify(store.read().lists[id]);
-  show();
-  void import('./actions.ts').then(({ drawRuns }) => drawRuns());
+  redraw();
   const trouble = store.trouble();
   // Where nothing is kept, the address still has the hive after a reload.
   if (!trouble) forget();
-  say(trouble ? `${words} This browser can’t keep it. The link opens it again.` : words, [['Undo', () => undo(before, after)]]);
+  say(what, trouble ? 'This browser can’t keep it: open the link again next time.' : then, [['Undo', () => undo(before, after)]]);
   // An undo would take later steps too.
   const button = notice?.querySelector('button');
   document.addEventListener('change', () => button?.remove(), { once: true });
 }
 
-function undo(before: ChecklistState, after: string): void {
-  if (JSON.stringify(store.read().lists[id]) !== after)
-    return say('You have changed the checklist since then, so it stays. Remove the steps yourself.');
-  const held = Object.hasOwn(before.lists, id) ? before.lists[id] : undefined;
-  store.change((now) => ({ ...now, lists: held ? { ...now.lists, [id]: held } : without(now.lists, id) }));
+function redraw(): void {
   show();
   void import('./actions.ts').then(({ drawRuns }) => drawRuns());
+}
+
+function undo(before: ChecklistState, after: string): void {
+  if (JSON.stringify(store.read().lists[id]) !== after) return say('You have changed this checklist since then.', 'It stays as it is.');
+  const held = Object.hasOwn(before.lists, id) ? before.lists[id] : undefined;
+  store.change((now) => ({ ...now, lists: held ? { ...now.lists, [id]: held } : without(now.lists, id) }));
+  redraw();
   leave();
 }
 
@@ -99,15 +107,18 @@ function leave(): void {
   heading.focus({ preventScroll: true });
 }
 
-function say(words: string, buttons: readonly (readonly [words: string, press: () => void])[] = []): void {
+type Button = readonly [words: string, press: () => void];
+
+function say(what: string, more: string, buttons: readonly Button[] = []): void {
   const isNew = !notice?.isConnected;
   notice ??= Object.assign(document.createElement('section'), {
     className: 'notice shared no-print',
     ariaLabel: 'Shared checklist',
     tabIndex: -1,
   });
-  const text = Object.assign(document.createElement('p'), { textContent: words });
+  const text = document.createElement('p');
   text.setAttribute('role', 'status');
+  text.append(Object.assign(document.createElement('b'), { textContent: what }), ` ${more}`);
   const actions = Object.assign(document.createElement('p'), { className: 'actions' });
   for (const [index, [label, press]] of buttons.entries()) {
     const button = Object.assign(document.createElement('button'), { type: 'button', textContent: label });
@@ -116,9 +127,9 @@ function say(words: string, buttons: readonly (readonly [words: string, press: (
     actions.append(button);
   }
   notice.replaceChildren(text, ...(buttons.length > 0 ? [actions] : []));
-  if (isNew) document.querySelector('h1')!.before(notice);
-  else notice.focus({ preventScroll: true });
-  if (isNew) notice.scrollIntoView({ block: 'nearest' });
+  if (!isNew) return notice.focus({ preventScroll: true });
+  document.querySelector('h1')!.before(notice);
+  scrollTo(0, 0);
 }
 
-const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
+const count = (number: number, one: string, many = `${one}s`): string => `${number} ${number === 1 ? one : many}`;

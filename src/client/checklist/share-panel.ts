@@ -69,6 +69,7 @@ export async function toggleCode(button: HTMLButtonElement): Promise<void> {
   );
   button.setAttribute('aria-expanded', 'true');
   button.lastChild!.textContent = 'Hide QR code';
+  place.scrollIntoView({ block: 'nearest' });
   tell('');
 }
 
