@@ -6,7 +6,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Almanac } from '../lib/almanac.ts';
 import { newsOf } from '../lib/news.ts';
-import { datedPages, searchWordsOf } from '../lib/search-content.ts';
+import { searchContentOf } from '../lib/search-content.ts';
 import { rootAddress } from '../lib/settings.ts';
 import { makeBook } from './book/book.ts';
 import { nameSizes } from './book/sizes.ts';
@@ -47,7 +47,7 @@ export async function writeOutputs({ site, base, address, edition, almanac, pict
   const pictured = putPictures(site, base, pages, pictures);
   if (pictured > 0) say(`Pictures: ${pictured} files.`);
 
-  const search = await writeSearch(site, pages, searchWordsOf(almanac), datedPages(almanac));
+  const search = await writeSearch(site, pages, searchContentOf(almanac), base);
   say(`Search: ${search.records} pages and entries.`);
 
   say(`Calendar: ${almanac.meetings.length} meetings.`);

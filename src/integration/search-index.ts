@@ -7,8 +7,8 @@ import { dirname, join } from 'node:path';
 import { rolldown } from 'rolldown';
 import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
 import type { BuiltPage } from './built-pages.ts';
-import type { SearchWord } from '../lib/search-content.ts';
-import { foundOn, type Found } from './search-pages.ts';
+import type { SearchContent } from '../lib/search-content.ts';
+import { foundOn, listedOn, type Found } from './search-pages.ts';
 import { recordOf } from './search-record.ts';
 import { searchWords } from './search-words.ts';
 
@@ -22,22 +22,22 @@ const PIECE = '500';
 /** The files of Pagefind that this almanac serves. Its own search boxes and its worker are left out. */
 const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefind\.\w+\.pf_meta|(?:index|fragment)\/.+)$/;
 
-/** Writes the search files below the site. `windows`: by a page's path, its days in each district. */
+/** Writes the search files below the site. */
 export async function writeSearch(
   site: string,
   pages: readonly BuiltPage[],
-  words: readonly SearchWord[],
-  windows: Readonly<Record<string, string>>,
+  content: SearchContent,
+  base = '/',
 ): Promise<{ records: number }> {
   const found = paired(pages.flatMap(foundOn));
   const write = (name: string, content: string | Uint8Array): void => {
     mkdirSync(dirname(join(site, name)), { recursive: true });
     writeFileSync(join(site, name), content);
   };
-  const records = found.map((each, at) => ({ url: `/${each.place}`, content: recordOf(each, at, words) }));
+  const records = found.map((each, at) => ({ url: `/${each.place}`, content: recordOf(each, at, content.words) }));
   for (const { path, content } of await indexFiles(records)) if (SERVED.test(path)) write(PAGEFIND_FOLDER + path, content);
   write(ENGINE, await minified(join(site, ENGINE)));
-  write(WORDS, JSON.stringify(searchWords(found, words, windows)));
+  write(WORDS, JSON.stringify(searchWords(found, content, listedOn(pages, base))));
   return { records: found.length };
 }
 

@@ -4,6 +4,7 @@
  */
 import type { Element, Nodes } from 'hast';
 import type { BuiltPage } from './built-pages.ts';
+import { all, first } from './find.ts';
 
 export type Found = {
   /** `pests/varroa/`, `words/#varroa`. */
@@ -13,6 +14,8 @@ export type Found = {
   /** The sentence below the title. */
   lead: string;
   headings: string;
+  /** The headings that a link can lead to, in order. */
+  sections: { id: string; title: string }[];
   /** All the text below its title, in order. */
   text: string;
   /** The day of a meeting, in words. */
@@ -63,12 +66,12 @@ const CELLS = new Set(['td', 'th']);
 
 /** All records of the page, the page itself first. Empty for a page outside the search. */
 export function foundOn({ main, place }: BuiltPage): Found[] {
-  const all: Found[] = [];
-  if (main?.properties.dataFoundAs !== undefined) take(main, place, all);
-  return all;
+  const records: Found[] = [];
+  if (main?.properties.dataFoundAs !== undefined) take(main, place, records);
+  return records;
 }
 
-function take(element: Element, place: string, all: Found[]): void {
+function take(element: Element, place: string, records: Found[]): void {
   const id = element.properties.id;
   const found: Found = {
     place: element.tagName === 'main' ? place : `${place}#${String(id)}`,
@@ -76,15 +79,16 @@ function take(element: Element, place: string, all: Found[]): void {
     title: '',
     lead: '',
     headings: '',
+    sections: [],
     text: '',
   };
-  all.push(found);
+  records.push(found);
   const text: string[] = [];
   const walk = (node: Nodes): void => {
     if (node.type === 'text') text.push(node.value.replace(SPACES, ' '));
     if (node.type !== 'element') return;
     if (isUnread(node, found)) return;
-    if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, all);
+    if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, records);
     const from = text.length;
     if (node.tagName === 'br') text.push(' ');
     // The description of a picture is an answer, too.
@@ -96,8 +100,11 @@ function take(element: Element, place: string, all: Found[]): void {
       text.length = from;
       return;
     }
-    if (/^h[23]$/.test(node.tagName)) found.headings += ` ${textOf()}`;
-    else if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = textOf();
+    if (/^h[23]$/.test(node.tagName)) {
+      found.headings += ` ${textOf()}`;
+      if (node.properties.id) found.sections.push({ id: String(node.properties.id), title: textOf() });
+    }
+    if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = textOf();
     else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= textOf();
     if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$|^$/.test(textOf()) ? ' ' : '; ');
     else if (BLOCKS.has(node.tagName)) closeBlock(text);
@@ -109,6 +116,16 @@ function take(element: Element, place: string, all: Found[]): void {
     .replace(/^[\s,;.]+/, '')
     .trim();
 }
+
+/** The places of all pages in the order of the list on the search page, from which the browser takes titles. */
+export const listedOn = (pages: readonly BuiltPage[], base: string): string[] =>
+  all(
+    first(
+      pages.find(({ searches }) => searches)?.tree ?? { type: 'root', children: [] },
+      ({ properties }) => properties.dataSearchPages !== undefined,
+    ),
+    ({ tagName }) => tagName === 'a',
+  ).map(({ properties }) => String(properties.href).slice(base.length));
 
 /** The heading of a page, or the first bold or cited words of an entry. */
 const isTitle = (element: Element, { place, title }: Found): boolean =>

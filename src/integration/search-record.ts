@@ -3,7 +3,7 @@
  * weight. The weights were tuned on the questions of tests/tables.
  */
 import { canonical, otherForms } from '../../shared/words/canonical.ts';
-import { joinParts, onePart, ORDER } from '../../shared/words/search-record.ts';
+import { joinParts, onePart, ORDER, placeOfHeading } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { wordsIn } from '../../shared/words/terms.ts';
 import type { SearchWord } from '../lib/search-content.ts';
@@ -39,7 +39,7 @@ export function recordOf(found: Found, at: number, words: readonly SearchWord[])
   const forms = [...otherForms(found.text)].map(([form, times]) => weighed(Math.min(MOST, times * weight), form));
   const parts = [
     weighed(WEIGHTS.title, found.title),
-    weighed(WEIGHTS.lead, lead) + weighed(weight, rest),
+    weighed(WEIGHTS.lead, lead) + inSections(rest, found.sections, weight),
     weighed(WEIGHTS.kind, found.when ?? ''),
     [
       weighed(
@@ -58,6 +58,18 @@ export function recordOf(found: Found, at: number, words: readonly SearchWord[])
 
 /** Each meaningful word, once. */
 const large = (texts: readonly string[]): string[] => [...new Set(texts.flatMap(wordsIn))].filter((word) => !SMALL_WORDS.has(word));
+
+/** The text with its headings as elements, so that a result can lead to one. */
+function inSections(text: string, sections: Found['sections'], weight: number): string {
+  let [marked, from] = ['', 0];
+  for (const { id, title } of sections) {
+    const at = placeOfHeading(text, title, from);
+    if (at < 0) continue;
+    marked += `${escaped(onePart(text.slice(from, at)))}<b id="${escaped(id).replaceAll('"', '')}">${escaped(onePart(title))}</b>`;
+    from = at + title.length;
+  }
+  return `<span data-pagefind-weight="${weight}">${marked}${escaped(onePart(text.slice(from)))}</span>`;
+}
 
 /** A span, because Pagefind adds a full stop after every block. */
 function weighed(weight: number, text: string | readonly string[]): string {

@@ -2,25 +2,33 @@
  * Word lists for parsing queries: every word of the almanac, for spelling and other forms; the glossary names; and the kind and days of
  * each record, for filters.
  */
-import type { SearchWords } from '../../shared/words/search-record.ts';
+import { writePage, type SearchWords } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { termOf, wordsIn } from '../../shared/words/terms.ts';
 import { writeWords } from '../../shared/words/word-list.ts';
-import type { SearchWord } from '../lib/search-content.ts';
+import type { SearchContent, SearchWord } from '../lib/search-content.ts';
 import type { Found } from './search-pages.ts';
 import { namesOf, pageOf } from './search-record.ts';
 
 /** By term: the number of each spelling. */
 type Forms = Map<string, Map<string, number>>;
 
-/** `windows`: by a page's path, its days in each district. */
-export function searchWords(found: readonly Found[], words: readonly SearchWord[], windows: Readonly<Record<string, string>>): SearchWords {
+/** `listed`: the places of the list of all pages, in its order. */
+export function searchWords(found: readonly Found[], { words, windows, law }: SearchContent, listed: readonly string[]): SearchWords {
   const kinds = [...new Set(found.map(({ kind }) => kind))].sort();
   const recordAt = new Map(found.map(({ place }, at) => [place, at]));
   const { right, typed } = formsOf(found, words);
   return {
     kinds,
-    pages: found.map(({ place, kind }) => [kinds.indexOf(kind), ...(windows[place] ? [windows[place]] : [])].join(';')),
+    pages: found.map(({ place, kind }) => {
+      const at = listed.indexOf(place);
+      return writePage({
+        kind: kinds.indexOf(kind),
+        law: law.includes(place),
+        windows: windows[place] ?? '',
+        ...(at < 0 ? {} : { listed: at }),
+      });
+    }),
     names: Object.fromEntries(words.map((word) => [word.id, writtenNames(word)])),
     leads: words.map(({ more }) => recordAt.get(pageOf(more) ?? '') ?? -1),
     own: words.map(({ id }) => recordAt.get(`words/#${id}`) ?? -1),

@@ -2,25 +2,40 @@
  * What the search takes from the collections: the names of the word list, the days of pages that are bound to the year, and the lists of
  * its page.
  */
+import { neededTerms } from '../../shared/words/phrases.ts';
 import { phaseName, phases } from '../../shared/season/phases.ts';
 import type { Almanac } from './almanac.ts';
 import { contactFor, reached, type Reached } from './contacts.ts';
 import { calculatorsHere, pageExists } from './rooms.ts';
 import { edition } from './settings.ts';
+import { meetingTime } from './meetings.ts';
 import { phaseTitle, windowsOf, windowsText } from './season.ts';
 
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
 export type SearchWord = { id: string; names: string[]; more?: string | undefined };
 
 /** The name as this club says it comes first. */
-export const searchWordsOf = ({ words, club }: Almanac): SearchWord[] =>
+const searchWordsOf = ({ words, club }: Almanac): SearchWord[] =>
   words.map(({ id, data: { word, uk, also = [], more } }) => {
     const own = club.words === 'uk' && uk ? [uk, word] : [word, ...(uk ? [uk] : [])];
     return { id, names: [...new Set([...own, ...also])], more };
   });
 
-/** By a page's path below the base: its days in each district, as `valley 05-03 05-17;hill 05-12 05-26`. Undated pages are left out. */
-export function datedPages({ articles, bulletins, checklists, meetings, seasons }: Almanac): Record<string, string> {
+/** What the search files are made of, besides the pages. */
+export type SearchContent = {
+  words: SearchWord[];
+  /** By a page's path, its days. */ windows: Readonly<Record<string, string>>;
+  /** Paths of pests and diseases that the law wants reported. */ law: string[];
+};
+
+export const searchContentOf = (almanac: Almanac): SearchContent => ({
+  words: searchWordsOf(almanac),
+  windows: datedPages(almanac),
+  law: almanac.bulletins.filter(({ data }) => data.status === 'law').map(({ id }) => `pests/${id}/`),
+});
+
+/** By a page's path below the base: its days in each district, as `valley 05-03 05-17;hill 05-12 05-26`, or those of a meeting. */
+function datedPages({ articles, bulletins, checklists, meetings, seasons }: Almanac): Record<string, string> {
   const parts = [
     ['know-how', articles],
     ['pests', bulletins],
@@ -32,20 +47,24 @@ export function datedPages({ articles, bulletins, checklists, meetings, seasons 
       return windows ? [[`${part}/${id}/`, windowsText(windows)] as const] : [];
     }),
   );
-  const days = meetings.map(
-    ({ id, data }) => [`meetings/${id}/`, `all ${data.day.slice(5)} ${(data['last-day'] ?? data.day).slice(5)}`] as const,
-  );
+  const days = meetings.map(({ id, data }) => [`meetings/${id}/`, `${data.day} ${data['last-day'] ?? data.day}`] as const);
   return Object.fromEntries([...dated, ...days]);
 }
 
 /** Every page with a text of its own, from A to Z, by its path below the base. */
-export const pagesByTitle = (almanac: Almanac): { path: string; title: string }[] => {
-  const { checklists, bulletins, articles, meetings } = almanac;
+export const pagesByTitle = (almanac: Almanac): { path: string; title: string; day?: string; when?: string }[] => {
+  const { checklists, bulletins, articles, meetings, treatments } = almanac;
   return [
     ...checklists.map(({ id, data }) => ({ path: `lists/${id}/`, title: data.title })),
     ...bulletins.map(({ id, data }) => ({ path: `pests/${id}/`, title: data.title })),
     ...articles.map(({ id, data }) => ({ path: `know-how/${id}/`, title: data.title })),
-    ...meetings.map(({ id, data }) => ({ path: `meetings/${id}/`, title: data.title })),
+    ...meetings.map(({ id, data }) => ({
+      path: `meetings/${id}/`,
+      title: data.title,
+      day: data['last-day'] ?? data.day,
+      when: `${meetingTime(data)}, ${data.place}`,
+    })),
+    ...treatments.map(({ id, data }) => ({ path: `treatments/${id}/`, title: data.title })),
     ...calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),
   ].sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
 };
@@ -61,7 +80,7 @@ export const timesOfYear = ({ seasons, club }: Almanac): { name: string; windows
 /** A best answer as the search page draws it. */
 export type BestAnswer = {
   title: string;
-  /** The ways to ask, the title among them. */
+  /** The ways to ask, each as the terms that a question must have. */
   ways: string[];
   answer: string;
   /** Its path below the base. */
@@ -82,7 +101,7 @@ export const bestAnswersOf = (almanac: Almanac): BestAnswer[] =>
       const windows = when === undefined ? null : windowsOf(when, almanac.seasons);
       return {
         title,
-        ways: [title, ...asks],
+        ways: [...new Set([title, ...asks].map((way) => neededTerms(way).join(' ')))],
         answer,
         path: page.slice(1),
         ...(held ? { call: { name: held.name, of: { phone: held.number, place: '' } } } : {}),

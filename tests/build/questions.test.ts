@@ -26,12 +26,12 @@ const places = (typed: string): Promise<string[]> => placesFor(typed, engine);
 const pageOf = (place: string): string => place.replace(/#.*/, '');
 const moreOn = async (leads: number): Promise<string> => (leads < 0 ? '' : placeOf(leads, engine));
 
-// The counts with the settings that were chosen, on 28 November 2026. A single search of the whole question finds 32 of the listed 80
+// The counts with the settings that were chosen, on 29 November 2026. A single search of the whole question finds 32 of the listed 80
 // first.
 for (const [name, table, { first, three }] of [
   ['the listed questions', questions, { first: 75, three: 80 }],
-  ['further ones', known, { first: 209, three: 238 }],
-  ['further ones, written when the ranking stood', last, { first: 52, three: 59 }],
+  ['further ones', known, { first: 211, three: 238 }],
+  ['further ones, written when the ranking stood', last, { first: 53, three: 59 }],
 ] as const) {
   test(`${name}: ${first} of ${table.length} find an answer first, ${three} among the first three`, async (context) => {
     const missed: string[] = [];

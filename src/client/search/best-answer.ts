@@ -3,7 +3,7 @@
  * order do not matter, nor do small slips of spelling.
  */
 import { slips } from '../../../shared/words/slips.ts';
-import { isFiller, neededTerms, phraseTerms } from '../../../shared/words/phrases.ts';
+import { isFiller, phraseTerms } from '../../../shared/words/phrases.ts';
 
 /** The number of the best answer, or -1. `isWord` keeps a right word from being corrected to another. */
 export type BestAnswer = (typed: string, isWord?: (word: string) => boolean) => number;
@@ -13,10 +13,10 @@ const farthest = (letters: number): number => (letters < 4 ? 0 : letters < 5 ? 0
 /** The most words beside those of the way to ask. Each must be outweighed by one of its own. */
 const MOST_MORE = 2;
 
-/** `waysToAsk`: those of each answer. */
+/** `waysToAsk`: those of each answer, each as the terms that a question must have. */
 export function readAnswers(waysToAsk: readonly (readonly string[])[]): BestAnswer {
   const phrases = waysToAsk.flatMap((ways, answer) =>
-    ways.map(neededTerms).map((terms) => ({ answer, terms, own: terms.filter((term) => !isFiller(term)).length })),
+    ways.map((way) => way.split(' ')).map((terms) => ({ answer, terms, own: terms.filter((term) => !isFiller(term)).length })),
   );
   const known = new Set(phrases.flatMap(({ terms }) => terms));
 

@@ -5,12 +5,12 @@
  */
 import { canonical } from '../../../shared/words/canonical.ts';
 import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../../shared/words/search-files.ts';
-import { ORDER, splitParts, type SearchWords } from '../../../shared/words/search-record.ts';
+import { ORDER, readPage, splitParts, type PageFacts, type SearchWords } from '../../../shared/words/search-record.ts';
 import { readWordList } from '../../../shared/words/word-list.ts';
 import { readVocabulary, type Vocabulary } from './vocabulary.ts';
 
 /** A search result by record number: a page, a glossary word, or a reading-list line. */
-export type Entry = { at: number; kind: string; /** Its days in each district, or nothing. */ windows: string };
+export type Entry = Omit<PageFacts, 'kind'> & { at: number; kind: string; /** The last day of a meeting. */ day?: string };
 
 /** A glossary entry: the displayed name, then all others. */
 export type Named = {
@@ -23,7 +23,13 @@ export type Named = {
 /** How much a page says about a word, from 0 to 1, and the positions of the word. */
 export type Posting = { page: number; level: number; places: readonly number[] };
 
-export type Shown = { title: string; text: string; /** The day of a meeting, or nothing. */ when: string; url: string };
+export type Shown = {
+  title: string;
+  text: string;
+  /** The day of a meeting, or nothing. */ when: string;
+  url: string;
+  /** Its headings, in order. */ sections: { id: string; text: string }[];
+};
 
 export type Engine = {
   entries: Entry[];
@@ -35,7 +41,12 @@ export type Engine = {
   shownOf: (entry: Entry) => Promise<Shown>;
 };
 
-type Result = { id: string; score: number; words: number[]; data: () => Promise<{ url: string; content: string }> };
+type Result = {
+  id: string;
+  score: number;
+  words: number[];
+  data: () => Promise<{ url: string; content: string; anchors: { id: string; text: string }[] }>;
+};
 type Instance = { search: (words: string | null, options?: object) => Promise<{ results: Result[] }> };
 export type Pagefind = { createInstance: (options: object) => Instance };
 
@@ -78,7 +89,7 @@ export async function engineOf(
   const [right, only] = [readWordList(words), readWordList(typed)];
   const all = [...right, ...only];
   return {
-    entries: pages.map((page, at) => ({ at, kind: kinds[Number.parseInt(page, 10)]!, windows: page.replace(/^\d+;?/, '') })),
+    entries: pages.map((page, at) => ({ at, ...entryOf(readPage(page), kinds) })),
     named: Object.entries(names).map(([id, each], at) => ({
       id,
       leads: leads[at]!,
@@ -88,10 +99,18 @@ export async function engineOf(
     vocabulary: readVocabulary(right, only),
     pagesWith: inStock(async (at) => postings((await pagefind.search(canonical(all[at]!))).results, numbers)),
     shownOf: async ({ at }) => {
-      const { url, content } = await results[at]!.data();
-      return { ...splitParts(content), url };
+      const { url, content, anchors } = await results[at]!.data();
+      return { ...splitParts(content), url, sections: anchors };
     },
   };
+}
+
+/** A meeting has its own days. They are those of any year for the choice of a part of the year. */
+function entryOf({ kind, windows, ...facts }: PageFacts, kinds: readonly string[]): Omit<Entry, 'at'> {
+  const [from, day] = windows.split(' ');
+  return from?.length === 10
+    ? { ...facts, kind: kinds[kind]!, day: day!, windows: `all ${from.slice(5)} ${day!.slice(5)}` }
+    : { ...facts, kind: kinds[kind]!, windows };
 }
 
 /** Scores as levels, divided by the rarity of the word with which Pagefind multiplied them. */

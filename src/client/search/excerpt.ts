@@ -1,7 +1,14 @@
-/* Excerpt of a page with most of the searched words, which are marked. Text only, so nothing in it can become a tag. */
+/*
+ * Excerpt of a page with most of the searched words, which are marked, and the section that it is from. Text only, so nothing in it can
+ * become a tag.
+ */
+import { placeOfHeading } from '../../../shared/words/search-record.ts';
 import { readWords, termsIn } from '../../../shared/words/terms.ts';
 
 export type Piece = { text: string; marked: boolean };
+export type Section = { id: string; text: string };
+/** `section` is where a link should lead, unless the top of the page says as much. */
+export type Excerpt = { pieces: Piece[]; section: Section | undefined };
 
 const LENGTH = 28;
 /** How far back an excerpt may begin, so that it starts at a sentence. */
@@ -12,13 +19,17 @@ const UNIT =
   /(?<=[\d½¼¾⅓⅔]) (?=(?:°[CF]|%|lb|kg|oz|m?g|m?L|gal|qt|ft|in|mm|cm|ppm|days?|hours?|weeks?|months?|years?|bees|mites)(?![\p{L}\p{N}]))/gu;
 
 /** `sought` are words in any form. */
-export function excerptOf(text: string, sought: readonly string[]): Piece[] {
+export function excerptOf(
+  { title, text, sections }: { title: string; text: string; sections: readonly Section[] },
+  sought: readonly string[],
+): Excerpt {
   const terms = new Set(sought.flatMap(termsIn));
   const words = readWords(text.replace(UNIT, '\u00a0')).map(({ word, terms: own }) => ({
     word,
     met: own.filter((term) => terms.has(term)),
   }));
-  const start = beginning(words, densest(words));
+  const dense = densest(words);
+  const start = beginning(words, dense);
   const shown = words.slice(start, start + LENGTH);
   const pieces: Piece[] = shown.flatMap(({ word, met }, at) => [
     ...(at > 0 ? [{ text: ' ', marked: false }] : []),
@@ -26,7 +37,26 @@ export function excerptOf(text: string, sought: readonly string[]): Piece[] {
   ]);
   const before = start > 0 ? [{ text: '… ', marked: false }] : [];
   const after = start + LENGTH < words.length ? [{ text: '\u00a0…', marked: false }] : [];
-  return joined([...before, ...pieces, ...after]);
+  const section = sectionAt(
+    text,
+    sections,
+    words.slice(0, Math.max(start, dense)).reduce((sum, { word }) => sum + word.length + 1, 0),
+  );
+  const named = new Set(termsIn(title));
+  const news = new Set(words.slice(dense, dense + LENGTH).flatMap(({ met }) => met.filter((term) => !named.has(term))));
+  const isNamed = termsIn(section?.text ?? '').some((term) => news.has(term));
+  return { pieces: joined([...before, ...pieces, ...after]), section: news.size > 1 || isNamed ? section : undefined };
+}
+
+/** The last heading before a place in the text. */
+function sectionAt(text: string, sections: readonly Section[], place: number): Section | undefined {
+  let [last, from]: [Section | undefined, number] = [undefined, 0];
+  for (const section of sections) {
+    const at = placeOfHeading(text, section.text, from);
+    if (at > place + section.text.length) break;
+    if (at >= 0) [last, from] = [section, at];
+  }
+  return last;
 }
 
 /** Punctuation before and after a word is not marked with it. */

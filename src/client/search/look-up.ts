@@ -17,6 +17,11 @@ export type Hits = {
 
 /** Glossary entries contain the names of the pages that say more. Those come first. */
 const KINDS: Record<string, number> = { word: 0.4, reading: 0.6, meeting: 0.6, about: 0.5, counts: 0.8 };
+/** A pest or disease that the law wants reported is the worse one to miss. */
+const LAW = 1.03;
+/** A meeting that is over, and the next one. */
+const OVER = 0.5;
+const NEXT = 1.3;
 /** A query with a number, or for one, prefers calculators. */
 const SUM = 1.25;
 const ASKS_FOR_SUM = /\d|how (?:many|much|long|far)|calculat|work out|convert|percent|%/i;
@@ -41,12 +46,13 @@ const STRANGE = 0.6;
 
 type Scores = Map<number, { sum: number; /** The weight of the words it answers to. */ met: number }>;
 
-/** Pages and entries that match the typed words, the best first. */
-export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_SHARE): Promise<Hits> {
+/** Pages and entries that match the typed words, the best first. `today` is a day in the time zone of the club. */
+export async function lookUp(typed: string, engine: Engine, today: string, leastShare = LEAST_SHARE): Promise<Hits> {
   const { sought, entries } = queryOf(typed, engine);
   const { scores, rarities, whole } = await scoresOf(sought, engine);
   addNames(scores, entries, sought, rarities);
   const defined = ASKS_FOR_MEANING.test(typed) ? entries.map(({ own }) => own) : [];
+  const next = engine.entries.flatMap(({ day = '' }) => (day >= today ? [day] : [])).sort()[0];
   const hits = [...scores]
     .map(([page, { sum, met }]) => {
       const entry = engine.entries[page]!;
@@ -55,7 +61,8 @@ export async function lookUp(typed: string, engine: Engine, leastShare = LEAST_S
         : entry.kind === 'calculator' && ASKS_FOR_SUM.test(typed)
           ? SUM
           : (KINDS[entry.kind] ?? 1);
-      return { entry, score: sum * (met / whole) ** WHOLE * kind };
+      const due = entry.law ? LAW : entry.day === undefined ? 1 : entry.day < today ? OVER : entry.day === next ? NEXT : 1;
+      return { entry, score: sum * (met / whole) ** WHOLE * kind * due };
     })
     .sort((a, b) => b.score - a.score);
   return {

@@ -25,3 +25,9 @@ export function fallsInto(windows: string, [from, to]: Span): boolean {
   const [first, last] = windowHere(windows);
   return isWithinSpan(from, first, last) || isWithinSpan(first, from, to);
 }
+
+/** Days of the reader's window, as if each month had 31. */
+export function lengthOf(windows: string): number {
+  const [from, to] = windowHere(windows).map((day) => Number(day.slice(0, 2)) * 31 + Number(day.slice(3))) as [number, number];
+  return (to - from + 372) % 372;
+}

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { test } from 'vitest';
+import { neededTerms } from '../../../shared/words/phrases.ts';
 import { termOf, wordsIn } from '../../../shared/words/terms.ts';
 import { validEntries } from '../../../src/checks/fields.ts';
 import { readAnswers } from '../../../src/client/search/best-answer.ts';
@@ -12,7 +13,7 @@ import { questions } from '../../tables/questions.ts';
 
 const folder = readFolder(join(projectFolder, 'content', 'demo-club'));
 const answers = validEntries(folder).of.answers;
-const bestAnswer = readAnswers(answers.map(({ data }) => [data.title, ...data.asks]));
+const bestAnswer = readAnswers(answers.map(({ data }) => [data.title, ...data.asks].map((way) => neededTerms(way).join(' '))));
 /** The words of the pages, as search has them. */
 const words = new Set(folder.entries.flatMap(({ body }) => wordsIn(body)).map(termOf));
 const answerTo = (typed: string) => answers[bestAnswer(typed, (word) => words.has(termOf(word)))];
@@ -65,7 +66,7 @@ test('one word that many questions have, odd input and other questions show none
 });
 
 test('a right word of the pages is not corrected to another', () => {
-  const best = readAnswers([['package dropped']]);
+  const best = readAnswers([[neededTerms('package dropped').join(' ')]]);
   assert.equal(best('dripping package'), 0);
   assert.equal(
     best('dripping package', (word) => word === 'drip'),

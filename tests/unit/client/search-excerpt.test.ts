@@ -5,8 +5,8 @@ import fc from 'fast-check';
 import { excerptOf } from '../../../src/client/search/excerpt.ts';
 
 const marked = (text: string, sought: string[]): string =>
-  excerptOf(text, sought)
-    .map(({ text: piece, marked }) => (marked ? `[${piece}]` : piece))
+  excerptOf({ title: '', text, sections: [] }, sought)
+    .pieces.map(({ text: piece, marked }) => (marked ? `[${piece}]` : piece))
     .join('');
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 const filler = (words: number): string => Array.from({ length: words }, (_, at) => `word${at}`).join(' ');
@@ -49,8 +49,8 @@ test('the excerpt is a literal part of the page, for any query', () => {
       }),
       fc.array(fc.constantFrom('mite', '2:1', '64', 'b', '1/2'), { maxLength: 3 }),
       (words, sought) => {
-        const shown = excerptOf(words.join(' '), sought)
-          .map(({ text }) => text)
+        const shown = excerptOf({ title: '', text: words.join(' '), sections: [] }, sought)
+          .pieces.map(({ text }) => text)
           .join('')
           .replace(/^… /, '')
           .replace(/\s…$/, '');
@@ -58,4 +58,18 @@ test('the excerpt is a literal part of the page, for any query', () => {
       },
     ),
   );
+});
+
+test('a section is where the words are, and not where the title says as much', () => {
+  const sections = [
+    { id: 'what-you-see', text: 'What you see' },
+    { id: 'rope', text: 'The rope test' },
+  ];
+  const text = `A sick brood. ${filler(40)}. What you see. ${filler(40)}. The rope test. Stir with a match and draw a thread. ${filler(40)}.`;
+  const idOf = (...sought: string[]): string | undefined => excerptOf({ title: 'Sick brood', text, sections }, sought).section?.id;
+  assert.equal(idOf('match', 'thread'), 'rope');
+  assert.equal(idOf('rope'), 'rope', 'its heading has the word');
+  assert.equal(idOf('thread'), undefined, 'one word says too little');
+  assert.equal(idOf('sick', 'brood'), undefined, 'the title has the words');
+  assert.equal(idOf('word3', 'word4'), undefined, 'before the first heading');
 });

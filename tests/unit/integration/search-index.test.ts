@@ -9,10 +9,10 @@ import { explainError } from '../../../src/cli/explain-error.ts';
 import type { Engine } from '../../../src/client/search/engine.ts';
 import { lookUp } from '../../../src/client/search/look-up.ts';
 import { builtPage, type BuiltPage } from '../../../src/integration/built-pages.ts';
-import type { SearchWord } from '../../../src/lib/search-content.ts';
+import type { SearchContent, SearchWord } from '../../../src/lib/search-content.ts';
 import { writeSearch } from '../../../src/integration/search-index.ts';
 import { foundOn } from '../../../src/integration/search-pages.ts';
-import { openSearch, placesFor, recordsIn } from '../../e2e/search-engine.ts';
+import { openSearch, placesFor, recordsIn, TODAY } from '../../e2e/search-engine.ts';
 
 const page = (place: string, main: string, kind = 'know-how', title = 'Title'): BuiltPage =>
   builtPage(
@@ -92,11 +92,25 @@ const pages = [
   page('know-how/mold/', '<p>Moldy comb. See beetles? Mites are no cause of the chimney.</p>', 'know-how', 'Gray fuzz'),
   page('work-it-out/syrup/', '<p>2:1 by weight, two pounds a quart.</p>', 'calculator', 'Syrup'),
 ];
+/** The search page lists all others. It is no record. */
+const searchPage = {
+  ...page(
+    'search/',
+    '<form data-search-page></form><ul data-search-pages><li><a href="/lists/count/">Mite count day</a></li><li><a href="/pests/varroa/">Varroa</a></li></ul>',
+  ),
+  main: undefined,
+};
 const opened: { folder: string; served: Served }[] = [];
+const contentOf = (named: readonly SearchWord[], windows = {}): SearchContent => ({
+  words: [...named],
+  windows,
+  law: ['pests/varroa/'],
+});
+
 /** The search of a few pages, written and served. */
-async function made(of: readonly BuiltPage[], listed: readonly SearchWord[], windows = {}): Promise<{ folder: string; engine: Engine }> {
+async function made(of: readonly BuiltPage[], named: readonly SearchWord[], windows = {}): Promise<{ folder: string; engine: Engine }> {
   const folder = mkdtempSync(join(tmpdir(), 'almanac-search-'));
-  await writeSearch(folder, of, listed, windows);
+  await writeSearch(folder, [...of, searchPage], contentOf(named, windows));
   const served = await serve({ folder, port: 0 });
   opened.push({ folder, served });
   return { folder, engine: await openSearch(folder, served.address) };
@@ -141,10 +155,10 @@ test('a ratio, a fraction and a unit are found in every spelling', async () => {
 });
 
 test('a misspelt word finds the right word, and the correction is reported', async () => {
-  const { hits, corrected } = await lookUp('beatles', engine);
+  const { hits, corrected } = await lookUp('beatles', engine, TODAY);
   assert.equal((await engine.shownOf(hits[0]!.entry)).url, '/know-how/mold/');
   assert.deepEqual(corrected, ['beetles']);
-  assert.deepEqual((await lookUp('beetle chimneys', engine)).corrected, [], 'another ending is no mistake');
+  assert.deepEqual((await lookUp('beetle chimneys', engine, TODAY)).corrected, [], 'another ending is no mistake');
 });
 
 test('words written apart or together are found the other way', async () => {
@@ -157,15 +171,37 @@ test('stop words, punctuation and an empty query find nothing; unknown words fin
 });
 
 test('a result has the days, the kind and the text of its page', async () => {
-  const [first] = (await lookUp('varroa', engine)).hits;
-  const { kind, windows } = first!.entry;
-  assert.deepEqual([kind, windows], ['pest or disease', 'valley 03-14 11-15']);
+  const [first] = (await lookUp('varroa', engine, TODAY)).hits;
+  assert.deepEqual(first!.entry, { at: first!.entry.at, kind: 'pest or disease', windows: 'valley 03-14 11-15', law: true, listed: 1 });
   assert.deepEqual(await engine.shownOf(first!.entry), {
     title: 'Varroa',
     text: 'A mite on bees. Count 1/2 cup of bees. Above 3 per 100, act.',
     when: '',
     url: '/pests/varroa/',
+    sections: [],
   });
+});
+
+test('a result has the headings of its page that a link can lead to', async () => {
+  const of = page('a/', '<p>Rope.</p><h2 id="rope-test">Rope test</h2><p>A match.</p><h2>No id</h2><h3 id="why">Why?</h3><p>So.</p>');
+  const headed = await made([of, ...pages], words);
+  const all = await Promise.all(headed.engine.entries.map((each) => headed.engine.shownOf(each)));
+  assert.deepEqual(
+    all.find(({ url }) => url === '/a/')!.sections.map(({ id, text }) => [id, text]),
+    [
+      ['rope-test', 'Rope test'],
+      ['why', 'Why?'],
+    ],
+  );
+});
+
+test('the next meeting ranks above others, and those that are over sink', async () => {
+  const day = (on: string): BuiltPage => page(`meetings/${on}/`, '<p>A meeting of the club.</p>', 'meeting', 'Club meeting');
+  const days = ['2026-03-12', '2026-04-18', '2026-05-16'];
+  const met = await made([...days.map(day), ...pages], words, Object.fromEntries(days.map((on) => [`meetings/${on}/`, `${on} ${on}`])));
+  const order = (today: string): Promise<string[]> => placesFor('meeting', met.engine, 3, today);
+  assert.deepEqual(await order('2026-04-18'), ['meetings/2026-04-18/', 'meetings/2026-05-16/', 'meetings/2026-03-12/']);
+  assert.equal((await order('2026-04-19'))[0], 'meetings/2026-05-16/');
 });
 
 test('words side by side on a page rank it above one where they are apart', async () => {
@@ -183,17 +219,17 @@ for (const typed of [
   'brand Frebbex for mites',
   'treat with Yttriplom gel',
 ]) {
-  test(`a product name is a strange word: ${typed}`, async () => assert.ok((await lookUp(typed, engine)).strange));
+  test(`a product name is a strange word: ${typed}`, async () => assert.ok((await lookUp(typed, engine, TODAY)).strange));
 }
 for (const typed of ['verroa', 'mites', 'sugar roll for mites'])
-  test(`a known word is not: ${typed}`, async () => assert.ok(!(await lookUp(typed, engine)).strange));
+  test(`a known word is not: ${typed}`, async () => assert.ok(!(await lookUp(typed, engine, TODAY)).strange));
 
 test('a file that failed to load is requested again', async () => {
   const { engine: flaky } = await made(pages, words);
   const { fetch } = globalThis;
   globalThis.fetch = (address) => (/pf_index/.test(String(address)) ? Promise.reject(new Error('no signal')) : fetch(address));
   try {
-    await assert.rejects(lookUp('varroa', flaky), /did not come/);
+    await assert.rejects(lookUp('varroa', flaky, TODAY), /did not come/);
   } finally {
     globalThis.fetch = fetch;
   }
@@ -204,7 +240,7 @@ test('a machine without a Pagefind program gets a sentence', async () => {
   const { npm_config_arch: before } = process.env;
   process.env.npm_config_arch = 'mips';
   try {
-    await assert.rejects(writeSearch(folder, pages, words, {}), (error: Error) => {
+    await assert.rejects(writeSearch(folder, pages, contentOf(words)), (error: Error) => {
       assert.match(explainError(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
       return true;
     });
