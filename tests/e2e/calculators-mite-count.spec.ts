@@ -316,7 +316,7 @@ test('mite count: rows are added and removed, and a list is pasted', async () =>
   await sheet.page.getByText('Paste a list instead').click();
   await sheet.fill('samples-list', 'A, 9, 300');
   await sheet.press('Calculate');
-  assert.match((await sheet.faults()).join(), /Line 1, “A, 9, 300”: part the columns with a tab or a semicolon, not a comma\./);
+  assert.match((await sheet.faults()).join(), /Line 1, “A, 9, 300”: separate the columns with a tab or a semicolon, not a comma\./);
   await sheet.open(`samples=${Array.from({ length: 30 }, (_, at) => `${at}:1/300`).join(';')}`);
   assert.deepEqual(await sheet.faults(), ['24 rows are the most; these are 30.']);
 });

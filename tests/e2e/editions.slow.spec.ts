@@ -182,7 +182,7 @@ test('a first visit to a host with a missing file says so, and the next visit co
     changed(first, 'lacking', (folder) => rmSync(join(folder, 'words', 'index.html'))),
   );
   const { page, told } = await read('about/');
-  await told(/is not complete: a file did not come/);
+  await told(/is not complete\. A file did not arrive/);
   await host.put('/', first.folder);
   await page.goto(at('about/'));
   await told(/^Saved on/);

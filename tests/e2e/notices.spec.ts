@@ -114,6 +114,6 @@ test('the page of notices lists the current ones, and says when there are none',
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date('2026-09-01T12:00:00Z'));
   await page.goto(site.at('/notices/'));
-  assert.match(await page.locator('main').innerText(), /No notice holds today/);
+  assert.match(await page.locator('main').innerText(), /There is no notice today/);
   await context.close();
 });

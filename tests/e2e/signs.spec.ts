@@ -119,7 +119,7 @@ test('then the one with the most points comes first: trembling, black and crawli
 test('no match, and only harmless signs, say that the list can miss things and whom to call', async () => {
   const none = await said('#there=drones-out');
   assert.equal(none.headline, 'Mostly nothing, and nothing else in this list fits.');
-  assert.match(none.usually, /Drones are dragged out alive: Mostly the fall clearing/);
+  assert.match(none.usually, /Drones are dragged out alive: This is mostly normal in fall/);
   assert.match(none.text, MISS);
   const harmless = await said('#there=cocoons');
   assert.equal(harmless.headline, 'Only harmless things fit: Wax moth.');

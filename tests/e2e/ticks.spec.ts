@@ -189,7 +189,7 @@ for (const [how, block] of [
     assert.deepEqual(await ticked(page), [one, two]);
     assert.match(
       await page.locator('[data-progress]').innerText(),
-      /2 of \d+ done\..* (This browser keeps nothing for this page\. Ticks last until you leave it|This browser has no room left\. What you tick now lasts until you leave the page: save it to a file)\.$/,
+      /2 of \d+ done\..* (This browser does not save this page\. Your ticks last until you leave it|This browser has no room left\. Your ticks last until you leave this page: save it to a file)\.$/,
     );
     assert.deepEqual(faults, []);
     await context.close();
@@ -207,7 +207,7 @@ test('a storage with unknown content stays as it is until the reader moves it as
     assert.deepEqual(await ticked(page), [], `with ${odd}`);
     const [one] = await names(page);
     await page.locator(`input[data-tick="${one}"]`).check();
-    assert.match(await page.locator('[data-progress]').innerText(), /cannot be read\. It is left as it is/);
+    assert.match(await page.locator('[data-progress]').innerText(), /cannot be read\. They are left as they are/);
     assert.equal((await stored(page))[key], odd);
     await page.locator('[data-action=set-aside]').click();
     await page.locator('[data-status]', { hasText: 'put aside' }).waitFor();
@@ -242,7 +242,7 @@ test('the name of each box is its step, and the page says where ticks are stored
   );
   assert.ok(steps.length > 10);
   for (const words of steps) assert.equal(await page.getByRole('checkbox', { name: words, exact: true }).count(), 1, words);
-  assert.match(await page.locator('main').innerText(), /Ticks stay in this browser, on this device, and go nowhere else\./);
+  assert.match(await page.locator('main').innerText(), /Your ticks and the yard’s address stay in this browser, on this device\./);
   await context.close();
 });
 
@@ -297,7 +297,7 @@ test('at a step that asks, the list pauses until the reader enters whom she aske
   for (const name of all.slice(0, all.indexOf(asking!))) await page.locator(`input[data-tick="${name}"]`).check();
   const after = page.locator(`input[data-tick="${all[all.indexOf(asking!) + 1]}"]`);
   assert.equal(await after.isDisabled(), true);
-  assert.match(await page.locator('[data-progress]').innerText(), /The list pauses there/);
+  assert.match(await page.locator('[data-progress]').innerText(), /The list waits here/);
   await page.locator(`#step-${asking} [data-action=asked]`).click();
   await page.locator(`#step-${asking} .step-note`).waitFor();
   assert.equal(await after.isDisabled(), false);
