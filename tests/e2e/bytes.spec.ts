@@ -1,10 +1,26 @@
 // Page weight: the bytes that a reader downloads, as a host sends them (gzip -9). A page over its budget is named with the excess.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { note, test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { nothing, oneOfEachKind } from './visit.ts';
-import { bytesOf, fileOf, firstView, formOf, keptFiles, kindOf, most, mostScript, scriptBytes, scriptsOf, zipped } from './weights.ts';
+import {
+  bytesOf,
+  fileOf,
+  firstView,
+  formOf,
+  keptFiles,
+  kindOf,
+  most,
+  mostScript,
+  scriptBytes,
+  scriptNamed,
+  scriptsOf,
+  withImports,
+  zipped,
+} from './weights.ts';
 
 let site: Site;
 let browser: Browser;
@@ -48,6 +64,18 @@ test('script: 4 kB on a page to read, 6 kB on a list and on the search page, 8 k
     'every page has script',
   );
   nothing(measured.flatMap(({ page, size, limit }) => over(page, size, limit)));
+});
+
+test('a list after a touch and with its share panel: 16 kB; a press may load 4 kB more for a QR code, or 10 kB for a calendar file', ({}) => {
+  const bytes = (files: Iterable<string>): number =>
+    [...files].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
+  const page = [...scriptsOf(site, `${site.base}lists/package-first-six-weeks/`)];
+  const touched = withImports(site, [...page, ...['actions', 'share-panel'].map((module) => scriptNamed(site, module))]);
+  /** What a press loads on top of that. */
+  const more = (module: string): number => bytes([...withImports(site, [scriptNamed(site, module)])].filter((file) => !touched.has(file)));
+  const [all, code, calendar] = [bytes(touched), more('qr'), more('steps-calendar')];
+  note(`touched ${all} B, QR code ${code} B, calendar ${calendar} B`);
+  nothing([...over('touched', all, 16_000), ...over('QR code', code, 4_000), ...over('calendar', calendar, 10_000)]);
 });
 
 test('the style sheet of the whole site is 12 kB at most, the fonts 45 kB', ({}) => {

@@ -123,6 +123,11 @@ test('search works, a tick stays, a list prints', async () => {
   await page.locator('.note-field').first().waitFor();
   await page.reload();
   assert.ok(await box.isChecked());
+  await page.locator('[data-action=share]').click();
+  await page.locator('[data-action=code]').click();
+  await page.locator('.qr').waitFor();
+  await page.goto(at('lists/package-first-six-weeks/#run=2026-04-18;candy,drawn;'));
+  await page.locator('.notice.shared', { hasText: 'It is now on this device.' }).waitFor();
   const paper = await page.pdf({ format: 'Letter' });
   assert.ok(paper.length > 10_000);
 });

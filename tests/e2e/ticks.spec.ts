@@ -316,7 +316,7 @@ async function readCode(page: Page): Promise<string> {
 }
 const offered = (page: Page) => page.locator('.notice.shared');
 
-test('a checklist is shared by link and by QR code; the other phone has it at once, offline too, and undoes it', async () => {
+test('a checklist is shared by link and by QR code; the other phone has it at once, and undoes it', async () => {
   const page = await reader(dated);
   await page.evaluate(() => (document.documentElement.dataset.light = 'night'));
   const [one, two] = await names(page);

@@ -47,17 +47,32 @@ export const bytesOf = (site: Built, ending: string): number =>
 /** The script files of a page: those it names, and their static imports. */
 export function scriptsOf(site: Built, page: string): Set<string> {
   const html = site.read(fileOf(site, page));
+  const named = [
+    ...html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g),
+    ...html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g),
+  ].map(([, source]) => source!.slice(site.base.length));
+  return withImports(site, named);
+}
+
+/** Script files with their static imports. */
+export function withImports(site: Built, named: readonly string[]): Set<string> {
   const files = new Set<string>();
   const take = (file: string): void => {
     if (files.has(file)) return;
-    assert.ok(existsSync(join(site.folder, file)), `${page} names ${file}`);
+    assert.ok(existsSync(join(site.folder, file)), `a page names ${file}`);
     files.add(file);
     const text = readFileSync(join(site.folder, file), 'utf8');
     for (const [, from] of text.matchAll(/(?:\bfrom|\bimport)\s*["'](\.[^"']+)["']/g)) take(posix.normalize(`${dirname(file)}/${from}`));
   };
-  for (const [, source] of html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)) take(source!.slice(site.base.length));
-  for (const [, source] of html.matchAll(/<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g)) take(source!.slice(site.base.length));
+  for (const file of named) take(file);
   return files;
+}
+
+/** The script file that was made of a module: `share-panel` gives `assets/share-panel.Bx1.js`. */
+export function scriptNamed(site: Built, module: string): string {
+  const found = readdirSync(join(site.folder, 'assets')).filter((name) => name.startsWith(`${module}.`) && name.endsWith('.js'));
+  assert.equal(found.length, 1, `one script is named ${module}`);
+  return `assets/${found[0]!}`;
 }
 
 export const scriptBytes = (site: Built, page: string): number =>

@@ -67,6 +67,9 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
   code: async (button) => (await sharePanel()).toggleCode(button),
 };
 
+/** The shared hive in an address. */
+export const offer = async (fragment: string): Promise<void> => (await import('./offer.ts')).offer(fragment);
+
 /** The pressed button, or the reader's own field that changed. */
 export async function answer(touched: HTMLButtonElement): Promise<void> {
   if (touched.dataset.own) own(touched as unknown as HTMLInputElement);

@@ -121,6 +121,6 @@ show();
 
 /** An address with a shared hive offers it above the title. */
 function opened(): void {
-  if (location.hash.startsWith('#run=')) void import('./offer.ts').then(({ offer }) => offer(location.hash));
+  if (location.hash.startsWith('#run=')) void actions().then((all) => all.offer(location.hash));
 }
 opened();
