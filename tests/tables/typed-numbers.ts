@@ -1,3 +1,4 @@
+import type { RowShape } from '../../shared/numbers/typed-rows.ts';
 import type { SourcedRow } from '../rows.ts';
 
 const rule = { from: 'our rule for a box', basis: 'rule' } as const;
@@ -49,28 +50,55 @@ export const numbers: SourcedRow<{ text: string }, Read>[] = [
   { case: 'more figures than can be held', given: { text: '1234567890123456' }, expect: { reason: 'too-many-digits' }, ...rule },
 ];
 
-export const lists: SourcedRow<{ text: string }, { values: number[] } | { reason: string; row?: number }>[] = [
+export const lists: SourcedRow<{ text: string; mark?: ',' }, { values: number[] } | { reason: string; row?: number }>[] = [
   { case: 'column', given: { text: '452\n455.5\n449\n' }, expect: { values: [452, 455.5, 449] }, ...rule },
-  { case: 'Windows line ends', given: { text: '452\r\n455,5\r\n' }, expect: { values: [452, 455.5] }, ...rule },
+  { case: 'Windows line ends', given: { text: '452\r\n455,5\r\n', mark: ',' }, expect: { values: [452, 455.5] }, ...rule },
   { case: 'row of a spreadsheet', given: { text: '452\t455.5\t449' }, expect: { values: [452, 455.5, 449] }, ...rule },
-  { case: 'semicolons', given: { text: '1,5; 2; 2,5' }, expect: { values: [1.5, 2, 2.5] }, ...rule },
-  { case: 'commas and spaces', given: { text: '452, 455, 449' }, expect: { reason: 'comma-list', row: 1 }, ...rule },
-  { case: 'commas alone', given: { text: '452,455,449' }, expect: { reason: 'comma-list', row: 1 }, ...rule },
-  { case: 'decimals and commas', given: { text: '4.5,3.2' }, expect: { reason: 'comma-list', row: 1 }, ...rule },
+  { case: 'semicolons', given: { text: '1,5; 2; 2,5', mark: ',' }, expect: { values: [1.5, 2, 2.5] }, ...rule },
+  { case: 'commas and spaces', given: { text: '452, 455, 449' }, expect: { values: [452, 455, 449] }, ...rule },
+  { case: 'commas alone', given: { text: '452,455,449' }, expect: { values: [452, 455, 449] }, ...rule },
+  { case: 'two of three digits', given: { text: '452,455' }, expect: { values: [452, 455] }, ...rule },
+  { case: 'decimals and commas', given: { text: '4.5,3.2' }, expect: { values: [4.5, 3.2] }, ...rule },
+  { case: 'blanks', given: { text: '452 455.5 449' }, expect: { values: [452, 455.5, 449] }, ...rule },
+  { case: 'mixed', given: { text: '452, 455\t449;450\n451' }, expect: { values: [452, 455, 449, 450, 451] }, ...rule },
+  { case: 'a name before each', given: { text: 'A 452\nPackage\t455\nC; 449' }, expect: { values: [452, 455, 449] }, ...rule },
+  { case: 'one comma, where a decimal has a point', given: { text: '452,5' }, expect: { reason: 'comma-list', row: 1 }, ...rule },
+  { case: 'one comma, where a decimal has a comma', given: { text: '452,5', mark: ',' }, expect: { values: [452.5] }, ...rule },
+  { case: 'commas and decimal commas', given: { text: '452,5, 449,5', mark: ',' }, expect: { values: [452.5, 449.5] }, ...rule },
+  { case: 'commas alone, where a decimal has a comma', given: { text: '452,455,449', mark: ',' }, expect: { reason: 'comma-list', row: 1 }, ...rule },
+  { case: 'a comma that may part thousands', given: { text: '1,361, 1,350' }, expect: { reason: 'ambiguous-mark', row: 1 }, ...rule },
+  { case: 'a blank that may part thousands', given: { text: '1 361' }, expect: { reason: 'two-numbers', row: 1 }, ...rule },
   { case: 'a bad row is named', given: { text: '452\n\n45x\n449' }, expect: { reason: 'unknown-unit', row: 2 }, ...rule },
   { case: 'blank', given: { text: ' \n ; ' }, expect: { reason: 'empty' }, ...rule },
 ];
 
-export const pastedRows: SourcedRow<{ text: string; fewest: number; most: number }, { rows: string[][] } | { reason: string; row?: number }>[] = [
-  { case: 'tabs', given: { text: 'A\t9\t300\nB\t4\t310\n', fewest: 3, most: 3 }, expect: { rows: [['A', '9', '300'], ['B', '4', '310']] }, ...rule },
-  { case: 'heading', given: { text: 'Hive\tMites\tBees\nA\t9\t300', fewest: 3, most: 3 }, expect: { rows: [['A', '9', '300']] }, ...rule },
-  { case: 'semicolons', given: { text: 'A; 9; 300', fewest: 3, most: 3 }, expect: { rows: [['A', '9', '300']] }, ...rule },
-  { case: 'empty columns behind', given: { text: '40\t54\t\t', fewest: 2, most: 2 }, expect: { rows: [['40', '54']] }, ...rule },
-  { case: 'a short row is named', given: { text: 'A\t9\t300\nB\t4', fewest: 3, most: 3 }, expect: { reason: 'wrong-fields', row: 2 }, ...rule },
-  { case: 'commas', given: { text: 'A,9,300', fewest: 3, most: 3 }, expect: { reason: 'comma-list', row: 1 }, ...rule },
-  { case: 'one line of one word', given: { text: 'Hive', fewest: 2, most: 2 }, expect: { reason: 'wrong-fields', row: 1 }, ...rule },
-  { case: 'one line without a figure is a row, not a heading', given: { text: 'Hive\tA', fewest: 2, most: 2 }, expect: { rows: [['Hive', 'A']] }, ...rule },
-  { case: 'nothing', given: { text: '\n \n', fewest: 1, most: 9 }, expect: { reason: 'empty' }, ...rule },
+type Pasted = [label: string, ...numbers: string[]][];
+const mites = { numbers: 2, least: 1, whole: true, numberedNames: true };
+const pairs = { numbers: 2, whole: false, numberedNames: false };
+
+export const pastedRows: SourcedRow<{ text: string; shape: RowShape }, { rows: Pasted } | { reason: string; row?: number }>[] = [
+  { case: 'tabs', given: { text: 'A\t9\t300\nB\t4\t310\n', shape: mites }, expect: { rows: [['A', '9', '300'], ['B', '4', '310']] }, ...rule },
+  { case: 'heading', given: { text: 'Hive\tMites\tBees\nA\t9\t300', shape: mites }, expect: { rows: [['A', '9', '300']] }, ...rule },
+  { case: 'heading with digits', given: { text: 'Hive,Mites,Bees (about 300)\nA,9,300', shape: mites }, expect: { rows: [['A', '9', '300']] }, ...rule },
+  { case: 'semicolons', given: { text: 'A; 9; 300', shape: mites }, expect: { rows: [['A', '9', '300']] }, ...rule },
+  { case: 'commas', given: { text: 'A,12,300', shape: mites }, expect: { rows: [['A', '12', '300']] }, ...rule },
+  { case: 'blanks', given: { text: 'A 12 300', shape: mites }, expect: { rows: [['A', '12', '300']] }, ...rule },
+  { case: 'no name', given: { text: '12 300\n12,300\n12\t300\n12;300', shape: mites }, expect: { rows: [['', '12', '300'], ['', '12', '300'], ['', '12', '300'], ['', '12', '300']] }, ...rule },
+  { case: 'mixed', given: { text: 'A,12 300\nB\t12,300\nC; 12 300\nD 12/300', shape: mites }, expect: { rows: [['A', '12', '300'], ['B', '12', '300'], ['C', '12', '300'], ['D', '12', '300']] }, ...rule },
+  { case: 'a name of several words', given: { text: 'Hive by the oak 12 300', shape: mites }, expect: { rows: [['Hive by the oak', '12', '300']] }, ...rule },
+  { case: 'a name that is a number', given: { text: 'Hive 3 12 300\n3,12,300', shape: mites }, expect: { rows: [['Hive 3', '12', '300'], ['3', '12', '300']] }, ...rule },
+  { case: 'a name and mites alone', given: { text: 'A 12', shape: mites }, expect: { rows: [['A', '12']] }, ...rule },
+  { case: 'one number alone', given: { text: 'A 9 300\n\n12', shape: mites }, expect: { reason: 'wrong-fields', row: 3 }, ...rule },
+  { case: 'a wrong number goes to its box', given: { text: 'A\tx\t300', shape: mites }, expect: { rows: [['A', 'x', '300']] }, ...rule },
+  { case: 'empty columns behind', given: { text: '40\t54\t\t', shape: pairs }, expect: { rows: [['', '40', '54']] }, ...rule },
+  { case: 'days', given: { text: '40/54\n40 54\n40,54\n−2; 8\n2026-04-18\t40\t54\nApril 18 40 54', shape: pairs }, expect: { reason: 'wrong-fields', row: 6 }, ...rule },
+  { case: 'days with a date before them', given: { text: '2026-04-18\t40\t54\n4/19/2026 41.5 -3', shape: pairs }, expect: { rows: [['2026-04-18', '40', '54'], ['4/19/2026', '41.5', '-3']] }, ...rule },
+  { case: 'decimal commas', given: { text: '10 1,36\n10;1,36\n10\t1,36', shape: pairs }, expect: { rows: [['', '10', '1,36'], ['', '10', '1,36'], ['', '10', '1,36']] }, ...rule },
+  { case: 'one comma between two numbers', given: { text: '10,3\n10, 3\n10,1.36', shape: pairs }, expect: { rows: [['', '10', '3'], ['', '10', '3'], ['', '10', '1.36']] }, ...rule },
+  { case: 'an order as people write it', given: { text: '10 x 3 lb\n4×2', shape: pairs }, expect: { rows: [['', '10', '3lb'], ['', '4', '2']] }, ...rule },
+  { case: 'three numbers for two', given: { text: '40 47 54', shape: pairs }, expect: { reason: 'wrong-fields', row: 1 }, ...rule },
+  { case: 'one line of one word', given: { text: 'Hive', shape: pairs }, expect: { reason: 'wrong-fields', row: 1 }, ...rule },
+  { case: 'nothing', given: { text: '\n \n', shape: pairs }, expect: { reason: 'empty' }, ...rule },
 ];
 
 export const shown: SourcedRow<{ value: number; places?: number; digits?: number }, { words: string }>[] = [

@@ -17,15 +17,15 @@ rows('typed number', numbers, ({ text }, expect) => {
   else assert.deepEqual(read, { ok: true, value: expect.value, unit: expect.unit ?? '' });
 });
 
-rows('typed list', lists, ({ text }, expect) => {
-  const read = readTypedList(text);
+rows('typed list', lists, ({ text, mark }, expect) => {
+  const read = readTypedList(text, {}, mark);
   if ('values' in expect) assert.deepEqual(read, { ok: true, value: expect.values });
   else assert.deepEqual(read.ok ? read : { reason: read.reason, ...(read.row ? { row: read.row } : {}) }, expect);
 });
 
-rows('pasted rows', pastedRows, ({ text, fewest, most }, expect) => {
-  const read = readTypedRows(text, { fewest, most });
-  if ('rows' in expect) assert.deepEqual(read, { ok: true, value: expect.rows });
+rows('pasted rows', pastedRows, ({ text, shape }, expect) => {
+  const read = readTypedRows(text, shape);
+  if ('rows' in expect) assert.deepEqual(read.ok && read.value.map(({ label, numbers }) => [label, ...numbers]), expect.rows);
   else assert.deepEqual(read.ok ? read : { reason: read.reason, ...(read.row ? { row: read.row } : {}) }, expect);
 });
 
@@ -68,7 +68,8 @@ test('no text throws or gives a number that is not finite', () => {
       const read = readTypedNumber(text);
       if (read.ok) assert.ok(Number.isFinite(read.value) && /\d|[\u00bc-\u00be\u2150-\u215e]/u.test(text), JSON.stringify(text));
       readTypedList(text);
-      readTypedRows(text, { fewest: 1, most: 3 });
+      readTypedRows(text, { numbers: 2, least: 1, whole: true, numberedNames: true });
+      readTypedRows(text, { numbers: 2, whole: false, numberedNames: false });
     }),
     { numRuns: 5000 },
   );
