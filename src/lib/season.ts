@@ -70,17 +70,18 @@ export function byDistrict(texts: readonly { district: string; words: string }[]
 export const partsOfYear = (seasons: DistrictSeason[], club: Pick<Club, 'words'>): { words: string; windows: string }[] =>
   phases.map((phase) => ({ words: phaseTitle(phase, club), windows: windowsText(windowsOf(`in ${phaseName(phase)}`, seasons)!) }));
 
-/** The phases as options of a form, each with its days: name, words, and the words by district. */
+/** The phases as options of a form, each with its days: name, words, the words by district, and its windows for the browser. */
 export function partChoices(
   seasons: readonly DistrictSeason[],
   club: Pick<Club, 'words'>,
-): (readonly [phase: Phase, words: string, byDistrict: string | undefined])[] {
+): (readonly [phase: Phase, words: string, byDistrict: string | undefined, windows: string])[] {
   return phases.map((phase) => {
     const texts = seasons.map(({ id, days }) => ({
       district: id,
       words: `${phaseTitle(phase, club)}: ${windowWords(days.phases[phase])}`,
     }));
-    return [phase, texts[0]!.words, byDistrict(texts)] as const;
+    const windows = windowsText(seasons.map(({ id, days }) => ({ district: id, window: days.phases[phase] })));
+    return [phase, texts[0]!.words, byDistrict(texts), windows] as const;
   });
 }
 

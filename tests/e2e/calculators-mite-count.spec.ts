@@ -345,7 +345,7 @@ test('mite count: an address with errors fills the fields as they are, and repor
 
 test('mite count: unknown names in the address are ignored in one line', async () => {
   await sheet.open('samples=A:9/300&foo=1&bar=2&foo=3');
-  assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'Passed over in the address: foo, bar.');
+  assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'The link names something that this form does not have: foo, bar.');
   assert.equal((await sheet.values()).verdict, 'act');
 });
 

@@ -175,7 +175,7 @@ test('winter stores: parsed values are shown in both systems', async () => {
 test('winter stores: a wrong mix or an unknown name in the address is reported', async () => {
   await sheet.open('deep=5&mix=2:1&honey=3');
   assert.deepEqual(await sheet.faults(), ['“2:1” is not one of the choices.']);
-  assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'Passed over in the address: honey.');
+  assert.equal(await sheet.page.locator('[data-part="passed-over"]').innerText(), 'The link names something that this form does not have: honey.');
 });
 
 test('winter stores: a club without the figures says so, and still calculates', async () => {

@@ -29,7 +29,7 @@ for (const { slug, values, wide, example, table } of calculators) {
 
   test(`${slug}: the example goes into the form with one press`, async () => {
     const sheet = await openCalculator(browser, site, slug);
-    await sheet.page.getByRole('link', { name: 'Put this example in the form' }).click();
+    await sheet.page.getByRole('link', { name: 'Try these numbers' }).click();
     await sheet.page.waitForSelector('output[data-value]');
     assert.ok((await sheet.hash()).startsWith(example));
     await sheet.close();
@@ -49,7 +49,7 @@ for (const { slug, values, wide, example, table } of calculators) {
 
     const whole = await sheet.hash();
     await page.evaluate(() => (location.hash = 'text'));
-    await sheet.press('Copy this address');
+    await sheet.press('Copy link');
     await page.getByRole('button', { name: 'Copied' }).waitFor();
     assert.equal(await page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
 

@@ -2,12 +2,14 @@
 import { broodDates } from '../../../shared/brood/dates.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice } from '../form/single.ts';
-import { castes, drawDates, headline, sights, stages, sumWords, type Look } from './text.ts';
+import { dayFromToday, todayHere } from '../form/today.ts';
+import type { NextKind } from './next.ts';
+import { castes, drawDates, headline, nextDate, questionWords, sights, stages, sumWords, type Look } from './text.ts';
 
 defineCalculator<Look, null>('brood-dates', {
   fields: {
@@ -26,11 +28,18 @@ defineCalculator<Look, null>('brood-dates', {
     putBroodless(result, 'broodless-worker', dates.broodlessWorker);
     putBroodless(result, 'broodless-drone', dates.broodlessDrone);
     show(result, 'sum', sumWords(look));
-    draw(result.querySelector('svg')!, drawDates(look, dates));
-    const link = result.querySelector<HTMLAnchorElement>('[data-to="treatment-window"]');
-    link?.toggleAttribute('hidden', !dates.broodlessDrone);
-    if (link && dates.broodlessDrone) link.hash = `start=${dates.broodlessDrone}&brood=no`;
-    return headline(look, dates);
+    draw(result.querySelector<SVGElement>('svg.chart')!, drawDates(look, dates));
+    return {
+      headline: headline(look, dates),
+      asked: questionWords(look),
+      next: {
+        kind:
+          look.seen === 'caged' ? 'no-laying' : look.caste !== 'queen' ? 'brood' : look.seen === 'emerging' ? 'young-queen' : 'queen-cells',
+        says: look.caste === 'queen' && look.seen !== 'caged' ? 'Leave a hive with a young queen shut until her eggs are due.' : '',
+        again: nextDate(dates, todayHere()) ?? `All these days are past. Next look: the first warm, calm day from ${dayFromToday(1)}.`,
+        ...(dates.broodlessDrone ? { values: { 'treatment-window': `start=${dates.broodlessDrone}&brood=no` } } : {}),
+      },
+    } satisfies Answer<NextKind>;
   },
 });
 

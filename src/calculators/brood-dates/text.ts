@@ -44,6 +44,23 @@ export function headline({ caste, seen, date }: Look, dates: BroodDates): string
   return `${found} ${seen === 'emerging' ? 'they were laid' : 'they emerge'} ${rangeWords(seen === 'emerging' ? dates.laid : dates.emerges)}.`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ caste, seen, date }: Look): string {
+  return seen === 'caged' ? `Laying stopped on ${formatDay(date)}` : `${seenNames[seen](caste)}, seen on ${formatDay(date)}`;
+}
+
+/** The next date that is to come, in a sentence. Where all of them are past, undefined. */
+export function nextDate(dates: BroodDates, today: Day): string | undefined {
+  const ahead = [
+    ...stages.flatMap((stage) => (dates[stage] ? [{ what: stageNames[stage].toLowerCase(), on: dates[stage].earliest }] : [])),
+    ...(dates.broodlessWorker ? [{ what: 'no worker brood left', on: dates.broodlessWorker }] : []),
+    ...(dates.broodlessDrone ? [{ what: 'no drone brood left', on: dates.broodlessDrone }] : []),
+  ]
+    .filter(({ on }) => on >= today)
+    .sort((a, b) => (a.on < b.on ? -1 : 1));
+  return ahead[0] && `Next: ${ahead[0].what}, ${formatDay(ahead[0].on)} at the earliest.`;
+}
+
 export function rangeWords({ earliest, latest }: BroodPair): string {
   return earliest === latest ? `on ${formatDay(earliest)}` : `from ${formatDayRange(earliest, latest)}`;
 }

@@ -1,6 +1,6 @@
 /*
- * Form field for many days in one box, one line per day: the lowest temperature, then the highest. A tab separates the two when pasted
- * from a spreadsheet. Typed text uses a semicolon or a `/`, as the address does.
+ * Form field for many days in one box, one line per day: the lowest temperature, then the highest, with a tab, comma, blank or `/` between
+ * them. A date before them is skipped.
  */
 import { readAddressNumber, readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
 import { plainDecimal } from '../../../shared/numbers/show-number.ts';
@@ -60,11 +60,13 @@ function readAddressDays(text: string): Result<readonly DayTemperatures[], strin
 
 function readDays(typed: string): Result<readonly DayTemperatures[], string> {
   if (typed === '') return ok([]);
-  const lines = typed.includes('/') ? slashed(typed) : readTypedRows(typed, { fewest: 2, most: 2 });
+  // Days on one line, as the address has them.
+  const text = /^[^\n\t]*\/[^\n\t]*;/.test(typed) ? typed.replaceAll(';', '\n') : typed;
+  const lines = readTypedRows(text, { numbers: 2, whole: false, numberedNames: false });
   if (!lines.ok) return lines;
   if (lines.value.length > mostDays) return err('too-many', { text: String(lines.value.length) });
   const days: DayTemperatures[] = [];
-  for (const [at, cells] of lines.value.entries()) {
+  for (const [at, { numbers: cells }] of lines.value.entries()) {
     const numbers: number[] = [];
     for (const cell of cells) {
       const read = readTypedNumber(cell);
@@ -76,17 +78,9 @@ function readDays(typed: string): Result<readonly DayTemperatures[], string> {
   return ok(days);
 }
 
-function slashed(typed: string): Result<readonly (readonly string[])[], string> {
-  const records = typed.split(/[;\n\r\t]/u).map((record) => record.trim()).filter((record) => record !== ''); // prettier-ignore
-  const days = records.map((record) => record.split('/').map((cell) => cell.trim()));
-  const wrong = days.findIndex((cells) => cells.length !== 2);
-  return wrong < 0 ? ok(days) : err('wrong-fields', { row: wrong + 1, text: records[wrong]! });
-}
-
 function sayWrong(reason: string, row = 1, text = ''): string {
   const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
-  if (reason === 'too-many') return `${mostDays} days are the most; these are ${text}.`;
-  if (reason === 'comma-list') return `Line ${row}, “${shown}”: part the two with a tab, a semicolon or a /, not a comma.`;
-  if (reason === 'wrong-fields') return `Line ${row}, “${shown}”: it needs the lowest, then the highest of one day, such as 40/54.`;
+  if (reason === 'too-many') return `The list takes ${mostDays} days at most, and these are ${text}.`;
+  if (reason === 'wrong-fields') return `Line ${row}: found “${shown}”. Write the lowest, then the highest of one day, such as 40 54.`;
   return `Line ${row}: ${numberWords({ ok: false, reason, text }, text, 'a temperature, such as 54')}`;
 }

@@ -1,17 +1,19 @@
 /* Form of the degree-day calculator. Sentences: text.ts. Calculation: model.ts. Arithmetic: shared/season. */
 import { formatMonthDay } from '../../../shared/days/month-day.ts';
 import { degreeDayMethods } from '../../../shared/season/degree-day.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { number, optional } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
+import { dayFromToday } from '../form/today.ts';
+import type { NextKind } from './next.ts';
 import { dayList } from './day-list.ts';
 import { monthDay } from './month-day.ts';
 import { planDegreeDays, type Asked, type AskedReason, type DegreeDayFigures, type Reached, type Sums } from './model.ts';
-import { drawSum, headline, plantWords, reachedWords, sumName, sumWords } from './text.ts';
+import { drawSum, headline, plantWords, questionWords, reachedWords, sumName, sumWords } from './text.ts';
 
 defineCalculator<Asked, DegreeDayFigures>('degree-days', {
   fields: {
@@ -34,11 +36,22 @@ defineCalculator<Asked, DegreeDayFigures>('degree-days', {
     put(result, 'date-reached-latest', latest.words, latest.value);
     showPlants(sums, result);
     show(result, 'sum', sumWords(asked, sums));
-    const picture = result.querySelector('svg')!;
+    const picture = result.querySelector<SVGElement>('svg.chart')!;
     const drawing = drawSum(asked, sums);
     picture.toggleAttribute('hidden', !drawing);
     if (drawing) draw(picture, drawing);
-    return headline(asked, sums);
+    return {
+      headline: headline(asked, sums),
+      asked: questionWords(asked, sums),
+      next: {
+        kind: sums.of === 'given-days' ? 'given-days' : sums.total === undefined ? 'no-figure' : 'normals',
+        says: 'Compare it with the plants of your club, and write down what you see in bloom.',
+        again:
+          typeof sums.reached === 'object'
+            ? `Next look at the plant: from ${formatMonthDay(sums.reached.earliest)}.`
+            : `Next sum: ${dayFromToday(7)}, with the days added until then.`,
+      },
+    } satisfies Answer<NextKind>;
   },
 });
 

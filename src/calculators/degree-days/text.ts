@@ -46,6 +46,12 @@ export function headline({ scale, sum, days }: Asked, { of, total, reached, reac
   return `${sumName(total, scale)} in a normal year, ${by}.`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ days, scale, sum }: Asked, { rule }: Pick<Sums, 'rule'>): string {
+  const what = days.length > 0 ? `${days.length} ${days.length === 1 ? 'day' : 'days'} of your own` : 'A normal year';
+  return `${what}, ${methodNames[rule.method]} method, base ${plainDecimal(rule.base)} °${scale}${sum === undefined ? '' : `, to reach ${three(sum)}`}`;
+}
+
 export function reachedWords(reached: Exclude<Reached, object>): string {
   return {
     'no-figure': 'No figure for this club.',

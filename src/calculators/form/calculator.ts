@@ -1,7 +1,7 @@
 /*
  * Custom element of a calculator around its form. It reads the form fields each time and keeps no result. It calculates on load, on
  * return to the page and at "Calculate". From then on it calculates at every change, so that no old answer remains under new numbers.
- * The values are in the address after `#`. An address without `=` is a fragment of the page and is ignored. The form uses the club's
+ * After a result the form folds to the question asked, except on a wide screen, where both are beside each other. The values are in the address after `#`. An address without `=` is a fragment of the page and is ignored. The form uses the club's
  * units, or those that the reader chose at its top. The address always uses fixed units. Markup: components/Calculator, with parts named
  * by `data-part` and buttons by `data-action`.
  */
@@ -14,8 +14,27 @@ import * as remembered from './remembered.ts';
 export type Calculator<Values, Figures> = {
   /** By the names in the address, in their order. */
   readonly fields: { readonly [Name in keyof Values]: Field<Values[Name]> };
-  /** Fills the outputs and returns the headline, or the fields that cannot be right together. */
-  readonly work: (values: Values, place: Place<Figures>) => string | readonly FormError[];
+  /** Fills the outputs and returns the answer, or the fields that cannot be right together. */
+  readonly work: (values: Values, place: Place<Figures>) => Answer | readonly FormError[];
+};
+
+export type Answer<Kind extends string = string> = {
+  readonly headline: string;
+  /** One line under the headline. */
+  readonly more?: string | undefined;
+  /** A verdict in a word, its level of gravity, and its value where it is an output. */
+  readonly tag?: readonly [words: string, step: string, value?: string] | undefined;
+  /** The question asked, in one line. */
+  readonly asked: string;
+  readonly next: {
+    /** Chooses the links and the call (the calculator's next.ts). */
+    readonly kind: Kind;
+    readonly says?: string | undefined;
+    /** The day of the next count or look, in a sentence. */
+    readonly again?: string | undefined;
+    /** Values for the form of another calculator, by its slug. */
+    readonly values?: Readonly<Record<string, string>>;
+  };
 };
 
 export type Place<Figures> = {
@@ -56,6 +75,8 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     if (!location.hash.includes('=')) return;
     const address = readAddress(location.hash, names);
     form.reset();
+    // A link says the part of the year, or none. Today's is for a form that somebody fills in.
+    for (const option of form.querySelectorAll<HTMLOptionElement>('option[data-span]')) option.selected = false;
     misread.clear();
     for (const [name, text] of address.values) {
       const fault = fields[name as keyof Values & string].fill(form, name, text);
@@ -64,6 +85,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     say('passed-over', passedOver(address));
     live = true;
     list(refresh());
+    fold();
   }
 
   function refresh(): readonly FormError[] {
@@ -73,15 +95,41 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     const { values, pairs, faults } = read();
     keepAddress(pairs);
     const worked = faults.length > 0 ? faults : work(values, place());
-    if (typeof worked !== 'string') {
+    if (!('headline' in worked)) {
       markFaults(worked);
+      (part('asked') as HTMLDetailsElement).open = true;
+      root.classList.remove('answered');
       say('status', `No result yet. There ${worked.length === 1 ? 'is 1 problem' : `are ${worked.length} problems`}.`);
       return worked;
     }
-    say('status', worked);
+    show(worked);
+    return [];
+  }
+
+  function show({ headline, more = '', tag, asked, next }: Answer): void {
+    say('status', headline);
+    say('question', asked);
+    say('question-printed', asked);
+    text('more', more);
+    const [words = '', step = '', value] = tag ?? [];
+    const output = part('tag');
+    output.textContent = words;
+    output.className = `status ${step}`;
+    if (value !== undefined) output.dataset.value = value;
+    text('next', next.says ?? '');
+    text('again', next.again ?? '');
+    for (const way of root.querySelectorAll<HTMLElement>('[data-for]')) way.hidden = !way.dataset.for!.split(' ').includes(next.kind);
+    for (const way of root.querySelectorAll<HTMLElement>('[data-to]')) way.querySelector('a')!.hash = next.values?.[way.dataset.to!] ?? '';
     part('result').hidden = false;
     part('example').classList.add('no-print');
-    return [];
+    if (!root.classList.contains('answered')) (part('example') as HTMLDetailsElement).open = false;
+    root.classList.add('answered');
+  }
+
+  /** Folds the form to its question, where the screen has no room for both. */
+  function fold(): void {
+    const isWide = matchMedia('(min-width: 900px)').matches;
+    (part('asked') as HTMLDetailsElement).open = isWide || part('result').hasAttribute('hidden');
   }
 
   function read(): { values: Values; pairs: [string, string][]; faults: FormError[] } {
@@ -102,7 +150,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   function empty(): void {
     part('result').hidden = true;
     part('example').classList.remove('no-print');
-    for (const output of part('result').querySelectorAll('output')) {
+    for (const output of root.querySelectorAll('output')) {
       output.removeAttribute('data-value');
       output.textContent = '';
     }
@@ -115,6 +163,10 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   function say(name: string, words: string): void {
     const line = part(name);
     if (line.textContent !== words) line.textContent = words;
+  }
+
+  function text(name: string, words: string): void {
+    root.querySelector(`[data-text="${name}"]`)!.textContent = words;
   }
 
   function changed(): void {
@@ -131,8 +183,20 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     changed();
   }
 
+  /** Writes the likely fix of an error into its box, as if it had been typed. */
+  function mend({ dataset: { fix, of } }: HTMLButtonElement): void {
+    const box = document.getElementById(of!) as HTMLInputElement;
+    box.value = fix!;
+    box.focus();
+    box.dispatchEvent(new Event('input', { bubbles: true }));
+  }
+
   const actions: Record<string, (button: HTMLElement) => void> = {
     print: () => window.print(),
+    share: () => {
+      keepAddress(read().pairs);
+      void navigator.share({ title: document.title, text: part('status').textContent!, url: location.href }).catch(() => undefined);
+    },
     clear: () => {
       live = false;
       misread.clear();
@@ -142,15 +206,18 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
       list([]);
       say('status', '');
       say('passed-over', '');
+      root.classList.remove('answered');
+      (part('example') as HTMLDetailsElement).open = true;
       history.replaceState(null, '', location.pathname + location.search);
       form.querySelector<HTMLElement>('input, select, textarea')!.focus();
     },
     copy: (button) => {
       keepAddress(read().pairs);
-      const words = button.textContent!;
+      const words = button.lastChild!;
+      const before = words.textContent;
       const showForAWhile = (answer: string): void => {
-        button.textContent = answer;
-        setTimeout(() => (button.textContent = words), 4000);
+        words.textContent = answer;
+        setTimeout(() => (words.textContent = before), 4000);
       };
       const copied = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
       copied.then(
@@ -171,6 +238,8 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     if (button) actions[button.dataset.action!]!(button);
     const units = (target as Element).closest<HTMLButtonElement>('[data-form="units"]');
     if (units) turn(units.value as System);
+    const fix = (target as Element).closest<HTMLButtonElement>('[data-fix]');
+    if (fix) mend(fix);
   });
   form.addEventListener('reset', () => remembered.forgetAll(form));
   form.addEventListener('submit', (event) => {
@@ -179,8 +248,13 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     live = true;
     const faults = refresh();
     list(faults);
-    if (faults.length > 0) part('summary').focus();
-    else part('status').scrollIntoView({ block: 'nearest' });
+    if (faults.length > 0) return part('summary').focus();
+    fold();
+    if ((part('asked') as HTMLDetailsElement).open) return part('status').scrollIntoView({ block: 'nearest' });
+    // The button that was pressed is folded away, so the line that opens the form again takes the focus. The verdict is below it.
+    const line = part('asked').querySelector('summary')!;
+    line.focus({ preventScroll: true });
+    line.scrollIntoView({ block: 'start' });
   });
   form.addEventListener('input', ({ target }) => {
     const box = target as HTMLInputElement;
@@ -188,6 +262,9 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     misread.delete(box.closest<HTMLElement>('[data-row-of]')?.dataset.rowOf ?? box.name);
     changed();
   });
+  // On a screen that became wide the form is beside the result.
+  matchMedia('(min-width: 900px)').addEventListener('change', fold);
+  root.querySelector<HTMLElement>('[data-action="share"]')!.hidden = !('share' in navigator);
   window.addEventListener('hashchange', open);
   window.addEventListener('pageshow', ({ persisted }) => {
     open();
@@ -210,7 +287,9 @@ function keepAddress(pairs: readonly (readonly [string, string])[]): void {
 function passedOver({ unknown, repeated }: Address): string {
   const once = [...new Set(unknown)];
   return [
-    ...(once.length > 0 ? [`Passed over in the address: ${once.join(', ')}.`] : []),
-    ...(repeated.length > 0 ? [`More than once in the address, the first counts: ${[...new Set(repeated)].join(', ')}.`] : []),
+    ...(once.length > 0 ? [`The link names something that this form does not have: ${once.join(', ')}.`] : []),
+    ...(repeated.length > 0
+      ? [`The link gives these more than once, and the first one counts: ${[...new Set(repeated)].join(', ')}.`]
+      : []),
   ].join(' ');
 }

@@ -3,7 +3,7 @@ import type { FormError } from './field.ts';
 import { make } from './make.ts';
 
 export function markFaults(faults: readonly FormError[]): void {
-  for (const [at, { box, words }] of faults.entries()) {
+  for (const [at, { box, words, fixes = [] }] of faults.entries()) {
     box.id ||= `box-${at + 1}-${box.getAttribute('name')}`;
     const field = marked(box);
     const place = box.closest<HTMLElement>('[data-row-of], .field')!;
@@ -12,6 +12,15 @@ export function markFaults(faults: readonly FormError[]): void {
     field.setAttribute('aria-invalid', 'true');
     field.setAttribute('aria-describedby', `${field.getAttribute('aria-describedby') ?? ''} fault-${box.id}`.trim());
     place.append(make('span', { class: 'fault', id: `fault-${box.id}` }, words));
+    // After a type of box that many lines share, a button would replace all of them.
+    if (fixes.length > 0 && box instanceof HTMLInputElement)
+      place.append(
+        make(
+          'p',
+          { class: 'fault fixes' },
+          ...fixes.map((fix) => make('button', { type: 'button', 'data-fix': fix, 'data-of': box.id }, `Use ${fix}`)),
+        ),
+      );
   }
 }
 

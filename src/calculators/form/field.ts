@@ -2,7 +2,12 @@
  * Type of a calculator's form field: one name in the address, one or more boxes in the form. It reads its boxes each time and keeps no
  * state. An error names the box to correct and says how.
  */
-export type FormError = { readonly box: HTMLElement; readonly words: string };
+export type FormError = {
+  readonly box: HTMLElement;
+  readonly words: string;
+  /** What was likely meant, each a text for the box. */
+  readonly fixes?: readonly string[];
+};
 
 export type Reading<Value> =
   | { readonly value: Value; readonly address: string | undefined }

@@ -18,6 +18,8 @@ export type Kind<Value> = {
   /** Undefined omits the name from the address. */
   readonly write: (value: Value) => string | undefined;
   readonly says: (refused: Refused<string>, typed: string, units: System) => string;
+  /** What was likely meant, each a text for the box. */
+  readonly fixes?: (refused: Refused<string>, typed: string) => readonly string[];
   /** For kinds with a unit: text that parses to exactly this value in any units. */
   readonly exact?: (value: Value) => string;
 };
@@ -33,6 +35,9 @@ export function count(what: string): Kind<number> {
     show: plainDecimal,
     write: writeAddressNumber,
     says: (refused, typed) => numberWords(refused, typed, what),
+    // A mark in a count can only part thousands.
+    fixes: (refused, typed) =>
+      numberFixes(refused, typed).filter((fix, at) => readTypedCount(fix).ok && (at === 0 || refused.reason !== 'ambiguous-mark')),
   };
 }
 
@@ -48,6 +53,7 @@ export function number(what: string, units: Readonly<Record<string, (value: numb
     show: boxNumber,
     write: writeAddressNumber,
     says: (refused, typed) => numberWords(refused, typed, what),
+    fixes: numberFixes,
   };
 }
 
@@ -66,6 +72,7 @@ export function quantity(measure: Measure, what: Readonly<Record<System, string>
     show: (value, units) => shownIn(measure, value, units),
     write: writeAddressNumber,
     says: (refused, typed, units) => numberWords(refused, typed, what[units]),
+    fixes: numberFixes,
     exact: (value) => exactly(measure, value),
   };
 }
@@ -93,6 +100,26 @@ export function optional<Value>(kind: Kind<Value>): Kind<Value | undefined> {
 
 /** The maximum of digits in a box. */
 const held = (value: number): number => Number(value.toPrecision(15));
+
+/** What was likely meant by a number that cannot be parsed. A count takes only the whole ones. */
+function numberFixes({ reason }: Refused<string>, typed: string): string[] {
+  const digits = typed.replace(/[^\d]/g, '');
+  const first = /[\d.,]*\d/.exec(typed)?.[0] ?? '';
+  switch (reason) {
+    case 'ambiguous-mark':
+      return [digits, boxNumber(Number(first.replace(',', '.')))];
+    case 'thousands-mark':
+      return [typed.replace(/[,.'’](?=\d{3}(?!\d))/g, '').replace(/[^\d.,]/g, '')];
+    case 'two-numbers':
+      return /^\d{1,3}( \d{3})+$/.test(typed) ? [digits] : [first];
+    case 'unknown-unit':
+      return [first];
+    case 'negative':
+      return [first];
+    default:
+      return [];
+  }
+}
 
 /** The sentence for a number that cannot be parsed. */
 export function numberWords({ reason, text }: Refused<string>, typed: string, what: string): string {

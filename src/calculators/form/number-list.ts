@@ -24,18 +24,25 @@ export function numberList({ what, word, one, most, measure }: NumberList): Kind
   const held = (read: Result<readonly number[], string>): Result<readonly number[], string> =>
     read.ok && read.value.length > most ? err('too-many', { text: String(read.value.length) }) : read;
   return {
-    read: (typed, units) => held(readTypedList(withoutHeading(typed), { ...measure.typed, '': measure.boxes[units].toFixed })),
+    read: (typed, units) =>
+      held(readTypedList(withoutHeading(typed), { ...measure.typed, '': measure.boxes[units].toFixed }, decimalMark())),
     readAddress: (text) => held(readAddressNumbers(text)),
     show: (values, units) => values.map((value) => shownIn(measure, value, units)).join('\n'),
     write: writeAddressNumbers,
     exact: (values) => values.map((value) => exactly(measure, value)).join('\n'),
     says: ({ reason, row, text = '' }, _, units) => {
       if (reason === 'empty' && row === undefined) return `Write ${what}.`;
-      if (reason === 'too-many') return `${most} are the most; these are ${text}.`;
-      if (reason === 'comma-list') return `${word} ${row}, “${text}”: part the numbers with a new line, a tab or a semicolon, not a comma.`;
+      if (reason === 'too-many') return `The list takes ${most} numbers at most, and these are ${text}.`;
+      if (reason === 'comma-list')
+        return `${word} ${row}: “${text}” can be read two ways. Write one number per line, with a ${decimalMark() === '.' ? 'point' : 'comma'} for decimals.`;
       return `${word} ${row}: ${numberWords({ ok: false, reason, text }, text, one[units])}`;
     },
   };
+}
+
+/** How the club's country writes decimals, which decides what one comma in a list means. */
+function decimalMark(): '.' | ',' {
+  return (1.5).toLocaleString(document.documentElement.lang).includes(',') ? ',' : '.';
 }
 
 function withoutHeading(typed: string): string {

@@ -4,7 +4,7 @@
  * becomes empty once its rows are made.
  */
 import { readAddressRecords, writeAddressRecords } from '../../../shared/address/address-values.ts';
-import { readTypedRows } from '../../../shared/numbers/typed-rows.ts';
+import { readTypedRows, type RowShape } from '../../../shared/numbers/typed-rows.ts';
 import { unmark } from './faults.ts';
 import { boxOf, type FormError, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
@@ -25,10 +25,10 @@ export type Rows<Of extends Columns> = {
   /** As in "Row 2". */
   readonly word: string;
   readonly most: number;
-  /** The number of columns in a pasted line. */
-  readonly fewest: number;
-  /** The cells of a pasted line in column order. An undefined cell keeps the template's value. */
-  readonly spread: (cells: readonly string[]) => readonly (string | undefined)[];
+  /** The numbers of a pasted line. A first column that is a name goes to the box named `label`, where the row has one. */
+  readonly shape: RowShape;
+  /** A line as people write it, such as "A 12 300". */
+  readonly such: string;
   /** A record as written in the address, where the names of the columns would not describe it. */
   readonly like?: string;
 };
@@ -60,7 +60,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
       row.setAttribute('aria-label', `${spec.word} ${at + 1}`);
       const out = row.querySelector('button')!;
       out.hidden = all.length === 1;
-      out.setAttribute('aria-label', `Take out ${spec.word.toLowerCase()} ${at + 1}`);
+      out.setAttribute('aria-label', `Remove ${spec.word.toLowerCase()} ${at + 1}`);
     }
     form.querySelector<HTMLButtonElement>(`[data-add-to="${name}"]`)!.disabled = all.length >= spec.most;
   }
@@ -73,32 +73,46 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     return wrong[0];
   }
 
-  /** Adds rows from the pasted list after those that are filled, or returns the error. */
+  /** Adds rows from the pasted list in place of empty and wrong ones, after those that are right, or returns the error. */
   function takeList(form: HTMLFormElement, name: string): FormError | undefined {
     const list = boxOf(form, `${name}-list`);
     if (list.value.trim() === '') return undefined;
-    const read = readTypedRows(list.value, { fewest: spec.fewest, most: names.length });
-    if (!read.ok) return { box: list, words: listWords(read.reason, read.row, read.text) };
-    const present = rowsOf(form, name);
-    const filled = present.some((row) => [...row.querySelectorAll('input')].some((box) => box.value !== box.defaultValue));
-    const first = filled ? present.length : 0;
-    const count = first + read.value.length;
+    const read = readTypedRows(list.value, spec.shape);
+    if (!read.ok) return { box: list, words: listWords(read.row, read.text) };
+    const right = rowsOf(form, name).filter((row) => isRight(form, row));
+    const count = right.length + read.value.length;
     if (count > spec.most) return { box: list, words: tooMany(count) };
+    for (const row of rowsOf(form, name)) if (!right.includes(row) && rowsOf(form, name).length > 1) row.remove();
     makeRows(form, name, count);
-    for (const [row, cells] of read.value.entries()) {
-      for (const [at, text] of spec.spread(cells).entries()) if (text !== undefined) boxOf(form, names[at]!, first + row).value = text;
+    const numbers = names.filter((column) => column !== 'label');
+    for (const [row, { label, numbers: typed }] of read.value.entries()) {
+      const write = (column: string, text: string): void => {
+        const box = boxOf(form, column, right.length + row);
+        box.value = text;
+        remembered.forget(box);
+      };
+      if (names.includes('label')) write('label', label);
+      for (const [at, text] of typed.entries()) write(numbers[at]!, text);
     }
     list.value = '';
     return undefined;
   }
 
-  function tooMany(found: number): string {
-    return `${spec.most} rows are the most; these are ${found}.`;
+  function isRight(form: HTMLFormElement, row: HTMLElement): boolean {
+    const boxes = [...row.querySelectorAll('input')];
+    return (
+      boxes.some((box) => box.value !== box.defaultValue) &&
+      boxes.every((box) => spec.columns[box.name]!.read(remembered.read(box), systemOf(form)).ok)
+    );
   }
 
-  function listWords(reason: string, row = 1, text = ''): string {
-    if (reason === 'comma-list') return `Line ${row}, “${text}”: separate the columns with a tab or a semicolon, not a comma.`;
-    return `Line ${row}, “${text}”: it needs ${names.join(', ')}, and no more.`;
+  function tooMany(found: number): string {
+    return `The form takes ${spec.most} rows at most, and these are ${found}.`;
+  }
+
+  function listWords(line = 1, found = ''): string {
+    const shown = found.length > 40 ? `${found.slice(0, 40)}…` : found;
+    return `Line ${line}: found “${shown}”. Write a line like “${spec.such}”, and separate the columns with a tab, comma or space.`;
   }
 
   return {
@@ -121,6 +135,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
           faults.push({
             box,
             words: (all.length > 1 ? `${spec.word} ${row + 1}: ` : '') + spec.columns[column]!.says(read, typed, systemOf(form)),
+            fixes: spec.columns[column]!.fixes?.(read, typed) ?? [],
           });
           return typed;
         });
@@ -171,6 +186,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
       form.addEventListener('paste', (event) => {
         const box = event.target as HTMLElement;
         const text = event.clipboardData?.getData('text') ?? '';
+        // A name may hold blanks and commas, so into a row only a whole list is taken apart.
         if (box !== list && !(box.closest(`[data-row-of="${name}"]`) && /[\t\n]\S/.test(text))) return;
         event.preventDefault();
         list.value += text;

@@ -12,7 +12,7 @@ export function single<Value>(kind: Kind<Value>): Field<Value> {
       const read = kind.read(remembered.read(box), systemOf(form));
       if (read.ok) return { value: read.value, address: kind.write(read.value) };
       return {
-        faults: [{ box, words: kind.says(read, typed, systemOf(form)) }],
+        faults: [{ box, words: kind.says(read, typed, systemOf(form)), fixes: kind.fixes?.(read, typed) ?? [] }],
         address: kind.readAddress(typed).ok ? undefined : typed,
       };
     },

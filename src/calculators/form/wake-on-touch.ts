@@ -2,8 +2,30 @@
  * Loads a calculator's script on demand: when its form is touched, the address contains values, or the reader chose other units than the
  * club's. Until then a page loads only these lines. A press before the script arrives is repeated afterwards.
  */
+import { isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
+import { todayIn } from '../../../shared/days/today.ts';
+import { windowHere } from './window-here.ts';
+
+/** Chooses the option whose days include today, until the reader chooses another. */
+function presetSpan(form: HTMLFormElement): void {
+  const options = [...form.querySelectorAll<HTMLOptionElement>('option[data-span]')];
+  if (options.length === 0) return;
+  const select = options[0]!.parentElement as HTMLSelectElement;
+  const today = monthDayOf(todayIn(document.documentElement.dataset.zone!, new Date()));
+  const choose = (): void => {
+    const now = options.find(({ dataset }) => isWithinSpan(today, ...windowHere(dataset.span!)));
+    if (!now || (select.value !== '' && !select.selectedOptions[0]!.defaultSelected)) return;
+    // A reset of the form goes back to this choice too.
+    for (const option of select.options) option.defaultSelected = option === now;
+    now.selected = true;
+  };
+  choose();
+  document.addEventListener('almanac-district', choose);
+}
+
 export function wakeOnTouch(tag: string, bring: () => Promise<unknown>): void {
   const form = document.querySelector(`${tag} form`) as HTMLFormElement;
+  if (!location.hash.includes('=')) presetSpan(form);
   const { units: own } = form.closest<HTMLElement>(tag)!.dataset;
   let pressed = false;
   const buttons: HTMLButtonElement[] = [];

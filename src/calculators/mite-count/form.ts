@@ -2,7 +2,7 @@
 import { phases } from '../../../shared/mites/action-level.ts';
 import { mostBeesInSample, mostMitesInSample, type SampleReason } from '../../../shared/mites/rate.ts';
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
-import { defineCalculator, type Place } from '../form/calculator.ts';
+import { defineCalculator, type Answer, type Place } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { count, label, number } from '../form/kind.ts';
@@ -10,8 +10,10 @@ import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { rows } from '../form/rows.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
+import { dayFromToday, todayHere } from '../form/today.ts';
 import { judgeCount, methods, type Counted, type Judgement, type MiteFigures } from './model.ts';
 import { drawCount } from './chart.ts';
+import type { NextKind } from './next.ts';
 import * as words from './text.ts';
 
 const same = (value: number): number => value;
@@ -24,9 +26,8 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
       marks: [':', '/'],
       word: 'Colony',
       most: 24,
-      fewest: 2,
-      // In a line of two columns the first is mites if it is a number, and otherwise a name.
-      spread: (cells) => (cells.length === 2 && /^[\d\s.,]*$/.test(cells[0]!) ? [undefined, ...cells] : cells),
+      shape: { numbers: 2, least: 1, whole: true, numberedNames: true },
+      such: 'A 12 300',
     }),
     method: choice(methods, 'how the mites were counted'),
     phase: optionalChoice(phases),
@@ -37,13 +38,32 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
     if (!judgement.ok) return [faultOf(judgement.reason, judgement.row, place.form)];
     showColonies(judgement.value, place.result);
     showVerdict(judgement.value, counted, place);
-    show(place.result, 'next', words.nextStep(judgement.value, counted, place.figures));
     showWeeks(judgement.value, place);
-    draw(place.result.querySelector('svg')!, drawCount(judgement.value));
+    draw(place.result.querySelector<SVGElement>('svg.chart')!, drawCount(judgement.value));
     show(place.result, 'sum', words.sumWords(judgement.value, counted.recovery));
-    return words.headline(judgement.value);
+    return answerOf(judgement.value, counted, place.figures);
   },
 });
+
+function answerOf(judgement: Judgement, counted: Counted, figures: MiteFigures): Answer<NextKind> {
+  const { verdict, coloniesAtOnce } = judgement.count;
+  const days = words.daysToNextCount(judgement, figures);
+  return {
+    headline: words.headline(judgement),
+    more: words.verdictReason(judgement),
+    tag: [words.verdictWords(verdict, coloniesAtOnce.length > 0) || 'No verdict', verdict ? words.verdictSteps[verdict] : '', verdict],
+    asked: words.askedWords(counted),
+    next: {
+      kind: words.nextKind(judgement, counted),
+      says: words.nextStep(judgement, counted),
+      again:
+        days === undefined
+          ? 'Next count: when the treatment time on your label is over. Write that day down.'
+          : `Next count: by ${dayFromToday(days)}.`,
+      values: { 'treatment-window': `start=${todayHere()}` },
+    },
+  };
+}
 
 function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormElement): FormError {
   if (reason === 'impossible-recovery')
@@ -86,15 +106,12 @@ function showColonies(judgement: Judgement, result: HTMLElement): void {
 }
 
 function showVerdict(judgement: Judgement, counted: Counted, { result, figures }: Place<MiteFigures>): void {
-  const { count: { verdict, toSettle, coloniesToAct, coloniesAtOnce, colonies, apiary }, level, atOnce } = judgement; // prettier-ignore
-  put(result, 'verdict', words.verdictWords(verdict, coloniesAtOnce.length > 0) || 'No verdict', verdict);
-  result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
-  show(result, 'why', words.verdictReason(judgement));
+  const { count: { toSettle, coloniesToAct, colonies, apiary }, level, atOnce } = judgement; // prettier-ignore
   put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
   show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
   put(result, 'at-once-level', atOnce ? `${atOnce.levelPer100} per 100 bees` : 'None for this part of the year.', atOnce?.levelPer100);
   show(result, 'at-once-from', atOnce ? atOnce.words : '');
-  result.querySelector<HTMLElement>('[data-of="at-once-level"]')!.hidden = !atOnce;
+  placeOf(result, 'at-once-level')!.hidden = !atOnce;
   put(
     result,
     'bees-to-settle',
@@ -103,8 +120,13 @@ function showVerdict(judgement: Judgement, counted: Counted, { result, figures }
   );
   put(result, 'colonies-to-act', coloniesToAct.join(', ') || 'None', coloniesToAct.length > 0 ? coloniesToAct.join(';') : undefined);
   result.querySelector<HTMLElement>('[data-of="bees-to-settle"]')!.hidden = !toSettle;
-  result.querySelector<HTMLElement>('[data-of="colonies-to-act"]')!.hidden = !apiary || !level;
+  placeOf(result, 'colonies-to-act')!.hidden = !apiary || !level;
   show(result, 'apiary-remarks', words.apiaryRemarks(apiary, colonies.length, figures.fewestColonies));
+}
+
+/** Levels are in the fold after the result. */
+function placeOf(result: HTMLElement, of: string): HTMLElement {
+  return result.closest('.calculator')!.querySelector<HTMLElement>(`[data-of="${of}"]`)!;
 }
 
 function showWeeks({ count: { weeks, colonies }, level }: Judgement, { result, figures }: Place<MiteFigures>): void {

@@ -4,7 +4,8 @@ import type { MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample } from '../../../shared/mites/rate.ts';
 import type { Verdict } from '../../../shared/mites/verdict.ts';
 import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../shared/numbers/show-number.ts';
-import type { Counted, Judgement, Level, MiteFigures } from './model.ts';
+import type { Counted, Judgement, Level, Method, MiteFigures } from './model.ts';
+import type { NextKind } from './next.ts';
 
 export const verdictNames: Readonly<Record<Verdict, string>> = { below: 'Below', unsure: 'Unsure', act: 'Act' };
 /** The level of gravity of each verdict. */
@@ -89,23 +90,52 @@ export function settleWords(settle: MiteCount['toSettle'], counted: readonly Mit
 }
 
 /** The advice that follows from each verdict. */
-export function nextStep({ count, level }: Judgement, { phase }: Counted, { growth }: MiteFigures): string {
-  if (!level) return 'Write the count down. The club goes by no level here, so ask before you treat.';
+export function nextStep({ count, level }: Judgement, { phase }: Counted): string {
+  if (!level) return 'Write the count down. The club has no level here, so ask before you treat.';
   if (count.coloniesAtOnce.length > 0)
-    return 'Treat within days, as your label, the weather and the honey boxes allow. Count every other hive of the yard. Count again when the label’s time is over.';
+    return 'Treat within days, as your label, the weather and the honey boxes allow. Count every other hive in the yard.';
   if (count.verdict === 'act')
-    return 'Choose a treatment now that your label, the weather and the honey boxes allow. Count the other hives. Count again when the label’s time is over.';
+    return 'Choose a treatment now that your label, the weather and the honey boxes allow. Count the other hives too.';
   if (count.verdict === 'unsure') {
     const settles = count.toSettle?.bees;
     if (typeof settles === 'number')
-      return 'Take a second sample from the same colony and add the two together, or count again in two weeks.';
+      return 'Take a second sample from the same colony today and add the two together, or count again in two weeks.';
     return settles === 'too-many'
       ? 'Treat it as “act”, or count again in two weeks: by then mites that grow will show.'
       : 'Count again in two weeks.';
   }
-  const soonest = growth && 'soonestWeeks' in count.weeks ? count.weeks.soonestWeeks : 4;
   const late = phase === 'dearth' || phase === 'fall-preparation' ? ' At this time of year mites also come in from other hives.' : '';
-  return `No treatment is called for by this count. Count again in ${inWeeks(Math.min(4, Math.max(2, soonest)))}.${late}`;
+  return `This count does not call for a treatment.${late}`;
+}
+
+export function nextKind({ count, level }: Judgement, { phase }: Counted): NextKind {
+  if (!level) return 'no-level';
+  if (count.verdict !== 'act') return count.verdict!;
+  if (phase === 'winter-rest') return 'act-winter';
+  return phase === 'build-up' || phase === 'swarming' || phase === 'main-flow' ? 'act-early' : 'act';
+}
+
+/** Days until the next count. Undefined where the label of a treatment decides. */
+export function daysToNextCount({ count, level }: Judgement, { growth }: MiteFigures): number | undefined {
+  // Within a month, as the checklist of a count says.
+  if (!level) return 28;
+  if (count.verdict === 'act') return undefined;
+  if (count.verdict === 'unsure') return 14;
+  const soonest = growth && 'soonestWeeks' in count.weeks ? count.weeks.soonestWeeks : 4;
+  return 7 * Math.min(4, Math.max(2, soonest));
+}
+
+const methodNames: Readonly<Record<Method, string>> = { wash: 'alcohol wash', roll: 'sugar roll', gas: 'carbon dioxide' };
+
+/** What was asked, in one line. */
+export function askedWords({ samples, method, phase, recovery }: Counted): string {
+  const [first] = samples;
+  const counted =
+    samples.length > 1
+      ? `${samples.length} colonies`
+      : `${first!.label ? `${first!.label}: ` : ''}${formatNumber(first!.mites, { places: 0 })} ${first!.mites === 1 ? 'mite' : 'mites'} in ${formatNumber(first!.bees, { places: 0 })} bees`;
+  const adjusted = recovery === 100 ? '' : `, adjusted for ${plainDecimal(recovery)} % found`;
+  return `${counted}, ${methodNames[method]}, ${phase ? phaseName(phase) : 'part of the year not chosen'}${adjusted}`;
 }
 
 export function weeksReason(state: MiteCount['weeks']['state']): string {

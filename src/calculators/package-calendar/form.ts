@@ -4,7 +4,7 @@ import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { unwrap } from '../../../shared/result.ts';
 import type { DayPair, ShakenReason } from '../../../shared/packages/calendar.ts';
 import type { StartReason } from '../../../shared/packages/start-bees.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day, optionalDay } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
@@ -12,10 +12,12 @@ import { quantity } from '../form/kind.ts';
 import { make } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
+import { dayFromToday, todayHere } from '../form/today.ts';
 import { packageWeight, perWeight } from '../form/units.ts';
 import type { Dated } from './calendar-file.ts';
 import { planPackage, type Package, type PackageFigures, type Plan } from './model.ts';
-import { beesWords, drawCurve, headline, noCurveWords, noEggsWords, noFigure, sumWords, whole } from './text.ts';
+import type { NextKind } from './next.ts';
+import { beesWords, drawCurve, headline, noCurveWords, noEggsWords, noFigure, questionWords, sumWords, whole } from './text.ts';
 
 defineCalculator<Package, PackageFigures>('package-calendar', {
   fields: {
@@ -36,12 +38,31 @@ defineCalculator<Package, PackageFigures>('package-calendar', {
     showBees(plan, result, figures);
     show(result, 'no-eggs', noEggsWords(plan));
     show(result, 'sum', sumWords(given, plan, figures));
-    const button = result.querySelector<HTMLButtonElement>('[data-calendar]')!;
+    const button = result.closest('.calculator')!.querySelector<HTMLButtonElement>('[data-calendar]')!;
     button.hidden = datedRows(result).length === 0;
     button.onclick = () => void saveCalendar(given.installed, result);
-    return headline(given, plan);
+    return answerOf(given, plan, result, figures);
   },
 });
+
+function answerOf(given: Package, plan: Plan, result: HTMLElement, figures: PackageFigures): Answer<NextKind> {
+  const today = todayHere();
+  const ahead = datedRows(result)
+    .filter(({ days }) => days.latest >= today)
+    .sort((a, b) => (a.days.earliest < b.days.earliest ? -1 : 1));
+  const [first] = ahead;
+  return {
+    headline: headline(given, plan),
+    asked: questionWords(given, figures),
+    next: {
+      kind: today < given.installed ? 'before' : first ? 'running' : 'over',
+      again: first
+        ? `Next: ${first.what.toLowerCase()}, ${first.days.earliest > today ? `from ${formatDayWithWeekday(first.days.earliest)}` : `by ${formatDayWithWeekday(first.days.latest)}`}.`
+        : `Next mite count: by ${dayFromToday(28)}.`,
+      values: { syrup: `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=1&unit=${figures.units === 'us' ? 'us-gal' : 'L'}` },
+    },
+  };
+}
 
 function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { units }: PackageFigures): FormError {
   const [name, words] = {
@@ -89,7 +110,7 @@ function showBees(plan: Plan, result: HTMLElement, figures: PackageFigures): voi
   const picture = result.querySelector<HTMLElement>('[data-of="curve"]')!;
   picture.hidden = !curve;
   if (!curve) return;
-  draw(picture.querySelector('svg')!, drawCurve(curve, beesAtStart));
+  draw(picture.querySelector<SVGElement>('svg.chart')!, drawCurve(curve, beesAtStart));
   picture.querySelector('tbody')!.replaceChildren(
     ...curve.days.filter(({ sinceInstall }) => sinceInstall % 7 === 0).map(({ sinceInstall, day: on, beesLeast, beesMost }) =>
       make('tr', {}, make('th', { scope: 'row' }, String(sinceInstall)), make('td', {}, formatDayWithWeekday(on).replace(/^\w+ | \d+$/g, '')), make('td', {}, `${beesWords(beesLeast)} to ${beesWords(beesMost)}`))),

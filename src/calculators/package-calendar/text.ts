@@ -19,6 +19,12 @@ export function headline(given: Package, plan: Plan): string {
   return `A package put in on ${formatDay(given.installed)}.${young}`;
 }
 
+/** What was asked, in one line. */
+export function questionWords(given: Package, { units }: PackageFigures): string {
+  const weight = `${shownIn(packageWeight, given.pounds, units)} ${units === 'us' ? 'lb' : 'kg'}`;
+  return `A package of ${weight}, in on ${formatDay(given.installed)}, ${given.queen === 'candy' ? 'queen behind candy' : 'queen let out'}, on ${given.comb === 'drawn' ? 'drawn comb' : 'foundation'}`;
+}
+
 export function rangeWords({ earliest, latest }: DayPair): string {
   return earliest === latest ? `on ${formatDay(earliest)}` : `from ${formatDayRange(earliest, latest)}`;
 }

@@ -1,8 +1,9 @@
 /* Form of the package order. Sentences: text.ts. Terms: model.ts. Arithmetic: shared/packages. */
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { OrderTotals, PackageOrder } from '../../../shared/packages/order.ts';
+import { kitchenVolume } from '../../../shared/units/kitchen.ts';
 import { litresToUsGallons } from '../../../shared/units/volume.ts';
-import { defineCalculator, type Place } from '../form/calculator.ts';
+import { defineCalculator, type Answer, type Place } from '../form/calculator.ts';
 import { boxOf } from '../form/field.ts';
 import { count, number, optional, quantity } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
@@ -12,6 +13,7 @@ import { single } from '../form/single.ts';
 import { inPercent } from '../form/typed-units.ts';
 import { canVolume, packageWeight, perWeight } from '../form/units.ts';
 import { reckon, type Ordered, type OrderFigures } from './model.ts';
+import type { NextKind } from './next.ts';
 import * as words from './text.ts';
 
 const same = (value: number): number => value;
@@ -48,12 +50,40 @@ defineCalculator<Ordered, OrderFigures>('package-order', {
     }
     showAll(ordered, order.value, place);
     showLines(order.value, place);
-    return words.headline(order.value, place.figures);
+    return answerOf(ordered, order.value, place.figures);
   },
 });
 
+function answerOf(ordered: Ordered, order: PackageOrder, figures: OrderFigures): Answer<NextKind> {
+  const lacks = order.all.shakePounds === undefined || order.all.grossPounds === undefined || order.all.syrupLitres === undefined;
+  const { syrupLitres } = order.all;
+  return {
+    headline: words.headline(order, figures),
+    more: syrupLitres ? `Syrup in the cans: ${kitchenVolume(syrupLitres, figures.units) ?? ''}.` : '',
+    asked: words.questionWords(ordered, figures.units),
+    next: {
+      kind: lacks ? 'ask-supplier' : 'complete',
+      says: lacks
+        ? 'Ask the supplier for the numbers that are missing. Get them in writing.'
+        : 'Print the pick-up sheet, and give each driver one.',
+      again: 'Next check: on the day of pick-up, before you leave with the bees.',
+      ...(syrupLitres
+        ? { values: { syrup: `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=${toDataValue(syrupLitres)}&unit=L` } }
+        : {}),
+    },
+  };
+}
+
 function orderLines() {
-  const field = rows({ columns, marks: ['x'], word: 'Line', most: 12, fewest: 2, spread: (cells) => cells, like: '10x3' });
+  const field = rows({
+    columns,
+    marks: ['x'],
+    word: 'Line',
+    most: 12,
+    shape: { numbers: 2, whole: false, numberedNames: false },
+    such: '10 3',
+    like: '10x3',
+  });
   return {
     ...field,
     read: (form: HTMLFormElement, name: string) => {
@@ -77,9 +107,6 @@ function showAll(ordered: Ordered, order: PackageOrder, { result, figures }: Pla
   show(result, 'road', words.roadWords(ordered, units));
   show(result, 'sheets', words.sheetsWords(order, figures));
   show(result, 'sum', words.sumWords(ordered, order, units));
-  const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]');
-  link?.toggleAttribute('hidden', !all.syrupLitres);
-  if (link && all.syrupLitres) link.hash = `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=${toDataValue(all.syrupLitres)}&unit=L`;
 }
 
 function showLines({ lines }: PackageOrder, { result, figures: { units } }: Place<OrderFigures>): void {

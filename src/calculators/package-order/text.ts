@@ -22,6 +22,13 @@ export function headline({ all }: PackageOrder, { units }: OrderFigures): string
   return `${packagesWords(all.packages)}: ${weightOf(all.netPounds, units)} of bees, about ${whole(all.bees)}.`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ lines }: Ordered, units: System): string {
+  const unit = units === 'us' ? 'lb' : 'kg';
+  const shown = lines.slice(0, 4).map(({ count, pounds }) => `${whole(count)} × ${three(inUnits(pounds, units))} ${unit}`);
+  return `${shown.join(' and ')}${lines.length > 4 ? ` and ${lines.length - 4} more lines` : ''}`;
+}
+
 export function beesWords(bees: number): string {
   return `about ${whole(bees)}`;
 }

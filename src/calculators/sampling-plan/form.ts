@@ -1,13 +1,15 @@
 /* Form of the sampling plan. Sentences: text.ts. Plan: model.ts. Arithmetic: shared/mites. */
 import type { SamplingReason } from '../../../shared/mites/sampling-plan.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { count, number, optional } from '../form/kind.ts';
 import { put, show } from '../form/outputs.ts';
 import { single } from '../form/single.ts';
+import { dayFromToday } from '../form/today.ts';
 import { inPercent } from '../form/typed-units.ts';
 import { drawPlan } from './chart.ts';
+import type { NextKind } from './next.ts';
 import { planSampling, rarestPercent, type Asked, type SamplingFigures } from './model.ts';
 import * as words from './text.ts';
 
@@ -22,7 +24,6 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
     if (!planned.ok) return [faultOf(planned.reason, form)];
     const plan = planned.value;
     put(result, 'bees-needed', words.neededWords(plan, figures), plan.beesNeeded);
-    show(result, 'samples', words.samplesWords(plan, figures));
     put(result, 'missed-chance', words.missedWords(plan.missedPercent, asked), plan.missedPercent);
     const { coloniesLeast: least, coloniesMost: most } = plan;
     put(result, 'colonies-to-sample-least', least === undefined ? words.noColonies(asked.colonies) : words.whole(least), least);
@@ -32,9 +33,21 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
       most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : most === least ? '' : `to ${words.whole(most)}`,
       most,
     );
-    draw(result.querySelector('svg')!, drawPlan(asked, plan));
+    draw(result.querySelector<SVGElement>('svg.chart')!, drawPlan(asked, plan));
     show(result, 'sum', `${words.askedWords(asked)} ${words.sumWords(asked, plan)}`);
-    return words.headline(plan, figures);
+    const isTooMany = plan.beesNeeded > figures.mostBees;
+    return {
+      headline: words.headline(plan, figures),
+      more: words.samplesWords(plan, figures),
+      asked: words.questionWords(asked),
+      next: {
+        kind: isTooMany ? 'too-many' : 'sample',
+        says: isTooMany
+          ? `Take ${words.whole(figures.usualBees)} bees now and another sample in two weeks. Add the two together.`
+          : 'Sample every colony on the same day, then enter what you counted.',
+        again: isTooMany ? `Second sample: ${dayFromToday(14)}.` : `Next round of counts: by ${dayFromToday(28)}.`,
+      },
+    } satisfies Answer<NextKind>;
   },
 });
 

@@ -25,6 +25,12 @@ export function askedWords({ share, certainty, colonies }: Asked): string {
   return `Wanted: to meet a mite ${plainDecimal(certainty)} times in 100 where ${plainDecimal(share)} % of bees carry one${apiary}.`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ share, certainty, colonies }: Asked): string {
+  const apiary = colonies === undefined ? '' : `, ${whole(colonies)} ${colonies === 1 ? 'colony' : 'colonies'}`;
+  return `${plainDecimal(share)} % of bees with a mite, ${plainDecimal(certainty)} % sure${apiary}`;
+}
+
 export function beesWords(bees: number): string {
   return `${whole(bees)} ${bees === 1 ? 'bee' : 'bees'}`;
 }

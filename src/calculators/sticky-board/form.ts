@@ -1,12 +1,14 @@
 /* Form of the sticky board. Sentences: text.ts. Arithmetic: shared/mites. */
 import { mitesFallenPerDay, type BoardReason } from '../../../shared/mites/sticky-board.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { count, number } from '../form/kind.ts';
 import { put, show } from '../form/outputs.ts';
 import { single } from '../form/single.ts';
+import { dayFromToday } from '../form/today.ts';
 import { inDays } from '../form/typed-units.ts';
-import { headline, perDayWords, sumWords, type Board } from './text.ts';
+import type { NextKind } from './next.ts';
+import { headline, perDayWords, questionWords, sumWords, type Board } from './text.ts';
 
 defineCalculator<Board, Record<string, never>>('sticky-board', {
   fields: {
@@ -18,7 +20,15 @@ defineCalculator<Board, Record<string, never>>('sticky-board', {
     if (!fallen.ok) return [faultOf(fallen.reason, form)];
     put(result, 'per-day', perDayWords(fallen.value), fallen.value);
     show(result, 'sum', sumWords(board, fallen.value));
-    return headline(fallen.value);
+    return {
+      headline: headline(fallen.value),
+      asked: questionWords(board),
+      next: {
+        kind: 'counted',
+        says: 'A board only shows a trend. Count mites per hundred bees before you decide.',
+        again: `Next board: put it in today, for as long, and read it on ${dayFromToday(Math.max(1, Math.round(board.days)))}.`,
+      },
+    } satisfies Answer<NextKind>;
   },
 });
 

@@ -13,6 +13,11 @@ export function headline(perDay: number): string {
   return `${perDayWords(perDay)} fell on the board.`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ mites, days }: Board): string {
+  return `${formatNumber(mites, { places: 0 })} ${mites === 1 ? 'mite' : 'mites'} in ${toDataValue(Number(days.toPrecision(4)))} ${days === 1 ? 'day' : 'days'}`;
+}
+
 /** The calculation with its numbers. */
 export function sumWords({ mites, days }: Board, perDay: number): string {
   return `${formatNumber(mites, { places: 0 })} ${mites === 1 ? 'mite' : 'mites'} ÷ ${toDataValue(Number(days.toPrecision(4)))} ${days === 1 ? 'day' : 'days'} = ${perDayWords(perDay)}.`;

@@ -3,17 +3,19 @@ import type { MixReason } from '../../../shared/feeding/mix.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
 import { ok } from '../../../shared/result.ts';
 import { unitNamed, unitWords } from '../../../shared/units/unit-names.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError, type Field } from '../form/field.ts';
 import { number, quantity, type Kind } from '../form/kind.ts';
 import { densityWords, strengthWords, temperatureWords, three, volumeWords, weightWords, type System } from '../form/measures.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
+import { dayFromToday } from '../form/today.ts';
 import { smallWeight, systemOf, temperature } from '../form/units.ts';
 import { drawGraining } from './chart.ts';
 import { amountUnits, mix, type AmountUnit, type Mixed, type SyrupFigures } from './model.ts';
-import { grainingWords, headline, sumWords } from './text.ts';
+import type { NextKind } from './next.ts';
+import { grainingWords, headline, kitchenWords, questionWords, sumWords } from './text.ts';
 
 defineCalculator<Mixed, SyrupFigures>('syrup-mix', {
   fields: {
@@ -52,8 +54,22 @@ defineCalculator<Mixed, SyrupFigures>('syrup-mix', {
     );
     show(result, 'graining', least === undefined ? '' : 'It may begin to grain somewhere between, and below.');
     show(result, 'sum', sumWords(mixed, syrup, units));
-    draw(result.querySelector('svg')!, drawGraining(graining, mixed.temperature, units));
-    return headline(syrup, units);
+    draw(result.querySelector<SVGElement>('svg.chart')!, drawGraining(graining, mixed.temperature, units));
+    const isThin = syrup.brix < 60;
+    return {
+      headline: headline(syrup, units),
+      more: kitchenWords(mixed, syrup, units),
+      asked: questionWords(mixed),
+      next: {
+        kind: graining.state === 'cannot-all-dissolve' ? 'cannot-dissolve' : isThin ? 'thin' : 'thick',
+        says:
+          graining.state === 'cannot-all-dissolve'
+            ? 'Use more water. Two parts of sugar to one of water, by weight, is the thickest that people usually feed.'
+            : 'Feed inside the hive, in the evening. Never while boxes for harvest are on.',
+        // Three days: know-how/spoiled-syrup, common practice, no source.
+        again: `Next look at the feeder: ${dayFromToday(3)}.`,
+      },
+    } satisfies Answer<NextKind>;
   },
 });
 

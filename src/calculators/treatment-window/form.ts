@@ -4,20 +4,20 @@
  * form asks for the rest.
  */
 import type { Day } from '../../../shared/days/day.ts';
-import { todayIn } from '../../../shared/days/today.ts';
 import type { Planned } from '../../../shared/treatments/label-row.ts';
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day, optionalDay } from '../form/day-field.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { label, optional, quantity } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { measured } from '../form/measured.ts';
 import { temperatureWords } from '../form/measures.ts';
-import { show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
+import { todayHere } from '../form/today.ts';
 import { temperature } from '../form/units.ts';
 import { judgeAll, type RowJudgement, type TreatmentFigures } from './model.ts';
-import { headline, judgementWords, labelWords, nextWords, plannedWords, stateNames, stateSteps } from './text.ts';
+import type { NextKind } from './next.ts';
+import { headline, judgementWords, labelWords, nextSteps, nextWords, questionWords, stateNames, stateSteps } from './text.ts';
 
 type Asked = {
   readonly start: Day;
@@ -66,14 +66,42 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
       registered: asked.registered,
       ...(asked['harvest-date'] ? { harvest: asked['harvest-date'] } : {}),
     };
-    const judgements = judgeAll(planned, rows, todayIn(document.documentElement.dataset.zone!, new Date()));
-    result.querySelector('tbody')!.replaceChildren(...judgements.map((one) => rowOf(one, planned, units)));
-    for (const step of result.querySelectorAll<HTMLElement>('[data-next]'))
-      step.hidden = !judgements.some((one) => one.judgement.state === step.dataset.next);
-    show(result, 'planned', plannedWords(planned, units));
-    return headline(judgements);
+    const judgements = judgeAll(planned, rows, todayHere());
+    for (const [of, shown] of [
+      ['telling', judgements.filter(isTelling)],
+      ['asking', judgements.filter((one) => !isTelling(one))],
+    ] as const) {
+      const place = result.querySelector<HTMLElement>(`[data-of="${of}"]`)!;
+      place.hidden = shown.length === 0;
+      place.querySelector('tbody')!.replaceChildren(...shown.map((one) => rowOf(one, planned, units)));
+      const title = place.querySelector('summary');
+      if (title) title.textContent = `Ask first about these (${shown.length})`;
+    }
+    const kind = kindOf(judgements);
+    return {
+      headline: headline(judgements),
+      asked: questionWords(planned, units),
+      next: {
+        kind,
+        says: kind === 'no-rows' ? '' : `${stateNames[kind]}: ${nextSteps[kind]}`,
+        again: `Look again at the weather each morning. Count mites before you treat, and again when the treatment time on your label is over.`,
+      },
+    } satisfies Answer<NextKind>;
   },
 });
+
+/** A row that says more of these days than to ask. */
+function isTelling({ judgement: { state, rules }, elsewhere }: RowJudgement): boolean {
+  return state !== 'ask' || elsewhere.length > 0 || rules.some((rule) => rule.startsWith('poor'));
+}
+
+/** The state of the rows that leaves most open. */
+function kindOf(judgements: readonly RowJudgement[]): NextKind {
+  const states = (['nothing-found', 'works-poorly', 'ask', 'ruled-out'] as const).filter((state) =>
+    judgements.some(({ judgement }) => judgement.state === state),
+  );
+  return states[0] ?? 'no-rows';
+}
 
 function faultOf(asked: Asked, form: HTMLFormElement): FormError | undefined {
   const { 'lowest-high': lowest, high, mean, low } = asked;

@@ -201,6 +201,12 @@ function alone(celsius: number, units: System): string {
   return units === 'us' ? `${formatNumber(celsiusToFahrenheit(celsius), { places: 0 })} °F` : `${Number(celsius.toFixed(1))} °C`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ start, lowestHighC, highestHighC, supersOn, brood, place }: Planned, units: System): string {
+  const highs = `${alone(lowestHighC, units).replace(/ .*/, '')} to ${alone(highestHighC, units)}`;
+  return `From ${formatDay(start)}, highs ${highs}, honey boxes ${supersOn ? 'on' : 'off'}, ${brood ? 'brood' : 'no brood'}${place.trim() ? `, ${place.trim()}` : ''}`;
+}
+
 /** The plan in a sentence. */
 export function plannedWords(planned: Planned, units: System): string {
   const { start, lowestHighC, highestHighC, meanC, coldestC, supersOn, brood, place } = planned;

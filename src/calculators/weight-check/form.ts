@@ -1,5 +1,5 @@
 /* Form of the weight check. Sentences: text.ts. Verdict: model.ts. Arithmetic: shared/packages. */
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type Field } from '../form/field.ts';
 import { count, quantity } from '../form/kind.ts';
@@ -11,6 +11,7 @@ import { smallWeight, systemOf } from '../form/units.ts';
 import * as remembered from '../form/remembered.ts';
 import { judgeWeights, ruleNames, type Judgement, type Weighed, type WeightFigures } from './model.ts';
 import { drawWeights } from './chart.ts';
+import type { NextKind } from './next.ts';
 import * as words from './text.ts';
 
 defineCalculator<Weighed, WeightFigures>('weight-check', {
@@ -29,17 +30,28 @@ defineCalculator<Weighed, WeightFigures>('weight-check', {
       return [{ box: boxOf(form, name), words: says }];
     }
     showCheck(weighed, judgement.value, result, figures.units);
-    draw(result.querySelector('svg')!, drawWeights(weighed, judgement.value, figures.units));
-    return words.headline(weighed, judgement.value, figures.units);
+    draw(result.querySelector<SVGElement>('svg.chart')!, drawWeights(weighed, judgement.value, figures.units));
+    const { check, held } = judgement.value;
+    const verdict = held ? check.verdict : 'not-judged';
+    return {
+      headline: words.headline(weighed, judgement.value, figures.units),
+      more: words.verdictReason(judgement.value, weighed),
+      tag: held ? [words.verdictNames[check.verdict], words.verdictSteps[check.verdict], check.verdict] : ['No verdict', ''],
+      asked: words.questionWords(weighed, figures.units),
+      next: {
+        kind: verdict,
+        says: words.nextStep(verdict),
+        again:
+          verdict === 'too-few'
+            ? 'Next: weigh the rest today, since the bees eat and die.'
+            : 'Next check: the next delivery, by the same rule and on the same scale.',
+      },
+    } satisfies Answer<NextKind>;
   },
 });
 
 function showCheck(weighed: Weighed, judgement: Judgement, result: HTMLElement, units: System): void {
   const { check, held } = judgement;
-  const verdict = held ? check.verdict : undefined;
-  put(result, 'verdict', verdict ? words.verdictNames[verdict] : 'No verdict', verdict);
-  result.querySelector('output[name="verdict"]')!.className = verdict ? `status ${words.verdictSteps[verdict]}` : '';
-  show(result, 'why', words.verdictReason(judgement, weighed));
   show(result, 'rule', words.ruleWords(weighed, held));
   put(result, 'sample-needed', held ? words.sampleWords(weighed, judgement) : words.noFigure, held ? check.sampleNeeded : undefined);
   put(result, 'mean-error', words.meanWords(judgement, units), check.meanErrorG);

@@ -36,6 +36,21 @@ export function headline({ rule }: Weighed, { check, held }: Judgement, units: S
   return `${verdictNames[check.verdict]} by ${byRule[rule]}: ${mean}.`;
 }
 
+/** What was asked, in one line. */
+export function questionWords({ rule, lot, 'label-g': labelG, 'weights-g': weights }: Weighed, units: System): string {
+  return `${whole(weights.length)} of ${whole(lot)} packages labelled ${plain(labelG, units)}, by ${byRule[rule]}`;
+}
+
+/** The next step in a sentence. */
+export function nextStep(verdict: WeightTest | 'not-judged'): string {
+  return {
+    passes: 'Keep the list of weights with the invoice.',
+    fails: 'Send the supplier the weights and the rule on the same day, and ask for an answer in writing.',
+    'too-few': 'Weigh the packages that are missing before you say anything about the delivery.',
+    'not-judged': 'Choose a rule that this page has figures for, or ask which rule holds where you are.',
+  }[verdict];
+}
+
 /** The distance of the mean from the label. Next to its limit, rounding never carries it across. */
 export function meanWords({ check: { meanErrorG, limitG } }: Pick<Judgement, 'check'>, units: System): string {
   const away = Math.abs(meanErrorG);

@@ -1,5 +1,5 @@
 /* Form of the winter stores. Sentences: text.ts. Calculation: model.ts. Arithmetic: shared/feeding. */
-import { defineCalculator } from '../form/calculator.ts';
+import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { number, optional, quantity } from '../form/kind.ts';
@@ -7,10 +7,12 @@ import { measured } from '../form/measured.ts';
 import { volumeWords, weightWords, type System } from '../form/measures.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
+import { dayFromToday, todayHere } from '../form/today.ts';
 import { hiveWeight } from '../form/units.ts';
 import { drawStores } from './chart.ts';
-import { mixes, planStores, type Hive, type HiveReason, type StoresFigures } from './model.ts';
-import { headline, noFigure, sumWords, syrupAddress } from './text.ts';
+import { mixes, planStores, type Hive, type HiveReason, type Stores, type StoresFigures } from './model.ts';
+import { headline, kitchenWords, noFigure, questionWords, sumWords, syrupAddress } from './text.ts';
+import type { NextKind } from './next.ts';
 
 const whole = { us: 'what the whole hive weighs, such as 130', metric: 'what the whole hive weighs, such as 59' };
 const empty = {
@@ -52,15 +54,40 @@ defineCalculator<Hive, StoresFigures>('winter-stores', {
     const chosen = figures.feedBy.find(({ district }) => district === document.documentElement.dataset.district) ?? figures.feedBy[0];
     put(result, 'feed-by', chosen?.words ?? noFigure, chosen?.day);
     show(result, 'sum', sumWords(hive, planned.value, figures));
-    const picture = result.querySelector('svg')!;
+    const picture = result.querySelector<SVGElement>('svg.chart')!;
     picture.toggleAttribute('hidden', storesKg === undefined);
     if (storesKg !== undefined) draw(picture, drawStores(storesKg, hive['target-kg'], units));
-    const link = result.querySelector<HTMLAnchorElement>('[data-to="syrup"]');
-    link?.toggleAttribute('hidden', !feed || shortKg === 0);
-    if (link && feed) link.hash = syrupAddress(hive.mix, feed.sugarKgMost, units);
-    return headline(hive, planned.value, figures);
+    return answerOf(hive, planned.value, figures, chosen);
   },
 });
+
+function answerOf(
+  hive: Hive,
+  stores: Stores,
+  figures: StoresFigures,
+  feedBy: StoresFigures['feedBy'][number] | undefined,
+): Answer<NextKind> {
+  const { shortKg, feed } = stores;
+  const isShort = shortKg !== undefined && shortKg > 0;
+  const today = todayHere().slice(5);
+  // From the last day for syrup until the next spring. South of the equator that day is before the winter too, in the first half of the year.
+  const isLate = feedBy !== undefined && (feedBy.day > '07' ? today > feedBy.day || today < '03' : today > feedBy.day && today < '09');
+  return {
+    headline: headline(hive, stores, figures),
+    more: kitchenWords(stores, figures),
+    tag: shortKg === undefined ? undefined : isShort ? ['Short', 'act'] : ['Enough', 'settled'],
+    asked: questionWords(hive, figures.units),
+    next: {
+      kind: shortKg === undefined ? 'no-figure' : !isShort ? 'enough' : isLate ? 'short-late' : 'short',
+      says: isShort && isLate ? 'It is late for syrup here. Bees that are short now need dry sugar or fondant above the cluster.' : '',
+      again:
+        feedBy && !isLate
+          ? `${isShort ? 'All of it must be in the hive by' : 'Weigh again before'} ${feedBy.words}`
+          : `Next look: ${dayFromToday(14)}.`,
+      ...(feed ? { values: { syrup: syrupAddress(hive.mix, feed.sugarKgMost, figures.units) } } : {}),
+    },
+  };
+}
 
 function faultOf(reason: HiveReason, form: HTMLFormElement, hive: Hive, units: System): FormError {
   const most = units === 'us' ? '2,200 lb' : '1,000 kg';

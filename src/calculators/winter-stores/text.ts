@@ -1,6 +1,7 @@
 /* Sentences of the winter stores. */
 import { storeMixes, type StoreMix } from '../../../shared/feeding/stores.ts';
 import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
+import { kitchenVolumes, kitchenWeight } from '../../../shared/units/kitchen.ts';
 import { kilogramsToPounds } from '../../../shared/units/weight.ts';
 import { strengthWords, three, volumeAlone, weightAlone, type System } from '../form/measures.ts';
 import { frames, type Hive, type Stores, type StoresFigures } from './model.ts';
@@ -23,6 +24,22 @@ export function headline(hive: Hive, { storesKg, shortKg, feed }: Stores, { unit
   return feed
     ? `${short} That is ${spanWords(feed.syrupLitresLeast, feed.syrupLitresMost, (litres) => volumeAlone(litres, units))} of syrup.`
     : short;
+}
+
+/** What was asked, in one line. */
+export function questionWords(hive: Hive, units: System): string {
+  const now =
+    hive['gross-kg'] !== undefined && hive['empty-kg'] !== undefined
+      ? `${weightAlone(hive['gross-kg'], units)} whole, ${weightAlone(hive['empty-kg'], units)} empty`
+      : `${frames.flatMap((kind) => (hive[kind] ? [`${three(hive[kind])} ${kind}`] : [])).join(', ') || '0'} frames of honey`;
+  return `${now}; ${weightAlone(hive['target-kg'], units)} wanted; syrup ${mixNames[hive.mix]}`;
+}
+
+/** The syrup and the sugar as a person measures them. */
+export function kitchenWords({ shortKg, feed }: Stores, { units }: StoresFigures): string {
+  const syrup = feed && shortKg !== 0 ? kitchenVolumes(feed.syrupLitresLeast, feed.syrupLitresMost, units) : undefined;
+  const sugar = feed && kitchenWeight(feed.sugarKgMost, units);
+  return syrup && sugar ? `To measure: ${syrup} of syrup. Have ${sugar} of sugar at hand.` : '';
 }
 
 /** "1.1 to 1.4 US gal". */

@@ -1,0 +1,19 @@
+/* Next steps of the package order. Where the supplier's numbers are missing, the call comes first. */
+const links = [
+  ['lists/package-order/', 'know-how/package-bees/'],
+  ['lists/package-day-before/', 'lists/package-arrival/'],
+];
+const ask = ['supplier', 'mentor', 'extension'];
+
+export const next = {
+  'ask-supplier': { links, ask },
+  complete: {
+    links: [
+      ['lists/package-day-before/', 'lists/package-arrival/'],
+      ['work-it-out/package-calendar/', 'lists/package-order/'],
+    ],
+    ask,
+  },
+} as const;
+
+export type NextKind = keyof typeof next;
