@@ -46,8 +46,10 @@ const cellsOf = (line: string, split: RegExp): string[] => line.split(split).map
 
 function readRow(line: string, shape: RowShape): TypedRow | undefined {
   // As many columns as asked, one of them wrong: its own box says what is wrong with it.
-  const cells = [/\t/, /;/, /,/].map((split) => cellsOf(line, split)).find(({ length }) => length === shape.numbers + 1);
-  return numbersOf(line, shape) ?? (cells && { label: cells[0]!, numbers: cells.slice(1) });
+  const cells = [/\t/, /;/, /,/]
+    .map((split) => cellsOf(line, split))
+    .find(({ length }) => length === shape.numbers || length === shape.numbers + 1);
+  return numbersOf(line, shape) ?? (cells && { label: cells.slice(0, -shape.numbers).join(), numbers: cells.slice(-shape.numbers) });
 }
 
 function numbersOf(line: string, { numbers, least = numbers, whole, numberedNames }: RowShape): TypedRow | undefined {

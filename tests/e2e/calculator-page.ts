@@ -42,24 +42,37 @@ export async function openCalculator(
     assert.deepEqual(broken, []);
     assert.doesNotMatch(await page.locator('main').innerText(), /NaN|Infinity|undefined|null|\[object/);
   };
+  /** Opens the form that a result has folded, and its own folds. */
+  const unfold = (): Promise<void> =>
+    page.evaluate(() => {
+      for (const fold of document.querySelectorAll<HTMLDetailsElement>('.asked, form details')) fold.open = true;
+    });
   const sheet: Sheet = {
     page,
     values: () => page.evaluate(readValues),
-    words: (name) => page.locator(`output[name="${name}"]`).first().innerText(),
+    words: async (name) => (await page.locator(`output[name="${name}"]`).first().textContent())!,
     said: () => page.locator('[data-part="status"]').innerText(),
-    faults: () => page.locator('form .fault').allInnerTexts(),
+    faults: () => page.locator('form .fault:not(.fixes)').allInnerTexts(),
     hash: () => page.evaluate(() => location.hash.slice(1)),
-    fill: (name, text, row = 0) => page.locator(`form [name="${name}"]`).nth(row).fill(text),
+    fill: async (name, text, row = 0) => {
+      await unfold();
+      await page.locator(`form [name="${name}"]`).nth(row).fill(text);
+    },
     choose: async (name, word) => {
+      await unfold();
       const list = page.locator(`form select[name="${name}"]`);
       if ((await list.count()) > 0) await list.selectOption(word);
       else await page.locator(`form input[name="${name}"][value="${word}"]`).check();
     },
     press: async (words) => {
+      await unfold();
       await page.getByRole('button', { name: words, exact: true }).click();
       if (words === 'Calculate') await settled();
     },
-    turn: (units) => page.locator(`form button[data-form="units"][value="${units}"]`).click(),
+    turn: async (units) => {
+      await unfold();
+      await page.locator(`form button[data-form="units"][value="${units}"]`).click();
+    },
     open: async (next) => {
       // Reset and given another address, which saves a page load. Nothing from before may remain.
       const isCleared =

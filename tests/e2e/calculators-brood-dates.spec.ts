@@ -42,7 +42,7 @@ test('brood dates: laying stopped over a leap day, and on to the label rows of t
     'Laying stopped on 20 February 2028: the last workers emerge by 12 March 2028, the last drones by 15 March 2028.',
   );
   assert.match(
-    (await sheet.page.locator('[data-to="treatment-window"]').getAttribute('href'))!,
+    (await sheet.page.locator('[data-to="treatment-window"] a').getAttribute('href'))!,
     /work-it-out\/treatment-window\/#start=2028-03-15&brood=no$/,
   );
   await sheet.open('caste=worker&seen=egg&date=2028-02-20');
@@ -54,7 +54,7 @@ test('brood dates: a sealed queen cell in words, with the sum', async () => {
   assert.equal(await sheet.said(), 'Sealed queen cells, 20 May 2026: a queen from them lays from 28 May to 11 June 2026.');
   assert.equal(await sheet.words('lays-earliest'), 'Thursday 28 May 2026');
   assert.match(
-    await sheet.page.locator('[data-text="sum"]').innerText(),
+    (await sheet.page.locator('[data-text="sum"]').textContent())!,
     /is sealed on day 7\.5 to 8 and emerges on day 15\.5 to 17\. She mates on day 22 to 26 and lays from day 24 to 29\..* Half days are rounded outward\.$/,
   );
   assert.equal(await sheet.page.locator('[data-part="result"] svg .bar').count(), 5);

@@ -36,7 +36,7 @@ test('degree-days: several days are added, and the day a sum is reached is named
   assert.equal((await sheet.values()).total, '10.5');
   assert.equal(await sheet.said(), '10.5 degree-days (°F), simple, base 50 °F. 9 is reached on day 3 of 3.');
   assert.match(
-    await sheet.page.locator('[data-text="sum"]').innerText(),
+    (await sheet.page.locator('[data-text="sum"]').textContent())!,
     /The day of 43 to 63: \(43 \+ 63\) ÷ 2 − 50 = 3\. All days: 0 \+ 3 \+ 7\.5 = 10\.5\.$/,
   );
   assert.equal(await sheet.page.locator('[data-part="result"] svg .column').count(), 4);
@@ -58,15 +58,15 @@ const lists: { text: string; hash?: string; says?: string; total?: string }[] = 
   { text: '40/54; 43 / 63', hash: 'days=40/54;43/63' },
   { text: '−5/8', hash: 'days=-5/8' },
   { text: '54/40', says: 'Line 1: the highest is under the lowest. The lowest comes first.' },
-  { text: '40, 54\n43, 63', says: 'Line 1, “40, 54”: part the two with a tab, a semicolon or a /, not a comma.' },
-  { text: '40/54\n43', says: 'Line 2, “43”: it needs the lowest, then the highest of one day, such as 40/54.' },
-  { text: '4/5/26', says: 'Line 1, “4/5/26”: it needs the lowest, then the highest of one day, such as 40/54.' },
-  { text: '40 54', says: 'Line 1, “40 54”: it needs the lowest, then the highest of one day, such as 40/54.' },
+  { text: '40, 54\n43 63\n2026-04-19,45,70', hash: 'days=40/54;43/63;45/70' },
+  { text: '40/54\n43', says: 'Line 2: found “43”. Write the lowest, then the highest of one day, such as 40 54.' },
+  { text: '4/5/26', says: 'Line 1: found “4/5/26”. Write the lowest, then the highest of one day, such as 40 54.' },
+  { text: '40 47 54', says: 'Line 1: found “40 47 54”. Write the lowest, then the highest of one day, such as 40 54.' },
   { text: '40\t54\n43\tcold', says: 'Line 2: “cold” is not a number. Write a temperature, such as 54.' },
-  { text: '40/54\n43/', says: 'Line 2: Write a temperature, such as 54.' },
+  { text: '40/54\n43/', says: 'Line 2: found “43/”. Write the lowest, then the highest of one day, such as 40 54.' },
   { text: '40/1,500', says: 'Line 1: “1,500” can be read two ways. Write 1500, or 1.5.' },
   { text: '40/54\n43/900', says: 'Line 2: no weather goes past 150 degrees.' },
-  { text: Array.from({ length: 367 }, () => '40/54').join('\n'), says: '366 days are the most; these are 367.' },
+  { text: Array.from({ length: 367 }, () => '40/54').join('\n'), says: 'The list takes 366 days at most, and these are 367.' },
 ];
 
 for (const { text, hash, says } of lists) {
@@ -166,7 +166,7 @@ test('degree-days: a club without normals has no figure, and the arithmetic is s
   assert.equal(await other.words('total'), 'No figure for this club.');
   assert.match(await other.said(), /^No figure for this club: it holds no normals\./);
   assert.match(
-    await other.page.locator('[data-text="sum"]').innerText(),
+    (await other.page.locator('[data-text="sum"]').textContent())!,
     /^Simple: the mean of lowest and highest, less the base\. Base 10 °C\./,
   );
   await other.close();

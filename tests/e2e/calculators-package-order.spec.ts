@@ -28,11 +28,11 @@ test('package order: all details of the supplier, in total and line by line (3,5
   assert.equal(await sheet.words('queens'), '15, 1 of them spare');
   assert.equal(await sheet.words('syrup-l'), '3.7 US gal (14 L, 3.08 imperial gal)');
   assert.equal(
-    await sheet.page.locator('[data-text="road"]').innerText(),
+    await sheet.page.locator('[data-text="road"]').textContent(),
     'Bees are reckoned at 3,500 to the pound. About 5 hours on the road. Put in over the label for deaths on the way: 10 %.',
   );
   assert.match(
-    (await sheet.page.locator('[data-to="syrup"]').getAttribute('href'))!,
+    (await sheet.page.locator('[data-to="syrup"] a').getAttribute('href'))!,
     /\/work-it-out\/syrup\/#sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=14&unit=L$/,
   );
 });
@@ -49,6 +49,7 @@ test('package order: missing details of the supplier are left out, with the reas
   });
   for (const name of ['shake-lb', 'gross-lb', 'syrup-l']) assert.equal(await sheet.words(name), 'Ask the supplier.', name);
   assert.ok(await sheet.page.locator('[data-to="syrup"]').isHidden());
+  assert.match((await sheet.page.locator('[data-text="next"]').textContent())!, /^Ask the supplier/);
   await sheet.open('lines=2x3&cage-lb=1.5');
   assert.equal((await sheet.values())['gross-lb'], undefined);
   await sheet.open('lines=2x3&hours=9&allowance=0');
@@ -62,7 +63,7 @@ test('package order: missing details of the supplier are left out, with the reas
 
 test('package order: the syrup link opens a syrup with a result', async () => {
   await sheet.open(whole);
-  await sheet.page.locator('[data-to="syrup"]').click();
+  await sheet.page.locator('[data-to="syrup"] a').click();
   await sheet.page.waitForSelector('output[name="sugar-kg"][data-value]');
   assert.equal(await sheet.page.locator('output[name="syrup-l"]').getAttribute('data-value'), '14');
 });
@@ -86,11 +87,11 @@ test('package order: typed as people type, rows added and pasted, and the addres
   );
   await sheet.open(hash);
   assert.deepEqual(await sheet.values(), found);
-  await sheet.press('Take out line 1');
+  await sheet.press('Remove line 1');
   assert.equal((await sheet.values()).queens, '4');
   await sheet.open('');
-  await sheet.page.getByText('Paste a list instead').click();
-  await sheet.fill('lines-list', 'Packages\tPounds\n10\t3\n4\t2');
+  await sheet.page.getByText('Paste a list').click();
+  await sheet.fill('lines-list', 'Packages\tPounds\n10 x 3 lb\n4, 2');
   await sheet.press('Calculate');
   assert.match(await sheet.hash(), /^lines=10x3;4x2&/);
 });
@@ -168,7 +169,7 @@ test('package order: the content of the sheet', async () => {
   await own.page.emulateMedia({ media: 'screen' });
   assert.ok(await own.page.locator('table.ruled').isHidden());
   assert.equal(
-    await own.page.locator('[data-text="sheets"]').innerText(),
+    await own.page.locator('[data-text="sheets"]').textContent(),
     'A sheet has lines for 8 members. If each takes one package, print 2 sheets.',
   );
   await own.close();

@@ -55,7 +55,7 @@ test('sampling plan: a sample larger than a colony should give is pointed out', 
   await sheet.open('share=0.05&certainty=95');
   assert.equal((await sheet.values())['bees-needed'], '5990');
   assert.match(
-    await sheet.page.locator('[data-text="samples"]').innerText(),
+    (await sheet.page.locator('[data-text="more"]').textContent())!,
     /^More than a colony should give: take no more than 600\. .* take a usual sample of 300 now and another in two weeks\.$/,
   );
   assert.equal(await sheet.words('bees-needed'), 'over 600 bees.');
@@ -65,7 +65,7 @@ test('sampling plan: a sample larger than a colony should give is pointed out', 
   assert.ok(told.some(([bees]) => bees > 600));
   for (const [bees, words] of told) assert.equal(words, bees > 600 ? 'over 600' : String(bees));
   await sheet.open('share=0.5&certainty=95');
-  assert.equal(await sheet.page.locator('[data-text="samples"]').innerText(), 'That is 2 usual samples of 300.');
+  assert.equal(await sheet.page.locator('[data-text="more"]').textContent(), 'That is 2 usual samples of 300.');
 });
 
 test('sampling plan: wrong values in the address', async () => {

@@ -7,6 +7,9 @@ import { calculators } from './calculator-examples.ts';
 import { openCalculator } from './calculator-page.ts';
 import { narrow } from './visit.ts';
 
+/** Page length at 390 px with a result, in px. */
+const mostLong = 3500;
+
 let browser: Browser;
 let site: Site;
 test.beforeAll(async ({ browser: launched, demo }) => {
@@ -52,6 +55,24 @@ for (const { slug, values, wide, example, table } of calculators) {
     await sheet.press('Copy link');
     await page.getByRole('button', { name: 'Copied' }).waitFor();
     assert.equal(await page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
+
+    // The longest page with a result: design budget of three and a half screens and more, with its folds shut.
+    await page.setViewportSize({ width: 390, height: 844 });
+    const long = await page.evaluate(() => document.documentElement.scrollHeight);
+    assert.ok(long <= mostLong, `${slug} is ${long} px long, ${long - mostLong} over ${mostLong}`);
+    // The form is folded to the question, and opens with what was typed.
+    const line = page.locator('.asked > summary');
+    assert.match(await line.innerText(), /Change numbers$/);
+    assert.ok(await page.locator('form.asks').isHidden());
+    assert.equal(
+      (await page.locator('[data-part="question-printed"]').textContent())!,
+      (await page.locator('[data-part="question"]').textContent())!,
+    );
+    assert.ok((await page.locator('.next :is(.rows li, .call):visible').count()) >= 3, 'two links and a call');
+    assert.notEqual(await page.locator('[data-text="again"]').innerText(), '');
+    await line.click();
+    assert.ok(await page.locator('form.asks').isVisible());
+    await page.setViewportSize(narrow);
 
     await sheet.open(wide);
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), narrow.width);

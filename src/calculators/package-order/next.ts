@@ -10,7 +10,7 @@ export const next = {
   complete: {
     links: [
       ['lists/package-day-before/', 'lists/package-arrival/'],
-      ['work-it-out/package-calendar/', 'lists/package-order/'],
+      ['work-it-out/syrup/', 'work-it-out/package-calendar/'],
     ],
     ask,
   },
