@@ -83,7 +83,7 @@ export const calculators = [
     wide: 'start=2026-08-10&lowest-high=-10&high=48&mean=20&low=-18&place=The%20United%20States%20of%20America&registered=no&harvest-date=2026-09-30',
     faulty: 'start=x&lowest-high=9&high=warm&supers=half',
     example: 'start=',
-    table: /Formic acid, strips on the top bars/,
+    table: /strips between the combs; United States/,
   },
   {
     slug: 'degree-days',

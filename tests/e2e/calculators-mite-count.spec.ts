@@ -13,6 +13,8 @@ test.beforeAll(async ({ browser: launched, demo }) => {
   site = demo;
   browser = launched;
   sheet = await openCalculator(browser, site, 'mite-count');
+  // A day in the dearth, which the form chooses by itself.
+  await sheet.page.clock.setFixedTime('2026-07-20T12:00Z');
 });
 
 const count = (samples: string, rest = 'method=wash&phase=dearth') => sheet.open(`samples=${samples}&${rest}`);
@@ -291,7 +293,7 @@ test('mite count: after the first result, no old answer remains under new number
   assert.equal((await sheet.values())['1 per-100'], '1');
   await sheet.fill('mites', '');
   assert.deepEqual(await sheet.values(), {});
-  assert.equal(await sheet.hash(), 'samples=:/300&method=wash&recovery=100');
+  assert.equal(await sheet.hash(), 'samples=:/300&method=wash&phase=dearth&recovery=100');
   await sheet.press('Clear');
   assert.equal(await sheet.hash(), '');
   assert.equal(await sheet.said(), '');
@@ -306,12 +308,12 @@ test('mite count: rows are added and removed, and a list is pasted', async () =>
   await sheet.press('Calculate');
   assert.equal((await sheet.values())['2 per-100'], '1.333333333');
   await sheet.press('Remove colony 1');
-  assert.equal(await sheet.hash(), 'samples=:4/300&method=wash&recovery=100');
+  assert.equal(await sheet.hash(), 'samples=:4/300&method=wash&phase=dearth&recovery=100');
   await sheet.open('');
   await sheet.page.getByText('Paste a list').click();
   await sheet.fill('samples-list', 'Hive\tMites\tBees\nA\t9\t300\nB\t4\t310\n\nC\t0');
   await sheet.press('Calculate');
-  assert.equal(await sheet.hash(), 'samples=A:9/300;B:4/310;C:0/300&method=wash&recovery=100');
+  assert.equal(await sheet.hash(), 'samples=A:9/300;B:4/310;C:0/300&method=wash&phase=dearth&recovery=100');
   await sheet.open('');
   await sheet.page.getByText('Paste a list').click();
   // The paste takes the place of a row that is empty or wrong, and stays after one that is right.
@@ -320,7 +322,7 @@ test('mite count: rows are added and removed, and a list is pasted', async () =>
   await sheet.fill('mites', 'x', 1);
   await sheet.fill('samples-list', 'A, 12, 300\nB 4 310\nC\t0,300\n5 300');
   await sheet.press('Calculate');
-  assert.equal(await sheet.hash(), 'samples=:9/300;A:12/300;B:4/310;C:0/300;:5/300&method=wash&recovery=100');
+  assert.equal(await sheet.hash(), 'samples=:9/300;A:12/300;B:4/310;C:0/300;:5/300&method=wash&phase=dearth&recovery=100');
   await sheet.fill('samples-list', 'D 7 300\n\nE seven 300');
   await sheet.press('Calculate');
   assert.deepEqual(await sheet.faults(), [
@@ -398,6 +400,7 @@ test('mite count: presses before the script arrives are repeated', async () => {
     await new Promise((done) => setTimeout(done, 400));
     await route.continue();
   });
+  await own.page.clock.setFixedTime('2026-07-20T12:00Z');
   await own.open('');
   await own.fill('mites', '9');
   await own.press('Calculate');

@@ -91,8 +91,8 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
 });
 
 /** A row that says more of these days than to ask. */
-function isTelling({ judgement: { state, rules }, elsewhere }: RowJudgement): boolean {
-  return state !== 'ask' || elsewhere.length > 0 || rules.some((rule) => rule.startsWith('poor'));
+function isTelling({ judgement: { state }, elsewhere }: RowJudgement): boolean {
+  return state !== 'ask' || elsewhere.length > 0;
 }
 
 /** The state of the rows that leaves most open. */
