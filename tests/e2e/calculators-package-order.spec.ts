@@ -125,7 +125,7 @@ test('package order: wrong lines and numbers are named, and there is no result',
     assert.deepEqual(await sheet.values(), {});
   }
   await sheet.open(`lines=${Array.from({ length: 13 }, () => '1x3').join(';')}`);
-  assert.deepEqual(await sheet.faults(), ['12 rows are the most; these are 13.']);
+  assert.deepEqual(await sheet.faults(), ['The form takes 12 rows at most, and these are 13.']);
 });
 
 for (const format of ['A4', 'Letter'] as const) {
@@ -160,7 +160,7 @@ test('package order: the content of the sheet', async () => {
     'Package coordinator',
     '330-555-0113',
     'edition of',
-    'Veil on',
+    'Wear a veil',
   ])
     assert.ok(text.includes(words), words);
   assert.equal(await own.page.locator('table.ruled tbody tr').count(), 8);
@@ -180,7 +180,7 @@ test('package order: printed before any result, the whole page is there', async 
   await sheet.page.emulateMedia({ media: 'print' });
   assert.ok(await sheet.page.locator('[data-part="example"]').isVisible());
   assert.ok(await sheet.page.locator('.sidebar').isVisible());
-  assert.ok(await sheet.page.locator('.stays').last().isVisible());
+  assert.ok(await sheet.page.locator('.folds-after .sum').isVisible());
   await sheet.page.emulateMedia({ media: 'screen' });
 });
 
@@ -188,7 +188,7 @@ test('package order: a club without figures and without that contact still gets 
   const other = await fixtureSite('southern');
   const own = await openCalculator(browser, other, 'package-order', 'lines=2x3');
   assert.equal((await own.values()).bees, '21000');
-  assert.match(await own.page.locator('main').innerText(), /no figure for this club/);
+  assert.match((await own.page.locator('main').textContent())!, /no figure for this club/);
   await own.close();
   await other.close();
 });

@@ -110,7 +110,7 @@ for (const { text, day, says } of typed) {
     await sheet.fill('installed', text);
     await sheet.press('Calculate');
     assert.deepEqual(await sheet.faults(), says === undefined ? [] : [says]);
-    const shown = await sheet.page.locator('[data-read-as="installed"]').innerText();
+    const shown = (await sheet.page.locator('[data-read-as="installed"]').textContent())!;
     if (day === undefined) {
       assert.deepEqual(await sheet.values(), {});
       assert.equal(shown, '');
