@@ -189,7 +189,7 @@ for (const [how, block] of [
     assert.deepEqual(await ticked(page), [one, two]);
     assert.match(
       await page.locator('[data-progress]').innerText(),
-      /2 of \d+ done\..* (This browser does not save this page\. Your ticks last until you leave it|This browser has no room left\. Your ticks last until you leave this page: save it to a file)\.$/,
+      /2 of \d+ done\..* (This browser does not save this page\. Your ticks last until you leave it|This browser has no room left\. Your ticks last until you leave this page\. Save them to a file)\.$/,
     );
     assert.deepEqual(faults, []);
     await context.close();
