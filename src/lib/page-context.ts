@@ -42,6 +42,8 @@ export type PageContext = {
   sources: string[];
   around: RenderContext;
   cautions: Placed[];
+  /** The number of a note, which is added where the page does not have it. */
+  noteOf: (words: string, figure?: string) => number;
 };
 
 /** Creates the context of one page. `work` decides its cautions. */
@@ -59,6 +61,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
   };
   return {
     notes,
+    noteOf,
     sources: [],
     cautions: cautionsFor(work, almanac.cautions),
     around: {

@@ -224,7 +224,7 @@ test('the book keeps cautions, next-check days, the emergency number and the not
   for (const [place] of held()) {
     const page = pageAt(place);
     const chapter = text(chapterAt.get(place)!);
-    for (const box of elements(page, (node) => classed(node, 'box'))) {
+    for (const box of elements(page, (node) => String(node.properties.ariaLabelledBy ?? '').startsWith('box-'))) {
       for (const line of elements(box, ({ tagName }) => tagName === 'li'))
         assert.ok(chapter.includes(text(line).replace(/ more( on [a-z ]+)?$/, '')), `${place}: ${text(line)}`);
       boxes += 1;

@@ -39,6 +39,7 @@ test('each drawing has the role of a picture, and its text version below has the
   nothing(
     await visit({ browser, site, pages }, async (page) => {
       const found: string[] = [];
+      await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
       for (const figure of await page.locator('.drawing').all()) {
         const title = await figure.locator('svg > title').textContent();
         if (!title || (await figure.getByRole('img', { name: title, exact: true }).count()) !== 1)

@@ -98,6 +98,14 @@ if (months.length > 0) {
       (!location.hash && month.dataset.monthFold === `${Number(today.slice(5, 7))}`);
   void import('./ring.ts').then(({ pointRings }) => pointRings(monthDayIn(today.slice(5))));
 }
+for (const hand of document.querySelectorAll('[data-ruler]')) {
+  hand.setAttribute('transform', `translate(${(Date.parse(today) - Date.parse(today.slice(0, 4))) / 864e5})`);
+  hand.removeAttribute('visibility');
+}
+// A link to a folded part opens it.
+const unfold = () => document.getElementById(location.hash.slice(1))?.closest('details')?.setAttribute('open', '');
+unfold();
+window.addEventListener('hashchange', unfold);
 root.classList.add('arranged');
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {

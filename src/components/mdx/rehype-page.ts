@@ -1,16 +1,19 @@
 /* Rehype plug-in for a page's words. Each heading with its content becomes a part, and a table gets a scrollable frame. */
 import type { Element, ElementContent, Root, RootContent } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
+import type { VFile } from 'vfile';
 import { isTag } from '../../source/prose.ts';
+import { folded } from './folded.ts';
+import { collectionOf } from './page-order.ts';
 
 export function rehypePage() {
-  return (tree: Root): void => {
+  return (tree: Root, file: VFile): void => {
     visit(tree, 'element', (node, index, parent) => {
       if (node.tagName !== 'table' || index === undefined || !parent) return undefined;
       parent.children[index] = table(node);
       return [SKIP, index + 1];
     });
-    tree.children = parts(tree.children);
+    tree.children = folded(parts(tree.children), collectionOf(file.path));
   };
 }
 
@@ -36,10 +39,10 @@ function table(node: Element): Element {
   };
 }
 
-const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
+export const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
 
 /** <Opening> contains what precedes the first heading, and each <Part> a heading with its content. */
-function parts(content: RootContent[]): RootContent[] {
+function parts(content: RootContent[]): Element[] {
   let open = tag('Opening');
   const all = [open];
   for (const node of content) {

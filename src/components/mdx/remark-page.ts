@@ -7,15 +7,15 @@ import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import type { WordsAhead } from '../../lib/render-context.ts';
 import { attribute, headingIds, isSteps, isTag, walk, type TagNode } from '../../source/prose.ts';
-
-/** The heading of the bulletin part that the signs page also shows. */
-const FIELD_TEST = 'the-field-test';
+import { collectionOf, FIELD_TEST, inBulletinOrder } from './page-order.ts';
 
 export function remarkPage() {
   return (tree: Root, file: VFile): void => {
     const ids = headingIds(tree);
     for (const [heading, id] of ids) setProperties(heading, { id });
     joinTags(tree);
+    if (collectionOf(file.path) === 'bulletins')
+      tree.children = inBulletinOrder(tree.children, (node) => (node.type === 'heading' && node.depth === 2 ? ids.get(node) : undefined));
     const test = fieldTest(tree, ids);
     const ahead: WordsAhead = {
       figures: figuresIn(tree),

@@ -5,10 +5,14 @@
 import Caution from './Caution.astro';
 import Contact from './Contact.astro';
 import Day from './Day.astro';
+import DoNow from './DoNow.astro';
+import Donts from './Donts.astro';
 import Drawing from './Drawing.astro';
 import Example from './Example.astro';
 import FieldTest from './FieldTest.astro';
 import Figure from './Figure.astro';
+import Fold from './Fold.astro';
+import Law from './Law.astro';
 import Line from './Line.astro';
 import Link from './Link.astro';
 import Local from './Local.astro';
@@ -22,10 +26,19 @@ import Unseen from './Unseen.astro';
 const shared = { Caution, Contact, Day, Drawing, Example, Figure, Line, Local, Picture, Step, a: Link };
 
 /** For a whole page. */
-export const tags = { ...shared, Opening, Part, FieldTest: Unseen };
+export const tags = { ...shared, Opening, Part, DoNow, Donts, Fold, Law, FieldTest: Unseen };
 
 /** For a text of local/ inside a page: the page draws the cautions. */
 export const localTags = { ...shared, Opening: Plain, Part: Plain, FieldTest: Unseen };
 
 /** For a bulletin of which only the field test is shown. */
-export const fieldTestTags = { ...shared, Opening: Unseen, Part: Unseen, FieldTest };
+export const fieldTestTags = {
+  ...shared,
+  Opening: Unseen,
+  Part: Unseen,
+  DoNow: Unseen,
+  Donts: Unseen,
+  Fold: Unseen,
+  Law: Unseen,
+  FieldTest,
+};

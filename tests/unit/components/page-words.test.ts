@@ -114,7 +114,7 @@ test('the page supplies each tag that the compiled words need', async () => {
   const handed = /const shared = \{([^}]*)\}/.exec(codeOf('src/components/mdx/tags.ts'))![1]!.match(/\w+(?=[,:\s]|$)/g)!;
   assert.ok(asked.size >= 9, [...asked].join(' '));
   for (const map of ['tags', 'fieldTestTags']) {
-    const own = new RegExp(`export const ${map} = \\{ ([^}]*)\\}`).exec(codeOf('src/components/mdx/tags.ts'))![1]!;
+    const own = new RegExp(`export const ${map} = \\{\\s*([^}]*)\\}`).exec(codeOf('src/components/mdx/tags.ts'))![1]!;
     assert.deepEqual(
       [...asked].filter((name) => !handed.includes(name) && !new RegExp(`\\b${name}\\b`).test(own)),
       [],
