@@ -168,8 +168,10 @@ export function wrongOnPaper(): string[] {
   }
   for (const box of document.querySelectorAll<HTMLInputElement>('.step input')) {
     const style = getComputedStyle(box);
-    if (!box.checkVisibility() || style.backgroundImage !== 'none' || style.borderTopStyle === 'none')
-      faults.add(`the box of "${box.closest('label')!.textContent!.trim().slice(0, 40)}" is not an empty box`);
+    if (!box.checkVisibility() || (style.backgroundImage === 'none') === box.checked || style.borderTopStyle === 'none')
+      faults.add(
+        `the box of "${box.closest('label')!.textContent!.trim().slice(0, 40)}" is not ${box.checked ? 'ticked' : 'an empty box'}`,
+      );
   }
   for (const whole of document.querySelectorAll('.step, .box, tr'))
     if (getComputedStyle(whole).breakInside !== 'avoid')
