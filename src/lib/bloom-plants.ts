@@ -44,7 +44,7 @@ export function bloomPlants(almanac: Almanac, notes: Note[]): BloomPlant[] {
     const source = almanac.sources.get(bloom.source);
     return [{
       id, name: data.title, sum: bloom['degree-days'], scale: bloom.scale, base: bloom.base, ...(bloom.cap === undefined ? {} : { cap: bloom.cap }), from: bloom.from, method: bloom.method, stage: bloom.stage, place: bloom.place,
-      fromMemory: bloom.certainty === 'memory', note: noteOf(notes, [source ? sourceWords(source) : bloom.source, bloom.place, capital(sureness(bloom.certainty))]), observed: (data.observed ?? []).map(({ first }) => dayOfCommonYear(monthDayOf(first))),
+      fromMemory: bloom.certainty === 'memory', note: noteOf(notes, [source ? sourceWords(source) : bloom.source, bloom.place, capital(sureness(bloom.certainty))], source), observed: (data.observed ?? []).map(({ first }) => dayOfCommonYear(monthDayOf(first))),
     }];
   }).sort((a, b) => (a.scale === b.scale ? a.base - b.base : a.scale < b.scale ? -1 : 1) || a.sum - b.sum); // prettier-ignore
 }
@@ -61,7 +61,7 @@ export function heldNormals({ club, seasons, sources }: Almanac, notes: Note[]):
     scale,
     spread: spreadIn(scale, spread),
     words: `${seasons[0]!.name}, ${period}`,
-    note: noteOf(notes, [source ? sourceWords(source) : fields.source, period]),
+    note: noteOf(notes, [source ? sourceWords(source) : fields.source, period], source),
   };
 }
 

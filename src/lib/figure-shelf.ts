@@ -5,7 +5,7 @@
 import { formatDay } from '../../shared/days/show-day.ts';
 import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Almanac } from './content.ts';
-import { sourceWords, sureness } from './figures.ts';
+import { cited, sureness, type Cited } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import { phaseTitle, phaseWords } from './season.ts';
 
@@ -28,7 +28,7 @@ export type ShelvedRow = {
   row: FigureRow;
   words: string;
   other: string;
-  who: string;
+  source: Cited;
   about: string;
   inForce: string;
   sure: string;
@@ -71,7 +71,7 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
     row,
     words: main,
     other,
-    who: source ? sourceWords(source) : row.source,
+    source: source ? cited(source) : { words: row.source },
     about: [
       row.at,
       row.place,

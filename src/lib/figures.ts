@@ -30,10 +30,20 @@ const SURENESS: Record<FigureRow['certainty'], string> = {
 export function sourceWords(source: Source): string {
   if (source.kind === 'habit') return source.who;
   return (
-    [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.publisher, source.where, source.page].filter(Boolean).join(', ') +
-    (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '')
+    [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.publisher, source.where, source.page]
+      .filter(Boolean)
+      .join(', ') + (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '')
   );
 }
+
+/** A source for a reader: its words, and where it can be opened. */
+export type Cited = { words: string; url?: string; opened?: string };
+
+export const cited = (source: Source): Cited => ({
+  words: sourceWords(source),
+  ...(source.url && { url: source.url }),
+  ...(source.url && source.opened && { opened: formatDay(source.opened) }),
+});
 
 /** The note under a figure: author, place, method, first day, certainty, and check-by date. */
 export function figureNote(figure: Figure, row: FigureRow, source: Source | undefined): string {

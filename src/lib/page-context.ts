@@ -8,7 +8,7 @@ import type { Contact } from '../schemas/club.ts';
 import type { Origin } from '../schemas/origin.ts';
 import type { Almanac } from './content.ts';
 import { contactFor, lineNumber, reached, type Reached } from './contacts.ts';
-import { figureNote, rowOn, sourceWords } from './figures.ts';
+import { cited, figureNote, rowOn, type Cited } from './figures.ts';
 import { figureWords } from './figure-words.ts';
 import type { RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
@@ -17,7 +17,7 @@ import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
 
-export type Note = { number: number; words: string; figure?: string };
+export type Note = { number: number; words: string; figure?: string; /** The source that the words begin with. */ source?: Cited };
 export type Review = {
   /** Whose check it is, where it is not the club's: "editors of the common book"; and what the club itself compared. */
   book?: { editors: string; compared: { day: string; by: string } | null };
@@ -38,7 +38,7 @@ export type Asked = {
 
 export type PageContext = {
   notes: Note[];
-  /** Sources of the texts of local/ on the page. */
+  /** Ids of the sources of the texts of local/ on the page. */
   sources: string[];
   around: RenderContext;
   cautions: Placed[];
@@ -49,10 +49,10 @@ export type PageContext = {
 /** Creates the context of one page. `work` decides its cautions. */
 export function createPageContext(almanac: Almanac, base: string, day: string, work?: readonly string[]): PageContext {
   const notes: Note[] = [];
-  const noteOf = (words: string, figure?: string): number => {
+  const noteOf = (words: string, figure: string, source: Cited | undefined): number => {
     const held = notes.find((note) => note.words === words);
     if (held) return held.number;
-    notes.push({ number: notes.length + 1, words, ...(figure ? { figure } : {}) });
+    notes.push({ number: notes.length + 1, words, figure, ...(source && { source }) });
     return notes.length;
   };
   const windowSaid = (when: string): { words: string; windows: string } | null => {
@@ -72,7 +72,8 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
         const row = figure && rowOn(figure, rowId ?? figure.follows, day);
         if (!figure || !row) return null;
         const { main, other } = figureWords(row, figure.unit, almanac.club.units);
-        const note = noteOf(figureNote(figure, row, almanac.sources.get(row.source)), id);
+        const source = almanac.sources.get(row.source);
+        const note = noteOf(figureNote(figure, row, source), id, source && cited(source));
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
       },
       contact: (duty) => {
@@ -94,11 +95,11 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
   };
 }
 
-/** The sources of a page that its figures have not named already, as words. */
-export const furtherSources = (almanac: Almanac, ids: readonly string[]): string[] =>
+/** The sources of a page that its figures have not named already. */
+export const furtherSources = (almanac: Almanac, ids: readonly string[]): Cited[] =>
   ids.flatMap((id) => {
     const source = almanac.sources.get(id);
-    return source ? [sourceWords(source)] : [];
+    return source ? [cited(source)] : [];
   });
 
 export type Reviewed = { checked: Day; 'next-check': Day; by: string; history?: { changed: Day; what: string }[] | undefined };

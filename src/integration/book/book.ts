@@ -2,7 +2,7 @@
 import type { BuiltPage } from '../built-pages.ts';
 import type { Edition } from '../edition-record.ts';
 import type { Almanac } from '../../lib/almanac.ts';
-import { sourceWords } from '../../lib/figures.ts';
+import { cited } from '../../lib/figures.ts';
 import { chaptersOf } from './chapters.ts';
 import { epub } from './epub.ts';
 import { oneFile } from './one-file.ts';
@@ -34,7 +34,7 @@ export function makeBook({ pages, base, root, almanac: { club, seasons, sources:
     root,
     districts: new Map(seasons.map(({ id, name }) => [id, name])),
     classes,
-    publications: [...listed.values()].map(sourceWords),
+    publications: [...listed.values()].map(cited),
   });
   const bound = {
     front: { club, day: edition.day, root, districts: seasons.map(({ name }) => name) },

@@ -5,6 +5,7 @@
 import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
 import { SKIP, visit } from 'unist-util-visit';
+import type { Cited } from '../../lib/figures.ts';
 import type { BuiltPage } from '../built-pages.ts';
 import { leadsTo, type Target } from './links.ts';
 import { drawOnce, leaveToBelow, sayOnce } from './once.ts';
@@ -43,7 +44,7 @@ export type Setting = {
   root: string | null;
   districts: Districts;
   classes: ReadonlySet<string>;
-  /** Sources in full, as the pages have them. */ publications: readonly string[];
+  /** Sources in full, as the pages have them. */ publications: readonly Cited[];
 };
 
 /** Chapters by path, in order, and all their sources. @throws Error when a page has no name or a source is missing. */

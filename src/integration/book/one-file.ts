@@ -111,7 +111,13 @@ export const sourcesList = (sources: readonly Listed[]): Element =>
   h(
     'ol',
     { class: 'sources' },
-    sources.map(({ as, words }, index) => h('li', { id: `s${index + 1}` }, as === undefined ? words : `As ${as}. ${words}`)),
+    sources.map(({ as, words, url, opened }, index) =>
+      h(
+        'li',
+        { id: `s${index + 1}` },
+        as !== undefined ? `As ${as}. ${words}` : url ? [h('a', { href: url }, words), opened ? ` (opened ${opened})` : ''] : words,
+      ),
+    ),
   );
 
 /** Every printed sheet states who to call, the book, and the number of sheets. */

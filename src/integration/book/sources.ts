@@ -3,6 +3,7 @@
  * book's own. A publication in several notes is listed in full once.
  */
 import type { Element, Root } from 'hast';
+import type { Cited } from '../../lib/figures.ts';
 import { all, isOf, wordsOf } from '../find.ts';
 import { lastLines } from './last-lines.ts';
 
@@ -10,16 +11,16 @@ import { lastLines } from './last-lines.ts';
 export type Mark = readonly [link: Element, source: number];
 
 /** A list entry: its words, or only those after the publication, which has its own number. */
-export type Listed = { as?: number; words: string };
+export type Listed = { as?: number; words: string; /** Where it can be opened. */ url?: string; opened?: string };
 
 export class Sources {
   readonly #numbers = new Map<string, number>();
   readonly #listed: Listed[] = [];
-  readonly #publications: readonly string[];
+  readonly #publications: readonly Cited[];
 
-  /** Publications in full, as notes begin with them. Short ones are left out because they save nothing. */
-  constructor(publications: readonly string[]) {
-    this.#publications = publications.filter(({ length }) => length > 30).sort((a, b) => b.length - a.length);
+  /** Publications in full, as notes begin with them. Short ones without an address are left out because they save nothing. */
+  constructor(publications: readonly Cited[]) {
+    this.#publications = publications.filter(({ words, url }) => url || words.length > 30).sort((a, b) => b.words.length - a.words.length);
   }
 
   /** The number of a source in the book. New words get the next number. */
@@ -27,7 +28,9 @@ export class Sources {
     const known = this.#numbers.get(words);
     if (known !== undefined) return known;
     const parts = this.#parted(words);
-    const listed = parts ? { as: this.numberOf(parts.publication), words: parts.rest } : { words };
+    const listed = parts
+      ? { as: this.numberOf(parts.publication), words: parts.rest }
+      : (this.#publications.find((each) => each.words === words) ?? { words });
     this.#numbers.set(words, this.#listed.push(listed));
     return this.#listed.length;
   }
@@ -45,7 +48,9 @@ export class Sources {
   }
 
   #parted(words: string): { publication: string; rest: string } | undefined {
-    const publication = this.#publications.find((each) => words.startsWith(each) && /^\.? ./.test(words.slice(each.length)));
+    const publication = this.#publications.find(
+      (each) => words.startsWith(each.words) && /^\.? ./.test(words.slice(each.words.length)),
+    )?.words;
     return publication === undefined ? undefined : { publication, rest: words.slice(publication.length).replace(/^\.? /, '') };
   }
 }
@@ -74,9 +79,25 @@ export function settleSources(tree: Root, place: string, sources: Sources): Mark
 export function pointAtSources(tree: Root, sources: Sources): void {
   const rows = all(tree, (node) => isOf(node, 'figure-rows')).flatMap((figure) => all(figure, ({ tagName }) => tagName === 'li'));
   for (const row of rows) {
+    linksAsWords(row);
     const words = row.children.find((child) => child.type === 'text' && child.value.startsWith('. '));
     const found = words ? sources.numberFor(wordsOf([words]).slice(2)) : undefined;
     if (words?.type === 'text' && found) words.value = `. Source ${found.number}. ${found.rest} `;
+  }
+}
+
+/** The list at the end of the book has the address, so the row has words alone. */
+function linksAsWords(row: Element): void {
+  const children = row.children.map((child) =>
+    child.type === 'element' && child.properties.rel?.toString() === 'external'
+      ? { type: 'text' as const, value: wordsOf([child]) }
+      : child,
+  );
+  row.children = [];
+  for (const child of children) {
+    const last = row.children.at(-1);
+    if (child.type === 'text' && last?.type === 'text') last.value += child.value;
+    else row.children.push(child);
   }
 }
 

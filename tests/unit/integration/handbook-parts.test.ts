@@ -160,11 +160,11 @@ test('parts in the order of the navigation, pages in the order of their lists; n
 });
 
 test('a publication in several notes is listed in full once', () => {
-  const sources = new Sources(['Somebody and others 2010, A journal of bees 103:1039']);
+  const sources = new Sources([{ words: 'Somebody and others 2010, A journal of bees 103:1039', url: 'https://example.org/a' }]);
   const note = (words: string): number => sources.numberOf(`Somebody and others 2010, A journal of bees 103:1039. ${words}`);
   assert.deepEqual([note('Ohio. Likely.'), note('Ohio. Likely.'), note('Anywhere.'), sources.numberOf('Common practice.')], [2, 2, 3, 4]);
   assert.deepEqual(sources.all, [
-    { words: 'Somebody and others 2010, A journal of bees 103:1039' },
+    { words: 'Somebody and others 2010, A journal of bees 103:1039', url: 'https://example.org/a' },
     { as: 1, words: 'Ohio. Likely.' },
     { as: 1, words: 'Anywhere.' },
     { words: 'Common practice.' },

@@ -4,10 +4,11 @@ import { test } from 'vitest';
 import { followedLevels, heldNumber, heldRange } from '../../../src/lib/calculator-figures.ts';
 import { figurePlace, figureShelves, followedNow } from '../../../src/lib/figure-shelf.ts';
 import { figureWords } from '../../../src/lib/figure-words.ts';
-import { figureNote, rowOn, rowsOn, sourceWords } from '../../../src/lib/figures.ts';
+import { cited, figureNote, rowOn, rowsOn, sourceWords } from '../../../src/lib/figures.ts';
 import { noteOf } from '../../../src/lib/notes.ts';
 import { heldColony, heldHabits, packageDays } from '../../../src/lib/package-figures.ts';
 import { heldStores } from '../../../src/lib/stores-figures.ts';
+import { aDay } from '../../days.ts';
 import { near } from '../../near.ts';
 import { almanacOf, figure, row, source } from './almanac.ts';
 
@@ -79,6 +80,15 @@ for (const [fields, words] of [
   [{ kind: 'habit', seen: 'memory', title: 'nothing' }, 'A university'],
 ] as const)
   test(`a source reads “${words}”`, () => assert.equal(sourceWords(source('A university', fields)), words));
+
+test('a source with an address says where it can be opened and when it was', () => {
+  const opened = source('A university', { url: 'https://example.org/a', opened: aDay('2026-04-01') });
+  assert.deepEqual(cited(opened), { words: 'A university', url: 'https://example.org/a', opened: '1 April 2026' });
+  assert.deepEqual(cited(source('A club', { opened: aDay('2026-04-01') })), { words: 'A club' });
+  const notes: Parameters<typeof noteOf>[0] = [];
+  noteOf(notes, ['A university', 'Ohio'], opened);
+  assert.deepEqual(notes, [{ number: 1, words: 'A university. Ohio.', source: cited(opened) }]);
+});
 
 test('the note of a figure: who, where, how, how sure and when checked; an unknown source keeps its name', () => {
   const one = row('state', { method: 'alcohol wash', note: 'Only in fall!' });

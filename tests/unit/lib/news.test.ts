@@ -124,7 +124,7 @@ test('the review of a page in words, with its history as written', () => {
 });
 
 test('further sources are those that are still there', () =>
-  assert.deepEqual(furtherSources(almanacOf({ sources: { a: source('A university') } }), ['gone', 'a']), ['A university']));
+  assert.deepEqual(furtherSources(almanacOf({ sources: { a: source('A university') } }), ['gone', 'a']), [{ words: 'A university' }]));
 
 test('a picture is found beside the pages of its own collection only', () => {
   const almanac = almanacOf({ pictures: { 'articles/./hive.jpg': { files: [] } } });
