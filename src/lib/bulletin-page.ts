@@ -1,7 +1,7 @@
 /* What a bulletin's page shows beside its words: whom to call first, the rules of the law, its days in the year, and links to its parts. */
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Almanac } from './content.ts';
-import { sourceWords } from './figures.ts';
+import { cited, sourceWords } from './figures.ts';
 import { askOf, type Asked, type PageContext } from './page-context.ts';
 import type { Part } from './render-context.ts';
 import { pageExists } from './rooms.ts';
@@ -35,7 +35,12 @@ export function bulletinPage(almanac: Almanac, data: Bulletin, on: PageContext, 
   const call = askOf(almanac, duty);
   const laws = rules.map(({ place, says, source, duty: office }) => {
     const from = almanac.sources.get(source);
-    return { place, says, note: from && on.noteOf(sourceWords(from)), office: office === duty ? undefined : askOf(almanac, office) };
+    return {
+      place,
+      says,
+      note: from && on.noteOf(sourceWords(from), cited(from)),
+      office: office === duty ? undefined : askOf(almanac, office),
+    };
   });
   return {
     status: data.status,

@@ -43,16 +43,16 @@ export type PageContext = {
   around: RenderContext;
   cautions: Placed[];
   /** The number of a note, which is added where the page does not have it. */
-  noteOf: (words: string, figure?: string) => number;
+  noteOf: (words: string, source?: Cited, figure?: string) => number;
 };
 
 /** Creates the context of one page. `work` decides its cautions. */
 export function createPageContext(almanac: Almanac, base: string, day: string, work?: readonly string[]): PageContext {
   const notes: Note[] = [];
-  const noteOf = (words: string, figure: string, source: Cited | undefined): number => {
+  const noteOf = (words: string, source?: Cited, figure?: string): number => {
     const held = notes.find((note) => note.words === words);
     if (held) return held.number;
-    notes.push({ number: notes.length + 1, words, figure, ...(source && { source }) });
+    notes.push({ number: notes.length + 1, words, ...(source && { source }), ...(figure && { figure }) });
     return notes.length;
   };
   const windowSaid = (when: string): { words: string; windows: string } | null => {
@@ -73,7 +73,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
         if (!figure || !row) return null;
         const { main, other } = figureWords(row, figure.unit, almanac.club.units);
         const source = almanac.sources.get(row.source);
-        const note = noteOf(figureNote(figure, row, source), id, source && cited(source));
+        const note = noteOf(figureNote(figure, row, source), source && cited(source), id);
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
       },
       contact: (duty) => {

@@ -44,7 +44,7 @@ export function heldLabelRows(almanac: Almanac, notes: Note[]): HeldLabelRow[] {
       checkBy: row['check-by'],
       reachesBrood: row['kills-under-cappings'],
       ...(row.resistance === undefined ? {} : { resistance: row.resistance }),
-      note: noteOf(notes, rowNote(almanac, row)),
+      note: noteOf(notes, rowNote(almanac, row), row.source === undefined ? undefined : almanac.sources.get(row.source)),
     })),
   );
 }
