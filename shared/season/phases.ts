@@ -9,8 +9,8 @@ const counted = anchorRules.filter(({ id }) => id !== 'main-flow-start');
 
 export const anchors: readonly string[] = [...phases, ...counted.map(({ id }) => id)];
 
-/** Events of the reader's own: installed, caged, treated, hived or split. Day 0 is that day. */
-export const ownEvents = ['installing', 'caging', 'treating', 'hiving', 'splitting'] as const;
+/** Events of the reader's own: installed, caged, treated, hived, split or requeened. Day 0 is that day. */
+export const ownEvents = ['installing', 'caging', 'treating', 'hiving', 'splitting', 'requeening'] as const;
 
 /** The form inside a sentence: `main flow`, `build-up`. */
 export const phaseName = (id: string): string => (id === 'build-up' ? id : id.replaceAll('-', ' '));

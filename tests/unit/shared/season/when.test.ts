@@ -96,7 +96,7 @@ rows('a when that is refused, and what to write', [
   { case: 'numbers', given: '10/1 to 11/15', expect: 'days in words, such as "1 October to 15 November"', from: 'two readings' },
   { case: 'month days', given: '10-01 to 11-15', expect: 'days in words, such as "1 October to 15 November"', from: 'not a form' },
   { case: 'backwards', given: 'day 5 to day 3 after installing', expect: 'the earlier day first', from: 'order' },
-  { case: 'an event of nobody', given: 'day 3 after hatching', expect: 'a day after one of: installing, caging, treating, hiving, splitting; such as "day 3 to day 5 after installing"', from: 'the form' },
+  { case: 'an event of nobody', given: 'day 3 after hatching', expect: 'a day after one of: installing, caging, treating, hiving, splitting, requeening; such as "day 3 to day 5 after installing"', from: 'the form' },
   { case: 'another word for a day', given: 'two weeks before the first frost to the first frost', expect: '"2 weeks before first freeze to first freeze"', from: 'means one thing' },
   { case: 'an end', given: 'main flow to 1 week after the end of the main flow', expect: '"main flow to 1 week after end of main flow"', from: 'means one thing' },
   { case: 'in a day', given: 'in first freeze', expect: `"in" and one of: ${PHASES}`, from: 'a day is no part of the year' },
