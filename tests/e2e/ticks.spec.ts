@@ -258,16 +258,16 @@ test('the reader gives her day: every step shows its own, a change keeps the tic
   await page.locator('#own-day').press('Tab');
   const queen = page.locator('#step-queen-out .step-day');
   // Four to seven days after installing: the check that the queen is out.
-  await queen.filter({ hasText: 'Wednesday 22 to Saturday 25 April 2026: due now' }).waitFor();
+  await queen.filter({ hasText: 'Wednesday, April 22 to Saturday, April 25, 2026: due now' }).waitFor();
   await page.locator('input[data-tick="queen-out"]').check();
   await page.locator('#own-day').fill('2026-04-10');
   await page.locator('#own-day').press('Tab');
-  await queen.filter({ hasText: 'Tuesday 14 to Friday 17 April 2026' }).waitFor();
+  await queen.filter({ hasText: 'Tuesday, April 14 to Friday, April 17, 2026' }).waitFor();
   assert.deepEqual(await ticked(page), ['queen-out']);
   await page.getByRole('radio', { name: 'let out at once' }).check();
   await queen.filter({ hasText: 'not with this start' }).waitFor();
   await page.reload();
-  await expect(page.locator('#own-day')).toHaveValue('10 April 2026');
+  await expect(page.locator('#own-day')).toHaveValue('April 10, 2026');
   assert.deepEqual(await ticked(page), ['queen-out']);
   await context.close();
 });
@@ -346,7 +346,7 @@ test('a checklist is shared by link and by QR code; the other phone has it at on
 
   const tail = link.slice(link.indexOf('#'));
   const other = await reader(dated + tail);
-  await offered(other).getByText('Someone shared this checklist with you: installed 18 April 2026, 2 of 21 steps done.').waitFor();
+  await offered(other).getByText('Someone shared this checklist with you: installed April 18, 2026, 2 of 21 steps done.').waitFor();
   const box = (await offered(other).boundingBox())!;
   assert.ok(box.y < 250 && box.y < (await other.locator('h1').boundingBox())!.y, 'it is above the title');
   assert.deepEqual(await ticked(other), [one, two]);

@@ -2,9 +2,9 @@
  * Actions of a checklist: own day, runs, notes, files. Loaded on the first press. Every action changes the record, and checklist.ts then
  * redraws the page. Sharing and the calendar have files of their own.
  */
-import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import { isDay, type Day } from '../../../shared/days/day.ts';
-import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import { answerDayButton, showDayBack } from '../../calculators/form/day-box.ts';
+import { boxDay, dayFaultWords, dayInFull, readDay } from '../../calculators/form/typed-day.ts';
 import { download } from './download.ts';
 import { asFile, fromFile } from './files.ts';
 import { inOpenRun, openRun, own as ownOf, without, type ChecklistState, type Run } from './record.ts';
@@ -26,7 +26,7 @@ const inRun = (make: (run: Run) => Run): void => change((state) => inOpenRun(sta
 const sharePanel = () => import('./share-panel.ts');
 
 const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
-  today: () => setDay(today),
+  'day-box': (button) => void answerDayButton(button),
   well: (button) => answerStep(button.value, 'All is well here.'),
   asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
   'new-run': () => change((state) => begin(state, id, freshId(state, id), { name: '', ticks: {} })),
@@ -70,9 +70,10 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
 /** The shared hive in an address. */
 export const offer = async (fragment: string): Promise<void> => (await import('./offer.ts')).offer(fragment);
 
-/** The pressed button, or the reader's own field that changed. */
-export async function answer(touched: HTMLButtonElement): Promise<void> {
-  if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
+/** The pressed button, the reader's own field that changed, or the date box while she types. */
+export async function answer(touched: HTMLButtonElement, kind?: string): Promise<void> {
+  if (kind === 'input') showDayBack(touched as unknown as HTMLInputElement);
+  else if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
   else await ACTIONS[touched.dataset.action!]?.(touched);
 }
 
@@ -92,31 +93,23 @@ function own(field: HTMLInputElement | HTMLSelectElement): void {
 }
 
 function setTypedDay(field: HTMLInputElement): void {
-  const read = readTypedDay(field.value);
+  const read = readDay(field.value);
   const fault = find('day-fault');
   fault.hidden = read.ok;
   field.setAttribute('aria-invalid', String(!read.ok));
-  fault.textContent = read.ok ? '' : `${WRONG_DAY[read.reason] ?? 'That is not a day.'} Write it as 18 April 2026.`;
+  fault.textContent = read.ok ? '' : dayFaultWords(read.reason, field.value, 'the day');
   if (read.ok) setDay(read.value);
   else if (read.reason === 'empty') inRun(({ day: _, ...run }) => run);
 }
 
-const WRONG_DAY: Record<string, string> = {
-  empty: 'No day is written.',
-  'slash-date': 'With slashes nobody can tell the day from the month.',
-  'impossible-date': 'That day is not in the calendar.',
-  'no-year': 'The year is missing.',
-  'short-year': 'Write the year with four figures.',
-  'wrong-weekday': 'That day of the week does not fit the date.',
-};
-
 function setDay(day: Day): void {
   inRun((run) => ({ ...run, day }));
   const field = document.querySelector<HTMLInputElement>('#own-day')!;
-  field.value = formatDay(day);
+  field.value = boxDay(day);
+  showDayBack(field);
   field.setAttribute('aria-invalid', 'false');
   find('day-fault').hidden = true;
-  tell(`Dates count from ${formatDayWithWeekday(day)}. Ticks stay.`);
+  tell(`Dates count from ${dayInFull(day)}. Ticks stay.`);
 }
 
 function setYard(words: string): void {
@@ -177,7 +170,7 @@ async function openFile(chosen: File | undefined): Promise<void> {
       }[read.reason],
     );
   const { saved, state } = read.value;
-  propose(state, isDay(saved) ? `The file that was saved on ${formatDay(saved)}` : 'The file');
+  propose(state, isDay(saved) ? `The file that was saved on ${boxDay(saved)}` : 'The file');
 }
 
 function propose(theirs: ChecklistState, from: string): void {

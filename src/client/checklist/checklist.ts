@@ -103,10 +103,11 @@ const actions = () => import('./actions.ts');
 for (const [kind, name] of [
   ['click', 'button[data-action]'],
   ['change', '[data-own]'],
+  ['input', '[data-day-box]'],
 ] as const) {
   document.addEventListener(kind, ({ target }) => {
     const touched = (target as Element).closest<HTMLButtonElement>(name);
-    if (touched) void actions().then((all) => all.answer(touched));
+    if (touched) void actions().then((all) => all.answer(touched, kind));
   });
 }
 

@@ -4,6 +4,7 @@
  */
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { isDay } from '../../../shared/days/day.ts';
+import { languageHere } from '../../calculators/form/language-here.ts';
 import { accept, type Acceptance } from './accept.ts';
 import { boxes, id, show, stepOf, store, today } from './checklist.ts';
 import { hiveName } from './hive-name.ts';
@@ -44,7 +45,7 @@ function described(run: Run): string {
   const notes = Object.keys(run.notes ?? {}).length;
   const parts = [
     run.name,
-    run.day && isDay(run.day) ? `${since} ${formatDay(run.day)}` : '',
+    run.day && isDay(run.day) ? `${since} ${formatDay(run.day, languageHere())}` : '',
     `${Object.keys(run.ticks).length} of ${boxes.length} steps done`,
     notes > 0 ? count(notes, 'note') : '',
   ];

@@ -2,8 +2,9 @@
  * Days of a run's steps, from the day that the reader gave. `data-days` contains offsets (`4 7`), or one pair for each way of starting
  * (`candy drawn 4 7;released drawn 0 0`). The build computes them.
  */
-import { addDays, daysBetween, isDay, weekday, type Day } from '../../../shared/days/day.ts';
-import { formatDayRange, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import type { Language } from '../../../shared/country/language.ts';
+import { addDays, daysBetween, isDay, type Day } from '../../../shared/days/day.ts';
+import { formatDaysWithWeekdays } from '../../../shared/days/show-day.ts';
 import type { Run } from './record.ts';
 
 export type Span = { from: Day; to: Day };
@@ -20,10 +21,9 @@ export function spanOf(days: string, run: Run): Span | null {
   return { from: addDays(day, least), to: addDays(day, most) };
 }
 
-/** "Tuesday 21 to Friday 24 April 2026: due in 3 days". */
-export function spanWords({ from, to }: Span, today: Day, done: boolean): string {
-  const days =
-    from === to ? formatDayWithWeekday(from) : `${weekday(from)} ${formatDayRange(from, to).replace(' to ', ` to ${weekday(to)} `)}`;
+/** "Tuesday, April 21 to Friday, April 24, 2026: due in 3 days". */
+export function spanWords({ from, to }: Span, today: Day, done: boolean, language: Language): string {
+  const days = formatDaysWithWeekdays(from, to, language);
   return done ? days : `${days}: ${dueStatus(from, to, today)}`;
 }
 

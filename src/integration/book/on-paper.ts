@@ -4,7 +4,8 @@
  */
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
-import { formatMonthDays, monthDayIn } from '../../../shared/days/month-day.ts';
+import { monthDayIn } from '../../../shared/days/month-day.ts';
+import { formatMonthDays } from '../../lib/country.ts';
 import { all, isOf, wordsOf } from '../find.ts';
 
 /** Districts by id, as in "the hill". */

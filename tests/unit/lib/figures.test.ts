@@ -95,7 +95,7 @@ test('the note of a figure: who, where, how, how sure and when checked; an unkno
   const held = figure([one]);
   assert.equal(
     figureNote(held, one, source('A university', { year: 2012 })),
-    'A university 2012. Ohio; alcohol wash. Only in fall! Likely. Checked 10 January 2026.',
+    'A university 2012. Ohio; alcohol wash. Only in fall! Likely. Checked January\u00a010,\u00a02026.',
   );
   assert.match(figureNote(held, one, undefined), /^extension\. Ohio/);
   assert.doesNotMatch(figureNote(held, one, source('Common practice', { kind: 'habit' })), /Likely/);
