@@ -34,6 +34,55 @@ export function forbidsWords(row: LabelRowFields): string[] {
   return [boxes, 'Another amount, another time or another mix than the label says.'];
 }
 
+/** In a cell of a table: what the row says of a hive with brood. */
+export function broodCell(row: LabelRowFields): string {
+  if (row['forbids-brood']) return 'Not allowed';
+  if (row['works-poorly-with-brood']) return 'Works poorly';
+  return {
+    yes: 'Reaches mites under cappings',
+    no: 'Reaches mites on bees only',
+    'outlasts-brood': 'Stays until the brood has emerged',
+    'not-known': 'Not known: read the label',
+  }[row['kills-under-cappings']];
+}
+
+/** In a cell of a table: whether boxes for harvest may be on. A row can rule them out, and never allows them. */
+export const boxesCell = ({ supers }: LabelRowFields): string =>
+  ({ off: 'Not allowed', label: 'The label decides', on: 'Not ruled out: read the label' })[supers];
+
+/** One cell for all rows: each thing that they say, with the number of forms where they differ. */
+export function cellOf(rows: readonly LabelRowFields[], cell: (row: LabelRowFields) => string): string {
+  const said = [...Map.groupBy(rows, cell)].map(([words, of]) => [words, of.length] as const);
+  if (said.length === 1) return said[0]![0];
+  return said.map(([words, forms]) => `${words} (${forms} of ${rows.length} forms)`).join('. ');
+}
+
+/** The answer to "in summer, with brood?" from the rows of one ingredient. */
+export function withBroodWords(rows: readonly LabelRowFields[]): string {
+  const groups = Map.groupBy(rows, broodKind);
+  const sentences = BROOD_KINDS.flatMap(([kind, one, several]) => {
+    const group = groups.get(kind);
+    if (!group) return [];
+    if (groups.size === 1) return [`it ${one}.`];
+    const named = group.length === 1 ? `: ${group[0]!.form}` : '';
+    return [`${group.length} of ${rows.length} forms ${group.length === 1 ? one : several}${named}.`];
+  });
+  return sentences.length === 0 ? '' : `In summer, with brood, ${sentences.join(' ')}`;
+}
+
+const broodKind = (row: LabelRowFields): string =>
+  row['forbids-brood'] ? 'forbidden' : row['works-poorly-with-brood'] ? 'poor' : row['kills-under-cappings'];
+
+/** The kinds with the words for one form and for several, in the order of the answer. */
+const BROOD_KINDS = [
+  ['forbidden', 'is not allowed by the label', 'are not allowed by the label'],
+  ['poor', 'works poorly, because mites under cappings live on', 'work poorly, because mites under cappings live on'],
+  ['no', 'reaches mites on bees only, none under cappings', 'reach mites on bees only, none under cappings'],
+  ['outlasts-brood', 'stays in the hive until the brood has emerged', 'stay in the hive until the brood has emerged'],
+  ['yes', 'reaches mites under cappings', 'reach mites under cappings'],
+  ['not-known', 'may or may not reach mites under cappings', 'may or may not reach mites under cappings'],
+] as const;
+
 const PROTECTS: Record<LabelRowFields['hazards'][number], string> = {
   vapour: 'The mask that the label names; wind at your back.',
   acid: 'Acid-proof gloves; water in reach.',

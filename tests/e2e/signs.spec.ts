@@ -36,8 +36,8 @@ async function said(
   await look(page);
   const told = await page.evaluate(() => ({
     headline: document.querySelector('[data-part="status"]')!.textContent!,
-    found: [...document.querySelectorAll('[data-part="found"] > article h3 a')].map((link) => link.textContent!),
-    why: [...document.querySelectorAll('[data-part="found"] > article [data-part="why"]')].map((place) => (place as HTMLElement).innerText),
+    found: [...document.querySelectorAll('[data-part="found"] > details h3')].map((link) => link.textContent!),
+    why: [...document.querySelectorAll('[data-part="found"] > details [data-part="why"]')].map((place) => (place as HTMLElement).innerText),
     text: document.querySelector<HTMLElement>('.result')!.innerText,
     usually: document.querySelector<HTMLElement>('[data-part="usually"]')!.innerText,
     address: location.hash,
@@ -55,7 +55,7 @@ test('without script it is a key: each sign with what it points at, each trouble
   const cards = await page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('[data-trouble]')].map((card) => ({
       id: card.dataset.trouble!,
-      text: card.innerText.replace(/\s+/g, ' '),
+      text: card.textContent!.replace(/\s+/g, ' '),
     })),
   );
   await context.close();
@@ -128,7 +128,7 @@ test('no match, and only harmless signs, say that the list can miss things and w
 
 test('a press that a sign is absent changes the order and the address', async () => {
   const { found, address, text } = await said('#there=crawling', async (page) => {
-    const before = await page.locator('[data-part="found"] > article h3 a').allTextContents();
+    const before = await page.locator('[data-part="found"] > details h3').allTextContents();
     assert.ok(before.includes('Chronic paralysis'));
     await page.getByRole('button', { name: 'It is not there: Bees shake all over' }).click();
   });

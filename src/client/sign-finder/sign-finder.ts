@@ -18,19 +18,22 @@ function wake(root: HTMLElement): void {
   const part = (name: string, within: ParentNode = root) => within.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
   const boxes = [...form.querySelectorAll<HTMLInputElement>('input[type=checkbox]')];
   const phase = form.querySelector<HTMLSelectElement>('[name=phase]')!;
-  const cards = [...root.querySelectorAll<HTMLElement>('[data-trouble]')];
+  const cards = [...root.querySelectorAll<HTMLDetailsElement>('[data-trouble]')];
   const troubles = cards.map(troubleOf);
   const notThere = new Set<string>();
   const wordsOf = (sign: string): string => boxes.find(({ value }) => value === sign)!.nextElementSibling!.textContent!;
-  const titleOf = (id: string): string => cards.find((card) => card.dataset.trouble === id)!.querySelector('h3 a')!.textContent!;
+  const titleOf = (id: string): string => cards.find((card) => card.dataset.trouble === id)!.querySelector('h3')!.textContent!;
 
   function show(): void {
     const there = boxes.filter(({ checked }) => checked).map(({ value }) => value);
     for (const sign of there) notThere.delete(sign);
     const ranking = rankSigns({ there, notThere: [...notThere], ...(phase.value ? { phase: phase.value } : {}) }, troubles);
+    const wasFound = cards.filter((card) => part('found').contains(card));
     part('rest').append(...cards);
     for (const card of cards) part('why', card).replaceChildren();
     const [first, ...others] = ranking.candidates.map(cardOf);
+    for (const card of wasFound) card.open &&= [first, ...others].includes(card);
+    for (const card of [first, ...others]) if (card && (card === first || card.dataset.report === 'true')) card.open = true;
     part('found').replaceChildren(...(first ? [first, lookFor(ranking.candidates), ...others] : []));
     const usual = boxes.filter(({ checked, dataset }) => checked && dataset.usually);
     list(
@@ -60,7 +63,7 @@ function wake(root: HTMLElement): void {
   }
 
   /** The trouble's own place on the page, with the effect of the ticks on it. */
-  function cardOf(candidate: Candidate): HTMLElement {
+  function cardOf(candidate: Candidate): HTMLDetailsElement {
     const card = cards.find(({ dataset }) => dataset.trouble === candidate.id)!;
     card.querySelector('details')!.open = false;
     part('why', card).replaceChildren(

@@ -3,7 +3,17 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { ringFirst, signsByPlace, troublesOf } from '../../../src/lib/signs.ts';
 import { heldLabelRows, placesOf, rowNote, seenOf } from '../../../src/lib/treatment-rows.ts';
-import { forbidsWords, needsWords, poorlyWords, protectsWords, RECORD } from '../../../src/lib/treatment-words.ts';
+import {
+  boxesCell,
+  broodCell,
+  cellOf,
+  forbidsWords,
+  needsWords,
+  poorlyWords,
+  protectsWords,
+  RECORD,
+  withBroodWords,
+} from '../../../src/lib/treatment-words.ts';
 import { heldWeightRules } from '../../../src/lib/weight-rules.ts';
 import * as tables from '../../tables/weights.ts';
 import { near } from '../../near.ts';
@@ -20,6 +30,27 @@ test('what a row needs, and how it works poorly, follow from its fields alone', 
   assert.equal(poorlyWords(label()).length, 0);
   assert.match(poorlyWords(label({ 'works-poorly-with-brood': true })).join(), /That is no rule of a label\.$/);
 }); // prettier-ignore
+
+test('the answer for summer, with brood, counts the forms and names one that stands alone', () => {
+  const poor = label({ 'works-poorly-with-brood': true });
+  const strips = label({ form: 'slow strips', 'kills-under-cappings': 'outlasts-brood' });
+  assert.equal(
+    withBroodWords([poor, strips, poor]),
+    'In summer, with brood, 2 of 3 forms work poorly, because mites under cappings live on. 1 of 3 forms stays in the hive until the brood has emerged: slow strips.',
+  );
+  assert.equal(withBroodWords([strips, strips]), 'In summer, with brood, it stays in the hive until the brood has emerged.');
+  // A label that forbids it comes before what trials found.
+  assert.match(withBroodWords([label({ 'forbids-brood': true, 'works-poorly-with-brood': true })]), /it is not allowed by the label\.$/);
+  assert.equal(withBroodWords([]), '');
+});
+
+test('a cell of a table says what a row rules out, and never that anything is allowed', () => {
+  const rows = [label({ 'works-poorly-with-brood': true }), label({ supers: 'on' }), label({ 'forbids-brood': true, supers: 'label' })];
+  assert.deepEqual(rows.map(broodCell), ['Works poorly', 'Reaches mites on bees only', 'Not allowed']);
+  assert.deepEqual(rows.map(boxesCell), ['Not allowed', 'Not ruled out: read the label', 'The label decides']);
+  assert.equal(cellOf([rows[0], rows[0]], broodCell), 'Works poorly');
+  assert.equal(cellOf([rows[0], rows[0], rows[2]], broodCell), 'Works poorly (2 of 3 forms). Not allowed (1 of 3 forms)');
+});
 
 for (const [supers, first] of [
   ['off', 'Boxes for harvest on the hive.'],
