@@ -83,7 +83,7 @@ for (const [fields, words] of [
 
 test('a source with an address says where it can be opened and when it was', () => {
   const opened = source('A university', { url: 'https://example.org/a', opened: aDay('2026-04-01') });
-  assert.deepEqual(cited(opened), { words: 'A university', url: 'https://example.org/a', opened: '1 April 2026' });
+  assert.deepEqual(cited(opened), { words: 'A university', url: 'https://example.org/a', opened: 'April\u00a01,\u00a02026' });
   assert.deepEqual(cited(source('A club', { opened: aDay('2026-04-01') })), { words: 'A club' });
   const notes: Parameters<typeof noteOf>[0] = [];
   noteOf(notes, ['A university', 'Ohio'], opened);
