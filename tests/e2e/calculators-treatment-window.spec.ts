@@ -189,7 +189,7 @@ test('label rows: never advice, a brand, a dose or leave, whatever is written; w
   await sheet.open(plan());
   assert.match((await sheet.page.locator('[data-row="oxalic-acid/vapor"] th').textContent())!, /Its label could not be opened\./);
   assert.match(
-    await sheet.page.locator('[data-row="amitraz/strips"] th').innerText(),
+    (await sheet.page.locator('[data-row="amitraz/strips"] th').textContent())!,
     /Registration 87243-1, label of 11 March 2013, as others repeat it\./,
   );
   const own = await sheet.page.locator('main').evaluate((main) =>
@@ -201,9 +201,12 @@ test('label rows: never advice, a brand, a dose or leave, whatever is written; w
   assert.deepEqual(own, []);
 });
 
-test('label rows: acids and fumes have their place on the page', async () => {
-  const hazards = await sheet.page.locator('[data-hazard]').evaluateAll((boxes) => boxes.map((box) => (box as HTMLElement).dataset.hazard));
+test('label rows: acids and fumes have their line on the page, out of sight while nothing may be put in', async () => {
+  await sheet.open(plan());
+  const lines = sheet.page.locator('[data-hazard]');
+  const hazards = await lines.evaluateAll((all) => all.map((line) => (line as HTMLElement).dataset.hazard));
   assert.deepEqual(hazards.sort(), ['acids', 'fumes']);
+  for (const line of await lines.all()) assert.ok(await line.isHidden());
 });
 
 const far = 'Weather lies from −60 to 60 °C (−76 to 140 °F).';
@@ -309,6 +312,7 @@ test('label rows: a club of another land, with one row of a dated label, in its 
   await other.open(values('no'));
   assert.equal(await other.words('state'), 'Nothing found against it');
   assert.match(await other.page.locator('.result').innerText(), /This page found nothing against it\. Read your label\./);
+  assert.match(await other.page.locator('[data-hazard="acids"]').innerText(), /^Take care: .*More/);
   await other.close();
   await southern.close();
 });

@@ -20,7 +20,7 @@ export function paleEdges(): string[] {
   };
   const name = (element: Element): string =>
     `<${element.tagName.toLowerCase()}> "${(element.textContent || element.getAttribute('aria-label') || (element as HTMLInputElement).name || '').trim().replace(/\s+/g, ' ').slice(0, 40)}"`;
-  for (const control of document.querySelectorAll<HTMLElement>('button, .button, input, select, textarea')) {
+  for (const control of document.querySelectorAll<HTMLElement>('button, .button, .choices > label, input, select, textarea')) {
     // Only the button of a file field is drawn.
     const style = getComputedStyle(control, control.matches('[type=file]') ? '::file-selector-button' : null);
     // The browser itself draws a checkbox or radio button.

@@ -5,6 +5,7 @@ import type { DayPair } from '../../../shared/packages/calendar.ts';
 import type { PopulationCurve } from '../../../shared/packages/curve.ts';
 import { band } from '../form/band.ts';
 import type { Drawing } from '../form/drawing.ts';
+import { converted } from '../form/measures.ts';
 import { packageWeight, perWeight, shownIn } from '../form/units.ts';
 import type { Package, PackageFigures, Plan } from './model.ts';
 
@@ -44,7 +45,7 @@ export function noCurveWords({ noCurve }: Plan, { trialBees }: PackageFigures): 
 /** The calculation with its numbers. */
 export function sumWords(given: Package, plan: Plan, { units }: PackageFigures): string {
   const weight = shownIn(packageWeight, given.pounds, units);
-  const each = formatNumber(perWeight.boxes[units].fromFixed(given['bees-per-pound']), { places: 0 });
+  const each = converted(perWeight.boxes[units].fromFixed(given['bees-per-pound']));
   const [short, long] = units === 'us' ? ['lb', 'pound'] : ['kg', 'kilogram'];
   const begun = `${weight} ${short} × ${each} bees a ${long} = ${whole(plan.beesAtStart)} bees when they were shaken.`;
   if (!plan.firstEggs || !plan.release) return begun;

@@ -84,6 +84,7 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
       next: {
         kind,
         says: kind === 'no-rows' ? '' : `${stateNames[kind]}: ${nextSteps[kind]}`,
+        hazards: kind === 'nothing-found' || kind === 'works-poorly' ? ['acids', 'fumes'] : [],
         again: `Look again at the weather each morning. Count mites before you treat, and again when the treatment time on your label is over.`,
       },
     } satisfies Answer<NextKind>;
