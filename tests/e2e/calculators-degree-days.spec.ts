@@ -123,7 +123,7 @@ test('degree-days: a start is typed in words and is month and day in the address
 
 test('degree-days: the form names days in a spelling that addresses do not allow, and keeps them', async () => {
   await sheet.open('days=40-54;43/63&base=50&scale=F&method=simple');
-  assert.deepEqual(await sheet.faults(), ['Line 1, “40-54”: it needs the lowest, then the highest of one day, such as 40/54.']);
+  assert.deepEqual(await sheet.faults(), ['Line 1: found “40-54”. Write the lowest, then the highest of one day, such as 40 54.']);
   assert.equal(await sheet.hash(), 'days=40-54;43/63&base=50&scale=F&method=simple');
   await sheet.open('days=40,5/54&base=50&scale=F&method=simple');
   assert.deepEqual(await sheet.faults(), ['In an address these days are written 40.5/54. Press “Calculate” to use them.']);
