@@ -52,6 +52,46 @@ test('on a list the sticky line covers no keyboard stop, with any yard address a
   await context.close();
 });
 
+test('a source mark opens its note in place, on the screen and beside the mark; Esc, Tab and a press outside give the focus back', async () => {
+  const { page, context } = await open(browser, site.at('/pests/american-foulbrood/'), { viewport: { width: 320, height: 640 } });
+  await choose(page, site, 'hands', 'gloves');
+  await choose(page, site, 'size', 'large');
+  const marks = page.locator('main .text .mark a:visible');
+  const note = page.getByRole('dialog', { name: /^Source / });
+  const address = page.url();
+  const isFocused = (mark: number) => marks.nth(mark).evaluate((link) => document.activeElement === link);
+  assert.ok((await marks.count()) > 2);
+  for (const mark of [0, 1, (await marks.count()) - 1]) {
+    await marks.nth(mark).focus();
+    await page.keyboard.press('Enter');
+    await note.waitFor();
+    const words = await page.locator(`.notes ${await marks.nth(mark).getAttribute('href')}`).textContent();
+    assert.ok((await note.textContent())!.startsWith(words!), 'it says what the list says');
+    assert.equal(await marks.nth(mark).getAttribute('aria-expanded'), 'true');
+    const [at, over] = [(await marks.nth(mark).boundingBox())!, (await note.boundingBox())!];
+    assert.ok(over.x >= 0 && over.x + over.width <= 320, `inside the screen: ${JSON.stringify(over)}`);
+    assert.ok(over.y >= at.y + at.height || over.y + over.height <= at.y, `beside the mark: ${JSON.stringify({ at, over })}`);
+    const close = note.getByRole('button', { name: 'Close' });
+    await close.focus();
+    await close.click({ trial: true });
+    await page.keyboard.press('Escape');
+    assert.equal(await note.count(), 0);
+    assert.ok(await isFocused(mark), 'Esc');
+  }
+  await marks.first().click();
+  await note.waitFor();
+  await page.locator('h1').click();
+  assert.equal(await note.count(), 0);
+  assert.ok(await isFocused(0), 'a press outside');
+  await marks.first().click();
+  await note.getByRole('button', { name: 'Close' }).focus();
+  await page.keyboard.press('Tab');
+  assert.equal(await note.count(), 0);
+  assert.equal(await marks.first().getAttribute('aria-expanded'), 'false');
+  assert.equal(page.url(), address);
+  await context.close();
+});
+
 test('the arrow keys scroll a wide table sideways, and the table has a name', async () => {
   const { page, context } = await open(browser, site.at('/about/'), { viewport: { width: 320, height: 640 } });
   const frame = page.locator('.scroll-x').first();

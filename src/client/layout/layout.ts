@@ -114,6 +114,14 @@ for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]
 
 if (import.meta.env.PROD) keepOffline();
 
+// A plain press on a source mark opens its note in place. Any other press follows the link to the list of sources.
+document.addEventListener('click', (event) => {
+  const mark = (event.target as Element).closest<HTMLAnchorElement>('.mark a');
+  if (!mark || !('popover' in root) || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+  event.preventDefault();
+  void import('./source-note.ts').then(({ openNote }) => openNote(mark));
+});
+
 // Opens closed sections for print, also in browsers whose style sheets cannot open them, and closes them afterwards.
 window.addEventListener('beforeprint', () => {
   const shut = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
