@@ -91,10 +91,9 @@ pressed();
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
 if (document.querySelector('[data-now]')) showNow(today);
 if (line) showMeetings(line, today);
+// Without an address of a half month the current month is open.
 for (const month of document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]'))
-  month.open = location.hash
-    ? location.hash.startsWith(`#half-${month.dataset.monthFold}-`)
-    : month.dataset.monthFold === `${Number(today.slice(5, 7))}`;
+  month.open = !location.hash && month.dataset.monthFold === `${Number(today.slice(5, 7))}`;
 pointRings(monthDayIn(today.slice(5)));
 for (const hand of document.querySelectorAll('[data-ruler]')) {
   hand.setAttribute('transform', `translate(${(Date.parse(today) - Date.parse(today.slice(0, 4))) / 864e5})`);
@@ -115,7 +114,7 @@ if (import.meta.env.PROD) keepOffline();
 // A plain press on a source mark opens its note in place. Any other press follows the link to the list of sources.
 document.addEventListener('click', (event) => {
   const mark = (event.target as Element).closest<HTMLAnchorElement>('.mark a');
-  if (!mark || event.ctrlKey || event.metaKey || event.shiftKey || !root.showPopover) return;
+  if (!mark || event.ctrlKey || event.metaKey || event.shiftKey) return;
   event.preventDefault();
   void import('./source-note.ts').then((note) => note.openNote(mark));
 });
