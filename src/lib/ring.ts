@@ -4,7 +4,7 @@ import { phases, type SeasonDays } from '../../shared/season/when.ts';
 import type { Phase } from './season.ts';
 
 /** The radii of the ring, in units of its drawing. */
-export const RING = { size: 400, outer: 196, months: 146, inner: 92 } as const;
+export const RING = { size: 400, outer: 196, months: 146, inner: 90 } as const;
 
 export type Band = { phase: Phase; path: string; arc: string; length: number };
 export type Month = { words: string; path: string; x: number; y: number };

@@ -94,14 +94,10 @@ if (root.dataset.district) showDistrict();
 pressed();
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
 if (line) showMeetings(line, today);
-const months = document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]');
-if (months.length > 0) {
-  for (const month of months)
-    month.open =
-      location.hash.startsWith(`#half-${month.dataset.monthFold}-`) ||
-      (!location.hash && month.dataset.monthFold === `${Number(today.slice(5, 7))}`);
-  pointRings(monthDayIn(today.slice(5)));
-}
+// Without an address of a half month the current month is open.
+for (const month of document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]'))
+  month.open = !location.hash && month.dataset.monthFold === `${Number(today.slice(5, 7))}`;
+pointRings(monthDayIn(today.slice(5)));
 for (const hand of document.querySelectorAll('[data-ruler]')) {
   hand.setAttribute('transform', `translate(${(Date.parse(today) - Date.parse(today.slice(0, 4))) / 864e5})`);
   hand.removeAttribute('visibility');
@@ -124,9 +120,9 @@ if (import.meta.env.PROD) keepOffline();
 // A plain press on a source mark opens its note in place. Any other press follows the link to the list of sources.
 document.addEventListener('click', (event) => {
   const mark = (event.target as Element).closest<HTMLAnchorElement>('.mark a');
-  if (!mark || !('popover' in root) || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+  if (!mark || event.ctrlKey || event.metaKey || event.shiftKey) return;
   event.preventDefault();
-  void import('./source-note.ts').then(({ openNote }) => openNote(mark));
+  void import('./source-note.ts').then((note) => note.openNote(mark));
 });
 
 // Opens closed sections for print, also in browsers whose style sheets cannot open them, and closes them afterwards.

@@ -14,7 +14,6 @@ export function pointRings(now: MonthDay): void {
     hand.removeAttribute('visibility');
     hand.setAttribute('transform', `rotate(${degrees.toFixed(1)} 200 200)`);
   }
-  for (const link of document.querySelectorAll('[data-month]'))
-    link.classList.toggle('now', link.getAttribute('data-month') === `${month}`);
+  document.querySelector(`[data-month="${month}"]`)?.classList.add('now');
   for (const place of document.querySelectorAll('[data-ring-month]')) place.textContent = monthName(month).slice(0, 3);
 }

@@ -3,8 +3,10 @@
  * and when Tab leaves it, and the focus goes back to the mark.
  */
 export function openNote(mark: HTMLAnchorElement): void {
-  const note = document.querySelector(mark.hash)!;
   const box = document.createElement('div');
+  const note = document.querySelector(mark.hash);
+  // A browser without popovers follows the link.
+  if (!note || !('showPopover' in box)) return location.assign(mark.hash);
   box.id = 'source-note';
   box.className = 'source-note';
   box.popover = 'auto';
