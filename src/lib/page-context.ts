@@ -78,7 +78,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
       },
       contact: (duty) => {
         const contact = contactFor(almanac.club, duty);
-        return contact ? { name: contact.name, ...reached(contact, day) } : null;
+        return contact ? { name: contact.name, hours: contact.hours, ...reached(contact, day) } : null;
       },
       drawing: (name) => {
         const held = almanac.drawings.get(name);

@@ -24,6 +24,9 @@ export function onPaper(main: Element | undefined, districts: Districts): Root {
     // A book to send by mail has no photographs, so the description of each replaces it.
     if (node.tagName === 'img')
       return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
+    // A fold's own heading is a heading of the text.
+    const heading = node.tagName === 'summary' && node.children.find((child) => child.type === 'element' && /^h\d$/.test(child.tagName));
+    if (heading) return replace(parent, index, [heading]);
     if (isWrapping(node)) return replace(parent, index, node.children);
     turn(node);
     return undefined;
