@@ -8,6 +8,7 @@ import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
 import { showNotices } from './notices.ts';
 import { showNow } from './now.ts';
+import { pointRings } from './ring.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
 const root = document.documentElement;
@@ -96,7 +97,7 @@ if (months.length > 0) {
     month.open =
       location.hash.startsWith(`#half-${month.dataset.monthFold}-`) ||
       (!location.hash && month.dataset.monthFold === `${Number(today.slice(5, 7))}`);
-  void import('./ring.ts').then(({ pointRings }) => pointRings(monthDayIn(today.slice(5))));
+  pointRings(monthDayIn(today.slice(5)));
 }
 for (const hand of document.querySelectorAll('[data-ruler]')) {
   hand.setAttribute('transform', `translate(${(Date.parse(today) - Date.parse(today.slice(0, 4))) / 864e5})`);
