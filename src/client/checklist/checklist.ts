@@ -97,11 +97,7 @@ show();
 
 /** An address with a shared hive offers it above the title. An address of a step or a case opens its fold. */
 function opened(): void {
-<<<<<<< HEAD
   if (location.hash.startsWith('#run=')) void actions().then((all) => all.offer(location.hash));
-=======
-  if (location.hash.startsWith('#run=')) void import('./offer.ts').then(({ offer }) => offer(location.hash));
   else reveal(location.hash)?.scrollIntoView();
->>>>>>> 78b9cc4 (checklist: parts and cases as folds, a hive at the top, dates by week, and the next list)
 }
 opened();
