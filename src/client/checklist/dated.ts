@@ -88,7 +88,7 @@ function fold(name: string, steps: readonly HTMLElement[]): HTMLElement {
   };
   const count = make('span', 'part-count no-print');
   count.dataset.count = '';
-  const all = make('details', 'fold part', make('summary', '', make('h2', '', name), count), make('ul', 'steps', ...steps));
+  const all = make('details', 'opens part', make('summary', '', make('h2', '', name), count), make('ul', 'steps', ...steps));
   all.dataset.group = name;
   return all;
 }
