@@ -138,6 +138,7 @@ test(
     assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
     assert.equal(await temperature(page), '15');
     host.stop();
+    if (!(await page.locator('[data-action=notes]').isVisible())) await page.locator('.desk summary').first().click();
     await page.locator('[data-action=notes]').click();
     await page.locator('.note-field').first().waitFor();
     await other.goto(at(LIST));

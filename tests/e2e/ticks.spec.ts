@@ -417,6 +417,7 @@ test('a checklist is shared by link and by QR code; the other phone has it at on
   await page.waitForFunction(() => 'sent' in window);
   assert.equal(await page.evaluate('window.sent'), link);
   // A new step makes another code, so the old one goes.
+  await openAll(page);
   await page.locator(`input[data-tick="${two}"]`).uncheck();
   await page.locator('.qr').waitFor({ state: 'detached' });
   await page.evaluate(() => {
