@@ -48,7 +48,7 @@ export function show(): void {
   }
   const done = boxes.filter((box) => box.checked).length;
   const count = `${done} of ${boxes.length}`;
-  const words = next ? `Next: ${wordsOf(next)}` : 'Done';
+  const words = next ? `Next: ${wordsOf(next)}` : 'All done';
   find('progress').textContent = `${count} done.${run.filed || (next && !done) ? '' : ` ${words}.`}`;
   const way = find<HTMLAnchorElement>('way');
   way.hidden = !done || Boolean(run.filed);
