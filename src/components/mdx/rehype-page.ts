@@ -47,7 +47,7 @@ function table(node: Element): Element {
 export /** "package-arrival" of the file package-arrival.mdx. */
 const nameOf = (path: string): string => path.replace(/^.*[/\\]|\.mdx?$/g, '');
 
-const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
+export const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
 
 /** <Opening> contains what precedes the first heading, and each <Part> a heading with its content. */
 function parts(content: RootContent[]): Element[] {
