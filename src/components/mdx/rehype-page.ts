@@ -44,7 +44,7 @@ function table(node: Element): Element {
   };
 }
 
-export /** "package-arrival" of the file package-arrival.mdx. */
+/** "package-arrival" of the file package-arrival.mdx. */
 const nameOf = (path: string): string => path.replace(/^.*[/\\]|\.mdx?$/g, '');
 
 export const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
