@@ -1,8 +1,7 @@
 /* book.yaml: a book is a folder of the same shape as a club's, which many clubs stand on. */
 import { z } from 'astro/zod';
-import { languages } from '../../shared/country/language.ts';
 import { phaseSpans } from './climate.ts';
-import { number24, UNIT_SYSTEMS, WORD_SETS } from './club.ts';
+import { LANGUAGES, number24, UNIT_SYSTEMS, WORD_SETS } from './club.ts';
 import { day, id, oneOf, section, words } from './fields.ts';
 import { where } from './where.ts';
 
@@ -21,7 +20,7 @@ export const book = section({
     .optional()
     .describe('What a sentence says for a duty that no contact of the club has.'),
   offers: section({
-    language: oneOf(languages).optional(),
+    language: oneOf(LANGUAGES).optional(),
     words: oneOf(WORD_SETS).optional(),
     units: oneOf(UNIT_SYSTEMS).optional(),
     emergency: number24.optional(),

@@ -6,9 +6,9 @@ import { formatMonthDays, monthDayIn } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
-import { pointRings } from './ring.ts';
 import { showNotices } from './notices.ts';
-import { languageHere } from '../../calculators/form/language-here.ts';
+import { showNow } from './now.ts';
+import { pointRings } from './ring.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
 const root = document.documentElement;
@@ -64,11 +64,7 @@ function showDistrict(): void {
   const each = (name: string, change: (place: HTMLElement, value: string) => void) => {
     for (const place of document.querySelectorAll<HTMLElement>(`[data-${name}]`)) change(place, place.getAttribute(`data-${name}`)!);
   };
-  each(
-    'windows',
-    (place, windows) =>
-      (place.textContent = formatMonthDays(...windowHere(windows), languageHere(), place.textContent.includes('–') ? '–' : ' to ')),
-  );
+  each('windows', (place, windows) => (place.textContent = formatMonthDays(...windowHere(windows))));
   each(
     'by-district',
     (place, encoded) => (place.textContent = (`|${encoded}|`.split(`|${district}=`)[1] ?? encoded.split('=')[1]!).split('|')[0]!),
@@ -93,6 +89,7 @@ for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]'))
 if (root.dataset.district) showDistrict();
 pressed();
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
+if (document.querySelector('[data-now]')) showNow(today);
 if (line) showMeetings(line, today);
 // Without an address of a half month the current month is open.
 for (const month of document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]'))
@@ -105,11 +102,8 @@ for (const hand of document.querySelectorAll('[data-ruler]')) {
 // A link to a folded part opens it.
 const unfold = () => document.getElementById(location.hash.slice(1))?.closest('details')?.setAttribute('open', '');
 unfold();
-window.addEventListener('hashchange', unfold);
-const arranged = (): void => root.classList.add('arranged');
-// The first page is out of sight until its script has chosen its rows.
-if (document.querySelector('[data-now]')) void import('./now.ts').then(({ showNow }) => showNow(today)).finally(arranged);
-else arranged();
+addEventListener('hashchange', unfold);
+root.classList.add('arranged');
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {
   form.addEventListener('focusin', fetchAhead, { once: true });
@@ -122,12 +116,12 @@ document.addEventListener('click', (event) => {
   const mark = (event.target as Element).closest<HTMLAnchorElement>('.mark a');
   if (!mark || event.ctrlKey || event.metaKey || event.shiftKey) return;
   event.preventDefault();
-  void import('./source-note.ts').then((note) => note.openNote(mark));
+  void import('./source-note.ts').then((note) => note.open(mark));
 });
 
 // Opens closed sections for print, also in browsers whose style sheets cannot open them, and closes them afterwards.
-window.addEventListener('beforeprint', () => {
+addEventListener('beforeprint', () => {
   const shut = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
   for (const section of shut) section.open = true;
-  window.addEventListener('afterprint', () => shut.forEach((section) => (section.open = false)), { once: true });
+  addEventListener('afterprint', () => shut.forEach((section) => (section.open = false)), { once: true });
 });
