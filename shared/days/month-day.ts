@@ -4,9 +4,10 @@
  */
 import { ok, err, type Result } from '../result.ts';
 import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
+import { monthName } from './month-names.ts';
 import { monthDay, numbersOf } from './year-span.ts';
 
-export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDay, monthDayIn, monthDayOf } from './year-span.ts';
+export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDay, monthDayIn, monthDayOf, type Joint } from './year-span.ts';
 
 declare const monthDayMark: unique symbol;
 export type MonthDay = string & { readonly [monthDayMark]: true };
@@ -24,6 +25,12 @@ export function parseMonthDay(text: string): Result<MonthDay, 'not-a-month-day' 
 /** Whether the text is a day of some year as `MM-DD`; 29 February is one. */
 export function isMonthDay(text: string): text is MonthDay {
   return parseMonthDay(text).ok;
+}
+
+/** "1 October": the one form in files of content, whatever the club's country. */
+export function writtenMonthDay(monthDay: MonthDay): string {
+  const { month, date } = numbersOf(monthDay);
+  return `${date} ${monthName(month)}`;
 }
 
 /** 1 January, the first day that a sum of a year counts. */

@@ -2,9 +2,10 @@
  * A day of any year compared with a span that returns every year, and both in words. The file leaves out the sums of month-day.ts, so
  * that the script of every page stays small. Month and day as `MM-DD`. 29 February is an ordinary day here.
  */
+import { isMonthFirst, type Language } from '../country/language.ts';
 import type { Day } from './day.ts';
 import type { MonthDay } from './month-day.ts';
-import { monthName } from './month-names.ts';
+import { monthNames } from './month-names.ts';
 
 export function monthDayOf(day: Day): MonthDay {
   return monthDayIn(day.slice(5));
@@ -21,22 +22,31 @@ export function isWithinSpan(monthDay: MonthDay, first: MonthDay, last: MonthDay
   return monthDay >= first || monthDay <= last;
 }
 
-export function formatMonthDay(monthDay: MonthDay): string {
+/** "April 18" or "18 April", without a line break inside. */
+export function formatMonthDay(monthDay: MonthDay, language: Language): string {
   const { month, date } = numbersOf(monthDay);
-  return `${date} ${monthName(month)}`;
+  return isMonthFirst(language) ? `${monthNames[month - 1]}\u00a0${date}` : `${date}\u00a0${monthNames[month - 1]}`;
 }
 
-/** "3 to 17 May", "20 May to 4 June". A span may cross New Year. */
-export function formatMonthDays(first: MonthDay, last: MonthDay): string {
-  if (first === last) return formatMonthDay(first);
-  const begins = first.slice(0, 2) === last.slice(0, 2) && first < last ? String(numbersOf(first).date) : formatMonthDay(first);
-  return `${begins} to ${formatMonthDay(last)}`;
+/** What stands between the two ends of a span: in a sentence, and in a row or table. */
+export type Joint = ' to ' | '–';
+
+/**
+ * "May 3 to 17" or "3 to 17 May", "May 20 to June 4" or "20 May to 4 June"; in a row "May 3–17", "May 20 – June 4". A span may cross New
+ * Year.
+ */
+export function formatMonthDays(first: MonthDay, last: MonthDay, language: Language, joint: Joint = ' to '): string {
+  const [from, to] = [formatMonthDay(first, language), formatMonthDay(last, language)];
+  if (first === last) return from;
+  if (first.slice(0, 2) === last.slice(0, 2) && first < last)
+    return isMonthFirst(language) ? from + joint + numbersOf(last).date : numbersOf(first).date + joint + to;
+  return from + (joint === '–' ? '\u00a0– ' : joint) + to;
 }
 
 /** "First half of May" up to the 15th, "Second half of May" from the 16th. */
 export function halfMonthName(monthDay: MonthDay): string {
   const { month, date } = numbersOf(monthDay);
-  return `${date <= 15 ? 'First' : 'Second'} half of ${monthName(month)}`;
+  return `${date <= 15 ? 'First' : 'Second'} half of ${monthNames[month - 1]}`;
 }
 
 /** The one constructor: two numbers that are known to be a day of some year. */

@@ -1,6 +1,6 @@
 /**
- * Parses one number as people type it: `1,5` and `1.5`, `1 1/2` and `1½`, either minus sign, stray spaces, and a unit that the field
- * allows. It never guesses: text that could be two different numbers is refused. `1,500` and `1.500` are refused, because they mean
+ * Parses one number as people type it: `1,5` and `1.5`, `1 1/2` and `1½`, any minus sign or an en dash before the number, stray spaces,
+ * and a unit that the field allows. It never guesses: text that could be two different numbers is refused. `1,500` and `1.500` are refused, because they mean
  * fifteen hundred in one country and one and a half in another. `0,125` can only be a decimal. Groups of three digits may be separated by
  * the narrow or non-breaking spaces of printed numbers (`1 500`), but not by an ordinary space.
  */
@@ -39,6 +39,7 @@ function tidy(text: string): string {
     .replace(/(?<=\d)[\u00a0\u2007\u2009\u202f](?=\d{3}(?!\d))/gu, groupMark)
     .replace(/[\u00bc-\u00be\u2150-\u215e]/gu, (mark) => ` ${mark.normalize('NFKC')}`)
     .replace(/\s+/gu, ' ')
+    .replace(/^ ?[\u2012\u2013](?=[ \d.,])/u, '-')
     .replaceAll('\u2212', '-')
     .replaceAll('\u2044', '/')
     .trim();

@@ -1,5 +1,5 @@
 /* Checks a sum of degree-days in forage/: it states method, base and first day, in one scale, from the winter of this hemisphere. */
-import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import { writtenMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Forage } from '../schemas/forage.ts';
@@ -54,7 +54,7 @@ function fromSaid(from: MonthDay, hemisphere: Club['hemisphere'] | undefined): O
   if (winter) return null;
   const other = hemisphere === 'north' ? '"01-01" and a northern sum' : '"07-01" and a southern sum';
   return {
-    found: `a sum counted from ${formatMonthDay(from)}, in summer or fall here`,
+    found: `a sum counted from ${writtenMonthDay(from)}, in summer or fall here`,
     write: `${other}: a list of the other half of the world cannot be turned round`,
   };
 }

@@ -2,7 +2,7 @@
  * Checks climate values: normals in order and scale, hemisphere, freezes around summer, a published sum that these normals can reach,
  * existing sources.
  */
-import { dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
+import { dayOfCommonYear, writtenMonthDay } from '../../shared/days/month-day.ts';
 import { monthName } from '../../shared/days/month-names.ts';
 import { publishedSumFits } from '../../shared/season/climate.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
@@ -162,7 +162,7 @@ function freezeFaults(written: Written): Diagnostic[] {
     at(
       written,
       ['freezes', 'first'],
-      `${formatMonthDay(first)}, after a last freeze of ${formatMonthDay(last)}, with no summer between them`,
+      `${writtenMonthDay(first)}, after a last freeze of ${writtenMonthDay(last)}, with no summer between them`,
       'as last the freeze of spring, as first the one of fall',
     ),
   ];

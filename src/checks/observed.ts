@@ -4,7 +4,6 @@
  */
 import { addDays, type Day } from '../../shared/days/day.ts';
 import type { Correction } from '../../shared/result.ts';
-import { formatDay } from '../../shared/days/show-day.ts';
 import { anchorRules, type AnchorId, type AnchorRule } from '../../shared/season/anchors.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { ObservedYear } from '../schemas/climate.ts';
@@ -71,7 +70,7 @@ function outOfOrder(day: Day, { after }: AnchorRule, year: ObservedYear): Correc
   const before = after === undefined ? undefined : year[after as AnchorId];
   if (after === undefined || before === undefined || before < day) return null;
   return {
-    found: `${formatDay(day)}, which is not after ${after}, ${formatDay(before)}`,
+    found: `${day}, which is not after ${after}, ${before}`,
     write: `a day from ${addDays(before, 1)}`,
   };
 }

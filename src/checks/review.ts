@@ -3,7 +3,8 @@
  * fault. `dueOn` lists it, and only a strict check reports it as one.
  */
 import { daysBetween, type Day } from '../../shared/days/day.ts';
-import { formatDay } from '../../shared/days/show-day.ts';
+import type { Language } from '../../shared/country/language.ts';
+import { formatDay, withPlainSpaces } from '../../shared/days/show-day.ts';
 import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
@@ -92,12 +93,13 @@ export function overdueFaults(club: ValidEntries, on: Day): Diagnostic[] {
 }
 
 /** Formats lines for a person: a duty, then the items that wait for it. */
-export function dueLines(due: readonly Due[], on: Day): string[] {
+export function dueLines(due: readonly Due[], on: Day, language: Language): string[] {
+  const day = withPlainSpaces(formatDay(on, language));
   const duties = [...new Set(due.map(({ by }) => by))].sort();
   const lines = duties.flatMap((duty) => [`${duty}:`, ...due.filter(({ by }) => by === duty).map(dueLine), '']);
   const past = due.filter(({ daysLeft }) => daysLeft < 0).length;
-  if (due.length === 0) return [`Nothing is due on ${formatDay(on)} or in the 60 days after it.`];
-  return [...lines, `${past} past and ${due.length - past} coming up on ${formatDay(on)}.`];
+  if (due.length === 0) return [`Nothing is due on ${day} or in the 60 days after it.`];
+  return [...lines, `${past} past and ${due.length - past} coming up on ${day}.`];
 }
 
 function dueLine({ path, line, what, day, daysLeft }: Due): string {

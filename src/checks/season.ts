@@ -1,5 +1,5 @@
 /* Checks the season that the club's values give: every phase has a date, phases are in order, and every basis of an anchor is usable. */
-import { addMonthDays, formatMonthDay } from '../../shared/days/month-day.ts';
+import { addMonthDays, writtenMonthDay } from '../../shared/days/month-day.ts';
 import type { Correction } from '../../shared/result.ts';
 import { anchorName } from '../../shared/season/when.ts';
 import { anchorRules, type AnchorDate } from '../../shared/season/anchors.ts';
@@ -120,7 +120,7 @@ function lacking(entry: ValidEntry<Club>, part: Phase): Diagnostic {
 function startOf(phase: Phase, { anchors }: District): string {
   const { anchor, offsetDays } = phaseStarts[phase];
   const date: AnchorDate | undefined = anchors[anchor];
-  return date ? `${formatMonthDay(addMonthDays(date.expected, offsetDays))} (${BASES[date.basis.kind]})` : 'no day';
+  return date ? `${writtenMonthDay(addMonthDays(date.expected, offsetDays))} (${BASES[date.basis.kind]})` : 'no day';
 }
 
 const BASES = {

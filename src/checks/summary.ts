@@ -48,6 +48,6 @@ export function summaryLines(folder: Folder, day: string): string[] {
 
 /** The entries whose next check was due before the day. */
 export const pastNextCheck = (entries: readonly Entry[], day: string): Entry[] =>
-  entries.filter(({ fields }) => String((fields.value as { 'next-check'?: unknown })['next-check'] ?? '9999') < day);
+  entries.filter(({ fields }) => String((fields.value as { 'next-check'?: unknown } | undefined)?.['next-check'] ?? '9999') < day);
 
 export const counted = (count: number, word: string, many = `${word}s`): string => `${count} ${count === 1 ? word : many}`;

@@ -1,5 +1,5 @@
 /* Checks the phases of the year in club.yaml: two days each, in order, once around the year. */
-import { addMonthDays, dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
+import { addMonthDays, dayOfCommonYear, writtenMonthDay } from '../../shared/days/month-day.ts';
 import type { Correction } from '../../shared/result.ts';
 import {
   daysInWindow,
@@ -61,9 +61,9 @@ function join(before: Window, next: Window, name: string): Correction | null {
   if (apart === 0) return null;
   const found =
     apart <= 182
-      ? `${formatMonthDay(next.from)}, which leaves ${days(apart)} after ${name} in no part of the year`
-      : `${formatMonthDay(next.from)}, while ${name} lasts until ${formatMonthDay(before.to)}`;
-  return { found, write: `"${formatMonthDay(start)} to ${formatMonthDay(next.to)}", or another last day for ${name}` };
+      ? `${writtenMonthDay(next.from)}, which leaves ${days(apart)} after ${name} in no part of the year`
+      : `${writtenMonthDay(next.from)}, while ${name} lasts until ${writtenMonthDay(before.to)}`;
+  return { found, write: `"${writtenMonthDay(start)} to ${writtenMonthDay(next.to)}", or another last day for ${name}` };
 }
 
 const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);

@@ -5,14 +5,14 @@
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { formatDay } from '../../shared/days/show-day.ts';
-import { isDay } from '../../shared/days/day.ts';
+import { formatDay, withPlainSpaces } from '../../shared/days/show-day.ts';
+import { isDay, type Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { renamedTo } from '../checks/books.ts';
 import { counted, isPageKind, madeOf, pastNextCheck, summaryLines } from '../checks/summary.ts';
 import { isWithdrawn } from '../checks/place.ts';
 import { editionDay } from '../source/edition-day.ts';
-import { filesOfLayers, onDisk, readFolder, type Entry } from '../source/folder.ts';
+import { filesOfLayers, languageOf, onDisk, readFolder, type Entry } from '../source/folder.ts';
 import type { Collection } from '../schemas/collections.ts';
 import { ADDED_TO } from '../source/overlay.ts';
 import { mayBeDraft } from './new/template.ts';
@@ -37,6 +37,10 @@ else {
   stop(`base does not know "${action}"; ${near ? `did you mean ${near}?` : `there are: ${Object.keys(ACTIONS).join(', ')}.`}`, 2);
 }
 
+function dayWords(day: Day): string {
+  return withPlainSpaces(formatDay(day, languageOf(folder)));
+}
+
 function overview(): void {
   const day = editionDay(folder);
   const { fromBooks, writtenOver, addedTo, compared } = madeOf(folder);
@@ -46,7 +50,7 @@ function overview(): void {
   const books = folder.books.map(({ id, entry }) => {
     const { title, edition } = (entry?.fields.value ?? {}) as { title?: string; edition?: string };
     const held = fromBooks.filter(({ book }) => book === id);
-    return `  ${id}  ${title}, edition of ${edition && isDay(edition) ? formatDay(edition) : edition}: ${counted(held.filter(isPageKind).length, 'page')} of ${counted(held.length, 'entry', 'entries')}`;
+    return `  ${id}  ${title}, edition of ${edition && isDay(edition) ? dayWords(edition) : edition}: ${counted(held.filter(isPageKind).length, 'page')} of ${counted(held.length, 'entry', 'entries')}`;
   });
   const part = (heading: string, lines: readonly string[]): string[] =>
     lines.length > 0 ? ['', heading, ...lines.map((line) => `  ${line}`)] : [];
@@ -154,13 +158,13 @@ function checked(entry: Entry): void {
   const held = claimFor(folder, entry);
   const day = values.on ?? todayIn(zone(), new Date());
   const by = values.by ?? 'almanac editor';
-  if (held?.day === day) stop(`claims.csv already says that ${nameOf(entry)} was compared on ${formatDay(day)}.`, 1);
+  if (held?.day === day) stop(`claims.csv already says that ${nameOf(entry)} was compared on ${dayWords(day)}.`, 1);
   const file = join(values.content, 'claims.csv');
   const before = existsSync(file) ? readFileSync(file, 'utf8').trimEnd() : 'what,day,by,hash';
   const separator = [';', '\t'].find((sign) => before.includes(`what${sign}`)) ?? ',';
   const cells = [nameOf(entry), day, by, hashOf(book)].map((cell) => (/[",;\t]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell));
   writeFileSync(file, `${before}\n${cells.join(separator)}\n`);
-  console.log(`The ${by} compared ${nameOf(entry)} on ${formatDay(day)}. The line in claims.csv counts until the book's text changes.`);
+  console.log(`The ${by} compared ${nameOf(entry)} on ${dayWords(day)}. The line in claims.csv counts until the book's text changes.`);
 }
 
 function entryOf(named: string, asked: string | undefined): Entry {

@@ -5,7 +5,7 @@
 import { todayIn } from '../../shared/days/today.ts';
 import { validEntries } from '../checks/fields.ts';
 import { dueLines, dueOn } from '../checks/review.ts';
-import { readFolder } from '../source/folder.ts';
+import { languageOf, readFolder } from '../source/folder.ts';
 import { argumentsOf } from './arguments.ts';
 
 const { values } = argumentsOf('review');
@@ -19,7 +19,7 @@ if (club.club === null && values.on === undefined) {
 }
 const on = values.on ?? todayIn(club.club!.data['time-zone'], new Date());
 const isOurs = ({ path }: { path: string }): boolean => values.all || !folder.books.some(({ id }) => path.startsWith(`books/${id}/`));
-console.log(dueLines(dueOn(club, on).filter(isOurs), on).join('\n'));
+console.log(dueLines(dueOn(club, on).filter(isOurs), on, languageOf(folder)).join('\n'));
 const read = Object.values(club.of).flat().length;
 if (read < folder.entries.length)
   console.log(`${folder.entries.length - read} of ${folder.entries.length} files could not be listed; npm run check says why.`);

@@ -6,11 +6,11 @@
  */
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay, withPlainSpaces } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { isDraft } from '../checks/place.ts';
-import { filesOfLayers, readFolder, type Folder } from '../source/folder.ts';
+import { filesOfLayers, languageOf, readFolder, type Folder } from '../source/folder.ts';
 import { collections } from '../schemas/collections.ts';
 import { argumentsOf } from './arguments.ts';
 import { build } from './build.ts';
@@ -67,7 +67,7 @@ const address = collections[collection].path;
 console.log(
   [
     '',
-    `${path} is withdrawn from ${formatDay(day)} on: ${why}`,
+    `${path} is withdrawn from ${withPlainSpaces(formatDay(day, languageOf(folder)))} on: ${why}`,
     isOfBook
       ? `A file of your own says so; the book's file is unchanged. Remove your file when readers may see the entry again.`
       : `Its file says so in one line, and is otherwise unchanged. Remove the line when readers may see the entry again.`,

@@ -10,7 +10,7 @@ import { dueOn } from '../checks/review.ts';
 import { almanacOf, type RawEntry } from '../lib/almanac.ts';
 import { passSettings, type Settings } from '../lib/settings.ts';
 import { editionDay } from '../source/edition-day.ts';
-import type { Folder } from '../source/folder.ts';
+import { languageOf, type Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
 import { checkContent } from './check-content.ts';
 import { hashOfFiles, sourcePrints, whatChanged, type Prints } from './fingerprint.ts';
@@ -45,6 +45,7 @@ export function almanac(): AstroIntegration {
           content: options.content,
           pictures,
           edition: { day: editionDay(folder, options.edition), fingerprint },
+          language: languageOf(folder),
         });
         if (command === 'build') {
           const prints = sourcePrints(root, options.content);

@@ -1,5 +1,5 @@
 /* Changes since the previous edition in the output folder: for the webmaster, and as a paragraph for the club's newsletter. */
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from '../lib/country.ts';
 import { isDay, type Day } from '../../shared/days/day.ts';
 import type { EditionRecord } from './edition-record.ts';
 

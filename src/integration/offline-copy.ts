@@ -8,7 +8,7 @@ import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { rolldown } from 'rolldown';
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from '../lib/country.ts';
 import type { Edition } from './edition-record.ts';
 
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };

@@ -4,8 +4,9 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { withPlainSpaces } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from '../lib/country.ts';
 import type { Due } from '../checks/review.ts';
 import { changesBetween, letterParagraph, readRecord } from './changes.ts';
 import { hashedFiles, type FormerEdition, type HashedFile } from './former-edition.ts';
@@ -29,7 +30,7 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
   if (former) {
     const changes = changesBetween(former.record, now);
     const none = changes.added.length + changes.changed.length + changes.gone.length === 0;
-    lines.push('', `Since the edition of ${formatDay(former.record.day)}${none ? ' no page has other words.' : ':'}`);
+    lines.push('', `Since the edition of ${withPlainSpaces(formatDay(former.record.day))}${none ? ' no page has other words.' : ':'}`);
     for (const [words, titles] of [
       ['added', changes.added],
       ['changed', changes.changed],
@@ -51,9 +52,10 @@ function listed(words: string, titles: readonly string[]): string[] {
 
 function dueLines(due: readonly Due[], day: Day): string[] {
   const past = due.filter(({ daysLeft }) => daysLeft < 0);
-  if (past.length === 0) return [`Nothing was past its next check on ${formatDay(day)}. npm run review says what comes next.`];
+  if (past.length === 0)
+    return [`Nothing was past its next check on ${withPlainSpaces(formatDay(day))}. npm run review says what comes next.`];
   return [
-    `${past.length} past their next check on ${formatDay(day)}; npm run review -- --on ${day} lists all:`,
+    `${past.length} past their next check on ${withPlainSpaces(formatDay(day))}; npm run review -- --on ${day} lists all:`,
     ...past.slice(0, 5).map(({ path, what, day: next }) => `  ${path}: ${what}, ${next}`),
   ];
 }

@@ -2,7 +2,8 @@
  * Bloom calendar of each district: every plant of forage/ with its days in flower, their basis, and its sum with method and place. A
  * plant without a date states the reason.
  */
-import { dayOfCommonYear, formatMonthDay } from '../../shared/days/month-day.ts';
+import { dayOfCommonYear } from '../../shared/days/month-day.ts';
+import { formatMonthDay } from './country.ts';
 import { inBloom } from '../../shared/season/bloom.ts';
 import type { BloomHere } from '../../shared/season/bloom-calendar.ts';
 import type { Forage } from '../schemas/forage.ts';

@@ -3,6 +3,8 @@
  * All-day events end on the day after. Each event reminds once, at six on the evening before. It always keeps its UID, and its SEQUENCE
  * is the number of dated changes in its entry.
  */
+import { withPlainSpaces } from '../../shared/days/show-day.ts';
+import { withClocks } from './country.ts';
 import ical, { ICalAlarmType, ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import { addDays, type Day } from '../../shared/days/day.ts';
@@ -25,7 +27,12 @@ export type CalendarMeeting = Pick<Meeting, 'title' | 'summary' | 'kind' | 'plac
 
 /** The meetings as the calendar needs them. */
 export const calendarMeetings = (meetings: Almanac['meetings']): CalendarMeeting[] =>
-  meetings.map(({ id, data }) => ({ ...data, id, calledOffBy: data['called-off-by'], changes: data.history?.length ?? 0 }));
+  meetings.map(({ id, data }) => ({
+    ...data,
+    id,
+    calledOffBy: data['called-off-by'] && withPlainSpaces(withClocks(data['called-off-by'])),
+    changes: data.history?.length ?? 0,
+  }));
 
 /** `root` is the address of the first page, where the site has one. */
 export function clubCalendar(club: CalendarClub, meetings: readonly CalendarMeeting[], editionDay: Day, root: string | null): string {

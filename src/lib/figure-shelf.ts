@@ -2,7 +2,7 @@
  * All figures by subject, with every row side by side: source, place, method, date, certainty, and which one the club follows. Each
  * figure has a fragment on its subject's page, which notes link to.
  */
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from './country.ts';
 import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Almanac } from './content.ts';
 import { cited, sureness, type Cited } from './figures.ts';

@@ -1,5 +1,5 @@
 /* Finds the row of a figure that is in force on a day, and formats its source note. */
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from './country.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
 

@@ -22,8 +22,8 @@ export function cautionsFor(work: readonly string[] | undefined, cautions: Reado
     .sort((a, b) => a.caution.gravity - b.caution.gravity || (a.hazard < b.hazard ? -1 : 1));
 }
 
-/** Where the page stands to the work: it leads the hands, it tells about the work, or it only counts for it. */
-export type Reach = 'doing' | 'telling' | 'counting';
+/** Where the page stands to the work: it leads the hands, or it tells about the work. */
+export type Reach = 'doing' | 'telling';
 
 /** Hazards that every opening of a hive has, with its smoker. The emergency line of each page answers the gravest. */
 const OF_EVERY_HIVE: readonly string[] = [...HAZARDS_OF['open-hive'], ...HAZARDS_OF.smoke] satisfies readonly Hazard[];
@@ -36,8 +36,15 @@ const OF_EVERY_HIVE: readonly string[] = [...HAZARDS_OF['open-hive'], ...HAZARDS
 export function placed(cautions: readonly Placed[], reach: Reach): { full: Placed | undefined; lines: Placed[] } {
   const full = {
     doing: () => cautions.find(({ isMain }) => isMain),
-    telling: () => cautions.find(({ hazard }) => !OF_EVERY_HIVE.includes(hazard)),
-    counting: () => undefined,
+    telling: () => ofItsOwn(cautions)[0],
   }[reach]();
   return { full, lines: cautions.filter((each) => each !== full) };
+}
+
+/**
+ * The cautions of work that not every opening of a hive brings. A calculator shows the line of one where its result sends somebody to that
+ * work. For the others the emergency line serves, and the list that the result leads to has them.
+ */
+export function ofItsOwn(cautions: readonly Placed[]): Placed[] {
+  return cautions.filter(({ hazard }) => !OF_EVERY_HIVE.includes(hazard));
 }

@@ -3,7 +3,7 @@
  * precedes the edition's day is left out.
  */
 import type { Day } from '../../shared/days/day.ts';
-import { formatDay, formatDayRange } from '../../shared/days/show-day.ts';
+import { formatDay, formatDayRange } from './country.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import type { Almanac } from './content.ts';
 import { askWithin, type Asked } from './page-context.ts';

@@ -2,7 +2,7 @@
  * Page context: data that a page needs besides its own words. It holds source notes in reading order, cautions, who to ask next, and the
  * review record. Each page has its own object, which is filled while its words are rendered.
  */
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from './country.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Contact } from '../schemas/club.ts';
 import type { Origin } from '../schemas/origin.ts';
@@ -78,7 +78,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
       },
       contact: (duty) => {
         const contact = contactFor(almanac.club, duty);
-        return contact ? { name: contact.name, ...reached(contact, day) } : null;
+        return contact ? { name: contact.name, hours: contact.hours, ...reached(contact, day) } : null;
       },
       drawing: (name) => {
         const held = almanac.drawings.get(name);

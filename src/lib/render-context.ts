@@ -19,7 +19,7 @@ export type FigureShown = {
 /** A caution from its file: the line for a step, the rule for a box, and what to do afterwards. */
 export type CautionShown = Pick<Caution, 'line' | 'says' | 'if-it-happens'>;
 
-export type ContactShown = { name: string } & Reached;
+export type ContactShown = { name: string; hours?: string | undefined } & Reached;
 
 /** `lines` is the SVG file. */
 export type DrawingShown = { title: string; words: string; parts: readonly string[]; lines: string };

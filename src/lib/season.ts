@@ -2,7 +2,8 @@
  * Season dates of each district, with their basis. Every date on a page, list, calendar or print comes from here. shared/season computes
  * the days from climate, members' dates and guesses.
  */
-import { formatMonthDays, type MonthDay } from '../../shared/days/month-day.ts';
+import type { Joint, MonthDay } from '../../shared/days/month-day.ts';
+import { formatMonthDays } from './country.ts';
 import { anchorsIn, phaseName, phases, readWhen, resolveWhen, type Phase, type SeasonDays, type When } from '../../shared/season/when.ts';
 import { districtsOf, type District, type SeasonFields } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
@@ -52,8 +53,8 @@ export function windowsOf(when: string | undefined, seasons: readonly DistrictSe
   return all.length > 0 ? all : null;
 }
 
-/** "3 to 17 May", "28 December to 9 January". */
-export const windowWords = ({ from, to }: Window): string => formatMonthDays(from, to);
+/** "May 3 to 17", "December 28 to January 9"; with a dash in a row or table. */
+export const windowWords = ({ from, to }: Window, joint?: Joint): string => formatMonthDays(from, to, joint);
 
 /** Encodes windows for the browser: `valley 05-03 05-17;hill 05-12 05-26`. */
 export const windowsText = (windows: readonly { district: string; window: Window }[]): string =>

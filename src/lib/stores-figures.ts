@@ -1,7 +1,8 @@
 /* The club's own figures for winter stores, in kilograms. A missing figure is null. */
 import { poundsToKilograms } from '../../shared/units/weight.ts';
 import type { FeedingFigures } from '../../shared/feeding/stores.ts';
-import { formatMonthDay, type MonthDay } from '../../shared/days/month-day.ts';
+import type { MonthDay } from '../../shared/days/month-day.ts';
+import { formatMonthDay } from './country.ts';
 import type { AnchorDate, Basis } from '../../shared/season/anchors.ts';
 import type { Almanac } from './content.ts';
 import { heldRange } from './calculator-figures.ts';

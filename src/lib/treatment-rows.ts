@@ -1,6 +1,6 @@
 /* Label rows of the club for the treatment page, each with its source note. */
 import type { LabelRow, WarmthLimit } from '../../shared/treatments/label-row.ts';
-import { formatDay } from '../../shared/days/show-day.ts';
+import { formatDay } from './country.ts';
 import type { TreatmentRow } from '../schemas/treatments.ts';
 import type { Almanac } from './content.ts';
 import { sourceWords, sureness } from './figures.ts';

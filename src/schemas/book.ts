@@ -1,7 +1,8 @@
 /* book.yaml: a book is a folder of the same shape as a club's, which many clubs stand on. */
 import { z } from 'astro/zod';
+import { languages } from '../../shared/country/language.ts';
 import { phaseSpans } from './climate.ts';
-import { LANGUAGES, number24, UNIT_SYSTEMS, WORD_SETS } from './club.ts';
+import { number24, UNIT_SYSTEMS, WORD_SETS } from './club.ts';
 import { day, id, oneOf, section, words } from './fields.ts';
 import { where } from './where.ts';
 
@@ -20,7 +21,7 @@ export const book = section({
     .optional()
     .describe('What a sentence says for a duty that no contact of the club has.'),
   offers: section({
-    language: oneOf(LANGUAGES).optional(),
+    language: oneOf(languages).optional(),
     words: oneOf(WORD_SETS).optional(),
     units: oneOf(UNIT_SYSTEMS).optional(),
     emergency: number24.optional(),

@@ -13,6 +13,7 @@ export const checklists = section({
   ),
   mode: oneOf(['read-do', 'do-confirm']).describe('`read-do`: read each step, then do it. `do-confirm`: do the jobs, then check them off.'),
   'starts-from': oneOf(ownEvents).optional().describe("The reader's own day that the list counts from, where it has one."),
+  next: idOf('checklists').optional().describe('The checklist that follows. At the end it starts for the same hive.'),
   yard: yesNo().describe('Done in the yard: carries the emergency number and the hive cautions.'),
   work: list(oneOf(WORK))
     .optional()

@@ -1,5 +1,6 @@
 /* club.yaml: the publisher of the almanac, its place and districts, and the contacts of members. */
 import { z } from 'astro/zod';
+import { languages } from '../../shared/country/language.ts';
 import { climate, observedYear, season } from './climate.ts';
 import { collectionNames } from './collections.ts';
 import { clock, day, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
@@ -50,7 +51,6 @@ const district = section({
   observed: list(observedYear).optional(),
 });
 
-export const LANGUAGES = ['en-US', 'en-GB', 'en-AU', 'en-NZ', 'en-CA', 'en-IE', 'en-ZA'] as const;
 export const WORD_SETS = ['us', 'uk'] as const;
 export const UNIT_SYSTEMS = ['us', 'metric'] as const;
 
@@ -66,7 +66,7 @@ export const club = section({
   almanac: words('the name of the almanac', 'The Tamarack Almanac').describe('Printed at the head of every page.'),
   demonstration: yesNo().describe('true marks every page as an invented club and keeps search engines away.'),
   place: words('county and state or land', 'Tamarack County, Ohio'),
-  language: oneOf(LANGUAGES),
+  language: oneOf(languages).describe('The English of its country: how days, hours and words are written.'),
   words: oneOf(WORD_SETS).describe('Fall or autumn, sticky board or varroa board.'),
   hemisphere: oneOf(['north', 'south']),
   'time-zone': words('a zone such as America/New_York')

@@ -5,6 +5,7 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Root } from 'mdast';
+import { languages, type Language } from '../../shared/country/language.ts';
 import type { Here } from '../schemas/where.ts';
 import { booksFolder } from './books-folder.ts';
 import { booksBelow, booksFor, booksIn, type BookAt } from './books.ts';
@@ -214,6 +215,12 @@ function withoutGapsOfBook({ added, bodyLine }: Entry, tree: Root, known: Known)
   const left = withoutGaps(theirs, known);
   return left === theirs ? tree : { ...left, children: [...left.children, ...tree.children.filter(isAdded)] };
 }
+
+/** The language of the club, or of a book that is checked by itself, where it can be read. */
+export const languageOf = ({ club }: Folder): Language => {
+  const { language } = (club?.fields.value ?? {}) as { language?: unknown };
+  return languages.find((each) => each === language) ?? 'en-US';
+};
 
 /** Where a file of any layer lies on the disk. */
 export function onDisk({ directory, books }: Folder, path: string): string {

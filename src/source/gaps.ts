@@ -7,7 +7,7 @@ import type { Nodes, Parent, PhrasingContent, Root } from 'mdast';
 import { phaseStarts } from '../../shared/season/year.ts';
 import { holdsHere, type For, type Here } from '../schemas/where.ts';
 import type { Entry } from './folder.ts';
-import { attribute, isTag, plainText, walk } from './prose.ts';
+import { attribute, isTag, plainText, walk, type TagNode } from './prose.ts';
 
 export type Known = {
   duties: ReadonlySet<string>;
@@ -83,9 +83,10 @@ const missingDuty = (node: unknown, { duties }: Known): string | null => {
   return duty === null || duties.has(duty) ? null : duty;
 };
 
+/** A contact on a line of its own is a row with a number, for which no words can stand. */
 function dutyInWords(node: unknown, known: Known): string | null {
   const duty = missingDuty(node, known);
-  return duty !== null && known.wordsFor.has(duty) ? duty : null;
+  return duty !== null && (node as TagNode).type === 'mdxJsxTextElement' && known.wordsFor.has(duty) ? duty : null;
 }
 
 /** Puts the words for a duty in the place of its contact. */

@@ -1,13 +1,14 @@
 /* Inputs for each calculator in the tests. */
+const eight = 'A:12/300;B:3/300;C:0/250;D:25/310;E:9/300;F:7/300;G:2/280;H:14/300';
 const many = Array.from({ length: 24 }, (_, at) => `Hive%20by%20the%20old%20oak%20${at}:${at}/300`).join(';');
 /**
- * By calculator: values with a result, values with the longest result, values with an error in each, the beginning of its example's
+ * By calculator: values with a result (of eight colonies where a form has rows of them), values with the longest result, values with an error in each, the beginning of its example's
  * address, and a line of its table.
  */
 export const calculators = [
   {
     slug: 'mite-count',
-    values: 'samples=A:9/300&method=wash&phase=dearth',
+    values: `samples=${eight}&method=wash&phase=dearth`,
     wide: `samples=${many}&recovery=92.9&phase=dearth`,
     faulty: 'samples=A:x/;B:1/0&method=no',
     example: 'samples=A:9/300',
@@ -43,7 +44,7 @@ export const calculators = [
     wide: 'installed=2026-04-18&queen=candy&comb=foundation',
     faulty: 'installed=4/5/26&queen=x&pounds=1,500',
     example: 'installed=2026-04-18',
-    table: /First young bees\s+14 to 24 May 2026/,
+    table: /First young bees\s+May 14 to 24, 2026/,
   },
   {
     slug: 'package-order',

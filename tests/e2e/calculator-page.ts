@@ -1,4 +1,5 @@
 /* Page object of a calculator: opens an address, fills fields, presses buttons, and reads outputs by name. */
+import { withPlainSpaces } from '../../shared/days/show-day.ts';
 import assert from 'node:assert/strict';
 import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
@@ -50,9 +51,9 @@ export async function openCalculator(
   const sheet: Sheet = {
     page,
     values: () => page.evaluate(readValues),
-    words: async (name) => (await page.locator(`output[name="${name}"]`).first().textContent())!,
-    said: () => page.locator('[data-part="status"]').innerText(),
-    faults: () => page.locator('form .fault:not(.fixes)').allInnerTexts(),
+    words: async (name) => withPlainSpaces((await page.locator(`output[name="${name}"]`).first().textContent())!),
+    said: async () => withPlainSpaces(await page.locator('[data-part="status"]').innerText()),
+    faults: async () => (await page.locator('form .fault:not(.fixes)').allInnerTexts()).map(withPlainSpaces),
     hash: () => page.evaluate(() => location.hash.slice(1)),
     fill: async (name, text, row = 0) => {
       await unfold();

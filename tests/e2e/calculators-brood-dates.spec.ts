@@ -39,7 +39,7 @@ test('brood dates: laying stopped over a leap day, and on to the label rows of t
   assert.equal(found['broodless-drone'], '2028-03-15');
   assert.equal(
     await sheet.said(),
-    'Laying stopped on 20 February 2028: the last workers emerge by 12 March 2028, the last drones by 15 March 2028.',
+    'Laying stopped on February 20, 2028: the last workers emerge by March 12, 2028, the last drones by March 15, 2028.',
   );
   assert.match(
     (await sheet.page.locator('[data-to="treatment-window"] a').getAttribute('href'))!,
@@ -51,8 +51,8 @@ test('brood dates: laying stopped over a leap day, and on to the label rows of t
 
 test('brood dates: a sealed queen cell in words, with the sum', async () => {
   await sheet.open('caste=queen&seen=sealed&date=2026-05-20');
-  assert.equal(await sheet.said(), 'Sealed queen cells, 20 May 2026: a queen from them lays from 28 May to 11 June 2026.');
-  assert.equal(await sheet.words('lays-earliest'), 'Thursday 28 May 2026');
+  assert.equal(await sheet.said(), 'Sealed queen cells, May 20, 2026: a queen from them lays from May 28 to June 11, 2026.');
+  assert.equal(await sheet.words('lays-earliest'), 'Thursday, May 28, 2026');
   assert.match(
     (await sheet.page.locator('[data-text="sum"]').textContent())!,
     /is sealed on day 7\.5 to 8 and emerges on day 15\.5 to 17\. She mates on day 22 to 26 and lays from day 24 to 29\..* Half days are rounded outward\.$/,
@@ -65,25 +65,12 @@ test('brood dates: without values in the address the worker and the egg are chos
   assert.equal(await sheet.hash(), 'caste=worker&seen=egg&date=2026-05-10');
 });
 
+// Every form that people type is a row of tests/tables/days.ts.
 const days: { text: string; says?: string; day?: string }[] = [
-  { text: '2026-05-10', day: '2026-05-10' },
-  { text: '10 May 2026', day: '2026-05-10' },
-  { text: 'May 10, 2026', day: '2026-05-10' },
-  { text: ' Sunday 10th  may 2026 ', day: '2026-05-10' },
-  { text: '29 February 2028', day: '2028-02-29' },
-  { text: '31 December 2199', day: '2199-12-31' },
-  { text: '', says: 'Write the day of the look, such as 18 April 2026.' },
-  {
-    text: '5/10/26',
-    says: '“5/10/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.',
-  },
+  { text: '5/10/26', day: '2026-05-10' },
+  { text: '', says: 'Write the day of the look, such as April 18.' },
   { text: '30 February 2026', says: '“30 February 2026” is not in the calendar.' },
-  { text: '29 February 2026', says: '“29 February 2026” is not in the calendar.' },
   { text: 'Monday 10 May 2026', says: '“Monday 10 May 2026”: that date is not on that weekday.' },
-  { text: '10 May', says: '“10 May” has no year. Write it like 18 April 2026.' },
-  { text: '10 May 26', says: '“10 May 26”: write the year in four figures.' },
-  { text: '10 May 2500', says: '“10 May 2500”: write a year from 1900 to 2199.' },
-  { text: 'yesterday', says: '“yesterday” is not a date. Write it like 18 April 2026.' },
 ];
 
 for (const { text, says, day } of days) {
@@ -113,6 +100,6 @@ test('brood dates: today is the club’s own day', async () => {
   await early.page.locator('form [name="date"]').focus();
   await early.page.waitForFunction(() => customElements.get('brood-dates') !== undefined);
   await early.press('Today');
-  assert.equal(await early.page.locator('form [name="date"]').inputValue(), '10 May 2026');
+  assert.equal(await early.page.locator('form [name="date"]').inputValue(), 'May 10, 2026');
   await early.close();
 });

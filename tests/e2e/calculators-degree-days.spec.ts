@@ -95,11 +95,11 @@ const typed: { fill: Record<string, string>; method?: string; says: string[] }[]
   { fill: { days: '40/54', sum: '0' }, method: 'simple', says: ['The sum to reach must be more than 0.'] },
   { fill: { days: '40/54', sum: '-8' }, method: 'simple', says: ['The sum to reach must be more than 0.'] },
   { fill: { days: '40/54', spread: '-1' }, method: 'simple', says: ['The spread lies from 0 to 50 degrees.'] },
-  { fill: { days: '40/54', from: '3/1' }, method: 'simple', says: ['“3/1” is not a day of the year. Write it like 1 March.'] },
+  { fill: { days: '40/54', from: 'soon' }, method: 'simple', says: ['“soon” is not a day of the year. Write it like March 1.'] },
   {
-    fill: { days: '40/54', from: '30 February' },
+    fill: { days: '40/54', from: 'February 30' },
     method: 'simple',
-    says: ['“30 February” is not a day of the year. Write it like 1 March.'],
+    says: ['“February 30” is not a day of the year. Write it like March 1.'],
   },
 ];
 
@@ -117,13 +117,13 @@ for (const { fill, method, says } of typed) {
 
 test('degree-days: a start is typed in words and is month and day in the address', async () => {
   await sheet.open('days=40/54&base=50&scale=F&method=simple&from=03-01');
-  assert.equal(await sheet.page.locator('form [name="from"]').inputValue(), '1 March');
+  assert.equal(await sheet.page.locator('form [name="from"]').inputValue(), 'March 1');
   assert.equal(await sheet.hash(), 'days=40/54&base=50&scale=F&method=simple&from=03-01');
 });
 
 test('degree-days: the form names days in a spelling that addresses do not allow, and keeps them', async () => {
   await sheet.open('days=40-54;43/63&base=50&scale=F&method=simple');
-  assert.deepEqual(await sheet.faults(), ['Line 1, “40-54”: it needs the lowest, then the highest of one day, such as 40/54.']);
+  assert.deepEqual(await sheet.faults(), ['Line 1: found “40-54”. Write the lowest, then the highest of one day, such as 40 54.']);
   assert.equal(await sheet.hash(), 'days=40-54;43/63&base=50&scale=F&method=simple');
   await sheet.open('days=40,5/54&base=50&scale=F&method=simple');
   assert.deepEqual(await sheet.faults(), ['In an address these days are written 40.5/54. Press “Calculate” to use them.']);
@@ -135,7 +135,7 @@ test('degree-days: each plant has its row without any days, with its own method 
   assert.ok((await rows.count()) >= 8);
   assert.match(
     await sheet.page.locator('[data-plant="border-forsythia"] th').innerText(),
-    /first bloom at 86, base 50 °F, low-floored, from 1 January; Wooster, Ohio\./,
+    /first bloom at 86, base 50 °F, low-floored, from January 1; Wooster, Ohio\./,
   );
   const found = await sheet.values();
   assert.ok(Number(found.total) > 2000 && Number(found.total) < 4000, `a year of Ohio over 50 °F is ${found.total}`);
@@ -154,7 +154,7 @@ test('degree-days: a year of Melbourne, 1981 to 1990, from July, gives its publi
   const found = await other.values();
   assert.equal(Number(found.total).toFixed(0), '2085');
   assert.ok(found['date-reached-earliest']! > '07-01' && found['date-reached-latest']! < '10-01', JSON.stringify(found));
-  assert.equal(await other.page.locator('#hint-from').textContent(), 'Left empty: 1 July.');
+  assert.equal(await other.page.locator('#hint-from').textContent(), 'Left empty: July 1.');
   await other.close();
   await southern.close();
 });

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from './fixtures.ts';
 import ICAL from 'ical.js';
-import type { Browser } from '@playwright/test';
+import { expect, type Browser } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { agrees, openCalculator, type Sheet } from './calculator-page.ts';
 
@@ -84,42 +84,41 @@ test('package calendar: outside the range of the trials there is no low point', 
   }
 });
 
-const typed: { text: string; day?: string; says?: string }[] = [
-  { text: '2026-04-18', day: '2026-04-18' },
-  { text: '18 April 2026', day: '2026-04-18' },
-  { text: 'April 18 2026', day: '2026-04-18' },
-  { text: 'sat 18th apr. 2026', day: '2026-04-18' },
-  { text: '29 February 2028', day: '2028-02-29' },
-  { text: '', says: 'Write the day the package goes in, such as 18 April 2026.' },
-  {
-    text: '4/5/26',
-    says: '“4/5/26” is one day in one country and another day in the next. Write the month in letters, such as 18 April 2026.',
-  },
-  { text: '31 February 2026', says: '“31 February 2026” is not in the calendar.' },
-  { text: '29 February 2026', says: '“29 February 2026” is not in the calendar.' },
-  { text: '18 April', says: '“18 April” has no year. Write it like 18 April 2026.' },
-  { text: '18 April 26', says: '“18 April 26”: write the year in four figures.' },
-  { text: 'Monday 18 April 2026', says: '“Monday 18 April 2026”: that date is not on that weekday.' },
-  { text: '18 April 3026', says: '“18 April 3026”: write a year from 1900 to 2199.' },
-  { text: 'soon', says: '“soon” is not a date. Write it like 18 April 2026.' },
-];
-
-for (const { text, day, says } of typed) {
-  test(`package calendar: the day as “${text}”`, async () => {
-    await sheet.open('');
+test('package calendar: the whole day is shown back while it is typed, and what is wrong is said and kept', async () => {
+  const box = sheet.page.locator('form [name="installed"]');
+  const back = sheet.page.locator('#box-installed-back');
+  await sheet.open('');
+  for (const [text, shown] of [
+    ['4/5/26', 'Sunday, April 5, 2026'],
+    ['18.4.26', 'Saturday, April 18, 2026'],
+    ['18 april 2026', 'Saturday, April 18, 2026'],
+    ['soon', ''],
+  ] as const) {
     await sheet.fill('installed', text);
-    await sheet.press('Calculate');
-    assert.deepEqual(await sheet.faults(), says === undefined ? [] : [says]);
-    const shown = (await sheet.page.locator('[data-read-as="installed"]').textContent())!;
-    if (day === undefined) {
-      assert.deepEqual(await sheet.values(), {});
-      assert.equal(shown, '');
-    } else {
-      assert.match(await sheet.hash(), new RegExp(`^installed=${day}&pounds=3`));
-      assert.match(shown, /^[A-Z]\w+day \d+ \w+ 20\d\d$/);
-    }
+    await expect(back).toHaveText(shown);
+  }
+  await sheet.press('Calculate');
+  assert.deepEqual(await sheet.faults(), ['“soon” is not a date. Write it like April 18.']);
+  assert.equal(await box.inputValue(), 'soon');
+  assert.deepEqual(await sheet.values(), {});
+});
+
+test('package calendar: the browser’s own calendar opens on the day in the box, and writes into it', async () => {
+  const page = sheet.page;
+  await sheet.open('installed=2026-04-18&pounds=3&queen=candy&comb=foundation');
+  await page.evaluate(() => {
+    HTMLInputElement.prototype.showPicker = function (this: HTMLInputElement) {
+      this.dataset.opened = this.value;
+      this.value = '2026-05-02';
+      this.dispatchEvent(new Event('change', { bubbles: true }));
+    };
   });
-}
+  await page.getByRole('button', { name: 'Day the package goes in: choose in a calendar' }).click();
+  assert.equal(await page.locator('[data-day-picker]').first().getAttribute('data-opened'), '2026-04-18');
+  await expect(page.locator('form [name="installed"]')).toHaveValue('May 2, 2026');
+  await expect(page.locator('#box-installed-back')).toHaveText('Saturday, May 2, 2026');
+  assert.match(await sheet.hash(), /^installed=2026-05-02&/);
+});
 
 test('package calendar: days and numbers that contradict each other are named', async () => {
   const cases: [values: string, says: string][] = [
@@ -146,7 +145,7 @@ test('package calendar: today is the day in the club’s time zone, not in the r
   await own.page.locator('form [name="installed"]').focus();
   await own.page.waitForFunction(() => customElements.get('package-calendar') !== undefined);
   await own.press('Today');
-  assert.equal(await own.page.locator('form [name="installed"]').inputValue(), '17 April 2026');
+  assert.equal(await own.page.locator('form [name="installed"]').inputValue(), 'April 17, 2026');
   await own.close();
 });
 

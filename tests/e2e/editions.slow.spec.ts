@@ -54,7 +54,7 @@ async function changedOver(page: Page): Promise<void> {
   for (let view = 0; view < 10; view += 1) {
     await settled(page);
     await page.goto(at('about/'));
-    const said = page.locator('[data-offline]').filter({ hasText: /edition of 1 September 2026\.\s*$/ });
+    const said = page.locator('[data-offline]').filter({ hasText: /edition of September 1, 2026\.\s*$/ });
     if (
       await said.waitFor({ state: 'attached', timeout: 2000 }).then(
         () => true,
@@ -95,7 +95,7 @@ test(
     await page.goto(at(LIST));
     assert.equal(await temperature(page), '17');
     assert.ok(await page.locator('input[data-tick]').first().isChecked());
-    assert.match(await told(/No signal/), /saved edition of 1 September 2026/);
+    assert.match(await told(/No signal/), /saved edition of September 1, 2026/);
   },
 );
 
@@ -128,7 +128,7 @@ test(
     await settled(other);
     await other.reload();
     const line = other.locator('[data-offline]');
-    await line.filter({ hasText: /^A new edition, of 1 September 2026, is saved on this device\./ }).waitFor();
+    await line.filter({ hasText: /^A new edition, of September 1, 2026, is saved on this device\./ }).waitFor();
     assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
     await settled(other);
     const before = await other.evaluate(() => performance.timeOrigin);
@@ -138,6 +138,7 @@ test(
     assert.equal(await page.locator('#own-day, #yard').first().inputValue(), 'half typed');
     assert.equal(await temperature(page), '15');
     host.stop();
+    if (!(await page.locator('[data-action=notes]').isVisible())) await page.locator('.desk summary').first().click();
     await page.locator('[data-action=notes]').click();
     await page.locator('.note-field').first().waitFor();
     await other.goto(at(LIST));

@@ -58,7 +58,7 @@ test('it says what to do, until when, for where, whom to ask, and which duty put
   const text = await seen('/pests/american-foulbrood/', '2026-05-02T12:00:00Z');
   for (const words of [
     'Do not move bees',
-    'Until 31 May 2026, for the hill',
+    'Until May 31, 2026, for the hill',
     'State apiary inspection office, 330-555-0101',
     'From the disease officer',
   ])
@@ -103,8 +103,8 @@ test('without script no notice is shown as current, and a link leads to all with
   assert.equal(await page.locator('[data-holds]:visible').count(), 0);
   await page.getByRole('link', { name: 'Notices, and the days they hold for' }).click();
   const text = await page.locator('main').innerText();
-  assert.match(text, /20 April to 31 May 2026/);
-  assert.match(text, /26 May to 11 June 2026/);
+  assert.match(text, /April 20 to May 31, 2026/);
+  assert.match(text, /May 26 to June 11, 2026/);
   await context.close();
 });
 

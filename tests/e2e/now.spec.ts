@@ -30,11 +30,14 @@ interface Said {
 }
 
 /** The rows of a section: the title, and the small line below it after a comma. */
-const said = (page: Page): Promise<Said> =>
-  page.evaluate(() => {
+const said = async (page: Page): Promise<Said> => {
+  // The first page's script is a file of its own.
+  await page.locator('html.arranged').waitFor({ state: 'attached' });
+  return page.evaluate(() => {
     const rows = (id: string): string[] => {
       const section = document.querySelector<HTMLElement>(`[data-now=${id}]`)!;
-      const text = (row: Element): string => [...row.querySelectorAll('b, small')].map((part) => part.textContent!.trim()).join(', ');
+      const text = (row: Element): string =>
+        [...row.querySelectorAll('b, small')].map((part) => part.textContent!.trim().replaceAll('\u00a0', ' ')).join(', ');
       return section.checkVisibility() ? [...section.querySelectorAll('li')].map(text) : [];
     };
     const shown = [...document.querySelectorAll<HTMLElement>('[data-meeting-day], [data-next-meeting]')].filter((row) =>
@@ -42,8 +45,8 @@ const said = (page: Page): Promise<Said> =>
     );
     return {
       // Without the joiner that keeps a hyphen whole.
-      title: document.querySelector('h1')!.textContent!.replaceAll('\u2060', ''),
-      today: document.querySelector('[data-today]')!.textContent!,
+      title: document.querySelector('h1')!.textContent!.replaceAll('\u2060', '').replaceAll('\u00a0', ' '),
+      today: document.querySelector('[data-today]')!.textContent!.replaceAll('\u00a0', ' '),
       begun: rows('begun'),
       due: rows('due'),
       out: rows('out'),
@@ -51,6 +54,7 @@ const said = (page: Page): Promise<Said> =>
       meetings: shown.map((row) => (row.querySelector('a') ?? row).textContent!.trim()),
     };
   });
+};
 
 test.describe('a club of the south', () => {
   let site: Site;
@@ -65,7 +69,7 @@ test.describe('a club of the south', () => {
       day: '2026-02-19T23:00Z',
       expect: {
         title: 'Dearth now. Autumn preparation starts in 9 days.',
-        today: 'Friday, 20 February',
+        today: 'Friday 20 February',
         due: ['Autumn feed, 2 steps · from 1 March'],
         out: ['Varroa mites', 'Wasps at the entrance'],
       },
@@ -77,7 +81,7 @@ test.describe('a club of the south', () => {
     { day: '2026-07-21T00:00Z', expect: { due: ['First look of spring, 5 steps · from 11 August'] } },
     { day: '2026-12-31T00:00Z', expect: { read: ['Mānuka, kānuka and the January flow'], out: [] } },
     { day: '2027-01-01T00:00Z', expect: { read: ['Mānuka, kānuka and the January flow'] } },
-    { day: '2028-02-28T23:00Z', expect: { today: 'Tuesday, 29 February', due: ['Autumn feed, 2 steps · from 1 March'] } },
+    { day: '2028-02-28T23:00Z', expect: { today: 'Tuesday 29 February', due: ['Autumn feed, 2 steps · from 1 March'] } },
   ];
   for (const { day, expect } of days) {
     test(`on ${day}: ${Object.entries(expect)
@@ -93,10 +97,10 @@ test.describe('a club of the south', () => {
   for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney', 'Pacific/Auckland', 'Pacific/Honolulu']) {
     test(`read in ${zone}, the day changes at midnight in Auckland`, async () => {
       const late = await on('2026-02-28T10:59:59Z', site, '', zone);
-      assert.equal((await said(late.page)).today, 'Saturday, 28 February');
+      assert.equal((await said(late.page)).today, 'Saturday 28 February');
       await late.context.close();
       const early = await on('2026-02-28T11:00:00Z', site, '', zone);
-      assert.equal((await said(early.page)).today, 'Sunday, 1 March');
+      assert.equal((await said(early.page)).today, 'Sunday 1 March');
       await early.context.close();
     });
   }
@@ -153,7 +157,7 @@ test.describe('the demo club', () => {
     await page.locator('input[data-tick]').nth(1).check();
     await page.goto(site.address);
     const { begun, due } = await said(page);
-    assert.deepEqual(begun, ['A package of bees: the evening you install it, 26 of 28 steps left · until 10 May']);
+    assert.deepEqual(begun, ['A package of bees: the evening you install it, 26 of 28 steps left · until May 10']);
     assert.ok(!due.some((row) => row.startsWith('A package of bees')));
     await context.close();
   });
@@ -211,7 +215,7 @@ test.describe('the demo club', () => {
   test('a meeting is on its own day in every time zone', async () => {
     for (const zone of ['America/New_York', 'Asia/Tokyo', 'Australia/Sydney']) {
       const { page, context } = await on('2026-04-20T12:00Z', site, 'meetings/2026-05-16-yard-day/', zone);
-      assert.match(await page.locator('main time').first().innerText(), /^Saturday 16 May 2026, /);
+      assert.match(await page.locator('main time').first().innerText(), /^Saturday, May\s16,\s2026, /);
       await context.close();
     }
   });
@@ -233,7 +237,7 @@ test.describe('the demo club', () => {
   test("the reader's district is stored, and every date follows it", async () => {
     const { page, context } = await on('2026-04-25T16:00Z', site);
     const valley = await said(page);
-    assert.equal(valley.title, 'Swarming now. Main flow starts on 20 May.');
+    assert.equal(valley.title, 'Swarming now. Main flow starts on May 20.');
     assert.match(valley.today, /dates for the valley$/);
     await choose(page, site, 'district', 'hill');
     const hill = await said(page);
@@ -247,7 +251,7 @@ test.describe('the demo club', () => {
     assert.match((await windows.getAttribute('data-windows'))!, /^valley \d\d-\d\d \d\d-\d\d;hill /);
     const [, from, to] = /hill (\d\d-\d\d) (\d\d-\d\d)/.exec((await windows.getAttribute('data-windows'))!)!;
     const [text, first, last] = [await windows.innerText(), Number(from!.slice(3)), Number(to!.slice(3))];
-    assert.match(text, new RegExp(`^${first}( [A-Z][a-z]+)? to ${last} [A-Z][a-z]+$`));
+    assert.match(text, new RegExp(`^[A-Z][a-z]+\\s${first}(?:\\s– [A-Z][a-z]+\\s|–)${last}$`));
     await choose(page, site, 'district', 'valley');
     await page.goto(site.address);
     assert.deepEqual(await said(page), valley);
@@ -281,9 +285,9 @@ test('29 February is an ordinary day', async () => {
   const site = await fixtureSite('hostile');
   const { page, context } = await on('2028-02-29T15:00Z', site);
   const { today, due } = await said(page);
-  assert.match(today, /^Tuesday, 29 February/);
+  assert.match(today, /^Tuesday, February 29/);
   // From 28 February to 1 March: the day between is included.
-  assert.match(due[0]!, /^Steps: odd <b>but<\/b> legal & "quoted", .*until 1 March$/);
+  assert.match(due[0]!, /^Steps: odd <b>but<\/b> legal & "quoted", .*until March 1$/);
   await context.close();
   await site.close();
 });

@@ -119,6 +119,7 @@ test('search works, a tick stays, a list prints', async () => {
   const box = page.locator('input[data-tick]').first();
   await box.check();
   // Scripts that load on a press are in the copy too.
+  await page.locator('.desk summary').first().click();
   await page.locator('[data-action=notes]').click();
   await page.locator('.note-field').first().waitFor();
   await page.reload();

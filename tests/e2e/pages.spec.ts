@@ -101,7 +101,9 @@ test('every page has the emergency line, with the number to call', () => {
 test('every page names its publisher and the day of its edition', () => {
   nothing(
     each(({ text }) =>
-      [club.name, club.place, `Edition of ${formatDay(edition)}`].filter((words) => !text.includes(words)).map((words) => `no "${words}"`),
+      [club.name, club.place, `Edition of ${formatDay(edition, 'en-US')}`]
+        .filter((words) => !text.includes(words))
+        .map((words) => `no "${words}"`),
     ),
   );
 });
@@ -116,11 +118,11 @@ test('every reviewed page shows its last and next check with their duty, its sou
     entries.flatMap(({ page, entry, fields }) => {
       const ask = club.contacts.find((contact: { duty: string }) => contact.duty === fields.ask);
       const wanted = [
-        `Last checked\n${formatDay(fields.checked)}`,
-        `Next check\n${formatDay(fields['next-check'])}`,
+        `Last checked\n${formatDay(fields.checked, 'en-US')}`,
+        `Next check\n${formatDay(fields['next-check'], 'en-US')}`,
         `by the ${entry.book ? editors.get(entry.book) : fields.by}`,
         club.name,
-        ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(aDay(changed!))}: ${what}`),
+        ...(fields.history ?? []).map(({ changed, what }: Record<string, string>) => `${formatDay(aDay(changed!), 'en-US')}: ${what}`),
         ...(fields.sources ?? []).map((id: string) => sources.get(id)!.who),
       ];
       // A bulletin calls in its head, and other pages in their sidebar. The script adds a number with a consent that ends.

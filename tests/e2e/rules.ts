@@ -69,8 +69,9 @@ export function smallTargets(): string[] {
     // The whole row of a checkbox is its target.
     if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element)))
       continue;
-    const { width, height } = element.getBoundingClientRect();
-    const step = element.matches('.step label');
+    // The label of a step covers its whole row.
+    const step = element.matches('.step > label');
+    const { width, height } = (step ? element.parentElement! : element).getBoundingClientRect();
     const least = step ? row : tap;
     if (height < least - 0.5) faults.push(`${name(element)} is ${Math.round(height)} px high, under ${least}`);
     else if (element.matches('button, .button') && width < tap - 0.5)

@@ -269,7 +269,7 @@ test('a club of one district has one calendar; a part of the year that was guess
     'pests/varroa/',
     '2026-03-10',
     async (page) => {
-      assert.match((await page.locator('main').innerText()).replace(/\s+/g, ' '), /When: 21 January to 28 February \(a guess\)\./);
+      assert.match((await page.locator('main').innerText()).replace(/\s+/g, ' '), /When: 21 January – 28 February \(a guess\)\./);
     },
     { of: southern },
   );

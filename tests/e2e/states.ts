@@ -27,6 +27,7 @@ const told =
     page.waitForFunction((name) => (document.querySelector(name)?.textContent ?? '') !== '', `[data-${part}]`).then(() => undefined);
 const said = told('part="status"');
 const begun = async (page: Page): Promise<void> => {
+  for (const summary of await page.locator('.desk summary').all()) await summary.click();
   const box = page.locator('input[data-tick]');
   await box.first().check();
   await page.locator('#own-day').fill('18 April 2026');
@@ -34,7 +35,6 @@ const begun = async (page: Page): Promise<void> => {
     .locator('#yard')
     .fill('The gate with the bell, Long Lane 4, a mile past the church; the nearest crossing is Long Lane and Route 9');
   await page.locator('#yard').press('Tab');
-  for (const summary of await page.locator('.desk summary').all()) await summary.click();
   await page.locator('[data-action=notes]').click();
   await page.locator('.note-field').first().waitFor();
   await page.locator('[data-action=new-run]').click();

@@ -12,6 +12,7 @@ export const numbers: SourcedRow<{ text: string }, Read>[] = [
   { case: 'fraction alone', given: { text: '3/4' }, expect: { value: 0.75 }, ...rule },
   { case: 'fraction slash', given: { text: '1\u20442' }, expect: { value: 0.5 }, ...rule },
   { case: 'hyphen as minus', given: { text: '-3' }, expect: { value: -3 }, ...rule },
+  { case: 'en dash, as a phone may write a minus', given: { text: '\u20133' }, expect: { value: -3 }, ...rule },
   { case: 'true minus', given: { text: '\u22123' }, expect: { value: -3 }, ...rule },
   { case: 'minus and fraction', given: { text: '-1½' }, expect: { value: -1.5 }, ...rule },
   { case: 'minus nought is nought', given: { text: '-0' }, expect: { value: 0 }, ...rule },

@@ -5,6 +5,7 @@ import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
+import { languageHere } from '../form/language-here.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice } from '../form/single.ts';
 import { dayFromToday, todayHere } from '../form/today.ts';
@@ -21,8 +22,13 @@ defineCalculator<Look, null>('brood-dates', {
     const dates = broodDates(look.caste, look.seen, look.date);
     for (const stage of stages) {
       const pair = dates[stage];
-      put(result, `${stage}-earliest`, pair ? formatDayWithWeekday(pair.earliest) : 'Of a queen only.', pair?.earliest);
-      put(result, `${stage}-latest`, pair && pair.latest !== pair.earliest ? `to ${formatDayWithWeekday(pair.latest)}` : '', pair?.latest);
+      put(result, `${stage}-earliest`, pair ? formatDayWithWeekday(pair.earliest, languageHere()) : 'Of a queen only.', pair?.earliest);
+      put(
+        result,
+        `${stage}-latest`,
+        pair && pair.latest !== pair.earliest ? `to ${formatDayWithWeekday(pair.latest, languageHere())}` : '',
+        pair?.latest,
+      );
       result.querySelector<HTMLElement>(`[data-of="${stage}"]`)!.hidden = !pair;
     }
     putBroodless(result, 'broodless-worker', dates.broodlessWorker);
@@ -30,13 +36,15 @@ defineCalculator<Look, null>('brood-dates', {
     show(result, 'sum', sumWords(look));
     draw(result.querySelector<SVGElement>('svg.chart')!, drawDates(look, dates));
     return {
-      headline: headline(look, dates),
-      asked: questionWords(look),
+      headline: headline(look, dates, languageHere()),
+      asked: questionWords(look, languageHere()),
       next: {
         kind:
           look.seen === 'caged' ? 'no-laying' : look.caste !== 'queen' ? 'brood' : look.seen === 'emerging' ? 'young-queen' : 'queen-cells',
         says: look.caste === 'queen' && look.seen !== 'caged' ? 'Leave a hive with a young queen shut until her eggs are due.' : '',
-        again: nextDate(dates, todayHere()) ?? `All these days are past. Next look: the first warm, calm day from ${dayFromToday(1)}.`,
+        again:
+          nextDate(dates, todayHere(), languageHere()) ??
+          `All these days are past. Next look: the first warm, calm day from ${dayFromToday(1)}.`,
         ...(dates.broodlessDrone ? { values: { 'treatment-window': `start=${dates.broodlessDrone}&brood=no` } } : {}),
       },
     } satisfies Answer<NextKind>;
@@ -44,6 +52,6 @@ defineCalculator<Look, null>('brood-dates', {
 });
 
 function putBroodless(result: HTMLElement, name: string, on: Day | undefined): void {
-  put(result, name, on ? formatDayWithWeekday(on) : 'Only where laying stopped.', on);
+  put(result, name, on ? formatDayWithWeekday(on, languageHere()) : 'Only where laying stopped.', on);
   result.querySelector<HTMLElement>(`[data-of="${name}"]`)!.hidden = !on;
 }

@@ -1,6 +1,7 @@
 /* Sentences and chart of the brood dates calculator. */
 import type { BroodDates, BroodPair, Seen } from '../../../shared/brood/dates.ts';
 import { development, queenAfterEmerging, type Caste, type Span } from '../../../shared/brood/development.ts';
+import type { Language } from '../../../shared/country/language.ts';
 import { daysBetween, type Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayRange } from '../../../shared/days/show-day.ts';
 import type { Drawing } from '../form/drawing.ts';
@@ -35,22 +36,24 @@ const seenNames: Readonly<Record<Exclude<Seen, 'caged'>, (caste: Caste) => strin
   emerging: (caste) => (caste === 'queen' ? 'A queen emerging' : `${capital(caste)}s emerging`),
 };
 
-export function headline({ caste, seen, date }: Look, dates: BroodDates): string {
+export function headline({ caste, seen, date }: Look, dates: BroodDates, language: Language): string {
   if (dates.broodlessWorker && dates.broodlessDrone) {
-    return `Laying stopped on ${formatDay(date)}: the last workers emerge by ${formatDay(dates.broodlessWorker)}, the last drones by ${formatDay(dates.broodlessDrone)}.`;
+    return `Laying stopped on ${formatDay(date, language)}: the last workers emerge by ${formatDay(dates.broodlessWorker, language)}, the last drones by ${formatDay(dates.broodlessDrone, language)}.`;
   }
-  const found = `${seenNames[seen as Exclude<Seen, 'caged'>](caste)}, ${formatDay(date)}:`;
-  if (dates.lays) return `${found} ${seen === 'emerging' ? 'she' : 'a queen from them'} lays ${rangeWords(dates.lays)}.`;
-  return `${found} ${seen === 'emerging' ? 'they were laid' : 'they emerge'} ${rangeWords(seen === 'emerging' ? dates.laid : dates.emerges)}.`;
+  const found = `${seenNames[seen as Exclude<Seen, 'caged'>](caste)}, ${formatDay(date, language)}:`;
+  if (dates.lays) return `${found} ${seen === 'emerging' ? 'she' : 'a queen from them'} lays ${rangeWords(dates.lays, language)}.`;
+  return `${found} ${seen === 'emerging' ? 'they were laid' : 'they emerge'} ${rangeWords(seen === 'emerging' ? dates.laid : dates.emerges, language)}.`;
 }
 
 /** What was asked, in one line. */
-export function questionWords({ caste, seen, date }: Look): string {
-  return seen === 'caged' ? `Laying stopped on ${formatDay(date)}` : `${seenNames[seen](caste)}, seen on ${formatDay(date)}`;
+export function questionWords({ caste, seen, date }: Look, language: Language): string {
+  return seen === 'caged'
+    ? `Laying stopped on ${formatDay(date, language)}`
+    : `${seenNames[seen](caste)}, seen on ${formatDay(date, language)}`;
 }
 
 /** The next date that is to come, in a sentence. Where all of them are past, undefined. */
-export function nextDate(dates: BroodDates, today: Day): string | undefined {
+export function nextDate(dates: BroodDates, today: Day, language: Language): string | undefined {
   const ahead = [
     ...stages.flatMap((stage) => (dates[stage] ? [{ what: stageNames[stage].toLowerCase(), on: dates[stage].earliest }] : [])),
     ...(dates.broodlessWorker ? [{ what: 'no worker brood left', on: dates.broodlessWorker }] : []),
@@ -58,11 +61,11 @@ export function nextDate(dates: BroodDates, today: Day): string | undefined {
   ]
     .filter(({ on }) => on >= today)
     .sort((a, b) => (a.on < b.on ? -1 : 1));
-  return ahead[0] && `Next: ${ahead[0].what}, ${formatDay(ahead[0].on)} at the earliest.`;
+  return ahead[0] && `Next: ${ahead[0].what}, ${formatDay(ahead[0].on, language)} at the earliest.`;
 }
 
-export function rangeWords({ earliest, latest }: BroodPair): string {
-  return earliest === latest ? `on ${formatDay(earliest)}` : `from ${formatDayRange(earliest, latest)}`;
+export function rangeWords({ earliest, latest }: BroodPair, language: Language): string {
+  return earliest === latest ? `on ${formatDay(earliest, language)}` : `from ${formatDayRange(earliest, latest, language)}`;
 }
 
 /** The calculation with its numbers: days from the egg, and what the observation narrows. */

@@ -61,7 +61,7 @@ function readAddressDays(text: string): Result<readonly DayTemperatures[], strin
 function readDays(typed: string): Result<readonly DayTemperatures[], string> {
   if (typed === '') return ok([]);
   // Days on one line, as the address has them.
-  const text = /^[^\n\t]*\/[^\n\t]*;/.test(typed) ? typed.replaceAll(';', '\n') : typed;
+  const text = /^(?=[^\n\t]*\/)[^\n\t]*;/.test(typed) ? typed.replaceAll(';', '\n') : typed;
   const lines = readTypedRows(text, { numbers: 2, whole: false, numberedNames: false });
   if (!lines.ok) return lines;
   if (lines.value.length > mostDays) return err('too-many', { text: String(lines.value.length) });

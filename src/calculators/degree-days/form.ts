@@ -5,6 +5,7 @@ import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { number, optional } from '../form/kind.ts';
+import { languageHere } from '../form/language-here.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
@@ -41,14 +42,14 @@ defineCalculator<Asked, DegreeDayFigures>('degree-days', {
     picture.toggleAttribute('hidden', !drawing);
     if (drawing) draw(picture, drawing);
     return {
-      headline: headline(asked, sums),
+      headline: headline(asked, sums, languageHere()),
       asked: questionWords(asked, sums),
       next: {
         kind: sums.of === 'given-days' ? 'given-days' : sums.total === undefined ? 'no-figure' : 'normals',
         says: 'Compare it with the plants of your club, and write down what you see in bloom.',
         again:
           typeof sums.reached === 'object'
-            ? `Next look at the plant: from ${formatMonthDay(sums.reached.earliest)}.`
+            ? `Next look at the plant: from ${formatMonthDay(sums.reached.earliest, languageHere())}.`
             : `Next sum: ${dayFromToday(7)}, with the days added until then.`,
       },
     } satisfies Answer<NextKind>;
@@ -59,8 +60,8 @@ function ends(reached: Reached): Record<'earliest' | 'latest', { words: string; 
   if (typeof reached !== 'object')
     return { earliest: { words: reachedWords(reached), value: undefined }, latest: { words: '', value: undefined } };
   return {
-    earliest: { words: formatMonthDay(reached.earliest), value: reached.earliest },
-    latest: { words: `to ${formatMonthDay(reached.latest)}`, value: reached.latest },
+    earliest: { words: formatMonthDay(reached.earliest, languageHere()), value: reached.earliest },
+    latest: { words: `to ${formatMonthDay(reached.latest, languageHere())}`, value: reached.latest },
   };
 }
 
@@ -76,7 +77,7 @@ function showPlants({ of, plants }: Sums, result: HTMLElement): void {
         make('a', { href: `#note-${plant.note}`, 'aria-label': `Source ${plant.note}` }, String(plant.note)),
       );
       return make('tr', { 'data-plant': plant.id },
-        make('th', { scope: 'row' }, make('b', {}, plant.name), make('small', {}, plantWords(plant), source)),
+        make('th', { scope: 'row' }, make('b', {}, plant.name), make('small', {}, plantWords(plant, languageHere()), source)),
         make('td', {}, makeOutput('date-reached-earliest', earliest.words, earliest.value), ' ', makeOutput('date-reached-latest', latest.words, latest.value)),
       ); // prettier-ignore
     }),

@@ -1,5 +1,6 @@
 /* Sentences and chart of the degree-day calculator. */
-import { formatMonthDay } from '../../../shared/days/month-day.ts';
+import type { Language } from '../../../shared/country/language.ts';
+import { formatMonthDay, formatMonthDays } from '../../../shared/days/year-span.ts';
 import { formatNumber, plainDecimal } from '../../../shared/numbers/show-number.ts';
 import type { DayTemperatures, DegreeDayMethod } from '../../../shared/season/degree-day.ts';
 import { band } from '../form/band.ts';
@@ -29,7 +30,7 @@ export const sumName = (sum: number, scale: Scale): string => `${places(sum)} de
 export const places = (value: number): string =>
   Math.abs(value) >= 100 ? formatNumber(value, { places: 0 }) : Number(value.toFixed(2)).toString();
 
-export function headline({ scale, sum, days }: Asked, { of, total, reached, reachedOnDay, rule }: Sums): string {
+export function headline({ scale, sum, days }: Asked, { of, total, reached, reachedOnDay, rule }: Sums, language: Language): string {
   const by = `${methodNames[rule.method]}, base ${plainDecimal(rule.base)} °${scale}`;
   if (total === undefined) return 'No figure for this club: it holds no normals. Write days of your own.';
   if (of === 'given-days') {
@@ -41,8 +42,7 @@ export function headline({ scale, sum, days }: Asked, { of, total, reached, reac
         : ` ${three(sum!)} is reached on day ${reachedOnDay} of ${days.length}.`;
     return `${sumName(total, scale)}, ${by}.${went}`;
   }
-  if (typeof reached === 'object')
-    return `${sumName(sum!, scale)}: ${formatMonthDay(reached.earliest)} to ${formatMonthDay(reached.latest)}, ${by}.`;
+  if (typeof reached === 'object') return `${sumName(sum!, scale)}: ${formatMonthDays(reached.earliest, reached.latest, language)}, ${by}.`;
   return `${sumName(total, scale)} in a normal year, ${by}.`;
 }
 
@@ -92,8 +92,8 @@ function oneDayWords({ max, min }: DayTemperatures, counted: number, { method, b
   }
 }
 
-export function plantWords({ sum, scale, base, cap, from, method, stage, place, fromMemory }: Plant): string {
-  return `${stage} at ${three(sum)}, base ${plainDecimal(base)} °${scale}${cap === undefined ? '' : `, cap ${plainDecimal(cap)} °${scale}`}, ${methodNames[method]}, from ${formatMonthDay(from)}; ${place}.${fromMemory ? ' From memory.' : ''}`;
+export function plantWords({ sum, scale, base, cap, from, method, stage, place, fromMemory }: Plant, language: Language): string {
+  return `${stage} at ${three(sum)}, base ${plainDecimal(base)} °${scale}${cap === undefined ? '' : `, cap ${plainDecimal(cap)} °${scale}`}, ${methodNames[method]}, from ${formatMonthDay(from, language)}; ${place}.${fromMemory ? ' From memory.' : ''}`;
 }
 
 /** The running sum by day, or undefined where there is nothing to show. */

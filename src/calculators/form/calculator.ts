@@ -32,6 +32,8 @@ export type Answer<Kind extends string = string> = {
     readonly says?: string | undefined;
     /** The day of the next count or look, in a sentence. */
     readonly again?: string | undefined;
+    /** Hazards of the work that this result asks for. Each has a line (components/NextSteps). */
+    readonly hazards?: readonly string[];
     /** Values for the form of another calculator, by its slug. */
     readonly values?: Readonly<Record<string, string>>;
   };
@@ -119,6 +121,8 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     text('next', next.says ?? '');
     text('again', next.again ?? '');
     for (const way of root.querySelectorAll<HTMLElement>('[data-for]')) way.hidden = !way.dataset.for!.split(' ').includes(next.kind);
+    for (const line of root.querySelectorAll<HTMLElement>('.next [data-hazard]'))
+      line.hidden = !next.hazards?.includes(line.dataset.hazard!);
     for (const way of root.querySelectorAll<HTMLElement>('[data-to]')) way.querySelector('a')!.hash = next.values?.[way.dataset.to!] ?? '';
     part('result').hidden = false;
     part('example').classList.add('no-print');

@@ -3,9 +3,11 @@
  * positions are in rem, so that text keeps its size at every width.
  */
 export type Shape = {
-  readonly tag: 'line' | 'rect' | 'circle' | 'text';
+  /** An `svg` is a place with shapes of its own, whose positions are in px from its point. */
+  readonly tag: 'line' | 'rect' | 'circle' | 'text' | 'path' | 'svg';
   readonly at: Readonly<Record<string, string | number>>;
   readonly words?: string;
+  readonly inside?: readonly Shape[];
 };
 
 export type Drawing = { readonly heightRem: number; readonly label: string; readonly shapes: readonly Shape[] };
@@ -16,12 +18,12 @@ const svg = 'http://www.w3.org/2000/svg';
 export function draw(place: SVGElement, { heightRem, label, shapes }: Drawing): void {
   place.setAttribute('height', `${heightRem}rem`);
   place.setAttribute('aria-label', label);
-  place.replaceChildren(
-    ...shapes.map(({ tag, at, words = '' }) => {
-      const shape = document.createElementNS(svg, tag);
-      for (const [name, value] of Object.entries(at)) shape.setAttribute(name, String(value));
-      shape.textContent = words;
-      return shape;
-    }),
-  );
+  place.replaceChildren(...shapes.map(elementOf));
+}
+
+function elementOf({ tag, at, words = '', inside = [] }: Shape): SVGElement {
+  const shape = document.createElementNS(svg, tag);
+  for (const [name, value] of Object.entries(at)) shape.setAttribute(name, String(value));
+  shape.append(words, ...inside.map(elementOf));
+  return shape;
 }

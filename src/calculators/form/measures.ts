@@ -1,4 +1,4 @@
-/* Formats weights, volumes and temperatures in both systems, the club's own first, with three significant digits. */
+/* Formats weights, volumes and temperatures in both systems, the club's own first, with three significant digits where a unit was converted. */
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit } from '../../../shared/units/temperature.ts';
 import { litresToImperialGallons, litresToUsGallons } from '../../../shared/units/volume.ts';
@@ -7,15 +7,15 @@ import { kilogramsToPounds } from '../../../shared/units/weight.ts';
 export type System = 'us' | 'metric';
 
 export function weightWords(kg: number, first: System): string {
-  return inOrder([`${three(kilogramsToPounds(kg))} lb`, `${three(kg)} kg`], first);
+  return inOrder([`${converted(kilogramsToPounds(kg))} lb`, `${converted(kg)} kg`], first);
 }
 
 /** The imperial gallon comes last, because it is the least common here. */
 export function volumeWords(litres: number, first: System): string {
   return inOrder(
-    [`${three(litresToUsGallons(litres))} US gal`, `${three(litres)} L`],
+    [`${converted(litresToUsGallons(litres))} US gal`, `${converted(litres)} L`],
     first,
-    `${three(litresToImperialGallons(litres))} imperial gal`,
+    `${converted(litresToImperialGallons(litres))} imperial gal`,
   );
 }
 
@@ -35,7 +35,7 @@ export function volumeAlone(litres: number, system: System): string {
 /** Weight per volume. */
 export function strengthWords(kgPerLitre: number, first: System): string {
   return inOrder(
-    [`${three(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb in a US gallon`, `${three(kgPerLitre)} kg in a litre`],
+    [`${converted(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb in a US gallon`, `${converted(kgPerLitre)} kg in a litre`],
     first,
   );
 }
@@ -43,7 +43,10 @@ export function strengthWords(kgPerLitre: number, first: System): string {
 /** Weight of a volume. */
 export function densityWords(kgPerLitre: number, first: System): string {
   return inOrder(
-    [`${(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1)).toFixed(2)} lb a US gallon`, `${kgPerLitre.toFixed(3)} kg a litre`],
+    [
+      `${formatNumber(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1), { digits: 3 })} lb a US gallon`,
+      `${formatNumber(kgPerLitre, { digits: 3 })} kg a litre`,
+    ],
     first,
   );
 }
@@ -58,6 +61,12 @@ export function temperatureRange(least: number, most: number, first: System): st
 export function three(value: number): string {
   const shown = formatNumber(value, Math.abs(value) >= 1000 ? { places: 0 } : { digits: 3 });
   return shown.includes('.') ? shown.replace(/\.?0+$/, '') : shown;
+}
+
+/** The same for a number whose unit may have been converted. Above a thousand it has more digits only as somebody typed them. */
+export function converted(value: number): string {
+  const isTyped = Math.abs(Number(value.toPrecision(5)) - value) <= Math.abs(value) * 1e-9;
+  return three(isTyped ? value : Number(value.toPrecision(3)));
 }
 
 function degrees(value: number): string {

@@ -1,24 +1,33 @@
 /*
- * Bar chart of numbers with their likely ranges, compared with one line. A bar without a range is a dot. The scale begins at 0 and ends
- * beyond the largest end.
+ * Chart of numbers with their likely ranges, a row each, compared with one line. A row with a verdict has the mark of the verdict on its
+ * range, and its word at the end. Other rows are bars with a dot. The scale begins at 0 and ends beyond the largest end.
  */
 import type { Drawing, Shape } from './drawing.ts';
 import { scaleStep } from './scale.ts';
 
-export type Bar = { readonly label: string; readonly value: number; readonly low?: number; readonly high?: number; readonly tone?: string };
+export type Mark = 'act' | 'unsure' | 'below';
+export type Bar = {
+  readonly label: string;
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly tone?: string;
+  readonly verdict?: readonly [mark: Mark, words: string];
+};
 export type Line = { readonly at: number; readonly words: string };
 
 const rowRem = 2;
 const topRem = 1.9;
-const [left, leftWithLabels, right] = [3, 24, 97];
+const [left, leftWithLabels, right, rightWithWords] = [3, 24, 97, 74];
 const mostLetters = 8;
 
 export function rangeBars(bars: readonly Bar[], line: Line | undefined, label: string): Drawing {
   const start = bars.length > 1 ? leftWithLabels : left;
+  const finish = bars.some(({ verdict }) => verdict) ? rightWithWords : right;
   const largest = Math.max(...bars.map((bar) => bar.high ?? bar.value), line?.at ?? 0);
-  const step = scaleStep(largest, 6);
+  const step = scaleStep(largest, finish === right ? 6 : 4);
   const end = Math.max(1, Math.ceil((largest * 1.02) / step)) * step;
-  const x = (value: number): string => `${round(start + (value / end) * (right - start))}%`;
+  const x = (value: number): string => `${round(start + (value / end) * (finish - start))}%`;
   const floor = topRem + bars.length * rowRem;
   return {
     heightRem: floor + 2,
@@ -35,15 +44,48 @@ export function rangeBars(bars: readonly Bar[], line: Line | undefined, label: s
   };
 }
 
-function drawBar({ label, value, low, high, tone }: Bar, middle: number, x: (value: number) => string, labelled: boolean): Shape[] {
-  const shapes: Shape[] = [{ tag: 'circle', at: { class: 'dot', cx: x(value), cy: `${middle}rem`, r: '0.4rem' } }];
-  if (low !== undefined && high !== undefined) {
-    const width = `${round(parseFloat(x(high)) - parseFloat(x(low)))}%`;
-    shapes.unshift({ tag: 'rect', at: { class: `bar ${tone ?? ''}`.trim(), x: x(low), width, y: `${middle - 0.5}rem`, height: '1rem' } });
-  }
-  if (labelled) shapes.push({ tag: 'text', at: { x: 0, y: `${middle + 0.35}rem` }, words: shortened(label) });
+function drawBar(bar: Bar, middle: number, x: (value: number) => string, labelled: boolean): Shape[] {
+  const shapes = bar.verdict ? drawVerdict(bar.verdict, bar, middle, x) : drawBlock(bar, middle, x);
+  if (labelled) shapes.push({ tag: 'text', at: { x: 0, y: `${middle + 0.35}rem` }, words: shortened(bar.label) });
   return shapes;
 }
+
+function drawBlock({ value, low, high, tone = '' }: Bar, middle: number, x: (value: number) => string): Shape[] {
+  const dot: Shape = { tag: 'circle', at: { class: 'dot', cx: x(value), cy: `${middle}rem`, r: '0.4rem' } };
+  if (low === undefined || high === undefined) return [dot];
+  const width = `${round(parseFloat(x(high)) - parseFloat(x(low)))}%`;
+  return [{ tag: 'rect', at: { class: `bar ${tone}`.trim(), x: x(low), width, y: `${middle - 0.5}rem`, height: '1rem' } }, dot];
+}
+
+function drawVerdict(
+  [mark, words]: NonNullable<Bar['verdict']>,
+  { value, low, high }: Bar,
+  middle: number,
+  x: (value: number) => string,
+): Shape[] {
+  const line = (x1: number, x2: number, half: number): Shape => ({
+    tag: 'line',
+    at: { class: 'range', x1: x(x1), x2: x(x2), y1: `${middle - half}rem`, y2: `${middle + half}rem` },
+  });
+  const range = low === undefined || high === undefined ? [] : [line(low, high, 0), line(low, low, 0.25), line(high, high, 0.25)];
+  return [
+    ...range,
+    { tag: 'svg', at: { x: x(value), y: `${middle}rem`, overflow: 'visible' }, inside: marks[mark] },
+    {
+      tag: 'text',
+      at: { class: mark === 'act' ? 'act-words' : 'words', x: '100%', y: `${middle + 0.35}rem`, 'text-anchor': 'end' },
+      words,
+    },
+  ];
+}
+
+const ring: Shape = { tag: 'circle', at: { class: 'mark', r: 7 } };
+/** Each verdict has its own shape, so that none is told by color alone. */
+const marks: Readonly<Record<Mark, readonly Shape[]>> = {
+  act: [{ tag: 'path', at: { class: 'mark full act', d: 'M0-9 9 0 0 9-9 0Z' } }],
+  unsure: [ring, { tag: 'path', at: { class: 'full', d: 'M0-7A7 7 0 0 0 0 7Z' } }],
+  below: [ring],
+};
 
 function drawLine({ at, words }: Line, x: (value: number) => string, floor: number, turned: boolean): Shape[] {
   return [

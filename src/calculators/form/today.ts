@@ -2,8 +2,9 @@
 import { addDays, type Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
+import { languageHere } from './language-here.ts';
 
 export const todayHere = (): Day => todayIn(document.documentElement.dataset.zone!, new Date());
 
-/** "Wednesday 5 August 2026", so many days from today. */
-export const dayFromToday = (days: number): string => formatDayWithWeekday(addDays(todayHere(), days));
+/** "Wednesday, August 5, 2026", so many days from today. */
+export const dayFromToday = (days: number): string => formatDayWithWeekday(addDays(todayHere(), days), languageHere());

@@ -16,8 +16,8 @@ type Table = Readonly<Record<string, readonly [words: readonly string[], to: Sum
 export type Measure = {
   /** The word of the unit in the address. */
   readonly fixed: string;
-  /** The minimum of digits in a box whose number was converted from another unit. */
-  readonly digits: number;
+  /** The most decimals of a number that counts as typed in the unit of its box. */
+  readonly places: number;
   /** By typed word, in lower case: the conversion to the fixed unit. */
   readonly typed: Readonly<Record<string, Sum>>;
   /** Converts between the fixed unit and the unit of the box. */
@@ -57,20 +57,20 @@ export const hiveWeight = measure(weights, 'kg', { us: 'lb', metric: 'kg' });
 /** The same with pounds in the address. */
 export const packageWeight = measure(weights, 'lb', { us: 'lb', metric: 'kg' });
 /** A weight on a kitchen scale: ounces or grams, grams in the address. */
-export const smallWeight = measure(weights, 'g', { us: 'oz', metric: 'g' }, 4);
+export const smallWeight = measure(weights, 'g', { us: 'oz', metric: 'g' });
 /** The content of a feeder can: US quarts or litres, litres in the address. */
 export const canVolume = measure(volumes, 'L', { us: 'us-qt', metric: 'L' });
-/** A temperature: Fahrenheit or Celsius, Celsius in the address. */
-export const temperature = measure(temperatures, 'C', { us: 'F', metric: 'C' });
+/** A temperature: Fahrenheit or Celsius, Celsius in the address. A tenth of a degree Celsius is exact in Fahrenheit with two decimals. */
+export const temperature = measure(temperatures, 'C', { us: 'F', metric: 'C' }, 1);
 /** A number per pound or per kilogram, per pound in the address. */
 export const perWeight = measure(inPound, 'per lb', { us: 'per lb', metric: 'per kg' });
 
-function measure(table: Table, fixed: string, boxes: Readonly<Record<System, string>>, digits = 3): Measure {
+function measure(table: Table, fixed: string, boxes: Readonly<Record<System, string>>, places = 4): Measure {
   const between = (from: string, to: string): Sum => (from === to ? same : (value) => held(table[to]![2](table[from]![1](value))));
   const box = (unit: string) => ({ toFixed: between(unit, fixed), fromFixed: between(fixed, unit) });
   return {
     fixed: table[fixed]![0][0]!,
-    digits,
+    places,
     typed: Object.fromEntries(Object.entries(table).flatMap(([unit, [words]]) => words.map((word) => [word, between(unit, fixed)]))),
     boxes: { us: box(boxes.us), metric: box(boxes.metric) },
   };
@@ -82,17 +82,14 @@ export function systemOf(form: HTMLFormElement | null): System {
 }
 
 /**
- * A number as a box shows it in the given units: exact where five digits suffice, otherwise rounded. It parses to itself, so it never has
- * exactly three decimals, which would look like thousands.
+ * A number as a box shows it in the given units: exact where five digits suffice, because then somebody typed it in these units. Otherwise
+ * it has three significant digits. The box remembers the exact value (remembered.ts).
  */
-export function shownIn({ boxes, digits }: Measure, value: number, units: System): string {
+export function shownIn({ boxes, places }: Measure, value: number, units: System): string {
   const exact = boxes[units].fromFixed(value);
-  const short = [3, 4, 5]
-    .map((figures) => Number(exact.toPrecision(figures)))
-    .find((short) => Math.abs(short - exact) <= Math.abs(exact) * 1e-9);
-  const rounded = Math.abs(exact) >= 10 ** digits ? Math.round(exact) : Number(exact.toPrecision(digits));
-  const plain = Math.abs(rounded) >= 1 ? Number(rounded.toFixed(2)) : rounded;
-  return boxNumber(short ?? plain);
+  const short = Number(Number(exact.toPrecision(5)).toFixed(places));
+  const isTyped = Math.abs(short - exact) <= Math.abs(exact) * 1e-9;
+  return boxNumber(isTyped ? short : Number(exact.toPrecision(3)));
 }
 
 /** A number with the word of its fixed unit, which any box of that measure parses to exactly that number. */

@@ -1,14 +1,15 @@
-/* Chart of a mite count: each colony as a bar compared with the level, and all together as the last bar. */
+/* Chart of a mite count: each colony in a row, compared with the level, and all together in the last row. */
 import type { Drawing } from '../form/drawing.ts';
-import { rangeBars } from '../form/range-bars.ts';
+import { rangeBars, type Bar } from '../form/range-bars.ts';
 import type { Judgement } from './model.ts';
-import { verdictSteps } from './text.ts';
+import { verdictNames } from './text.ts';
+import type { Verdict } from '../../../shared/mites/verdict.ts';
 import { toDataValue } from '../../../shared/numbers/show-number.ts';
 
 export function drawCount({ count, level }: Pick<Judgement, 'count' | 'level'>): Drawing {
   const { colonies, apiary } = count;
   const bars = colonies.map((colony) => ({
-    label: colony.label, value: colony.per100, low: colony.lowPer100, high: colony.highPer100, ...(colony.verdict ? { tone: verdictSteps[colony.verdict] } : {}),
+    label: colony.label, value: colony.per100, low: colony.lowPer100, high: colony.highPer100, ...verdictOf(colony.verdict, colony.atOnce),
   })); // prettier-ignore
   const all = apiary
     ? [
@@ -16,13 +17,18 @@ export function drawCount({ count, level }: Pick<Judgement, 'count' | 'level'>):
           label: 'All',
           value: apiary.per100,
           ...(apiary.lowPer100 === undefined ? {} : { low: apiary.lowPer100, high: apiary.highPer100! }),
-          tone: 'all',
+          ...verdictOf(apiary.verdict, false),
         },
       ]
     : [];
   return rangeBars(
     [...bars, ...all],
-    level && { at: level.levelPer100, words: `level ${toDataValue(level.levelPer100)}` },
-    'Mites per hundred bees: a dot is the count, the bar its likely range, the dashed line the level. The same numbers stand in the table.',
+    level && { at: level.levelPer100, words: `the club’s level, ${toDataValue(level.levelPer100)}` },
+    'Mites per hundred bees: a mark is the count, the line through it its likely range, the dashed line the level. The table has the same numbers.',
   );
+}
+
+/** The word is short, so that it fits beside the row on a narrow screen. */
+function verdictOf(verdict: Verdict | undefined, atOnce: boolean): Pick<Bar, 'verdict'> {
+  return verdict ? { verdict: [verdict, atOnce ? 'At once' : verdictNames[verdict]] } : {};
 }

@@ -11,12 +11,15 @@ import { put, show } from '../form/outputs.ts';
 import { rows } from '../form/rows.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
 import { dayFromToday, todayHere } from '../form/today.ts';
-import { judgeCount, methods, type Counted, type Judgement, type MiteFigures } from './model.ts';
+import { judgeCount, methods, type Counted, type Judgement, type Method, type MiteFigures } from './model.ts';
 import { drawCount } from './chart.ts';
 import type { NextKind } from './next.ts';
 import * as words from './text.ts';
 
+const hazardsOf: Readonly<Record<Method, readonly string[]>> = { wash: ['alcohol-fire'], roll: [], gas: ['carbon-dioxide'] };
 const same = (value: number): number => value;
+/** A longer table is folded, because the chart says the same. */
+const mostOpen = 4;
 const whole = (value: number): string => formatNumber(value, { places: 0 });
 
 defineCalculator<Counted, MiteFigures>('mite-count', {
@@ -56,6 +59,8 @@ function answerOf(judgement: Judgement, counted: Counted, figures: MiteFigures):
     next: {
       kind: words.nextKind(judgement, counted),
       says: words.nextStep(judgement, counted),
+      // Of these verdicts each asks for more samples.
+      hazards: verdict === 'act' || verdict === 'unsure' ? hazardsOf[counted.method] : [],
       again:
         days === undefined
           ? 'Next count: when the treatment time on your label is over. Write that day down.'
@@ -96,6 +101,7 @@ function showColonies(judgement: Judgement, result: HTMLElement): void {
       ); // prettier-ignore
     }),
   );
+  foldNumbers(result.querySelector<HTMLDetailsElement>('[data-of="numbers"]')!, colonies.length > mostOpen);
   result.querySelector('tfoot')!.hidden = !apiary;
   if (!apiary) return;
   put(result, 'apiary-per-100', words.rateWords(apiary.per100, judgement), apiary.per100);
@@ -103,6 +109,12 @@ function showColonies(judgement: Judgement, result: HTMLElement): void {
   put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, judgement), low);
   put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, judgement)}`, high);
   show(result, 'apiary-verdict', words.verdictWords(apiary.verdict, false));
+}
+
+/** Once for each length, so that a fold stays as the reader left it. */
+function foldNumbers(fold: HTMLDetailsElement, isLong: boolean): void {
+  if (fold.dataset.long !== String(isLong)) fold.open = !isLong;
+  fold.dataset.long = String(isLong);
 }
 
 function showVerdict(judgement: Judgement, counted: Counted, { result, figures }: Place<MiteFigures>): void {

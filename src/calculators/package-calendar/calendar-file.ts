@@ -4,18 +4,26 @@
  * iCalendar writer is larger than the page's own script.
  */
 import ical, { ICalAlarmType } from 'ical-generator';
+import type { Language } from '../../../shared/country/language.ts';
 import { addDays, type Day } from '../../../shared/days/day.ts';
 import { sinceEveningBefore } from '../../../shared/days/evening-before.ts';
-import { formatDay } from '../../../shared/days/show-day.ts';
+import { formatDay, withPlainSpaces } from '../../../shared/days/show-day.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
 
 export type Dated = { readonly name: string; readonly what: string; readonly why: string; readonly days: DayPair };
-export type About = { readonly installed: Day; readonly club: string; readonly edition: Day; readonly address: string };
+export type About = {
+  readonly installed: Day;
+  readonly language: Language;
+  readonly club: string;
+  readonly edition: Day;
+  readonly address: string;
+};
 
-export function writeCalendar(dated: readonly Dated[], { installed, club, edition, address }: About): string {
-  const calendar = ical({ name: `Package of ${formatDay(installed)}`, prodId: { company: club, product: 'almanac', language: 'EN' } });
+export function writeCalendar(dated: readonly Dated[], { installed, language, club, edition, address }: About): string {
+  const installedWords = withPlainSpaces(formatDay(installed, language));
+  const calendar = ical({ name: `Package of ${installedWords}`, prodId: { company: club, product: 'almanac', language: 'EN' } });
   for (const { name, what, why, days } of dated) {
-    const summary = `${what} (package of ${formatDay(installed)})`;
+    const summary = `${what} (package of ${installedWords})`;
     calendar.createEvent({
       id: `package-${installed}-${name}@${club}`,
       stamp: midnight(edition),

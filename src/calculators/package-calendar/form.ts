@@ -1,6 +1,7 @@
 /* Form of the package calendar. Sentences: text.ts. Dates and bees: model.ts. Arithmetic: shared/packages. */
 import { isDay, parseDay, type Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import { formatMonthDay, monthDayOf } from '../../../shared/days/year-span.ts';
 import { unwrap } from '../../../shared/result.ts';
 import type { DayPair, ShakenReason } from '../../../shared/packages/calendar.ts';
 import type { StartReason } from '../../../shared/packages/start-bees.ts';
@@ -9,6 +10,7 @@ import { day, optionalDay } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { quantity } from '../form/kind.ts';
+import { languageHere } from '../form/language-here.ts';
 import { make } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';
@@ -36,8 +38,8 @@ defineCalculator<Package, PackageFigures>('package-calendar', {
     const plan = planned.value;
     showDates(plan, result, given);
     showBees(plan, result, figures);
-    show(result, 'no-eggs', noEggsWords(plan));
-    show(result, 'sum', sumWords(given, plan, figures));
+    show(result, 'no-eggs', noEggsWords(plan, languageHere()));
+    show(result, 'sum', sumWords(given, plan, figures, languageHere()));
     const button = result.closest('.calculator')!.querySelector<HTMLButtonElement>('[data-calendar]')!;
     button.hidden = datedRows(result).length === 0;
     button.onclick = () => void saveCalendar(given.installed, result);
@@ -52,12 +54,12 @@ function answerOf(given: Package, plan: Plan, result: HTMLElement, figures: Pack
     .sort((a, b) => (a.days.earliest < b.days.earliest ? -1 : 1));
   const [first] = ahead;
   return {
-    headline: headline(given, plan),
-    asked: questionWords(given, figures),
+    headline: headline(given, plan, languageHere()),
+    asked: questionWords(given, figures, languageHere()),
     next: {
       kind: today < given.installed ? 'before' : first ? 'running' : 'over',
       again: first
-        ? `Next: ${first.what.toLowerCase()}, ${first.days.earliest > today ? `from ${formatDayWithWeekday(first.days.earliest)}` : `by ${formatDayWithWeekday(first.days.latest)}`}.`
+        ? `Next: ${first.what.toLowerCase()}, ${first.days.earliest > today ? `from ${formatDayWithWeekday(first.days.earliest, languageHere())}` : `by ${formatDayWithWeekday(first.days.latest, languageHere())}`}.`
         : `Next mite count: by ${dayFromToday(28)}.`,
       values: { syrup: `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=1&unit=${figures.units === 'us' ? 'us-gal' : 'L'}` },
     },
@@ -82,11 +84,11 @@ function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { un
 
 function putPair(result: HTMLElement, name: string, pair: Partial<DayPair> | undefined, reason: string): void {
   const { earliest, latest } = pair ?? {};
-  put(result, `${name}-earliest`, earliest ? formatDayWithWeekday(earliest) : reason, earliest);
+  put(result, `${name}-earliest`, earliest ? formatDayWithWeekday(earliest, languageHere()) : reason, earliest);
   put(
     result,
     `${name}-latest`,
-    latest ? (latest === earliest ? '' : `to ${formatDayWithWeekday(latest)}`) : earliest ? reason : '',
+    latest ? (latest === earliest ? '' : `to ${formatDayWithWeekday(latest, languageHere())}`) : earliest ? reason : '',
     latest,
   );
 }
@@ -113,7 +115,7 @@ function showBees(plan: Plan, result: HTMLElement, figures: PackageFigures): voi
   draw(picture.querySelector<SVGElement>('svg.chart')!, drawCurve(curve, beesAtStart));
   picture.querySelector('tbody')!.replaceChildren(
     ...curve.days.filter(({ sinceInstall }) => sinceInstall % 7 === 0).map(({ sinceInstall, day: on, beesLeast, beesMost }) =>
-      make('tr', {}, make('th', { scope: 'row' }, String(sinceInstall)), make('td', {}, formatDayWithWeekday(on).replace(/^\w+ | \d+$/g, '')), make('td', {}, `${beesWords(beesLeast)} to ${beesWords(beesMost)}`))),
+      make('tr', {}, make('th', { scope: 'row' }, String(sinceInstall)), make('td', {}, formatMonthDay(monthDayOf(on), languageHere())), make('td', {}, `${beesWords(beesLeast)} to ${beesWords(beesMost)}`))),
   ); // prettier-ignore
 }
 
@@ -132,6 +134,7 @@ async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> 
   const { shelf, edition } = document.documentElement.dataset;
   const text = writeCalendar(datedRows(result), {
     installed,
+    language: languageHere(),
     club: shelf!.replace(/\/.*/, ''),
     edition: unwrap(parseDay(edition!)),
     address: location.href,

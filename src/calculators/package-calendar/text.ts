@@ -1,10 +1,12 @@
 /* Sentences and chart of the package calendar. */
+import type { Language } from '../../../shared/country/language.ts';
 import { formatDay, formatDayRange } from '../../../shared/days/show-day.ts';
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
 import type { PopulationCurve } from '../../../shared/packages/curve.ts';
 import { band } from '../form/band.ts';
 import type { Drawing } from '../form/drawing.ts';
+import { converted } from '../form/measures.ts';
 import { packageWeight, perWeight, shownIn } from '../form/units.ts';
 import type { Package, PackageFigures, Plan } from './model.ts';
 
@@ -14,25 +16,27 @@ export const noFigure = 'No figure for this club.';
 export const beesWords = (bees: number): string => formatNumber(Math.round(bees / 100) * 100, { places: 0 });
 export const whole = (value: number): string => formatNumber(value, { places: 0 });
 
-export function headline(given: Package, plan: Plan): string {
-  const young = plan.firstBees ? ` The first young bees come ${rangeWords(plan.firstBees)}.` : '';
-  return `A package put in on ${formatDay(given.installed)}.${young}`;
+export function headline(given: Package, plan: Plan, language: Language): string {
+  const young = plan.firstBees ? ` The first young bees come ${rangeWords(plan.firstBees, language)}.` : '';
+  return `A package put in on ${formatDay(given.installed, language)}.${young}`;
 }
 
 /** What was asked, in one line. */
-export function questionWords(given: Package, { units }: PackageFigures): string {
+export function questionWords(given: Package, { units }: PackageFigures, language: Language): string {
   const weight = `${shownIn(packageWeight, given.pounds, units)} ${units === 'us' ? 'lb' : 'kg'}`;
-  return `A package of ${weight}, in on ${formatDay(given.installed)}, ${given.queen === 'candy' ? 'queen behind candy' : 'queen let out'}, on ${given.comb === 'drawn' ? 'drawn comb' : 'foundation'}`;
+  return `A package of ${weight}, in on ${formatDay(given.installed, language)}, ${given.queen === 'candy' ? 'queen behind candy' : 'queen let out'}, on ${given.comb === 'drawn' ? 'drawn comb' : 'foundation'}`;
 }
 
-export function rangeWords({ earliest, latest }: DayPair): string {
-  return earliest === latest ? `on ${formatDay(earliest)}` : `from ${formatDayRange(earliest, latest)}`;
+export function rangeWords({ earliest, latest }: DayPair, language: Language): string {
+  return earliest === latest ? `on ${formatDay(earliest, language)}` : `from ${formatDayRange(earliest, latest, language)}`;
 }
 
-export function noEggsWords({ lookAgain, requeen }: Plan): string {
+export function noEggsWords({ lookAgain, requeen }: Plan, language: Language): string {
   return [
-    ...(lookAgain ? [`No eggs ${rangeWords(lookAgain).replace(/^(on|from)/, 'by')}: look again and ask.`] : []),
-    ...(requeen ? [`Still none ${rangeWords(requeen).replace(/^(on|from)/, 'by')}: give a queen, or join the bees to others.`] : []),
+    ...(lookAgain ? [`No eggs ${rangeWords(lookAgain, language).replace(/^(on|from)/, 'by')}: look again and ask.`] : []),
+    ...(requeen
+      ? [`Still none ${rangeWords(requeen, language).replace(/^(on|from)/, 'by')}: give a queen, or join the bees to others.`]
+      : []),
   ].join(' ');
 }
 
@@ -42,14 +46,14 @@ export function noCurveWords({ noCurve }: Plan, { trialBees }: PackageFigures): 
 }
 
 /** The calculation with its numbers. */
-export function sumWords(given: Package, plan: Plan, { units }: PackageFigures): string {
+export function sumWords(given: Package, plan: Plan, { units }: PackageFigures, language: Language): string {
   const weight = shownIn(packageWeight, given.pounds, units);
-  const each = formatNumber(perWeight.boxes[units].fromFixed(given['bees-per-pound']), { places: 0 });
+  const each = converted(perWeight.boxes[units].fromFixed(given['bees-per-pound']));
   const [short, long] = units === 'us' ? ['lb', 'pound'] : ['kg', 'kilogram'];
   const begun = `${weight} ${short} × ${each} bees a ${long} = ${whole(plan.beesAtStart)} bees when they were shaken.`;
   if (!plan.firstEggs || !plan.release) return begun;
-  const out = given.queen === 'candy' ? `The queen is out ${rangeWords(plan.release)}.` : 'The queen was let out at the install.';
-  return `${begun} ${out} First eggs ${rangeWords(plan.firstEggs)}. Sealed 8 to 9 days after the egg; the bee comes out on day 21.`;
+  const out = given.queen === 'candy' ? `The queen is out ${rangeWords(plan.release, language)}.` : 'The queen was let out at the install.';
+  return `${begun} ${out} First eggs ${rangeWords(plan.firstEggs, language)}. Sealed 8 to 9 days after the egg; the bee comes out on day 21.`;
 }
 
 export function drawCurve({ days }: PopulationCurve, beesAtStart: number): Drawing {

@@ -12,6 +12,7 @@ import { rows } from '../form/rows.ts';
 import { single } from '../form/single.ts';
 import { inPercent } from '../form/typed-units.ts';
 import { canVolume, packageWeight, perWeight } from '../form/units.ts';
+import { three } from '../form/measures.ts';
 import { reckon, type Ordered, type OrderFigures } from './model.ts';
 import type { NextKind } from './next.ts';
 import * as words from './text.ts';
@@ -66,6 +67,7 @@ function answerOf(ordered: Ordered, order: PackageOrder, figures: OrderFigures):
       says: lacks
         ? 'Ask the supplier for the numbers that are missing. Get them in writing.'
         : 'Print the pick-up sheet, and give each driver one.',
+      hazards: ['driving'],
       again: 'Next check: on the day of pick-up, before you leave with the bees.',
       ...(syrupLitres
         ? { values: { syrup: `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=${toDataValue(syrupLitres)}&unit=L` } }
@@ -111,8 +113,8 @@ function showAll(ordered: Ordered, order: PackageOrder, { result, figures }: Pla
 
 function showLines({ lines }: PackageOrder, { result, figures: { units } }: Place<OrderFigures>): void {
   const trimmed = (value: number): string => formatNumber(value, { places: 2 }).replace(/\.?0+$/, '');
-  const weight = (pounds: number): string => trimmed(words.inUnits(pounds, units));
-  const volume = (litres: number): string => trimmed(units === 'us' ? litresToUsGallons(litres) : litres);
+  const weight = (pounds: number): string => (units === 'us' ? trimmed(pounds) : three(words.inUnits(pounds, units)));
+  const volume = (litres: number): string => three(units === 'us' ? litresToUsGallons(litres) : litres);
   const cell = (name: string, value: number | undefined, shown: (value: number) => string = trimmed) =>
     make('td', {}, value === undefined ? makeOutput(name, '–') : makeOutput(name, shown(value), toDataValue(value)));
   result.querySelector('tbody')!.replaceChildren(

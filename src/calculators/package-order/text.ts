@@ -2,7 +2,7 @@
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { OrderReason, OrderTotals, PackageOrder } from '../../../shared/packages/order.ts';
 import { poundsToKilograms } from '../../../shared/units/weight.ts';
-import { three, volumeWords, weightWords, type System } from '../form/measures.ts';
+import { converted, three, volumeWords, weightWords, type System } from '../form/measures.ts';
 import { canVolume, perWeight } from '../form/units.ts';
 import { longestHours, type Ordered, type OrderFigures } from './model.ts';
 
@@ -42,7 +42,7 @@ export function syrupWords({ syrupLitres }: OrderTotals, units: System): string 
 }
 
 export function roadWords({ hours, allowance, 'bees-per-pound': perPound }: Ordered, units: System): string {
-  const bees = `Bees are reckoned at ${whole(perWeight.boxes[units].fromFixed(perPound))} to the ${units === 'us' ? 'pound' : 'kilogram'}. `;
+  const bees = `Bees are reckoned at ${converted(perWeight.boxes[units].fromFixed(perPound))} to the ${units === 'us' ? 'pound' : 'kilogram'}. `;
   const road = hours === undefined ? '' : `About ${three(hours)} ${hours === 1 ? 'hour' : 'hours'} on the road. `;
   return (
     bees +
@@ -70,7 +70,7 @@ export function sumWords(ordered: Ordered, { all }: PackageOrder, units: System)
   const net = `${lines.map(({ count, pounds }) => `${whole(count)} × ${weight(pounds)} ${short}`).join(' + ')} = ${weight(all.netPounds)} ${short}.`;
   return [
     `Net: ${net}`,
-    `Bees: ${weight(all.netPounds)} × ${units === 'us' ? plain(ordered['bees-per-pound']) : three(perWeight.boxes.metric.fromFixed(ordered['bees-per-pound']))}.`,
+    `Bees: ${weight(all.netPounds)} × ${units === 'us' ? plain(ordered['bees-per-pound']) : converted(perWeight.boxes.metric.fromFixed(ordered['bees-per-pound']))}.`,
     ...(all.shakePounds === undefined
       ? []
       : [`Put in: ${weight(all.netPounds)} × (1 + ${plain(allowance!)} ÷ 100) = ${weight(all.shakePounds)} ${short}.`]),

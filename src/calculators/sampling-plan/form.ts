@@ -45,6 +45,7 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
         says: isTooMany
           ? `Take ${words.whole(figures.usualBees)} bees now and another sample in two weeks. Add the two together.`
           : 'Sample every colony on the same day, then enter what you counted.',
+        hazards: ['alcohol-fire'],
         again: isTooMany ? `Second sample: ${dayFromToday(14)}.` : `Next round of counts: by ${dayFromToday(28)}.`,
       },
     } satisfies Answer<NextKind>;

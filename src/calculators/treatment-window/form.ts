@@ -9,6 +9,7 @@ import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day, optionalDay } from '../form/day-field.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { label, optional, quantity } from '../form/kind.ts';
+import { languageHere } from '../form/language-here.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { measured } from '../form/measured.ts';
 import { temperatureWords } from '../form/measures.ts';
@@ -80,10 +81,11 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
     const kind = kindOf(judgements);
     return {
       headline: headline(judgements),
-      asked: questionWords(planned, units),
+      asked: questionWords(planned, units, languageHere()),
       next: {
         kind,
         says: kind === 'no-rows' ? '' : `${stateNames[kind]}: ${nextSteps[kind]}`,
+        hazards: kind === 'nothing-found' || kind === 'works-poorly' ? ['acids', 'fumes'] : [],
         again: `Look again at the weather each morning. Count mites before you treat, and again when the treatment time on your label is over.`,
       },
     } satisfies Answer<NextKind>;
@@ -123,10 +125,10 @@ function rowOf(one: RowJudgement, planned: Planned, units: TreatmentFigures['uni
   status.className = `status ${stateSteps[state]}`.trim();
   const source = (note: number) =>
     make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
-  const about = row ? [make('small', {}, labelWords(row), source(row.note))] : [];
+  const about = row ? [make('small', {}, labelWords(row, languageHere()), source(row.note))] : [];
   return make('tr', { 'data-row': id },
     make('th', { scope: 'row' }, make('b', {}, title), ...about),
     make('td', {}, status, make('small', {}, nextWords[state])),
-    make('td', {}, makeOutput('rule', judgementWords(one, planned, units), rules[0] ?? 'none')),
+    make('td', {}, makeOutput('rule', judgementWords(one, planned, units, languageHere()), rules[0] ?? 'none')),
   ); // prettier-ignore
 }

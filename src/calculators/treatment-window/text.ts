@@ -1,4 +1,5 @@
 /* Sentences of the treatment window. They never advise. A row rules out, works poorly, leaves open, or says who to ask. */
+import type { Language } from '../../../shared/country/language.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import {
   againstLimit,
@@ -61,14 +62,19 @@ export function headline(judgements: readonly RowJudgement[]): string {
 }
 
 /** One sentence per rule, the deciding one first, then what labels of other places say about such days. */
-export function judgementWords({ row, judgement: { state, rules }, elsewhere }: RowJudgement, planned: Planned, units: System): string {
+export function judgementWords(
+  { row, judgement: { state, rules }, elsewhere }: RowJudgement,
+  planned: Planned,
+  units: System,
+  language: Language,
+): string {
   const own =
     state === 'nothing-found'
       ? [
           'This page found nothing against it. Read your label.',
           ...(row!.limits.length === 0 ? ['The row holds no limits of warmth.'] : []),
         ]
-      : rules.map((rule) => (row ? ruleWords(rule, row, planned, units) : askWords(rule, planned)));
+      : rules.map((rule) => (row ? ruleWords(rule, row, planned, units, language) : askWords(rule, planned)));
   return [...own, ...elsewhere.map((other) => elsewhereWords(other, planned, units))].join(' ');
 }
 
@@ -82,7 +88,7 @@ function elsewhereWords(row: ShownRow, planned: Planned, units: System): string 
   ].join(' ');
 }
 
-function ruleWords(rule: TreatmentRule, row: LabelRow, planned: Planned, units: System): string {
+function ruleWords(rule: TreatmentRule, row: LabelRow, planned: Planned, units: System, language: Language): string {
   switch (rule) {
     case 'too-cold':
       return warmthFaults(row.limits, planned, units, 'cold').join(' ');
@@ -93,7 +99,7 @@ function ruleWords(rule: TreatmentRule, row: LabelRow, planned: Planned, units: 
     case 'brood-forbidden':
       return 'This label forbids it while there is brood.';
     case 'harvest-too-soon':
-      return `Boxes for harvest could be back on ${formatDay(supersBackOn(row, planned.start)!)}, after your harvest.`;
+      return `Boxes for harvest could be back on ${formatDay(supersBackOn(row, planned.start)!, language)}, after your harvest.`;
     case 'supers-by-label':
       return 'Ask: the label decides on boxes for harvest.';
     case 'harvest-by-label':
@@ -121,7 +127,7 @@ function ruleWords(rule: TreatmentRule, row: LabelRow, planned: Planned, units: 
     case 'poor-warm':
       return `It works poorly in such heat. ${warmthFaults(row.poorOutside, planned, units, 'warm', 'It is said to need').join(' ')}`;
     case 'past-check-by':
-      return `Ask: this row was to be checked again by ${formatDay(row.checkBy)}.`;
+      return `Ask: this row was to be checked again by ${formatDay(row.checkBy, language)}.`;
     default:
       return askWords(rule, planned);
   }
@@ -202,16 +208,20 @@ function alone(celsius: number, units: System): string {
 }
 
 /** What was asked, in one line. */
-export function questionWords({ start, lowestHighC, highestHighC, supersOn, brood, place }: Planned, units: System): string {
+export function questionWords(
+  { start, lowestHighC, highestHighC, supersOn, brood, place }: Planned,
+  units: System,
+  language: Language,
+): string {
   const highs = `${alone(lowestHighC, units).replace(/ .*/, '')} to ${alone(highestHighC, units)}`;
-  return `From ${formatDay(start)}, highs ${highs}, honey boxes ${supersOn ? 'on' : 'off'}, ${brood ? 'brood' : 'no brood'}${place.trim() ? `, ${place.trim()}` : ''}`;
+  return `From ${formatDay(start, language)}, highs ${highs}, honey boxes ${supersOn ? 'on' : 'off'}, ${brood ? 'brood' : 'no brood'}${place.trim() ? `, ${place.trim()}` : ''}`;
 }
 
 /** The plan in a sentence. */
-export function plannedWords(planned: Planned, units: System): string {
+export function plannedWords(planned: Planned, units: System, language: Language): string {
   const { start, lowestHighC, highestHighC, meanC, coldestC, supersOn, brood, place } = planned;
   return [
-    `From ${formatDay(start)}, daily highs from ${warmthWords(lowestHighC, units)} to ${warmthWords(highestHighC, units)}`,
+    `From ${formatDay(start, language)}, daily highs from ${warmthWords(lowestHighC, units)} to ${warmthWords(highestHighC, units)}`,
     ...(meanC === undefined ? [] : [`a mean of ${warmthWords(meanC, units)}`]),
     ...(coldestC === undefined ? [] : [`the coldest hour ${warmthWords(coldestC, units)}`]),
     `boxes for harvest ${supersOn ? 'on' : 'off'}`,
@@ -220,13 +230,13 @@ export function plannedWords(planned: Planned, units: System): string {
 }
 
 /** The origin of a row: place, registration and date of its label, or that no label was opened. */
-export function labelWords({ place, seen, registration, labelDate, form }: ShownRow): string {
+export function labelWords({ place, seen, registration, labelDate, form }: ShownRow, language: Language): string {
   const about = `${form}; ${place}`;
   if (seen === 'not-opened') return `${about}. Its label could not be opened.`;
   if (seen === 'memory') return `${about}. From memory: no label was opened.`;
   const label = [
     registration ? `registration ${registration}` : 'registration number not seen',
-    labelDate ? `label of ${formatDay(labelDate)}` : 'date of the label not seen',
+    labelDate ? `label of ${formatDay(labelDate, language)}` : 'date of the label not seen',
   ].join(', ');
   return `${about}. ${label.charAt(0).toUpperCase()}${label.slice(1)}${seen === 'quoted' ? ', as others repeat it' : ''}.`;
 }

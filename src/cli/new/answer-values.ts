@@ -2,6 +2,7 @@
 import type { z } from 'astro/zod';
 import { addDays, parseDay, type Day } from '../../../shared/days/day.ts';
 import { monthName } from '../../../shared/days/month-names.ts';
+import { languages } from '../../../shared/country/language.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import { err, ok, type Correction, type Result } from '../../../shared/result.ts';
 import { nearestName } from '../../../shared/words/edit-distance.ts';
@@ -97,14 +98,14 @@ export const reach = (typed: string): Read => {
 
 const DAY = 'a day such as 2027-01-12 or 12 January 2027';
 
-function day(typed: string): Day | null {
-  const result = readTypedDay(typed);
+function day(typed: string, given: Given, today: Day): Day | null {
+  const result = typedDay(typed, given, today);
   return result.ok ? result.value : null;
 }
 
-export const dayToCome = (typed: string, _: Given, { today }: Context): Read => {
-  const read = day(typed);
-  if (!read) return wrong(typed, whyNoDay(typed));
+export const dayToCome = (typed: string, given: Given, { today }: Context): Read => {
+  const read = day(typed, given, today);
+  if (!read) return wrong(typed, whyNoDay(typed, given, today));
   return read < today ? wrong(typed, 'a day to come', `"${typed}", which is past`) : ok(read);
 };
 
@@ -114,19 +115,22 @@ export function yearAfter(from: Day): Day {
   return result.ok ? result.value : addDays(from, 365);
 }
 
-export const agreedDay = (typed: string, _: Given, { today }: Context): Read => {
-  const read = day(typed);
-  if (!read) return wrong(typed, whyNoDay(typed));
+export const agreedDay = (typed: string, given: Given, { today }: Context): Read => {
+  const read = day(typed, given, today);
+  if (!read) return wrong(typed, whyNoDay(typed, given, today));
   if (read > today) return wrong(typed, 'the day on which they agreed', `"${typed}", which is to come`);
   return yearAfter(read) <= today
     ? wrong(typed, 'a day of the last twelve months: ask them again', `"${typed}", and consent for a year from then is over`)
     : ok(read);
 };
 
-function whyNoDay(typed: string): string {
-  const result = readTypedDay(typed);
+/** In numbers alone the club's country decides, as in the almanac's own date boxes. */
+const typedDay = (typed: string, { language }: Given, today: Day): ReturnType<typeof readTypedDay> =>
+  readTypedDay(typed, languages.find((each) => each === language) ?? 'en-US', today);
+
+function whyNoDay(typed: string, given: Given, today: Day): string {
+  const result = typedDay(typed, given, today);
   if (!result.ok && result.reason === 'impossible-date') return 'a day that exists, such as 2027-02-28';
-  if (!result.ok && result.reason === 'slash-date') return `${DAY}: numbers alone mean different days in different countries`;
   return DAY;
 }
 

@@ -2,15 +2,17 @@
  * Actions of a checklist: own day, runs, notes, files. Loaded on the first press. Every action changes the record, and checklist.ts then
  * redraws the page. Sharing and the calendar have files of their own.
  */
-import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import { isDay, type Day } from '../../../shared/days/day.ts';
-import { formatDay, formatDayWithWeekday } from '../../../shared/days/show-day.ts';
+import { answerDayButton, showDayBack } from '../../calculators/form/day-box.ts';
+import { boxDay, dayFaultWords, dayInFull, readDay } from '../../calculators/form/typed-day.ts';
 import { download } from './download.ts';
 import { asFile, fromFile } from './files.ts';
-import { inOpenRun, openRun, own as ownOf, without, type ChecklistState, type Run } from './record.ts';
-import { begin, changeOpen, file, freshId, merge, open, runsOf, startAgain } from './runs.ts';
+import { hiveName } from './hive-name.ts';
+import { carriedDay } from './lines.ts';
+import { inOpenRun, listOf, openRun, own as ownOf, without, type ChecklistState, type Run } from './record.ts';
+import { addHive, carryOn, changeOpen, file, freshId, merge, open, startAgain } from './runs.ts';
 import { setAside } from './set-aside.ts';
-import { boxes, find, id, key, show, stepOf, store, today, wordsOf } from './checklist.ts';
+import { boxes, find, id, key, list, show, stepOf, store, today, wordsOf } from './checklist.ts';
 
 const club = document.documentElement.dataset.shelf!.split('/')[0]!;
 const status = find('status');
@@ -19,27 +21,43 @@ const tell = (words: string): void => void (status.textContent = words);
 function change(make: (state: ChecklistState) => ChecklistState): void {
   store.change(make);
   show();
-  drawRuns();
+}
+const openHive = (): string => hiveName(store.read(), id, listOf(store.read(), id).open);
+
+/** Another hive or a new start: the parts fold as if the page had just been opened. */
+function changeHive(make: (state: ChecklistState) => ChecklistState): void {
+  list.removeAttribute('data-ready');
+  change(make);
 }
 const inRun = (make: (run: Run) => Run): void => change((state) => inOpenRun(state, id, make));
 
 const sharePanel = () => import('./share-panel.ts');
 
 const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
-  today: () => setDay(today),
+  'day-box': (button) => void answerDayButton(button),
   well: (button) => answerStep(button.value, 'All is well here.'),
   asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
-  'new-run': () => change((state) => begin(state, id, freshId(state, id), { name: '', ticks: {} })),
+  'new-run': () => {
+    changeHive((state) => addHive(state, id));
+    tell(`This checklist is now for ${openHive()}. Rename it under More.`);
+  },
   'name-run': () => {
-    const name = prompt('A name for this hive, such as "green hive":', openRun(store.read(), id).name);
+    const name = prompt('A name for this hive, such as "green hive":', openHive());
     if (name !== null) change((state) => changeOpen(state, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
   },
   'file-run': () => {
-    if (confirm('Save this checklist to history? You can still read it, and a new one opens.'))
-      change((state) => file(state, id, today, freshId(state, id)));
+    if (confirm('Save this checklist to history? You can still read it, and a new one opens for the same hive.'))
+      changeHive((state) => file(state, id, today, freshId(state, id)));
   },
   'start-again': () => {
-    if (confirm('Clear all ticks and notes for this hive? Other hives and lists keep theirs.')) change((state) => startAgain(state, id));
+    if (confirm('Clear all ticks and notes for this hive? Other hives and lists keep theirs.'))
+      changeHive((state) => startAgain(state, id));
+  },
+  start: (button) => {
+    const day = carriedDay(button, openRun(store.read(), id));
+    store.change((state) => carryOn(state, id, button.value, day));
+    // Where nothing is stored, the day travels in the address and is offered there.
+    location.href = button.dataset.to! + (store.trouble() && day ? `#run=${day};;` : '');
   },
   'set-aside': () => {
     try {
@@ -70,9 +88,10 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
 /** The shared hive in an address. */
 export const offer = async (fragment: string): Promise<void> => (await import('./offer.ts')).offer(fragment);
 
-/** The pressed button, or the reader's own field that changed. */
-export async function answer(touched: HTMLButtonElement): Promise<void> {
-  if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
+/** The pressed button, the reader's own field that changed, or the date box while she types. */
+export async function answer(touched: HTMLButtonElement, kind?: string): Promise<void> {
+  if (kind === 'input') showDayBack(touched as unknown as HTMLInputElement);
+  else if (touched.dataset.own) own(touched as unknown as HTMLInputElement);
   else await ACTIONS[touched.dataset.action!]?.(touched);
 }
 
@@ -80,7 +99,7 @@ export async function answer(touched: HTMLButtonElement): Promise<void> {
 function own(field: HTMLInputElement | HTMLSelectElement): void {
   const name = field.dataset.own!;
   if (name === 'day') return setTypedDay(field as HTMLInputElement);
-  if (name === 'run') return change((state) => open(state, id, field.value));
+  if (name === 'run') return changeHive((state) => open(state, id, field.value));
   if (name === 'note')
     return inRun((run) => ({
       ...run,
@@ -92,31 +111,23 @@ function own(field: HTMLInputElement | HTMLSelectElement): void {
 }
 
 function setTypedDay(field: HTMLInputElement): void {
-  const read = readTypedDay(field.value);
+  const read = readDay(field.value);
   const fault = find('day-fault');
   fault.hidden = read.ok;
   field.setAttribute('aria-invalid', String(!read.ok));
-  fault.textContent = read.ok ? '' : `${WRONG_DAY[read.reason] ?? 'That is not a day.'} Write it as 18 April 2026.`;
+  fault.textContent = read.ok ? '' : dayFaultWords(read.reason, field.value, 'the day');
   if (read.ok) setDay(read.value);
   else if (read.reason === 'empty') inRun(({ day: _, ...run }) => run);
 }
 
-const WRONG_DAY: Record<string, string> = {
-  empty: 'No day is written.',
-  'slash-date': 'With slashes nobody can tell the day from the month.',
-  'impossible-date': 'That day is not in the calendar.',
-  'no-year': 'The year is missing.',
-  'short-year': 'Write the year with four figures.',
-  'wrong-weekday': 'That day of the week does not fit the date.',
-};
-
 function setDay(day: Day): void {
   inRun((run) => ({ ...run, day }));
   const field = document.querySelector<HTMLInputElement>('#own-day')!;
-  field.value = formatDay(day);
+  field.value = boxDay(day);
+  showDayBack(field);
   field.setAttribute('aria-invalid', 'false');
   find('day-fault').hidden = true;
-  tell(`Dates count from ${formatDayWithWeekday(day)}. Ticks stay.`);
+  tell(`Dates count from ${dayInFull(day)}. Ticks stay.`);
 }
 
 function setYard(words: string): void {
@@ -128,41 +139,47 @@ function answerStep(step: string, words: string): void {
   inRun((run) => ({ ...run, asked: { ...run.asked, [step]: words } }));
 }
 
-/** A select of the list's runs, once there is more than one. */
-export function drawRuns(): void {
-  const choice = find<HTMLSelectElement>('runs');
-  const runs = runsOf(store.read(), id);
-  choice.closest<HTMLElement>('.field')!.hidden = runs.length < 2;
-  choice.replaceChildren(
-    ...runs.map(
-      ({ id: value, name, run, open: chosen }) => new Option(run.filed ? `${name}, filed ${run.filed}` : name, value, chosen, chosen),
-    ),
-  );
-}
-
+/** Each step gets a button that opens its own field. A field that is open stays with what was typed. */
 function toggleNotes(button: HTMLButtonElement): void {
   const on = button.getAttribute('aria-pressed') !== 'true';
   button.setAttribute('aria-pressed', String(on));
-  const run = openRun(store.read(), id);
   for (const box of boxes) {
     const step = stepOf(box);
     step.querySelector('.note-field')?.remove();
-    if (!on) continue;
-    const label = document.createElement('label');
-    label.className = 'note-field';
-    label.append(Object.assign(document.createElement('span'), { className: 'visually-hidden', textContent: `Note on: ${wordsOf(box)}` }));
-    const input = Object.assign(document.createElement('input'), {
-      type: 'text',
-      name: box.dataset.tick!,
-      value: ownOf(run.notes, box.dataset.tick!) ?? '',
-      maxLength: 200,
-      placeholder: 'Note',
-      disabled: Boolean(run.filed),
-    });
-    input.dataset.own = 'note';
-    label.append(input);
-    step.append(label);
+    if (on && !openRun(store.read(), id).filed) step.append(noteButton(box));
   }
+  tell(on ? 'Each step has a button for a note now.' : '');
+}
+
+function noteButton(box: HTMLInputElement): HTMLElement {
+  const isThere = ownOf(openRun(store.read(), id).notes, box.dataset.tick!) !== undefined;
+  const button = Object.assign(document.createElement('button'), {
+    type: 'button',
+    className: 'note-field',
+    textContent: isThere ? 'Change the note' : 'Add a note',
+    ariaLabel: `${isThere ? 'Change the note' : 'Add a note'} on: ${wordsOf(box)}`,
+  });
+  button.addEventListener('click', () => {
+    const field = noteField(box);
+    button.replaceWith(field);
+    field.querySelector('input')!.focus();
+  });
+  return button;
+}
+
+function noteField(box: HTMLInputElement): HTMLElement {
+  const label = Object.assign(document.createElement('label'), { className: 'note-field' });
+  const words = Object.assign(document.createElement('span'), { className: 'visually-hidden', textContent: `Note on: ${wordsOf(box)}` });
+  const input = Object.assign(document.createElement('input'), {
+    type: 'text',
+    name: box.dataset.tick!,
+    value: ownOf(openRun(store.read(), id).notes, box.dataset.tick!) ?? '',
+    maxLength: 200,
+    placeholder: 'Note',
+  });
+  input.dataset.own = 'note';
+  label.append(words, input);
+  return label;
 }
 
 async function openFile(chosen: File | undefined): Promise<void> {
@@ -177,7 +194,7 @@ async function openFile(chosen: File | undefined): Promise<void> {
       }[read.reason],
     );
   const { saved, state } = read.value;
-  propose(state, isDay(saved) ? `The file that was saved on ${formatDay(saved)}` : 'The file');
+  propose(state, isDay(saved) ? `The file that was saved on ${boxDay(saved)}` : 'The file');
 }
 
 function propose(theirs: ChecklistState, from: string): void {
@@ -198,5 +215,3 @@ function propose(theirs: ChecklistState, from: string): void {
 }
 
 const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
-
-drawRuns();

@@ -4,8 +4,9 @@
  */
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { isDay } from '../../../shared/days/day.ts';
+import { languageHere } from '../../calculators/form/language-here.ts';
 import { accept, type Acceptance } from './accept.ts';
-import { boxes, id, show, stepOf, store, today } from './checklist.ts';
+import { boxes, id, list, show, stepOf, store, today } from './checklist.ts';
 import { hiveName } from './hive-name.ts';
 import { listOf, without, type ChecklistState, type Run } from './record.ts';
 import { runFromTail } from './share.ts';
@@ -44,7 +45,7 @@ function described(run: Run): string {
   const notes = Object.keys(run.notes ?? {}).length;
   const parts = [
     run.name,
-    run.day && isDay(run.day) ? `${since} ${formatDay(run.day)}` : '',
+    run.day && isDay(run.day) ? `${since} ${formatDay(run.day, languageHere())}` : '',
     `${Object.keys(run.ticks).length} of ${boxes.length} steps done`,
     notes > 0 ? count(notes, 'note') : '',
   ];
@@ -82,9 +83,10 @@ function use(run: Run, what: string, then = ''): void {
   document.addEventListener('change', () => button?.remove(), { once: true });
 }
 
+/** The parts fold for this hive as if the page had just been opened. */
 function redraw(): void {
+  list.removeAttribute('data-ready');
   show();
-  void import('./actions.ts').then(({ drawRuns }) => drawRuns());
 }
 
 function undo(before: ChecklistState, after: string): void {

@@ -1,5 +1,6 @@
-/* Runs of one checklist, each named by the reader: begin, open, name, file, start again. Pure functions. */
-import { listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
+/* Runs of one checklist, one for each hive: begin, open, name, file, start again. A reader sees hives. Pure functions. */
+import { hiveName } from './hive-name.ts';
+import { FIRST_RUN, listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
 
 const withList = (state: ChecklistState, list: string, held: ListRecord): ChecklistState => ({
   ...state,
@@ -24,13 +25,13 @@ export function changeOpen(state: ChecklistState, list: string, change: (run: Ru
   return withList(state, list, { ...held, runs: { ...held.runs, [held.open]: change(held.runs[held.open] ?? { name: '', ticks: {} }) } });
 }
 
-/** Files the open run under its day and opens a new one. A filed run can still be read. */
+/** Files the open run under its day and opens a new one for the same hive. A filed run can still be read. */
 export const file = (state: ChecklistState, list: string, day: string, nextId: string): ChecklistState =>
   begin(
     changeOpen(state, list, (run) => ({ ...run, filed: day })),
     list,
     nextId,
-    { name: '', ticks: {} },
+    { name: hiveName(state, list, listOf(state, list).open), ticks: {} },
   );
 
 /**
@@ -46,11 +47,31 @@ export function freshId(state: ChecklistState, list: string): string {
   for (let number = taken.length + 1; ; number += 1) if (!taken.includes(`run ${number}`)) return `run ${number}`;
 }
 
+/** Adds a hive and opens its run. The present one gets a record too, so that it stays in the list of hives. */
+export function addHive(state: ChecklistState, list: string): ChecklistState {
+  const held = changeOpen(state, list, (run) => run);
+  const taken = runsOf(held, list).map(({ name }) => name);
+  let number = 1;
+  while (taken.includes(`Hive ${number}`)) number += 1;
+  return begin(held, list, freshId(held, list), { name: `Hive ${number}`, ticks: {} });
+}
+
+/** Opens the checklist that follows for the same hive, and gives it its day. A run there that has ticks keeps its own day. */
+export function carryOn(state: ChecklistState, from: string, to: string, day: string | undefined): ChecklistState {
+  const hive = hiveName(state, from, listOf(state, from).open);
+  const there = runsOf(state, to).find(({ name, run }) => name === hive && !run.filed);
+  const first = Object.keys(listOf(state, to).runs).length === 0 && hive === 'Hive 1';
+  const opened = there
+    ? open(state, to, there.id)
+    : begin(state, to, first ? FIRST_RUN : freshId(state, to), { name: first ? '' : hive, ticks: {} });
+  return changeOpen(opened, to, (run) => (day && (!run.day || Object.keys(run.ticks).length === 0) ? { ...run, day } : run));
+}
+
 /** Runs in display order: newest last, filed ones after the others. */
 export function runsOf(state: ChecklistState, list: string): { id: string; run: Run; open: boolean; name: string }[] {
   const held = listOf(state, list);
   return Object.entries(held.runs)
-    .map(([id, run]) => ({ id, run, open: id === held.open, name: run.name || id }))
+    .map(([id, run]) => ({ id, run, open: id === held.open, name: hiveName(state, list, id) }))
     .sort((a, b) => Number(Boolean(a.run.filed)) - Number(Boolean(b.run.filed)));
 }
 

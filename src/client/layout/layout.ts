@@ -6,9 +6,9 @@ import { formatMonthDays, monthDayIn } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
-import { showNotices } from './notices.ts';
-import { showNow } from './now.ts';
 import { pointRings } from './ring.ts';
+import { showNotices } from './notices.ts';
+import { languageHere } from '../../calculators/form/language-here.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
 const root = document.documentElement;
@@ -64,7 +64,11 @@ function showDistrict(): void {
   const each = (name: string, change: (place: HTMLElement, value: string) => void) => {
     for (const place of document.querySelectorAll<HTMLElement>(`[data-${name}]`)) change(place, place.getAttribute(`data-${name}`)!);
   };
-  each('windows', (place, windows) => (place.textContent = formatMonthDays(...windowHere(windows))));
+  each(
+    'windows',
+    (place, windows) =>
+      (place.textContent = formatMonthDays(...windowHere(windows), languageHere(), place.textContent.includes('–') ? '–' : ' to ')),
+  );
   each(
     'by-district',
     (place, encoded) => (place.textContent = (`|${encoded}|`.split(`|${district}=`)[1] ?? encoded.split('=')[1]!).split('|')[0]!),
@@ -89,7 +93,6 @@ for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]'))
 if (root.dataset.district) showDistrict();
 pressed();
 const line = document.querySelector<HTMLElement>('[data-next-meeting]');
-if (document.querySelector('[data-now]')) showNow(today);
 if (line) showMeetings(line, today);
 // Without an address of a half month the current month is open.
 for (const month of document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]'))
@@ -103,7 +106,10 @@ for (const hand of document.querySelectorAll('[data-ruler]')) {
 const unfold = () => document.getElementById(location.hash.slice(1))?.closest('details')?.setAttribute('open', '');
 unfold();
 addEventListener('hashchange', unfold);
-root.classList.add('arranged');
+const arranged = (): void => root.classList.add('arranged');
+// The first page is out of sight until its script has chosen its rows.
+if (document.querySelector('[data-now]')) void import('./now.ts').then(({ showNow }) => showNow(today)).finally(arranged);
+else arranged();
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {
   form.addEventListener('focusin', fetchAhead, { once: true });

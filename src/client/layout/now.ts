@@ -4,7 +4,9 @@
  */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { formatMonthDay, isWithinSpan, monthDayIn } from '../../../shared/days/year-span.ts';
+import { isMonthFirst } from '../../../shared/country/language.ts';
 import type { Day } from '../../../shared/days/day.ts';
+import { languageHere } from '../../calculators/form/language-here.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 import { daysBetween, pointRings } from './ring.ts';
 
@@ -85,7 +87,7 @@ function filled(row: HTMLElement): HTMLElement {
   const when =
     row.dataset.dated === undefined
       ? ''
-      : ` · ${isOpen(row) ? `until ${formatMonthDay(windowOf(row, 'dated')[1])}` : `from ${formatMonthDay(windowOf(row, 'dated')[0])}`}`;
+      : ` · ${isOpen(row) ? `until ${formatMonthDay(windowOf(row, 'dated')[1], languageHere())}` : `from ${formatMonthDay(windowOf(row, 'dated')[0], languageHere())}`}`;
   line.textContent = `${ticks === 0 ? `${steps} steps` : left === 0 ? 'All done' : `${left} of ${steps} steps left`}${when}`;
   copy.querySelector('.dial text')!.textContent = `${left}`;
   copy.querySelector('.done')!.setAttribute('stroke-dasharray', `${(100 * Math.min(ticks, steps)) / steps} 100`);
@@ -106,7 +108,7 @@ function showBloom(): void {
   const next = plants.filter((plant) => begins(plant) > 0).sort((a, b) => begins(a) - begins(b))[0];
   place.textContent = [
     open.length > 0 ? `${open.join(', ')}.` : 'Nothing that is listed here.',
-    next ? `Next: ${next.textContent}, about ${formatMonthDay(windowOf(next, 'bloom')[0])}.` : '',
+    next ? `Next: ${next.textContent}, about ${formatMonthDay(windowOf(next, 'bloom')[0], languageHere())}.` : '',
   ].join(' ');
 }
 
@@ -121,14 +123,15 @@ function sayToday(): void {
   const weekday = new Date(`${today}T12:00Z`).toLocaleDateString(document.documentElement.lang, { weekday: 'long', timeZone: 'UTC' });
   const kick = document.querySelector<HTMLElement>('[data-today]')!;
   kick.hidden = false;
-  kick.textContent = `${weekday}, ${formatMonthDay(monthDayIn(today.slice(5)))}${name ? ` · dates for ${name}` : ''}`;
+  kick.textContent = `${weekday}${isMonthFirst(languageHere()) ? ',' : ''} ${formatMonthDay(monthDayIn(today.slice(5)), languageHere())}${name ? ` · dates for ${name}` : ''}`;
   pointRings(now);
-  document.querySelector('[data-ring-day]')!.textContent = formatMonthDay(monthDayIn(today.slice(5)));
+  document.querySelector('[data-ring-day]')!.textContent = formatMonthDay(monthDayIn(today.slice(5)), languageHere());
   const phase = document.querySelector('[data-ring-phase]')!;
   if (!part || !next) return void (phase.textContent = '');
   phase.textContent = part.textContent;
   const days = daysBetween(now, windowOf(next, 'phase')[0]);
-  const begins = days <= SOON_DAYS ? `in ${days === 1 ? '1 day' : `${days} days`}` : `on ${formatMonthDay(windowOf(next, 'phase')[0])}`;
+  const begins =
+    days <= SOON_DAYS ? `in ${days === 1 ? '1 day' : `${days} days`}` : `on ${formatMonthDay(windowOf(next, 'phase')[0], languageHere())}`;
   document.querySelector('h1')!.textContent = `${capital(part.textContent!)} now. ${capital(next.textContent!)} starts ${begins}.`;
 }
 

@@ -1,10 +1,14 @@
-/* Rehype plug-in for a page's words. Each heading with its content becomes a part, and a table gets a scrollable frame. */
+/*
+ * Rehype plug-in for a page's words. Each heading with its content becomes a part, and a table gets a scrollable frame. In a checklist
+ * a part with steps is numbered, and what goes wrong becomes cases that are linked with their steps.
+ */
 import type { Element, ElementContent, Root, RootContent } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import { isTag } from '../../source/prose.ts';
 import { folded } from './folded.ts';
 import { collectionOf } from './page-order.ts';
+import { foldChecklist } from './fold-checklist.ts';
 
 export function rehypePage() {
   return (tree: Root, file: VFile): void => {
@@ -14,6 +18,7 @@ export function rehypePage() {
       return [SKIP, index + 1];
     });
     tree.children = folded(parts(tree.children), collectionOf(file.path));
+    if (collectionOf(file.path) === 'checklists') foldChecklist(tree, `/lists/${nameOf(file.path)}/`);
   };
 }
 
@@ -39,7 +44,10 @@ function table(node: Element): Element {
   };
 }
 
-export const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
+export /** "package-arrival" of the file package-arrival.mdx. */
+const nameOf = (path: string): string => path.replace(/^.*[/\\]|\.mdx?$/g, '');
+
+const tag = (name: string): Element => ({ type: 'mdxJsxFlowElement', name, attributes: [], children: [] }) as unknown as Element;
 
 /** <Opening> contains what precedes the first heading, and each <Part> a heading with its content. */
 function parts(content: RootContent[]): Element[] {

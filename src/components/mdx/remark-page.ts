@@ -175,12 +175,13 @@ function trimmed(words: PhrasingContent[]): PhrasingContent[] {
   return left;
 }
 
-/** Marks a link that is alone in its paragraph (except for punctuation), so that it is drawn large enough to press. */
+/** Marks a link or a contact that is alone in its paragraph (except for punctuation), so that it is drawn large enough to press. */
 function markAlone({ children }: Paragraph | TableCell): void {
   const [only, ...others] = children.filter((child) => child.type !== 'text' || /\p{L}/u.test(child.value)) as (Link | TagNode)[];
   if (!only || others.length > 0) return;
   if (only.type === 'link') setProperties(only, { className: ['alone'] });
-  if (isTag(only) && only.name === 'Example') only.attributes.push({ type: 'mdxJsxAttribute', name: 'alone', value: 'alone' });
+  if (isTag(only) && /^(?:Example|Contact)$/.test(only.name ?? ''))
+    only.attributes.push({ type: 'mdxJsxAttribute', name: 'alone', value: 'alone' });
 }
 
 /** Turns `- [ ] Words <Task id="x" />` and its content into <Step id="x"> with its words in a slot. */

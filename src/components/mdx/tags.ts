@@ -2,6 +2,7 @@
  * Components of a page's words for <Content components={...} />: the tags that authors write, and those that remark-page and rehype-page
  * make.
  */
+import Case from './Case.astro';
 import Caution from './Caution.astro';
 import Contact from './Contact.astro';
 import Day from './Day.astro';
@@ -23,7 +24,7 @@ import Plain from './Plain.astro';
 import Step from './Step.astro';
 import Unseen from './Unseen.astro';
 
-const shared = { Caution, Contact, Day, Drawing, Example, Figure, Line, Local, Picture, Step, a: Link };
+const shared = { Case, Caution, Contact, Day, Drawing, Example, Figure, Line, Local, Picture, Step, a: Link };
 
 /** For a whole page. */
 export const tags = { ...shared, Opening, Part, DoNow, Donts, Fold, Law, FieldTest: Unseen };

@@ -4,7 +4,7 @@
  */
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { formatDay } from '../../../shared/days/show-day.ts';
+import { formatDay } from '../../lib/country.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import type { BuiltPage } from '../built-pages.ts';
 import type { Almanac } from '../../lib/almanac.ts';

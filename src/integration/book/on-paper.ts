@@ -4,7 +4,8 @@
  */
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
-import { formatMonthDays, monthDayIn } from '../../../shared/days/month-day.ts';
+import { monthDayIn } from '../../../shared/days/month-day.ts';
+import { formatMonthDays } from '../../lib/country.ts';
 import { all, isOf, wordsOf } from '../find.ts';
 
 /** Districts by id, as in "the hill". */
@@ -24,6 +25,9 @@ export function onPaper(main: Element | undefined, districts: Districts): Root {
     // A book to send by mail has no photographs, so the description of each replaces it.
     if (node.tagName === 'img')
       return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
+    // A fold's own heading is a heading of the text.
+    const heading = node.tagName === 'summary' && node.children.find((child) => child.type === 'element' && /^h\d$/.test(child.tagName));
+    if (heading) return replace(parent, index, [heading]);
     if (isWrapping(node)) return replace(parent, index, node.children);
     turn(node);
     return undefined;

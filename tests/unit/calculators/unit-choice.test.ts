@@ -21,12 +21,16 @@ const published: { measure: keyof typeof measures; fixed: number; us: string; me
   { measure: 'hiveWeight', fixed: 27.2155422, us: '60', metric: '27.2' },
   { measure: 'hiveWeight', fixed: 27.2, us: '60', metric: '27.2' },
   { measure: 'packageWeight', fixed: 3, us: '3', metric: '1.36' },
-  { measure: 'smallWeight', fixed: 453.59237, us: '16', metric: '453.6' },
+  { measure: 'smallWeight', fixed: 453.59237, us: '16', metric: '454' },
+  { measure: 'smallWeight', fixed: 454, us: '16', metric: '454' },
+  { measure: 'smallWeight', fixed: 460.67975078125, us: '16.25', metric: '461' },
   { measure: 'smallWeight', fixed: 200, us: '7.05', metric: '200' },
   { measure: 'canVolume', fixed: 0.946352946, us: '1', metric: '0.946' },
   { measure: 'temperature', fixed: 20, us: '68', metric: '20' },
+  { measure: 'temperature', fixed: 18.3, us: '64.9', metric: '18.3' },
+  { measure: 'temperature', fixed: 40.27777777777778, us: '104.5', metric: '40.3' },
   { measure: 'temperature', fixed: -40, us: '-40', metric: '-40' },
-  { measure: 'perWeight', fixed: 3500, us: '3500', metric: '7716' },
+  { measure: 'perWeight', fixed: 3500, us: '3500', metric: '7720' },
 ];
 
 for (const { measure, fixed, us, metric } of published) {

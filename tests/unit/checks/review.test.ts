@@ -13,14 +13,14 @@ const club = validEntries(readFolder(goodClub));
 const day = (text: string): Day => aDay(text);
 
 test('nothing is due early in the year', () => {
-  assert.deepEqual(dueLines(dueOn(club, day('2026-06-01')), day('2026-06-01')), [
+  assert.deepEqual(dueLines(dueOn(club, day('2026-06-01')), day('2026-06-01'), 'en-GB'), [
     'Nothing is due on 1 June 2026 or in the 60 days after it.',
   ]);
 });
 
 test('items are listed from 60 days before, by duty', () => {
   assert.deepEqual(dueOn(club, day('2026-10-01')), []);
-  assert.deepEqual(dueLines(dueOn(club, day('2026-10-02')), day('2026-10-02')), [
+  assert.deepEqual(dueLines(dueOn(club, day('2026-10-02')), day('2026-10-02'), 'en-GB'), [
     'education officer:',
     '  2026-12-01  in 60 days  meetings/2026-06-13-yard-day.mdx:16  next-check',
     '',
@@ -29,8 +29,8 @@ test('items are listed from 60 days before, by duty', () => {
 });
 
 test('an item is due on its day and overdue on the day after', () => {
-  assert.match(dueLines(dueOn(club, day('2026-12-01')), day('2026-12-01'))[1]!, /2026-12-01 {2}today/);
-  assert.match(dueLines(dueOn(club, day('2026-12-02')), day('2026-12-02')).join('\n'), /2026-12-01 {2}1 day past/);
+  assert.match(dueLines(dueOn(club, day('2026-12-01')), day('2026-12-01'), 'en-GB')[1]!, /2026-12-01 {2}today/);
+  assert.match(dueLines(dueOn(club, day('2026-12-02')), day('2026-12-02'), 'en-GB').join('\n'), /2026-12-01 {2}1 day past/);
 });
 
 test('the season, a treatment row and a consent become due as well', () => {

@@ -62,8 +62,8 @@ test('without a word: what each book gives, what was changed, what is missing', 
       const { code, out, err } = base();
       assert.deepEqual([code, err], [0, '']);
       for (const part of [
-        'Books, the nearest last:\n  common  The common book, edition of 1 November 2026: 3 pages of 7 entries\n',
-        '\n  us-oh  The book of Ohio, edition of 1 November 2026: 1 page of 3 entries\n',
+        'Books, the nearest last:\n  common  The common book, edition of November 1, 2026: 3 pages of 7 entries\n',
+        '\n  us-oh  The book of Ohio, edition of November 1, 2026: 1 page of 3 entries\n',
         '\nWritten over:\n  words/skep  (its book has changed since: npm run base -- compare words/skep)\n',
         '\nAdded to, or with a choice of your own:\n  articles/old-comb\n',
         '\n  articles/comb  (it is called articles/old-comb there now)\n',
@@ -151,13 +151,13 @@ test('checked: a line of claims.csv, which no longer counts when the book change
     try {
       const { code, out } = base('checked', 'articles/old-comb', '--on', '2026-06-01', '--by', 'officer, "diseases"');
       assert.equal(code, 0);
-      assert.match(out, /^The officer, "diseases" compared articles\/old-comb on 1 June 2026\. /);
+      assert.match(out, /^The officer, "diseases" compared articles\/old-comb on June 1, 2026\. /);
       assert.match(read('claims.csv'), /^what,day,by,hash\narticles\/old-comb,2026-06-01,"officer, ""diseases""",sha256:[0-9a-f]{16}\n$/);
       const held = read('claims.csv');
       assert.deepEqual(base('checked', 'articles/old-comb', '--on', '2026-06-01'), {
         code: 1,
         out: '',
-        err: 'claims.csv already says that articles/old-comb was compared on 1 June 2026.\n',
+        err: 'claims.csv already says that articles/old-comb was compared on June 1, 2026.\n',
       });
       assert.equal(read('claims.csv'), held);
       assert.match(base().out, /\nCompared by you:\n {2}articles\/old-comb\n/);

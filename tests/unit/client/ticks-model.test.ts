@@ -15,7 +15,7 @@ import {
   withTick,
   type ChecklistState,
 } from '../../../src/client/checklist/record.ts';
-import { begin, file, freshId, merge, open, startAgain } from '../../../src/client/checklist/runs.ts';
+import { addHive, begin, carryOn, file, freshId, merge, open, runsOf, startAgain } from '../../../src/client/checklist/runs.ts';
 import { setAside } from '../../../src/client/checklist/set-aside.ts';
 import { openStore, type Store } from '../../../src/client/checklist/store.ts';
 
@@ -233,4 +233,28 @@ test("the yard's address is in the file, is imported where there is none, and is
   assert.equal(kept.yard, 'Hill Road');
   assert.deepEqual(difference.clashes, ['the yard’s address']);
   assert.equal(begin(ours, LIST, 'run 2', { name: '', ticks: {} }).yard, 'Mill Lane');
+});
+
+test('an added hive stands beside the first, and a hive that is filed keeps its name', () => {
+  const two = addHive(emptyState(), LIST);
+  const hives = (state: ChecklistState): string[] => runsOf(state, LIST).map(({ name }) => name);
+  assert.deepEqual(hives(two), ['Hive 1', 'Hive 2']);
+  assert.deepEqual(hives(addHive(file(two, LIST, '2026-06-01', freshId(two, LIST)), LIST)), ['Hive 1', 'Hive 2', 'Hive 3', 'Hive 2']);
+});
+
+test('the next list gets the day for the same hive, and a run with ticks keeps its own', () => {
+  const NEXT = 'package-first-six-weeks';
+  const first = carryOn(emptyState(), LIST, NEXT, '2026-04-18');
+  assert.deepEqual(openRun(first, NEXT), { name: '', ticks: {}, day: '2026-04-18' });
+  const second = carryOn(addHive(first, LIST), LIST, NEXT, '2026-04-25');
+  assert.deepEqual(
+    runsOf(second, NEXT).map(({ name, run, open }) => [name, run.day, open]),
+    [
+      ['Hive 1', '2026-04-18', false],
+      ['Hive 2', '2026-04-25', true],
+    ],
+  );
+  const ticked = inOpenRun(second, NEXT, (run) => withTick(run, 'watch', { on: '2026-04-26', of: '' }));
+  assert.equal(openRun(carryOn(ticked, LIST, NEXT, '2026-05-01'), NEXT).day, '2026-04-25');
+  assert.equal(openRun(carryOn(emptyState(), LIST, NEXT, undefined), NEXT).day, undefined);
 });

@@ -105,7 +105,7 @@ rows<string, string>(
     {
       case: 'days of another district',
       given: '<span data-windows="valley 05-03 05-17;hill 05-12 06-01">3 to 17 May</span>',
-      expect: '3 to 17 May (the hill: 12 May to 1 June)',
+      expect: '3 to 17 May (the hill: May 12 to June 1)',
       from: 'on-paper.ts',
     },
     {

@@ -36,7 +36,7 @@ const shown = (lastsDays: number | null, bloom: object = sum) =>
 test('a plant has its days with their basis, and one without a date comes last with the reason', () => {
   const [plum, aster] = shown(10);
   assert.deepEqual(plum!.windows, [
-    { district: 'valley', name: 'The valley', window: { from: '04-20', to: '04-30' }, basis: 'about 20 April, from monthly normals by degree-days, about 7 days either way' },
+    { district: 'valley', name: 'The valley', window: { from: '04-20', to: '04-30' }, basis: 'about April\u00a020, from monthly normals by degree-days, about 7 days either way' },
   ]); // prettier-ignore
   assert.deepEqual([plum!.gives, plum!.stage, plum!.without], ['nectar, pollen', 'in bloom', null]);
   assert.deepEqual(
@@ -54,11 +54,11 @@ test('where nobody knows how long it lasts, the days are those of the stage that
 for (const [change, words] of [
   [
     {},
-    'Full bloom at 42 degree-days over 50 F from 1 January, with the daily low raised to the base (low-floored); Hilltown. A university 2012. Likely.',
+    'Full bloom at 42 degree-days over 50 F from January\u00a01, with the daily low raised to the base (low-floored); Hilltown. A university 2012. Likely.',
   ],
   [
     { method: 'modified', cap: 86, source: 'gone' },
-    'Full bloom at 42 degree-days over 50 F, up to 86 F, from 1 January, with high and low brought between base and cap (modified); Hilltown. gone. Likely.',
+    'Full bloom at 42 degree-days over 50 F, up to 86 F, from January\u00a01, with high and low brought between base and cap (modified); Hilltown. gone. Likely.',
   ],
 ] as const)
   // prettier-ignore

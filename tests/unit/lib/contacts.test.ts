@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { aDay } from '../../days.ts';
 import { contactFor, inSentence, reached } from '../../../src/lib/contacts.ts';
-import { cautionsFor, placed, type Reach } from '../../../src/lib/hazards.ts';
+import { cautionsFor, ofItsOwn, placed, type Reach } from '../../../src/lib/hazards.ts';
 import { askOf, askWithin } from '../../../src/lib/page-context.ts';
 import { toolContact, toolOf, toolWork } from '../../../src/lib/tools.ts';
 import { calculators } from '../../../src/schemas/calculators.ts';
@@ -71,12 +71,11 @@ test('a page carries every caution that its work calls for, once, the gravest fi
 });
 
 for (const [reach, work, full] of [
-  // A list shows the gravest of its main work, an article a hazard of its own, a calculator none.
+  // A list shows the gravest of its main work, an article a hazard of its own.
   ['doing', ['open-hive', 'lift'], 'allergy'],
   ['doing', ['smoke', 'open-hive'], 'fire'],
   ['telling', ['open-hive', 'smoke'], undefined],
   ['telling', ['open-hive', 'feed-honey'], 'honey-as-feed'],
-  ['counting', ['open-hive', 'feed-honey'], undefined],
 ] as const satisfies [Reach, string[], string | undefined][])
   test(`${reach} ${work.join(' and ')}: in full stands ${full}, and every other hazard has its line`, () => {
     const all = cautionsFor(work, new Map([...cautions, ['honey-as-feed', caution(5)]]));
@@ -84,6 +83,14 @@ for (const [reach, work, full] of [
     assert.equal(shown?.hazard, full);
     assert.deepEqual([...(shown ? [shown] : []), ...lines].map(({ hazard }) => hazard).sort(), all.map(({ hazard }) => hazard).sort()); // prettier-ignore
   });
+
+test('a calculator has lines only for work that not every opening of a hive brings', () => {
+  const all = cautionsFor(['open-hive', 'smoke', 'feed-honey'], new Map([...cautions, ['honey-as-feed', caution(5)]]));
+  assert.deepEqual(
+    ofItsOwn(all).map(({ hazard }) => hazard),
+    ['honey-as-feed'],
+  );
+});
 
 test('a calculator asks of hands only what the club has the cautions for', () =>
   assert.deepEqual(toolWork(almanacOf({ cautions: Object.fromEntries(cautions) }), ['open-hive', 'acid']), ['open-hive']));

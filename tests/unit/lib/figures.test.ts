@@ -83,7 +83,7 @@ for (const [fields, words] of [
 
 test('a source with an address says where it can be opened and when it was', () => {
   const opened = source('A university', { url: 'https://example.org/a', opened: aDay('2026-04-01') });
-  assert.deepEqual(cited(opened), { words: 'A university', url: 'https://example.org/a', opened: '1 April 2026' });
+  assert.deepEqual(cited(opened), { words: 'A university', url: 'https://example.org/a', opened: 'April\u00a01,\u00a02026' });
   assert.deepEqual(cited(source('A club', { opened: aDay('2026-04-01') })), { words: 'A club' });
   const notes: Parameters<typeof noteOf>[0] = [];
   noteOf(notes, ['A university', 'Ohio'], opened);
@@ -95,7 +95,7 @@ test('the note of a figure: who, where, how, how sure and when checked; an unkno
   const held = figure([one]);
   assert.equal(
     figureNote(held, one, source('A university', { year: 2012 })),
-    'A university 2012. Ohio; alcohol wash. Only in fall! Likely. Checked 10 January 2026.',
+    'A university 2012. Ohio; alcohol wash. Only in fall! Likely. Checked January\u00a010,\u00a02026.',
   );
   assert.match(figureNote(held, one, undefined), /^extension\. Ohio/);
   assert.doesNotMatch(figureNote(held, one, source('Common practice', { kind: 'habit' })), /Likely/);

@@ -79,7 +79,7 @@ test('under a row stand its label, number and date, or that they were not seen',
   const almanac = almanacOf({ sources });
   assert.deepEqual(rowNote(almanac, label({ registration: '1-1', 'label-date': '2024-05-01', 'efficacy-source': 'trial', note: 'One note.' })), [
     'An agency 2024 (as quoted elsewhere)',
-    'Ohio, registration 1-1, label of 1 May 2024',
+    'Ohio, registration 1-1, label of May\u00a01,\u00a02024',
     'On what works poorly: A trial',
     'One note.',
     'Well established',

@@ -66,10 +66,10 @@ const notices = almanacOf({
 
 test('a notice whose last day is past is left out, and one of a district names it', () => {
   assert.deepEqual(noticesFrom(notices, '2026-05-10').map(({ id, kind, days, where }) => [id, kind, days, where]), [
-    ['last-day', 'Recall', '1 to 10 May 2026', ''],
-    ['here', 'Recall', '1 May to 1 June 2026', 'The valley'],
+    ['last-day', 'Recall', 'May\u00a01 to 10,\u00a02026', ''],
+    ['here', 'Recall', 'May\u00a01 to June\u00a01,\u00a02026', 'The valley'],
   ]); // prettier-ignore
-  assert.equal(noticesFrom(notices, '2026-05-01').find(({ id }) => id === 'one-day')?.days, '1 May 2026');
+  assert.equal(noticesFrom(notices, '2026-05-01').find(({ id }) => id === 'one-day')?.days, 'May\u00a01,\u00a02026');
 });
 
 test('a page has the notices that concern it and those of every page', () => {
@@ -116,10 +116,10 @@ test('past review are pages and figures whose next check lies before the day', (
 
 test('the review of a page in words, with its history as written', () => {
   const review = reviewOf({ checked: aDay('2026-01-10'), 'next-check': aDay('2027-01-10'), by: 'the editor', history });
-  assert.deepEqual([review.checked, review.next, review.nextDay, review.by], ['10 January 2026', '10 January 2027', '2027-01-10', 'the editor']); // prettier-ignore
+  assert.deepEqual([review.checked, review.next, review.nextDay, review.by], ['January\u00a010,\u00a02026', 'January\u00a010,\u00a02027', '2027-01-10', 'the editor']); // prettier-ignore
   assert.deepEqual(review.history, [
-    { day: '1 February 2026', what: 'The level.' },
-    { day: '1 April 2026', what: 'The method.' },
+    { day: 'February\u00a01,\u00a02026', what: 'The level.' },
+    { day: 'April\u00a01,\u00a02026', what: 'The method.' },
   ]);
 });
 

@@ -48,7 +48,7 @@ test('people, drawings and windows are those of the club, and null where it has 
   assert.equal(around.contact('inspector'), null);
   assert.deepEqual(around.drawing('egg'), { title: 'An egg', words: 'It stands.', parts: [], lines: '<svg/>' });
   assert.equal(around.drawing('gone'), null);
-  assert.deepEqual(around.window('in main flow'), { words: '20 May to 5 July', windows: 'valley 05-20 07-05' });
+  assert.deepEqual(around.window('in main flow'), { words: 'May\u00a020 to July\u00a05', windows: 'valley 05-20 07-05' });
   assert.deepEqual([around.window('any time'), around.local('law'), around.caution('gone')], [null, null, null]);
 });
 
@@ -58,6 +58,6 @@ test('a page of a book says whose check it is, and what the club compared', () =
   const origin = { book: { editors: 'editors of the common book' }, compared: { day: aDay('2026-03-02'), by: 'almanac editor' } };
   assert.deepEqual(reviewOf(fields, origin as Parameters<typeof reviewOf>[1]).book, {
     editors: 'editors of the common book',
-    compared: { day: '2 March 2026', by: 'almanac editor' },
+    compared: { day: 'March\u00a02,\u00a02026', by: 'almanac editor' },
   });
 });

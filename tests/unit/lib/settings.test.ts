@@ -13,11 +13,16 @@ afterEach(() => vi.unstubAllEnvs());
 const load = () => import('../../../src/lib/settings.ts');
 
 test('what was passed is what the pages read', async () => {
-  const settings = { content: '/club', pictures: '/pictures', edition: { day: aDay('2026-05-01'), fingerprint: 'abc' } };
+  const settings = {
+    content: '/club',
+    pictures: '/pictures',
+    edition: { day: aDay('2026-05-01'), fingerprint: 'abc' },
+    language: 'en-NZ' as const,
+  };
   (await load()).passSettings(settings);
   vi.resetModules();
-  const { contentFolder, picturesFolder, edition } = await load();
-  assert.deepEqual({ content: contentFolder, pictures: picturesFolder, edition }, settings);
+  const { contentFolder, picturesFolder, edition, languageOfBuild } = await load();
+  assert.deepEqual({ content: contentFolder, pictures: picturesFolder, edition, language: languageOfBuild() }, settings);
 });
 
 test('outside a build the content is the demo club, of an edition that is none', async () => {

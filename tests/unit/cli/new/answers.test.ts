@@ -93,11 +93,6 @@ const WRONG: readonly [key: string, answer: string, sentence: string][] = [
     'contact-agreed: found "2025-11-29", and consent for a year from then is over; write a day of the last twelve months: ask them again',
   ],
   ['meeting-day', '2026-11-28', 'meeting-day: found "2026-11-28", which is past; write a day to come'],
-  [
-    'meeting-day',
-    '9/2/2027',
-    'meeting-day: found "9/2/2027"; write a day such as 2027-01-12 or 12 January 2027: numbers alone mean different days in different countries',
-  ],
   ['meeting-day', 'soon', 'meeting-day: found "soon"; write a day such as 2027-01-12 or 12 January 2027'],
   ['meeting-hours', '19:00', 'meeting-hours: found "19:00"; write both times, such as 19:00 to 21:00, or nothing for a whole day'],
   ['meeting-hours', '9 pm to 7 pm', 'meeting-hours: found "9 pm to 7 pm", which ends before it begins; write a later time to finish'],

@@ -45,7 +45,7 @@ test('no United States row has numbers without its label', () => {
 test('formic acid at 91 F, thymol at 36 F and at 91 F, for a keeper in the United States: ask, and why these days speak against it', () => {
   const words = (row: string, week: keyof typeof fourWeeks): string => {
     const found = judgeAll(fourWeeks[week], held, today).find(({ id }) => id === row)!;
-    return `${stateNames[found.judgement.state]}. ${judgementWords(found, fourWeeks[week], 'us')}`;
+    return `${stateNames[found.judgement.state]}. ${judgementWords(found, fourWeeks[week], 'us', 'en-US')}`;
   };
   assert.match(
     words('formic-acid/strips', '10 August'),

@@ -1,0 +1,35 @@
+/* A day that a member typed on this page, and the sentence for what cannot be read. Shared by calculators and checklists. */
+import type { Day } from '../../../shared/days/day.ts';
+import { formatDay, formatDayWithWeekday, withPlainSpaces } from '../../../shared/days/show-day.ts';
+import { readTypedDay, type TypedDayReason } from '../../../shared/days/typed-day.ts';
+import { formatMonthDay, monthDay } from '../../../shared/days/year-span.ts';
+import type { Result } from '../../../shared/result.ts';
+import { languageHere } from './language-here.ts';
+import { todayHere } from './today.ts';
+
+export const readDay = (typed: string): Result<Day, TypedDayReason> => readTypedDay(typed, languageHere(), todayHere());
+
+/** As a box holds it. */
+export const boxDay = (day: Day): string => withPlainSpaces(formatDay(day, languageHere()));
+
+/** The whole day with its weekday, as it is shown back. */
+export const dayInFull = (day: Day): string => formatDayWithWeekday(day, languageHere());
+
+const example = (): string => formatMonthDay(monthDay(4, 18), languageHere());
+
+/** `what` as in "Write the day of the install." */
+export function dayFaultWords(reason: string, typed: string, what: string): string {
+  const found = `“${typed.trim()}”`;
+  switch (reason) {
+    case 'empty':
+      return `Write ${what}, such as ${example()}.`;
+    case 'wrong-weekday':
+      return `${found}: that date is not on that weekday.`;
+    case 'impossible-date':
+      return `${found} is not in the calendar.`;
+    case 'year-out-of-range':
+      return `${found}: write a year from 1900 to 2199.`;
+    default:
+      return `${found} is not a date. Write it like ${example()}.`;
+  }
+}

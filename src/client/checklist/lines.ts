@@ -1,0 +1,87 @@
+/* What only a stored record shows: the hives, notes and answers in their steps, and the apiary's address. Loaded once there is a record. */
+import { languageHere } from '../../calculators/form/language-here.ts';
+import { printOf } from '../../../shared/address/print.ts';
+import { isDay, type Day } from '../../../shared/days/day.ts';
+import { formatDay } from '../../../shared/days/show-day.ts';
+import { parts } from './folds.ts';
+import { openRun, own, tickOf, type Run } from './record.ts';
+import { runsOf } from './runs.ts';
+import { boxes, find, id, stepOf, store, wordsOf } from './checklist.ts';
+
+export function showLines(paused: boolean): void {
+  sayMore(paused);
+  countParts();
+  const state = store.read();
+  const run = openRun(state, id);
+  for (const box of boxes) {
+    const name = box.dataset.tick!;
+    const isNew = tickOf(run, name, printOf(wordsOf(box))) === 'changed';
+    line(stepOf(box), 'step-changed', isNew ? 'These words are new since you ticked.' : '');
+    line(stepOf(box), 'step-note', [own(run.notes, name), own(run.asked, name)].filter(Boolean).join(' '));
+  }
+  const hives = runsOf(state, id);
+  find('runs').replaceChildren(
+    ...hives.map(({ id: value, name, run: { filed }, open }) => new Option(filed ? `${name}, saved ${filed}` : name, value, open, open)),
+  );
+  const open = hives.find((hive) => hive.open);
+  find('run-name').textContent = open ? `This checklist is for ${open.name}.` : '';
+  const start = document.querySelector<HTMLElement>('[data-action=start]');
+  const day = start && carriedDay(start, run);
+  if (start) start.textContent = day ? `Start, ${start.dataset.started} ${formatDay(day, languageHere())}` : 'Start';
+  find('set-aside').hidden = store.trouble() !== 'damaged';
+  const { yard = '' } = state;
+  find('yard').textContent = yard;
+  const field = find<HTMLInputElement>('own=yard');
+  if (field !== document.activeElement) field.value = yard;
+}
+
+/** The sentences are data attributes of the line that shows them. Without any, the bar says the same as the line. */
+function sayMore(paused: boolean): void {
+  const { ticks, filed } = openRun(store.read(), id);
+  const gone = Object.keys(ticks).filter((step) => !boxes.some((box) => box.dataset.tick === step)).length;
+  const trouble = store.trouble();
+  const place = find('progress');
+  const more = [
+    filed && place.dataset.filed,
+    paused && place.dataset.paused,
+    gone > 0 && `${place.dataset.gone} ${gone}.`,
+    trouble && place.dataset[trouble],
+  ].filter(Boolean);
+  place.classList.toggle('visually-hidden', more.length === 0);
+  if (more.length > 0) place.append(` ${more.join(' ')}`);
+}
+
+/** How many steps of each part are done. The part of what may go wrong has none. */
+function countParts(): void {
+  for (const part of parts()) {
+    const all = part.querySelectorAll('[data-tick]').length;
+    const done = part.querySelectorAll(':checked').length;
+    if (all > 0) part.querySelector('[data-count]')!.textContent = `${done} of ${all}`;
+    part.classList.toggle('done', all > 0 && done === all);
+  }
+}
+
+/** The day that the next checklist counts from: this one's own, or the day of the last tick here. */
+export function carriedDay(button: HTMLElement, { day, ticks }: Run): Day | undefined {
+  if (!button.dataset.started) return undefined;
+  const last =
+    button.dataset.counts === 'true'
+      ? day
+      : Object.values(ticks)
+          .map(({ on }) => on)
+          .sort()
+          .at(-1);
+  return last && isDay(last) ? last : undefined;
+}
+
+// The sticky bar above the list grows with the apiary's address, so the scroll margin for keyboard users grows too.
+const staying = find('yard').parentElement!;
+new ResizeObserver(() => document.documentElement.style.setProperty('--reach', `${staying.offsetHeight}px`)).observe(staying);
+
+/** Puts a line of text into a step. An empty text removes the line. */
+export function line(step: HTMLElement, name: string, words: string | undefined): void {
+  const place = step.querySelector<HTMLElement>(`.${name}`) ?? Object.assign(document.createElement('p'), { className: name });
+  if (!words) return place.remove();
+  place.textContent = words;
+  if (!place.isConnected) step.querySelector('label')!.after(place);
+}
