@@ -196,7 +196,9 @@ test('mite count: eight colonies of an open yard (Aurell and others 2025)', asyn
   assert.equal(found['colonies-to-act'], '7');
   agrees(found, '7 per-100', 3.8012, 4);
   assert.equal(await sheet.said(), 'Act at once: colony 7 is at or over 3 mites per hundred bees.');
-  assert.equal(await sheet.page.locator('[data-part="result"] svg .dot').count(), 9);
+  // Each row has the mark of its verdict, and its word at the end.
+  assert.equal(await sheet.page.locator('[data-part="result"] .chart > svg').count(), 9);
+  assert.ok((await sheet.page.locator('[data-part="result"] .chart .act-words').allTextContents()).includes('At once'));
 });
 
 test('mite count: an average hides no colony, and below four colonies there is no range', async () => {

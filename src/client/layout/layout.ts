@@ -105,7 +105,7 @@ for (const hand of document.querySelectorAll('[data-ruler]')) {
 // A link to a folded part opens it.
 const unfold = () => document.getElementById(location.hash.slice(1))?.closest('details')?.setAttribute('open', '');
 unfold();
-window.addEventListener('hashchange', unfold);
+addEventListener('hashchange', unfold);
 const arranged = (): void => root.classList.add('arranged');
 // The first page is out of sight until its script has chosen its rows.
 if (document.querySelector('[data-now]')) void import('./now.ts').then(({ showNow }) => showNow(today)).finally(arranged);
@@ -122,12 +122,12 @@ document.addEventListener('click', (event) => {
   const mark = (event.target as Element).closest<HTMLAnchorElement>('.mark a');
   if (!mark || event.ctrlKey || event.metaKey || event.shiftKey) return;
   event.preventDefault();
-  void import('./source-note.ts').then((note) => note.openNote(mark));
+  void import('./source-note.ts').then((note) => note.open(mark));
 });
 
 // Opens closed sections for print, also in browsers whose style sheets cannot open them, and closes them afterwards.
-window.addEventListener('beforeprint', () => {
+addEventListener('beforeprint', () => {
   const shut = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
   for (const section of shut) section.open = true;
-  window.addEventListener('afterprint', () => shut.forEach((section) => (section.open = false)), { once: true });
+  addEventListener('afterprint', () => shut.forEach((section) => (section.open = false)), { once: true });
 });

@@ -144,5 +144,5 @@ export function showNow(day: Day): void {
   arrange();
   document.addEventListener('almanac-district', arrange);
   // Ticks made in another tab, or before the reader came back to this page.
-  window.addEventListener('pageshow', arrange);
+  addEventListener('pageshow', arrange);
 }

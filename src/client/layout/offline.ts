@@ -28,5 +28,5 @@ export function keepOffline(): void {
     place.append(button);
   };
   // A browser that stores nothing still shows the page.
-  window.addEventListener('load', () => void start().catch(() => undefined));
+  addEventListener('load', () => void start().catch(() => undefined));
 }

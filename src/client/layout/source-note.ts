@@ -2,7 +2,7 @@
  * Opens the note of a source mark beside the mark, as a copy of the note in the list of sources. It closes on Esc, on a press outside it
  * and when Tab leaves it, and the focus goes back to the mark.
  */
-export function openNote(mark: HTMLAnchorElement): void {
+export function open(mark: HTMLAnchorElement): void {
   const box = document.createElement('div');
   const note = document.querySelector(mark.hash);
   // A browser without popovers follows the link.
