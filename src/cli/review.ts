@@ -1,10 +1,11 @@
 /*
- * `npm run review`: lists by duty what is overdue or due for a check within 60 days. Without --on it reads the clock, in the club's own
- * time zone. Of the other commands only withdraw does.
+ * `npm run review`: lists by duty what is overdue or due for a check within 60 days, and the figures whose source nobody can
+ * open. Without --on it reads the clock, in the club's own time zone. Of the other commands only withdraw does.
  */
 import { todayIn } from '../../shared/days/today.ts';
 import { validEntries } from '../checks/fields.ts';
 import { dueLines, dueOn } from '../checks/review.ts';
+import { unopenedLines } from '../checks/sources.ts';
 import { languageOf, readFolder } from '../source/folder.ts';
 import { argumentsOf } from './arguments.ts';
 
@@ -20,6 +21,7 @@ if (club.club === null && values.on === undefined) {
 const on = values.on ?? todayIn(club.club!.data['time-zone'], new Date());
 const isOurs = ({ path }: { path: string }): boolean => values.all || !folder.books.some(({ id }) => path.startsWith(`books/${id}/`));
 console.log(dueLines(dueOn(club, on).filter(isOurs), on, languageOf(folder)).join('\n'));
+for (const line of unopenedLines(club)) console.log(line);
 const read = Object.values(club.of).flat().length;
 if (read < folder.entries.length)
   console.log(`${folder.entries.length - read} of ${folder.entries.length} files could not be listed; npm run check says why.`);

@@ -4,6 +4,7 @@ import type { Day } from '../../../shared/days/day.ts';
 import { check } from '../../../src/checks/check.ts';
 import { validEntries } from '../../../src/checks/fields.ts';
 import { dueLines, dueOn, overdueFaults } from '../../../src/checks/review.ts';
+import { unopenedLines } from '../../../src/checks/sources.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
@@ -56,4 +57,28 @@ test('a draft is not due', () => {
     withChanges([drafted], (directory) => dueOn(validEntries(readFolder(directory)), day('2026-12-02'))),
     [],
   );
+});
+
+test('figures of mites, treatments, diseases or people whose source nobody can open are listed in one line', () => {
+  const figure = (id: string, source: string, subject = 'mites') => ({
+    id,
+    data: {
+      subject,
+      follows: 'a',
+      rows: [
+        { id: 'a', source },
+        { id: 'b', source: 'habit' },
+      ],
+    },
+  });
+  const sources = [
+    { id: 'habit', data: { seen: 'memory' } },
+    { id: 'law', data: { seen: 'memory', url: 'https://example.org/law' } },
+    { id: 'paper', data: { seen: 'itself' } },
+  ];
+  const of = (...figures: unknown[]) => unopenedLines({ of: { figures, sources } } as unknown as Parameters<typeof unopenedLines>[0]);
+  assert.deepEqual(of(figure('level', 'paper'), figure('limit', 'law'), figure('syrup', 'habit', 'feeding')), []);
+  assert.deepEqual(of(figure('level', 'habit'), figure('dose', 'habit', 'treatments')), [
+    '2 figures of mites, treatments, diseases or people follow a source without an address that nobody opened: dose, level.',
+  ]);
 });
