@@ -25,7 +25,7 @@ test('questions of which a mistake is dear have the right page and section', () 
     ['someone stung', 'know-how/stings/'],
     ['child stung', 'know-how/stings/'],
     ['swarm in my garden', 'know-how/swarm-on-a-tree/'],
-    ['queen dead package', 'lists/package-arrival/#the-queen-is-dead-or-missing-or-loose'],
+    ['queen dead package', 'lists/package-arrival/#the-queen-is-dead'],
     ['next meeting', 'meetings/'],
     ['honey', 'know-how/when-to-take-honey/'],
     ['bees not flying', 'signs/'],

@@ -66,6 +66,7 @@ const ABROAD = /(?:One US state's agency|A state association of the US) \(Ohio/g
  */
 const LEAST = {
   kentucky: {
+    answers: 60,
     articles: 85,
     bulletins: 20,
     cautions: 14,
@@ -79,6 +80,7 @@ const LEAST = {
     words: 175,
   },
   waikato: {
+    answers: 60,
     articles: 85,
     bulletins: 20,
     cautions: 14,
@@ -92,6 +94,7 @@ const LEAST = {
     words: 175,
   },
   devon: {
+    answers: 60,
     articles: 85,
     bulletins: 20,
     cautions: 14,
