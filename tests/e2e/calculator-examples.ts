@@ -44,7 +44,7 @@ export const calculators = [
     wide: 'installed=2026-04-18&queen=candy&comb=foundation',
     faulty: 'installed=4/5/26&queen=x&pounds=1,500',
     example: 'installed=2026-04-18',
-    table: /First young bees\s+May 14 to 24, 2026/,
+    table: /First young bees\s+May\s14 to 24,\s2026/,
   },
   {
     slug: 'package-order',

@@ -135,7 +135,7 @@ test('degree-days: each plant has its row without any days, with its own method 
   assert.ok((await rows.count()) >= 8);
   assert.match(
     await sheet.page.locator('[data-plant="border-forsythia"] th').innerText(),
-    /first bloom at 86, base 50 °F, low-floored, from January 1; Wooster, Ohio\./,
+    /first bloom at 86, base 50 °F, low-floored, from January\s1; Wooster, Ohio\./,
   );
   const found = await sheet.values();
   assert.ok(Number(found.total) > 2000 && Number(found.total) < 4000, `a year of Ohio over 50 °F is ${found.total}`);
@@ -154,7 +154,7 @@ test('degree-days: a year of Melbourne, 1981 to 1990, from July, gives its publi
   const found = await other.values();
   assert.equal(Number(found.total).toFixed(0), '2085');
   assert.ok(found['date-reached-earliest']! > '07-01' && found['date-reached-latest']! < '10-01', JSON.stringify(found));
-  assert.equal(await other.page.locator('#hint-from').textContent(), 'Left empty: July 1.');
+  assert.equal(await other.page.locator('#hint-from').textContent(), 'Left empty: 1\u00a0July.');
   await other.close();
   await southern.close();
 });

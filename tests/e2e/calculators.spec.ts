@@ -86,7 +86,7 @@ for (const { slug, values, wide, example, table } of calculators) {
       () =>
         [
           ...document.querySelectorAll(
-            'main .calculator button, main .calculator .button, main .calculator input:not([type=radio]), main .calculator select',
+            'main .calculator button, main .calculator .button, main .calculator input:not([type=radio], [type=date]), main .calculator select',
           ),
         ]
           .map((each) => each.getBoundingClientRect())
