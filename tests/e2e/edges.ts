@@ -25,7 +25,7 @@ export function paleEdges(): string[] {
     const style = getComputedStyle(control, control.matches('[type=file]') ? '::file-selector-button' : null);
     // The browser itself draws a checkbox or radio button.
     if (
-      !control.checkVisibility({ visibilityProperty: true }) ||
+      !control.checkVisibility({ visibilityProperty: true, opacityProperty: true }) ||
       control.closest('.visually-hidden') ||
       (control.matches('[type=checkbox], [type=radio]') && style.appearance !== 'none')
     )
