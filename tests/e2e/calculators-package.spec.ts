@@ -113,6 +113,7 @@ test('package calendar: the browser’s own calendar opens on the day in the box
       this.dispatchEvent(new Event('change', { bubbles: true }));
     };
   });
+  await page.locator('.asked > summary').click();
   await page.getByRole('button', { name: 'Day the package goes in: choose in a calendar' }).click();
   assert.equal(await page.locator('[data-day-picker]').first().getAttribute('data-opened'), '2026-04-18');
   await expect(page.locator('form [name="installed"]')).toHaveValue('May 2, 2026');

@@ -65,7 +65,7 @@ export function smallTargets(): string[] {
     'a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])',
   )) {
     // A source mark beside its number links to a row of full size.
-    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .visually-hidden, .mark')) continue;
+    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .visually-hidden, .mark, [aria-hidden=true]')) continue;
     // The whole row of a checkbox is its target.
     if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element)))
       continue;
@@ -187,7 +187,7 @@ export function wrongOnPaper(): string[] {
     if (display === 'table-footer-group') faults.add(`${name} is repeated at the foot of each sheet`);
   }
   for (const shut of document.querySelectorAll<HTMLElement>('details:not([open])'))
-    if (shut.checkVisibility() && [...shut.children].some((child) => !(child as HTMLElement).checkVisibility()))
+    if (shut.checkVisibility() && [...shut.children].some((child) => !child.checkVisibility() && !child.matches('.no-print')))
       faults.add('a closed section is not printed');
   return [...faults];
 }
