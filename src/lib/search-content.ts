@@ -93,7 +93,7 @@ export type BestAnswer = {
 /** Those whose page this club has. What is most urgent comes first. */
 export const bestAnswersOf = (almanac: Almanac): BestAnswer[] =>
   almanac.answers
-    .filter(({ data }) => pageExists(almanac, data.page))
+    .filter(({ data }) => pageExists(almanac, data.page) && !almanac.withdrawn.some(({ place }) => place && data.page.startsWith(place)))
     .sort((a, b) => Number(b.data.line === 'emergency') - Number(a.data.line === 'emergency'))
     .map(({ data: { title, asks, page, answer, line, ask, when } }) => {
       const contact = ask === undefined ? undefined : contactFor(almanac.club, ask);

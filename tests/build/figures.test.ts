@@ -150,5 +150,5 @@ test('every figure is shown with all its rows and sources, the one that is follo
 
 test('a note of a figure links to its rows', () => {
   const html = demo.read('pests/varroa/index.html');
-  assert.match(html, /<a class="no-print" href="\/figures\/mites\/#sample-bees">See all sources for this figure<\/a>/);
+  assert.match(html, /<a class="alone no-print" href="\/figures\/mites\/#sample-bees">See all sources for this figure<\/a>/);
 });

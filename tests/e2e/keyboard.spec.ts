@@ -38,6 +38,7 @@ test('on a list the sticky line covers no keyboard stop, with any yard address a
   const { page, context } = await open(browser, site.at('/lists/package-arrival/'));
   await choose(page, site, 'hands', 'gloves');
   await choose(page, site, 'size', 'large');
+  await page.getByText('More for this hive').click();
   const height = (): Promise<number> => page.locator('.in-reach').evaluate((line) => line.getBoundingClientRect().height);
   const before = await height();
   await page

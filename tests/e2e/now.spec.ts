@@ -32,7 +32,7 @@ interface Said {
 /** The rows of a section: the title, and the small line below it after a comma. */
 const said = async (page: Page): Promise<Said> => {
   // The first page's script is a file of its own.
-  await page.locator('html.arranged').waitFor({ state: 'attached' });
+  await page.locator('html.arranged, html:not(.js)').waitFor({ state: 'attached' });
   return page.evaluate(() => {
     const rows = (id: string): string[] => {
       const section = document.querySelector<HTMLElement>(`[data-now=${id}]`)!;
@@ -305,7 +305,7 @@ test('the first page of a club without meetings is arranged', async ({ browser, 
     await route.fulfill({ response, body });
   });
   await page.goto(demo.address);
-  await page.locator('html.arranged').waitFor({ state: 'attached' });
+  await page.locator('html.arranged, html:not(.js)').waitFor({ state: 'attached' });
   assert.deepEqual(broken, []);
   await page.close();
 });

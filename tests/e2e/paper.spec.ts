@@ -66,6 +66,7 @@ test('a page prints the same from any scroll position, so no sticky element cove
   assert.ok(pages.some((page) => page.startsWith('/lists/')));
   for (const viewport of [phone, desk]) {
     const found = await visit({ browser, site, pages, context: { viewport } }, async (page) => {
+      await page.locator('html.arranged').waitFor();
       const first = await page.pdf({ format: 'Letter' });
       await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight / 2));
       await page.waitForFunction(() => window.scrollY > 0);

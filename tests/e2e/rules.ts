@@ -65,7 +65,8 @@ export function smallTargets(): string[] {
     'a[href], button, input, select, textarea, summary, label:has(input[type=checkbox], input[type=radio])',
   )) {
     // A source mark beside its number links to a row of full size.
-    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .visually-hidden, .mark, [aria-hidden=true]')) continue;
+    if (!element.checkVisibility({ visibilityProperty: true }) || element.closest('.skip, .visually-hidden, .mark, [aria-hidden=true]'))
+      continue;
     // The whole row of a checkbox is its target.
     if (element.matches('label :is([type=checkbox], [type=radio])') || (element.matches('a:not(.button)') && isInSentence(element)))
       continue;

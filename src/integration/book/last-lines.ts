@@ -9,7 +9,8 @@ import { all, isOf, wordsOf } from '../find.ts';
 /** The lines, and the links among them that name a source, each with that source's words. */
 export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {
   const named: [Element, string][] = [];
-  const inFold = margin.children.flatMap((child) => (child.type === 'element' && child.tagName === 'details' ? child.children : child));
+  const unwrapped = margin.children.flatMap((child) => (child.type === 'element' && isOf(child, 'colophon') ? child.children : child));
+  const inFold = unwrapped.flatMap((child) => (child.type === 'element' && child.tagName === 'details' ? child.children : child));
   const lines = inFold.flatMap((child): ElementContent[] => {
     // The heading of the fold, and the line about the review that stands again in the review itself.
     if (child.type === 'element' && (child.tagName === 'summary' || isOf(child, 'checked'))) return [];

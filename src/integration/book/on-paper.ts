@@ -60,6 +60,7 @@ function isGone(node: Element): boolean {
   // A checkbox stays and becomes an empty box.
   if (UNPRINTED.includes(tagName)) return properties.type !== 'checkbox';
   if (tagName === 'form') return isOf(node, 'asks');
+  if (isOf(node, 'asked')) return true;
   // The pointer of the ring is set when a page is read.
   if (tagName === 'g') return isOf(node, 'other') || properties.dataHand !== undefined;
   if (isOf(node, 'mini-ring')) return true;
