@@ -240,7 +240,7 @@ test('the book keeps cautions, next-check days, the emergency number and the not
     'A demonstration: this club does not exist.',
     'this book does not',
     'The titles marked “invented” are made up for the demonstration',
-    `edition of ${formatDay(newest, 'en-US')}`,
+    `edition of ${formatDay(newest, 'en-US').replaceAll('\u00a0', ' ')}`,
   ])
     assert.ok(text(book).includes(words), words);
 });

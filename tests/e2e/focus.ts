@@ -34,10 +34,10 @@ export function hiddenFocus(): string[] {
       continue;
     }
     // The label of a drawn choice shows the focus of its radio button, which nobody sees.
-    const shown = getComputedStyle(element).opacity === '0' ? element.closest('label')! : element;
-    const style = getComputedStyle(shown);
+    const drawn = getComputedStyle(element).opacity === '0' ? element.closest('label')! : element;
+    const style = getComputedStyle(drawn);
     if (style.outlineStyle === 'none' || Number.parseFloat(style.outlineWidth) < 2) faults.add(`${name(element)} does not show its focus`);
-    const around = ground(Number.parseFloat(style.outlineOffset) < 0 ? shown : shown.parentElement);
+    const around = ground(Number.parseFloat(style.outlineOffset) < 0 ? drawn : drawn.parentElement);
     const [dark, bright] = [light(style.outlineColor), light(around)].sort((one, other) => one - other) as [number, number];
     if ((bright + 0.05) / (dark + 0.05) < 3) faults.add(`${name(element)} shows its focus in ${style.outlineColor} on ${around}`);
     const box = [...element.getClientRects()].find((each) => each.width > 0 && each.height > 0);

@@ -104,6 +104,7 @@ for (const [name, context, wide] of [
       const { page, context: own } = await open(browser, 'about:blank', { ...context, serviceWorkers: 'block' });
       if (!comes) await page.route('**/pictures/**', (route) => route.abort());
       await page.goto(served.address + PAGE);
+      await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
       for (const picture of await page.locator('main img').all()) await picture.scrollIntoViewIfNeeded();
       if (comes) await page.waitForFunction(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0));
       const found = await page.locator('main img').evaluateAll((images) =>

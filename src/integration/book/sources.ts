@@ -108,4 +108,8 @@ function numbered(link: Element, number: number): Mark {
 
 /** A note without its own number, and without the link to rows elsewhere in the book. */
 const noteWords = (note: Element): string =>
-  wordsOf(note.children.filter((child) => !(child.type === 'element' && ['b', 'a'].includes(child.tagName))));
+  wordsOf(
+    note.children.filter(
+      (child) => !(child.type === 'element' && (child.tagName === 'b' || (child.tagName === 'a' && child.properties.rel === undefined))),
+    ),
+  );
