@@ -17,12 +17,13 @@ test.beforeAll(async ({ browser: launched, demo }) => {
 /** Sheets of a PDF: each is an object of the type Page. */
 const sheetsOf = (pdf: Buffer): number => [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
 
-/** The most sheets of a page: a checklist is one sheet, and its cases stand on the back. */
+/** The most sheets of a page: a checklist with its cases is one sheet, printed on both sides. */
 function mostSheets(address: string): number {
-  if (/^\/(lists\/package-arrival|lists\/package-first-six-weeks|pests\/.+)\/$/.test(address)) return 2;
-  // The thirty steps of Mite count day and the long notes of the swarm season do not fit on one sheet.
-  if (/^\/lists\/(mite-count-day|swarm-season)\/$/.test(address)) return 2;
-  if (/^\/((lists|work-it-out)\/.+\/|year\/)?$/.test(address)) return 1;
+  // The longest lists of cases, and a drawing, go on to a third sheet.
+  if (/^\/lists\/(package-arrival|make-a-split)\/$/.test(address)) return 3;
+  // Cases and long notes do not fit beside the steps on one sheet. The shorter lists do, on Letter.
+  if (/^\/(lists|pests)\/.+\/$/.test(address)) return 2;
+  if (/^\/(work-it-out\/.+\/|year\/)?$/.test(address)) return 1;
   return /^\/(know-how|meetings)\/./.test(address) ? 4 : Infinity;
 }
 
