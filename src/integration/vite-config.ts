@@ -41,8 +41,6 @@ export const viteConfig = (): ViteConfig => ({
               name: 'leaf',
               test: /preload-helper|client\/layout\/(?!faults|now|source-note)|calculators\/form\/(window|language)-here|shared\/(country\/language|days\/(today|year-span|month-names))\.ts/,
             },
-            { name: 'lines', test: /client\/checklist\/(lines|hive-name)/ },
-            { name: 'days', test: /shared\/(result|days\/(day|show-day))\.ts/ },
           ],
         },
       },
