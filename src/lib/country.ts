@@ -11,7 +11,6 @@ import * as span from '../../shared/days/year-span.ts';
 import { languageOfBuild as language } from './settings.ts';
 
 export { languageOfBuild as languageHere } from './settings.ts';
-export type { Language };
 
 export const formatDay = (day: Day): string => words.formatDay(day, language());
 export const formatDayWithWeekday = (day: Day): string => words.formatDayWithWeekday(day, language());
