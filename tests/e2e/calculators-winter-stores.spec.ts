@@ -108,7 +108,7 @@ test('winter stores: pages and calculator name the same last day for syrup', asy
     'lists/fall-feeding/',
   ]) {
     await page.goto(site.address + path);
-    const days = await page.locator('main [data-windows]').allInnerTexts();
+    const days = await page.locator('main [data-windows]').allTextContents();
     assert.ok(
       days.some((words) => /(?:^|\s)October\s15$/.test(words)),
       `${path}: ${days.join('; ')}`,

@@ -48,7 +48,7 @@ function casesOf(children: ElementContent[], cases: Map<string, Tag>): ElementCo
     } else if (open) {
       const isFirst = !open.children.some((child) => child.type === 'element' && child.tagName === 'ol');
       if (node.type === 'element' && node.tagName === 'ol' && isFirst)
-        open.children.push(element('p', 'case-now', [{ type: 'text', value: 'Do now' }]));
+        open.children.push(element('p', 'case-now no-print', [{ type: 'text', value: 'Do now' }]));
       open.children.push(node);
     } else all.push(node);
   }
