@@ -33,7 +33,7 @@ export function smallText(): string[] {
     if (element.closest('.visually-hidden')) continue;
     const size = Number.parseFloat(getComputedStyle(element).fontSize);
     const drawn = element instanceof SVGGraphicsElement ? size * (element.getScreenCTM()?.a ?? 1) : size;
-    if (drawn < (element.closest('.bottom-nav, .demonstration') ? 13.95 : 15.95))
+    if (drawn < (element.closest('.bottom-nav, .demonstration, .ruler') ? 13.95 : 15.95))
       faults.add(`"${words.slice(0, 40)}" at ${Math.round(drawn * 10) / 10} px`);
   }
   return [...faults];
