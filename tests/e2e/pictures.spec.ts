@@ -135,6 +135,7 @@ test('a picture that fails to load shows its description in a frame, with every 
   const { page, context } = await open(browser, 'about:blank', { serviceWorkers: 'block' });
   await page.route('**/pictures/**', (route) => route.abort());
   await page.goto(served.address + PAGE);
+  await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
   const picture = page.getByRole('img', { name: ALT });
   await picture.scrollIntoViewIfNeeded();
   for (const [light, forced] of [

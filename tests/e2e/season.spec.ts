@@ -83,7 +83,7 @@ test("a reader of the hill sees the hill's days and their basis on every kind of
           timeZone: 'UTC',
         });
       const expected = [words(from!), words(to!)];
-      const text = place.textContent!.replaceAll('\u00a0', ' ').replace(' – ', ' to ');
+      const text = place.textContent!.replaceAll('\u00a0', ' ').replace(/ ?– ?/, ' to ');
       const [first, last] = expected as [string, string];
       const right =
         from === to
