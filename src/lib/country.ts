@@ -3,7 +3,6 @@
  * script reads the same language from the page.
  */
 import * as clock from '../../shared/country/clock.ts';
-import type { Language } from '../../shared/country/language.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { MonthDay } from '../../shared/days/month-day.ts';
 import * as words from '../../shared/days/show-day.ts';

@@ -225,7 +225,7 @@ test('the bloom calendar: every plant, in order, with days and their basis, or t
       if (/degree-days over/.test(text))
         assert.match(
           text,
-          /degree-days over \d+ [FC](?:, up to \d+ [FC],)? from \d+ [A-Z][a-z]+, .*(simple|low-floored|sine|modified|maximum|does not name)\)?; \S/,
+          /degree-days over \d+ [FC](?:, up to \d+ [FC],)? from [A-Z][a-z]+\s\d+, .*(simple|low-floored|sine|modified|maximum|does not name)\)?; \S/,
           id,
         );
     }
