@@ -34,7 +34,7 @@ export function paleEdges(): string[] {
     const edge = style.borderTopStyle === 'none' || style.borderTopWidth === '0px' ? style.backgroundColor : style.borderTopColor;
     // A button without a frame is known by its words, whose contrast has a rule of its own (Understanding WCAG 2.2, 1.4.11: boundaries).
     const isFrameless = (parts(edge)[3] ?? 1) === 0;
-    if (isFrameless && control.matches('button, .button') && control.textContent!.trim() !== '') continue;
+    if (isFrameless && control.matches('button, .button') && (control.textContent!.trim() !== '' || control.querySelector('svg'))) continue;
     if (ratio(edge, around) < 4.5)
       faults.add(`the edge of ${name(control)} in ${edge} on ${around} is ${ratio(edge, around).toFixed(1)} to 1`);
   }

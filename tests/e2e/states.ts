@@ -79,7 +79,7 @@ export const lists: State[] = [
   {
     name: 'a shared checklist',
     at: 'lists/package-first-six-weeks/#run=2026-04-18;candy;drawn;',
-    reach: (page) => page.locator('.notice.shared button').waitFor(),
+    reach: (page) => page.locator('.notice.shared').waitFor(),
   },
 ];
 
