@@ -458,7 +458,7 @@ test('a phone that has the checklist is offered the shared one: it adds and take
   assert.deepEqual(await stored(page), before);
   await open(tail);
   await offered(page).getByRole('button', { name: 'Use it here' }).click();
-  await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
+  await page.locator(`input[data-tick="${one}"]:checked`).waitFor({ state: 'attached' });
   assert.deepEqual(await ticked(page), [one]);
   // The same hive, one step later: it is recognised, and gets that step.
   await open(`#run=2026-04-18;;${shortOf(one!)}${shortOf(two!)};green%20hive;k3x9z`);
@@ -534,7 +534,7 @@ test('a run is saved to a file and opened elsewhere, with a summary of what it w
   await page.locator('#opened-file').setInputFiles(path);
   await page.locator('[data-status]', { hasText: 'adds 1 check mark' }).waitFor();
   await page.getByRole('button', { name: 'Use it here' }).click();
-  await page.locator(`input[data-tick="${one}"]:checked`).waitFor();
+  await page.locator(`input[data-tick="${one}"]:checked`).waitFor({ state: 'attached' });
   await context.close();
 });
 
