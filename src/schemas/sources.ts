@@ -14,7 +14,7 @@ export const sources = section({
   where: words('journal and page, report number or address', 'Bulletin 1054, page 12').optional(),
   publisher: words('who published it, where that is not who wrote it', 'US Environmental Protection Agency').optional(),
   page: words('the page, table or section that was read', 'Page 12').optional(),
-  url: webAddress().optional().describe('Where a reader can open it. Search for one before you leave this out.'),
+  url: webAddress().optional().describe('Where its publisher or a public archive keeps it. Search for one before you leave this out.'),
   place: words('the land or region it speaks of', 'Ohio').optional(),
   kind: oneOf(['paper', 'book', 'extension', 'agency', 'law', 'standard', 'club', 'habit', 'label', 'handbook']),
   seen: oneOf(['itself', 'quoted', 'memory']).describe('How it was seen: itself, as quoted by another, or only from memory.'),
