@@ -9,11 +9,9 @@ import { all, isOf, wordsOf } from '../find.ts';
 /** The lines, and the links among them that name a source, each with that source's words. */
 export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {
   const named: [Element, string][] = [];
-  const unwrapped = margin.children.flatMap((child) => (child.type === 'element' && isOf(child, 'colophon') ? child.children : child));
-  const inFold = unwrapped.flatMap((child) => (child.type === 'element' && child.tagName === 'details' ? child.children : child));
-  const lines = inFold.flatMap((child): ElementContent[] => {
+  const lines = unwrapped(margin.children).flatMap((child): ElementContent[] => {
     // The heading of the fold, and the line about the review that stands again in the review itself.
-    if (child.type === 'element' && (child.tagName === 'summary' || isOf(child, 'checked'))) return [];
+    if (child.type === 'element' && (isOf(child, 'unfolded') || isOf(child, 'checked'))) return [];
     if (child.type !== 'element' || child.tagName !== 'section') return [child];
     const within = child.children.filter((each): each is Element => each.type === 'element');
     const heading = h('b', `${wordsOf(within.filter(({ tagName }) => tagName === 'h2'))}: `);
@@ -30,6 +28,12 @@ export function lastLines(margin: Element): { lines: ElementContent[]; named: [E
   });
   return { lines, named };
 }
+
+/** The content of the sidebar's own frames: the paragraph of print, and the fold of sources. */
+const unwrapped = (nodes: readonly ElementContent[]): ElementContent[] =>
+  nodes.flatMap((child) =>
+    child.type === 'element' && (isOf(child, 'colophon') || isOf(child, 'source-fold')) ? unwrapped(child.children) : [child],
+  );
 
 /** An office is listed under who to ask. Its name, number and hours are in every chapter. */
 function askedBriefly({ children }: Element): ElementContent[] {

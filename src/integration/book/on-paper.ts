@@ -84,9 +84,7 @@ function turn(node: Element): void {
   if (tagName === 'input')
     Object.assign(node, { tagName: 'span', properties: { className: ['tick'] }, children: [{ type: 'text', value: '☐' }] });
   if (['details', 'aside', 'article'].includes(tagName)) node.tagName = 'div';
-  // A part that folds has its heading in the summary.
-  if (tagName === 'summary' && all(node, (each) => each.tagName === 'h2').length > 0) node.tagName = 'div';
-  else if (tagName === 'summary') Object.assign(node, { tagName: 'p', properties: { className: ['unfolded'] } });
+  if (tagName === 'summary') Object.assign(node, { tagName: 'p', properties: { className: ['unfolded'] } });
   if (tagName === 'svg') named(node);
   // A book does not know on which day it is read, so it contains no number with a consent that ends.
   for (const name of ['dataReach', 'dataReachTo', 'dataReachWords']) delete node.properties[name];

@@ -86,18 +86,18 @@ export function pointAtSources(tree: Root, sources: Sources): void {
   }
 }
 
-/** The list at the end of the book has the address, so the row has words alone. */
+/** The list at the end of the book has the address, so a link and the words around it become one text. */
 function linksAsWords(row: Element): void {
-  const children = row.children.map((child) =>
-    child.type === 'element' && child.properties.rel?.toString() === 'external'
-      ? { type: 'text' as const, value: wordsOf([child]) }
-      : child,
-  );
+  const children = row.children;
   row.children = [];
+  let joins = false;
   for (const child of children) {
+    const isLink = child.type === 'element' && child.properties.rel?.toString() === 'external';
     const last = row.children.at(-1);
-    if (child.type === 'text' && last?.type === 'text') last.value += child.value;
+    const joined = (isLink || joins) && last?.type === 'text' && (isLink || child.type === 'text');
+    if (joined) last.value += wordsOf([child]);
     else row.children.push(child);
+    joins = isLink;
   }
 }
 
