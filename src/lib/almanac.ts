@@ -9,6 +9,7 @@ import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import type { SeasonFields } from '../schemas/as-season.ts';
+import { withClocks } from '../../shared/country/clock.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Counts } from '../schemas/counts.ts';
 import type { Drawing } from '../schemas/drawings.ts';
@@ -87,7 +88,7 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
   const shelf = <T>(name: string): Item<T>[] => publishedOf<T>(entriesOf(name));
   const [clubEntry] = shelf<Club>('club');
   if (!clubEntry) throw new Error('almanacOf: needs club.yaml, which checks refuse to be without');
-  const club = clubEntry.data;
+  const club = withHours(clubEntry.data);
   const sources = new Map(shelf<Source>('sources').map((item) => [item.id, item.data]));
   const forage = byTitle(shelf<Forage>('forage').map((item) => withBloom(item, sources)));
   const withNumbers = <T>(name: string): Item<T>[] => shelf<T>(name).map((item) => ({ ...item, data: withLines(item.data, club) }));
@@ -148,6 +149,12 @@ const onSources = <T extends { rows: { source?: string | undefined }[] }>(
   items
     .map((item) => ({ ...item, data: { ...item.data, rows: withoutWithdrawn(item.data.rows, sources) } }))
     .filter(({ data }) => data.rows.length > 0);
+
+/** Hours of contacts as the country writes them. */
+const withHours = (club: Club): Club => ({
+  ...club,
+  contacts: club.contacts.map((contact) => (contact.hours ? { ...contact, hours: withClocks(contact.hours, club.language) } : contact)),
+});
 
 /** The rows that hold where the club lies. A club that names no land has no books, and all its rows are its own. */
 function rowsHere<Row extends { for?: For | undefined }>(rows: readonly Row[], club: Club): Row[] {

@@ -4,6 +4,7 @@ import { printOf } from '../../../shared/address/print.ts';
 import { isDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { parts } from './folds.ts';
+import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
 import { boxes, find, id, stepOf, store, wordsOf } from './checklist.ts';
@@ -20,9 +21,11 @@ export function showLines(paused: boolean): void {
     line(stepOf(box), 'step-note', [own(run.notes, name), own(run.asked, name)].filter(Boolean).join(' '));
   }
   const hives = runsOf(state, id);
-  find('runs').replaceChildren(
-    ...hives.map(({ id: value, name, run: { filed }, open }) => new Option(filed ? `${name}, saved ${filed}` : name, value, open, open)),
+  const options = hives.map(
+    ({ id: value, name, run: { filed }, open }) => new Option(filed ? `${name}, saved ${filed}` : name, value, open, open),
   );
+  // A list without a record is for the hive that the page names.
+  find('runs').replaceChildren(...(options.length > 0 ? options : [new Option(hiveName(state, id, ''))]));
   const open = hives.find((hive) => hive.open);
   find('run-name').textContent = open ? `This checklist is for ${open.name}.` : '';
   const start = document.querySelector<HTMLElement>('[data-action=start]');
