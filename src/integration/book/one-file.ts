@@ -111,14 +111,15 @@ export const sourcesList = (sources: readonly Listed[]): Element =>
   h(
     'ol',
     { class: 'sources' },
-    sources.map(({ as, words, url, opened }, index) =>
-      h(
-        'li',
-        { id: `s${index + 1}` },
-        as !== undefined ? `As ${as}. ${words}` : url ? [h('a', { href: url }, words), opened ? ` (opened ${opened})` : ''] : words,
-      ),
-    ),
+    sources.map((source, index) => h('li', { id: `s${index + 1}` }, lineOf(source))),
   );
+
+function lineOf({ as, words, url, opened }: Listed): string | Element | (Element | string)[] {
+  if (as !== undefined) return `As ${as}. ${words}`;
+  if (!url) return words;
+  // A link with words around it is part of a sentence. A link alone is a target of full size.
+  return opened ? [h('a', { href: url }, words), ` (opened ${opened})`] : h('a.alone', { href: url }, words);
+}
 
 /** Every printed sheet states who to call, the book, and the number of sheets. */
 function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): string {
