@@ -27,6 +27,7 @@ export const RULES: readonly OneRule[] = [
       'bulletins/chalkbrood',
       'bulletins/tropilaelaps',
       'checklists/disease-suspected',
+      'checklists/foulbrood-steps',
       'articles/clean-between-hives',
       'articles/antibiotics',
       'articles/foulbrood-confirmed',
