@@ -31,6 +31,7 @@ export const RULES: readonly OneRule[] = [
       'articles/clean-between-hives',
       'articles/antibiotics',
       'articles/foulbrood-confirmed',
+      'articles/used-equipment',
       'articles/dead-colony',
     ],
     rival: [
