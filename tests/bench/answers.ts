@@ -132,7 +132,7 @@ async function textRows(): Promise<Row[]> {
   try {
     await host.put('/club/', site.folder);
     const { page, context, told } = await openReader(browser, `${host.origin}/club/`);
-    await told(/^Saved on/);
+    await told(/^Available offline/);
     host.stop();
     const rows: Row[] = [];
     for (const [name, slower] of [

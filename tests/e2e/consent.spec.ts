@@ -158,7 +158,7 @@ test('the offline copy hides the number on the same day', async () => {
   const host = await openHost();
   await host.put('/', site.folder);
   const reader = await openReader(browser, `${host.origin}/`);
-  await reader.told(/^Saved on/);
+  await reader.told(/^Available offline/);
   host.stop();
   for (const [day, shows] of [
     [addDays(person!.until!, -1), true],

@@ -79,7 +79,7 @@ test(
   async () => {
     const { page, told } = await read(LIST);
     assert.equal(await temperature(page), '15');
-    await told(/^Saved on/);
+    await told(/^Available offline/);
     await page.locator('input[data-tick]').first().check();
     await host.put('/', second.folder);
     await page.goto(at(LIST));
@@ -101,7 +101,7 @@ test(
 
 test('without signal the old edition stays complete and states its day', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   await host.put('/', second.folder);
   host.stop();
   for (const path of [LIST, 'search/?q=thermometer']) {
@@ -118,7 +118,7 @@ test(
   { tag: '@slow' },
   async () => {
     const { page, context, told } = await read(LIST);
-    await told(/^Saved on/);
+    await told(/^Available offline/);
     await page.locator('input[data-tick]').first().check();
     await page.locator('#own-day, #yard').first().fill('half typed');
     const other = await context.newPage();
@@ -148,7 +148,7 @@ test(
 
 test('a new edition fetches only the changed files', { tag: '@slow' }, async () => {
   const { page, told } = await read('about/');
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   host.asked();
   await host.put('/', second.folder);
   await page.goto(at('about/'));
@@ -161,7 +161,7 @@ test('a new edition fetches only the changed files', { tag: '@slow' }, async () 
 
 test('a half-updated host gives no mixed edition: the old one stays', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   const half = changed(second, 'half', (folder) => cpSync(join(first.folder, 'words', 'index.html'), join(folder, 'words', 'index.html')));
   await host.put('/', half);
   await page.goto(at('about/'));
@@ -186,17 +186,17 @@ test('a first visit to a host with a missing file says so, and the next visit co
   await told(/is not complete\. A file did not arrive/);
   await host.put('/', first.folder);
   await page.goto(at('about/'));
-  await told(/^Saved on/);
+  await told(/^Available offline/);
 });
 
 test('two almanacs on one host have separate copies', { tag: '@slow' }, async () => {
   const below = await builtFixture('sub-folder', { base: '/bees/' });
   await host.put('/bees/', below.folder);
   const { page, told } = await read('about/');
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   await page.goto(at('bees/about/'));
   const name = await page.locator('.name').innerText();
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   host.stop();
   await page.goto(at('about/'));
   assert.notEqual(await page.locator('.name').innerText(), name);
@@ -207,7 +207,7 @@ test('two almanacs on one host have separate copies', { tag: '@slow' }, async ()
 
 test('worker-off.js in place of worker.js ends the offline copy on the next visit, and ticks stay', { tag: '@slow' }, async () => {
   const { page, told } = await read(LIST);
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   await page.locator('input[data-tick]').first().check();
   await host.put(
     '/',
@@ -244,7 +244,7 @@ for (const [how, script] of [
 
 test('a page withdrawn in the new edition is not served from the old copy', { tag: '@slow' }, async () => {
   const { page, told } = await read('about/');
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   await host.put(
     '/',
     changed(first, 'withdrawn', (folder) => rmSync(join(folder, 'lists', 'first-look'), { recursive: true })),

@@ -9,7 +9,7 @@ test('every page opens with the published bytes', { tag: '@slow' }, async ({ bro
   const host = await openHost();
   await host.put('/', site.folder);
   const { page, told } = await openReader(browser, `${host.origin}/about/`);
-  await told(/^Saved on/);
+  await told(/^Available offline/);
   host.stop();
   assert.ok(site.pages.length > 150);
   assert.deepEqual(await wrongWithoutSignal(page, site, `${host.origin}/`, site.pages), []);

@@ -31,7 +31,7 @@ function watch(): void {
 /** Presses every button that does not leave the page, and loads scripts that wait for a touch. */
 function pressAll(): void {
   for (const field of document.querySelectorAll<HTMLElement>('main input, main select, main textarea')) field.focus();
-  for (const button of document.querySelectorAll<HTMLButtonElement>('button'))
+  for (const button of document.querySelectorAll<HTMLButtonElement>('button:not([data-to])'))
     if (!button.closest('form[role=search]') && !button.disabled) button.click();
   for (const box of document.querySelectorAll<HTMLInputElement>('main input[type=checkbox]')) box.click();
 }
@@ -65,7 +65,7 @@ export function testSafe(pagesOf: (site: Built) => readonly string[]): void {
     await page.goto(`${served.address}reading/`);
     await page
       .locator('[data-offline]')
-      .filter({ hasText: /^Saved on/ })
+      .filter({ hasText: /^Available offline/ })
       .waitFor({ state: 'attached', timeout: 30_000 });
     cookies.push(...(await context.cookies()).map(({ name }) => `the browser keeps ${name}`));
   });

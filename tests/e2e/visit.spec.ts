@@ -40,12 +40,12 @@ test('every custom element in the code is on a sample page', () => {
 
 test('the test detects a button squeezed beside its field, and there is none', async ({ browser }) => {
   for (const viewport of [narrow, phone, desk]) {
-    const pages = oneOfEachKind(site).filter((page) => marksIn(textOf(page)).has('.beside'));
+    const pages = oneOfEachKind(site).filter((page) => marksIn(textOf(page)).has('.day-box'));
     assert.ok(pages.length > 0);
     nothing(await visit({ browser, site, pages, context: { viewport } }, (page) => page.evaluate(brokenWords)));
     const squeezed = await visit({ browser, site, pages, context: { viewport } }, async (page) => {
       await page.evaluate(() =>
-        document.querySelectorAll<HTMLElement>('.beside button').forEach((button) => (button.style.flex = '0 1 auto')),
+        document.querySelectorAll<HTMLElement>('.day-box button').forEach((button) => (button.style.width = '2.5rem')),
       );
       return page.evaluate(brokenWords);
     });
