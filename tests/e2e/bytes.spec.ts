@@ -98,7 +98,8 @@ test('a first view takes 75 kB and 7 requests to read, 85 kB and 9 with a form',
       note(`${page} ${size} B, ${names.length} requests`);
       found.push(...over(page, size, most.view[form]));
       // A list that begins with a question loads the code of its hives at once.
-      if (names.length > (page.startsWith(`${site.base}lists/`) ? most.requests.list : most.requests[form])) found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
+      if (names.length > (page.startsWith(`${site.base}lists/`) ? most.requests.list : most.requests[form]))
+        found.push(`${page}: ${names.length} requests: ${names.join(' ')}`);
     }
   });
   await Promise.all(views);

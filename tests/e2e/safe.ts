@@ -32,7 +32,7 @@ function watch(): void {
 function pressAll(): void {
   for (const field of document.querySelectorAll<HTMLElement>('main input, main select, main textarea')) field.focus();
   for (const button of document.querySelectorAll<HTMLButtonElement>('button:not([data-to])'))
-    if (!button.closest('form[role=search]') && !button.disabled) button.click();
+    if (!button.closest('form[role=search], [hidden]') && !button.disabled) button.click();
   for (const box of document.querySelectorAll<HTMLInputElement>('main input[type=checkbox]')) box.click();
 }
 

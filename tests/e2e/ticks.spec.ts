@@ -511,7 +511,7 @@ test('the calendar of a hive has the steps that are left from today on, with the
   const calendar = new ICAL.Component(ICAL.parse(readFileSync((await saved.path())!, 'utf8')));
   assert.equal(calendar.getFirstPropertyValue('x-wr-calname'), 'A package: the first six weeks, Hive 1');
   const events = calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
-  const named = (step: string): ICAL.Event | undefined => events.find(({ uid }) => uid.includes(`-${step}@`));
+  const named = (step: string): ICAL.Event | undefined => events.find(({ description }) => description.endsWith(`#step-${step}`));
   assert.equal(named('queen-out'), undefined, 'it is done');
   assert.equal(named('watch'), undefined, 'its days are over');
   const eggs = named('eggs')!;
