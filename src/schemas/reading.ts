@@ -6,7 +6,10 @@ import { holding } from './where.ts';
 export const reading = section({
   title: words('the title', 'One box, one year'),
   author: words('who wrote it', 'A member of the club'),
-  year: number('a year such as 2019', 2019).int({ error: 'a year such as 2019' }),
+  year: number('a year such as 2019', 2019)
+    .int({ error: 'a year such as 2019' })
+    .optional()
+    .describe('Leave it out where the document carries no date.'),
   publisher: words('who published it, where that is not the author', 'US Department of Agriculture').optional(),
   edition: words('which edition', 'second').optional(),
   kind: oneOf(['reference', 'starter', 'next step', 'periodical', 'free leaflet']),
