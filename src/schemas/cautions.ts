@@ -21,6 +21,7 @@ export const HAZARDS = [
   'infants-honey',
   'fire',
   'honey-as-feed',
+  'hot-wax',
 ] as const;
 
 export const cautions = section({

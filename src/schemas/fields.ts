@@ -97,6 +97,7 @@ export const WORK = [
   'diseased-comb',
   'honey-as-food',
   'feed-honey',
+  'hot-wax',
 ] as const;
 
 /** The time in which an entry applies, in words. shared/season parses it. */

@@ -19,6 +19,7 @@ export const HAZARDS_OF: Record<Work, readonly Hazard[]> = {
   'diseased-comb': ['disease-spread'],
   'honey-as-food': ['infants-honey'],
   'feed-honey': ['honey-as-feed', 'disease-spread'],
+  'hot-wax': ['hot-wax'],
 };
 
 /** Work of the almanac's own pages in every club: the mite count with its sampling methods. */

@@ -121,7 +121,7 @@ test('titles without a possible file name are refused in a sentence', () => {
       '"index" would make "index", which means something else to hosts and some computers. Write a title that makes a longer name.',
       '"CON" would make "con", which means something else to hosts and some computers. Write a title that makes a longer name.',
       'There is no hazard "climing"; did you mean climbing?',
-      'A caution is named after its hazard, one of: stings, allergy, smoke, lifting, acids, fumes, alcohol-fire, carbon-dioxide, driving, climbing, disease-spread, infants-honey, fire, honey-as-feed.',
+      'A caution is named after its hazard, one of: stings, allergy, smoke, lifting, acids, fumes, alcohol-fire, carbon-dioxide, driving, climbing, disease-spread, infants-honey, fire, honey-as-feed, hot-wax.',
       'The title holds the invisible or broken character U+202E. Write the character that is meant, or nothing.',
     ],
   );
