@@ -40,7 +40,7 @@ test.beforeAll(async ({ browser: launched }) => {
   assert.match(
     said,
     new RegExp(
-      `^Available offline: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d MB, edition of [A-Z][a-z]+\\s\\d+, \\d{4}\\.`,
+      `^Available offline: all ${site.pages.length - 1} pages, search and calendars, \\d\\.\\d\\sMB, edition of [A-Z][a-z]+\\s\\d+,\\s\\d{4}\\.`,
     ),
   );
   atFoot = await wrongInLine();
@@ -55,7 +55,7 @@ test('a page of each kind opens as it was published, and says of which edition i
   const { page } = reader;
   assert.deepEqual(await wrongWithoutSignal(page, site, at(''), oneOfEachKind(site)), []);
   await page.goto(at('lists/'));
-  assert.match(await reader.told(/No signal/), /^No signal: this is the saved edition of [A-Z][a-z]+\s\d+, \d{4}\./);
+  assert.match(await reader.told(/No signal/), /^No signal: this is the saved edition of [A-Z][a-z]+\s\d+,\s\d{4}\./);
 });
 
 test('the offline line follows the rules of the page, with signal and without', async () => {
