@@ -27,7 +27,7 @@ const expected = {
   kentucky: {
     places: ['anywhere', 'north', 'US', 'US-KY'],
     books: ['common', 'north', 'us'],
-    locals: ['foulbrood-confirmed', 'honey-label', 'registering-hives', 'reportable-diseases'],
+    locals: ['foulbrood-confirmed', 'honey-label', 'inspectors-visit', 'registering-hives', 'reportable-diseases'],
     figures: [],
     days: [],
   },
