@@ -27,7 +27,7 @@ const expected = {
   kentucky: {
     places: ['anywhere', 'north', 'US', 'US-KY'],
     books: ['common', 'north', 'us'],
-    locals: ['foulbrood-confirmed', 'honey-label', 'inspectors-visit', 'registering-hives', 'reportable-diseases'],
+    locals: ['foulbrood-confirmed', 'inspectors-visit', 'registering-hives', 'reportable-diseases'],
     figures: [],
     days: [],
   },
@@ -44,7 +44,7 @@ const expected = {
     places: ['anywhere', 'north', 'GB', 'GB-DEV'],
     books: ['common', 'north', 'uk'],
     locals: ['antibiotics', 'hornets-here', 'unregistered-products'],
-    figures: ['honey-moisture-most', 'oxalic-air-limit'],
+    figures: ['oxalic-air-limit'],
     days: [],
   },
 } as const satisfies Record<NewClub, unknown>;
