@@ -2,7 +2,7 @@
  * Runs every check on a content folder and returns all diagnostics at once. Each rule is a function from the folder to diagnostics. Rules
  * that need valid fields get only the entries whose fields passed their schema.
  */
-import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
+import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { answerFaults } from './answers.ts';
 import { bookFaults } from './books.ts';
@@ -17,7 +17,7 @@ import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
 import { elsewhereFaults, elsewhereHints } from './elsewhere.ts';
-import { fieldFaults, validEntries, type ValidEntries } from './fields.ts';
+import { fieldFaults, hasInvalid, supposedEntries, validEntries, type ValidEntries } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
 import { holdingFaults } from './holding.ts';
@@ -85,12 +85,37 @@ const isOfBook = ({ books }: Folder, path: string): boolean => books.some(({ id 
 
 /** Every diagnostic of a folder that was read, in reading order. */
 export function checkFolder(folder: Folder): Diagnostic[] {
-  const faults = [...folder.faults, ...nameFaults(folder), ...bookFaults(folder), ...fieldFaults(folder), ...typedFaults(folder)];
-  const club = validEntries(folder);
-  // The books were checked by themselves; what a club leaves out of them is no fault of theirs.
-  for (const rule of RULES) faults.push(...rule(club).filter(({ path }) => !isOfBook(folder, path)));
-  return inReadingOrder(faults);
+  const further = [...fieldFaults(folder), ...typedFaults(folder), ...ofRules(folder)];
+  return inReadingOrder([...folder.faults, ...nameFaults(folder), ...bookFaults(folder), ...further.filter(isReadable(folder.faults))]);
 }
+
+/** What a tag does is unknown before the tag is mended. */
+const OF_TAGS = new Set(['tag', 'step']);
+
+/**
+ * A line that could not be read has no further fault before it is mended. In a line of words only its tags are left out, and what is
+ * missing is reported at the first line.
+ */
+function isReadable(unread: readonly Diagnostic[]): (fault: Diagnostic) => boolean {
+  const rules = new Map(unread.map((fault) => [lineOf(fault), fault.rule]));
+  return (fault) => {
+    const rule = rules.get(lineOf(fault));
+    return rule === undefined || fault.rule === 'missing-field' || (rule === 'tag' && !OF_TAGS.has(fault.rule));
+  };
+}
+
+/** What the rules report. Where a value is malformed, only what would be reported whatever it was meant to be. */
+function ofRules(folder: Folder): Diagnostic[] {
+  if (!hasInvalid(folder)) return withRules(folder, validEntries(folder));
+  const last = new Set(withRules(folder, supposedEntries(folder, 'last')).map(formatDiagnostic));
+  return withRules(folder, supposedEntries(folder, 'first')).filter((fault) => last.has(formatDiagnostic(fault)));
+}
+
+/** The books were checked by themselves; what a club leaves out of them is no fault of theirs. */
+const withRules = (folder: Folder, club: ValidEntries): Diagnostic[] =>
+  RULES.flatMap((rule) => rule(club).filter(({ path }) => !isOfBook(folder, path)));
+
+const lineOf = ({ path, line }: Diagnostic): string => `${path}:${line}`;
 
 /** Hints: content that is valid but better written otherwise. `check` prints them and no build fails because of them. */
 export const hintsOf = (folder: Folder): Diagnostic[] => {

@@ -9,6 +9,7 @@ import { addition, choice, withdrawal } from '../schemas/overlays.ts';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
 import { kindOfOverlay, type Overlay } from '../source/overlay.ts';
+import { supposed } from './supposed.ts';
 import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 
@@ -64,19 +65,44 @@ export function fieldFaults(folder: Folder): Diagnostic[] {
       const misspelt = new Set(issues.flatMap((issue) => meantBy(entry, issue)));
       return issues
         .filter(({ path }) => valueAt(entry.fields.value, path) !== undefined || !misspelt.has(String(path)))
+        .filter(({ path }) => !isLost(entry, path))
         .flatMap((issue) => faultsOf(entry, issue));
     });
 }
 
-export function validEntries(folder: Folder): ValidEntries {
+/** A value in a line that could not be parsed is not reported as missing too. */
+function isLost({ fields }: Entry, path: PropertyKey[]): boolean {
+  const value = valueAt(fields.value, path);
+  const lost = fields.lost ?? [];
+  if (value === undefined) return lost.some(({ text }) => new RegExp(`^[\\s"'-]*${String(path.at(-1))}\\b`).test(text));
+  return value === null && lost.some(({ line }) => line === fields.placeOf(path).line + 1);
+}
+
+/** The folder as rules see it, with the entries whose fields are valid. */
+export const validEntries = (folder: Folder): ValidEntries => entriesWith(folder, validEntry);
+
+/**
+ * The folder with every entry. A malformed value is replaced by a valid one: the first or the last that the field may have. What a rule
+ * reports for both does not depend on the malformed value.
+ */
+export const supposedEntries = (folder: Folder, which: 'first' | 'last'): ValidEntries => {
+  const ids = validEntries(folder).ids;
+  return entriesWith(folder, (entry) => validEntry(entry) ?? supposed(entry, schemaOf(entry), which, ids));
+};
+
+/** True where an entry has a malformed value. */
+export const hasInvalid = (folder: Folder): boolean =>
+  [folder.club, folder.stations, ...folder.entries].some((entry) => entry !== null && validEntry(entry) === null);
+
+function entriesWith(folder: Folder, valid: (entry: Entry) => ValidEntry | null): ValidEntries {
   const names = Object.keys(collections) as Collection[];
   const each = <T>(make: (name: Collection) => T) => Object.fromEntries(names.map((name) => [name, make(name)]));
   return {
     folder,
-    club: folder.club ? (validEntry(folder.club) as ValidEntry<Club> | null) : null,
-    stations: folder.stations ? (validEntry(folder.stations) as ValidEntry<{ rows: Station[] }> | null) : null,
+    club: folder.club ? (valid(folder.club) as ValidEntry<Club> | null) : null,
+    stations: folder.stations ? (valid(folder.stations) as ValidEntry<{ rows: Station[] }> | null) : null,
     of: each((name) =>
-      folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => validEntry(entry) ?? []),
+      folder.entries.filter((entry) => entry.collection === name).flatMap((entry) => valid(entry) ?? []),
     ) as ValidEntries['of'],
     ids: each(
       (name) =>
@@ -156,7 +182,7 @@ const isOptional = (entry: Entry, path: readonly PropertyKey[]): boolean =>
   (at(schemaOf(entry)!, path) as { def?: { type: string } } | undefined)?.def?.type === 'optional';
 
 /** The schema of the value at a path. */
-function at(schema: z.ZodType, path: readonly PropertyKey[]): unknown {
+export function at(schema: z.ZodType, path: readonly PropertyKey[]): unknown {
   let held: unknown = schema;
   for (const key of path) held = typeof key === 'number' ? unwrap(held).element : unwrap(held).shape?.[String(key)];
   return held;

@@ -7,13 +7,16 @@ import type { Diagnostic } from './diagnostic.ts';
 
 type Decoded = Result<string, Diagnostic>;
 
+/** Invisible and broken characters. */
+const ODD = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F\uFFFD\uFEFF\uE000-\uF8FF\u202A-\u202E\u2066-\u2069]/;
+
 /** The text of a file with LF line ends and no byte-order mark, or the diagnostic that tells how to save it. */
 export function decode(path: string, bytes: Uint8Array): Decoded {
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) return refuse(path, 1, 1, 'a file saved as UTF-16');
   const body = startsWith(bytes, [0xef, 0xbb, 0xbf]) ? bytes.subarray(3) : bytes;
   try {
     const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(body).replace(/\r\n?/g, '\n');
-    const odd = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F\uFFFD\uFEFF\uE000-\uF8FF\u202A-\u202E\u2066-\u2069]/.exec(text);
+    const odd = ODD.exec(text);
     if (!odd) return ok(text);
     const [line, column] = place(text.slice(0, odd.index));
     const code = odd[0].codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
@@ -22,6 +25,19 @@ export function decode(path: string, bytes: Uint8Array): Decoded {
     const [line, column] = place(new TextDecoder('latin1').decode(body.subarray(0, firstBadByte(body))).replace(/\r\n?/g, '\n'));
     return refuse(path, line, column, 'a letter that is not UTF-8 (the file was saved as Windows-1252 or the like)');
   }
+}
+
+/** The text of a refused file as well as it can be read, with spaces for broken characters, so that its other faults are found. */
+export function decodedAsBest(bytes: Uint8Array): string {
+  const encoding = startsWith(bytes, [0xff, 0xfe]) ? 'utf-16le' : startsWith(bytes, [0xfe, 0xff]) ? 'utf-16be' : 'utf-8';
+  const read = (name: string, fatal: boolean): string => new TextDecoder(name, { fatal }).decode(bytes);
+  let text: string;
+  try {
+    text = read(encoding, true);
+  } catch {
+    text = read(encoding === 'utf-8' ? 'windows-1252' : encoding, false);
+  }
+  return text.replace(/\r\n?/g, '\n').replace(new RegExp(ODD, 'g'), ' ');
 }
 
 function refuse(

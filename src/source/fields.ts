@@ -18,6 +18,8 @@ export type Fields = {
   placeOfName: (path: readonly PropertyKey[]) => Place;
   /** Values followed by a number sign on the same line, and the text that YAML drops there. */
   cut: { path: PropertyKey[]; comment: string; line: number; column: number }[];
+  /** Lines that were left out because they could not be parsed, with their numbers. */
+  lost?: { line: number; text: string }[];
 };
 
 const BLOCK = /^((?:[ \t]*\n)*)---[ \t]*\n([\s\S]*?)(?:\n---[ \t]*(?:\n|$))/;
@@ -59,8 +61,47 @@ export function unsplit(path: string, text: string): Diagnostic {
   return message(last < 0 ? lines.length : last + 1, 'fields that do not end', '"---" on a line of its own below them');
 }
 
-/** Parses fields that begin on `firstLine` of the file at `path`. */
+/** More faults of syntax than this in one file are reported after the first ones are mended. */
+const MOST_ROUNDS = 20;
+
+/**
+ * Parses fields that begin on `firstLine` of the file at `path`. After a fault the line is corrected or left out and the rest is parsed
+ * again, so that one fault hides no other.
+ */
 export function readFields(path: string, text: string, firstLine: number): { fields: Fields; faults: Diagnostic[] } {
+  const faults: Diagnostic[] = [];
+  const lines = text.split('\n');
+  const lost: { line: number; text: string }[] = [];
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const read = parseFields(path, lines.join('\n'), firstLine);
+    const fault = read.faults[0];
+    if (fault === undefined) return { fields: { ...read.fields, lost }, faults };
+    const at = Math.min(fault.line - firstLine, lines.length - 1);
+    const isNew = faults.every(({ line }) => line !== fault.line);
+    if (isNew) faults.push(fault);
+    else if (lines[at] === '') break;
+    if (isNew && fault.corrected !== undefined) lines[at] = fault.corrected;
+    else lost.push(...leaveOut(lines, at, isEndOfOne(lines[at]!)).map((each) => ({ ...each, line: each.line + firstLine })));
+  }
+  return { fields: { ...parseFields(path, '', firstLine).fields, value: undefined }, faults };
+}
+
+/** A line of dashes ends the fields, so what follows belongs to another file. */
+const isEndOfOne = (line: string): boolean => /^(?:---|\.\.\.)\s*$/.test(line);
+
+/** Empties a line and what is indented below it, or all below it. Returns what was there, with line numbers from 0. */
+function leaveOut(lines: string[], at: number, isAll: boolean): { line: number; text: string }[] {
+  const indent = indentOf(lines[at]!);
+  const isList = /:\s*$/.test(lines[at]!);
+  let end = at + 1;
+  while (end < lines.length && (isAll || indentOf(lines[end]!) > indent || (isList && /^\s*- /.test(lines[end]!)))) end += 1;
+  return lines.splice(at, end - at, ...Array.from({ length: end - at }, () => '')).map((text, index) => ({ line: at + index, text }));
+}
+
+/** An empty line belongs to what is above it. */
+const indentOf = (line: string): number => (line.trim() === '' ? Infinity : line.length - line.trimStart().length);
+
+function parseFields(path: string, text: string, firstLine: number): { fields: Fields; faults: Diagnostic[] } {
   const counter = new LineCounter();
   const document = parseDocument(text, { schema: 'core', version: '1.2', lineCounter: counter, prettyErrors: false, uniqueKeys: true });
   const place = (offset: number): { line: number; column: number } => {
@@ -134,6 +175,11 @@ function unclosed(text: string, end: number): { offset: number; message: Said } 
     const [, before, sign, rest] = match as unknown as [string, string, string, string];
     if (match.index > end) return null;
     const close = { '"': '"', "'": "'", '[': ']', '{': '}' }[sign]!;
+    if (/^[[{]/.test(sign) && /^[^"]*(?:"[^"]*"[^"]*)*"[^"]*$/.test(rest))
+      return {
+        offset: match.index + before.length + 1 + rest.lastIndexOf('"'),
+        message: { found: '" that is not closed', write: 'another " behind the words that it begins' },
+      };
     if (rest.replace(/\\./g, '').includes(close)) continue;
     const isQuote = sign === close;
     return {

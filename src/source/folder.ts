@@ -9,7 +9,7 @@ import { languages, type Language } from '../../shared/country/language.ts';
 import type { Here } from '../schemas/where.ts';
 import { booksFolder } from './books-folder.ts';
 import { booksBelow, booksFor, booksIn, type BookAt } from './books.ts';
-import { decode } from './decode.ts';
+import { decode, decodedAsBest } from './decode.ts';
 import { daysKnown, figuresKnown, gapsIn, withoutGaps, type Known } from './gaps.ts';
 import { kindOfOverlay } from './overlay.ts';
 import { mergeLayers, type Layer, type Merged } from './layers.ts';
@@ -17,6 +17,7 @@ import { isDraft, saysDraft } from './draft.ts';
 import type { Diagnostic } from './diagnostic.ts';
 import { parseProse } from './prose.ts';
 import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
+import { oneVersion } from './unmerged.ts';
 import { isPassedOver } from './passed-over.ts';
 import { readTable } from './table.ts';
 import { turnedExamples } from './turned-examples.ts';
@@ -36,6 +37,8 @@ export type Entry = {
   bodyLine: number;
   /** The words as a tree. Null in a file without words, or where they could not be parsed. */
   tree: Root | null;
+  /** Parts of it could only be parsed after a correction. It is checked, but not shown. */
+  isMended?: true;
   /** The book it is from; none of the club's own. */
   book?: string;
   /** What it was laid over. */
@@ -249,11 +252,10 @@ function readEntry(folder: Folder, path: string, collection: string, id: string,
   const bytes = bytesOf(folder, path);
   if (!bytes) return null;
   const decoded = decode(path, bytes);
-  const entry = decoded.ok ? parsedEntry(folder, path, collection, id, decoded.value, former) : null;
+  const entry = parsedEntry(folder, path, collection, id, decoded.ok ? decoded.value : decodedAsBest(bytes), former);
   if (!decoded.ok) folder.faults.push(decoded.reason);
-  // Undecodable characters elsewhere do not hide the plain words of that line.
   if (!entry && saysDraft(Buffer.from(bytes).toString('latin1'))) folder.unreadDrafts.push(path);
-  return entry;
+  return entry && !decoded.ok ? { ...entry, isMended: true } : entry;
 }
 
 function parsedEntry(folder: Folder, path: string, collection: string, id: string, text: string, former?: Folder): Entry | null {
@@ -278,30 +280,72 @@ function withLines(folder: Folder, entry: Entry, files: readonly string[], prefi
   return decoded?.ok ? { ...entry, body: decoded.value } : entry;
 }
 
-/** True where both its fields and its words could be parsed. */
-export const isWhole = (entry: Entry): boolean => entry.fields.value !== undefined && (entry.tree !== null || !entry.path.endsWith('.mdx'));
+/** True where both its fields and its words could be parsed as they are. */
+export const isWhole = (entry: Entry): boolean =>
+  !entry.isMended && entry.fields.value !== undefined && (entry.tree !== null || !entry.path.endsWith('.mdx'));
 
-/** Parses an entry from the text of its file. Problems are added to `faults`, and the rest can still be checked. */
+/**
+ * Parses an entry from the text of its file. Problems are added to `faults`. What cannot be parsed is corrected or left out, line for
+ * line, so that the rest can still be checked.
+ */
 export function readText(path: string, collection: string, id: string, text: string, faults: Diagnostic[]): Entry | null {
-  if (path.endsWith('.csv')) return { collection, id, path, text, ...readTableInto(path, text, faults), body: '', bodyLine: 1, tree: null };
+  const before = faults.length;
+  const { text: merged, fault: unmerged } = oneVersion(path, text);
+  if (unmerged) faults.push(unmerged);
+  const mended = (): { isMended?: true } => (faults.length > before ? { isMended: true } : {});
+  if (path.endsWith('.csv')) {
+    const fields = readTableInto(path, merged, faults);
+    return { collection, id, path, text, ...fields, body: '', bodyLine: 1, tree: null, ...mended() };
+  }
   const isPage = path.endsWith('.mdx');
-  const page = isPage ? splitPage(text) : { fields: text, fieldsLine: 1, body: '', bodyLine: 1 };
+  let page = isPage ? splitPage(merged) : { fields: merged, fieldsLine: 1, body: '', bodyLine: 1 };
   if (!page) {
-    faults.push(unsplit(path, text));
-    return null;
+    const fault = unsplit(path, merged);
+    faults.push(fault);
+    page = splitPage(
+      merged
+        .split('\n')
+        .with(fault.line - 1, '---')
+        .join('\n'),
+    );
+    if (!page) return null;
   }
   const read = readFields(path, page.fields, page.fieldsLine);
   faults.push(...read.faults);
-  let tree: Root | null = null;
-  if (isPage) {
+  const words = isPage ? readWords(path, page.bodyLine, page.body) : { tree: null, faults: [] };
+  faults.push(...words.faults);
+  return { collection, id, path, text, fields: read.fields, body: page.body, bodyLine: page.bodyLine, tree: words.tree, ...mended() };
+}
+
+/** Parses the words. A tag that is wrong is reported and read as words, so that it hides nothing. */
+function readWords(path: string, bodyLine: number, body: string): { tree: Root | null; faults: Diagnostic[] } {
+  const faults: Diagnostic[] = [];
+  const reported = new Set<string>();
+  let text = body;
+  // Every round takes one sign "<" away.
+  for (let left = body.split('<').length; left > 0; left -= 1) {
     try {
-      tree = parseProse(page.body);
+      return { tree: parseProse(text), faults };
     } catch (error) {
-      faults.push(proseFault(path, page.bodyLine, page.body, error));
+      const fault = proseFault(path, bodyLine, body, error);
+      const offset = offsetAt(text, fault.line - bodyLine + 1, fault.column);
+      const at = text.indexOf('<', offset);
+      const [typed, slash, name = ''] = /^<(\/?)\s*(\w*)/.exec(text.slice(at)) ?? [];
+      // Of a pair of tags each half would be reported.
+      if (!reported.has(slash ? name : `/${name}`)) faults.push(fault);
+      reported.add(slash ? `/${name}` : name);
+      if (at < 0 || typed === undefined) break;
+      text = `${text.slice(0, at)}\u2039${text.slice(at + 1)}`;
     }
   }
-  return { collection, id, path, text, fields: read.fields, body: page.body, bodyLine: page.bodyLine, tree };
+  return { tree: null, faults };
 }
+
+const offsetAt = (text: string, line: number, column: number): number =>
+  text
+    .split('\n')
+    .slice(0, line - 1)
+    .reduce((sum, each) => sum + each.length + 1, column - 1);
 
 function readTableInto(path: string, text: string, faults: Diagnostic[]): { fields: Fields } {
   const read = readTable(path, text);
