@@ -115,6 +115,8 @@ const DOES: Record<string, string> = {
   'mite-count-day': 'wash bees and count mites',
   'disease-suspected': 'I suspect a disease what do I do',
   'moving-a-hive': 'carry a hive to another place',
+  'honey-harvest': 'harvest day from the hive to the jar',
+  'store-combs': 'store combs away from moths',
   'open-day': 'open day with visitors at the hives',
   'foulbrood-steps': 'inspector confirmed foulbrood what are the steps',
 };
