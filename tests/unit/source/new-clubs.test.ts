@@ -35,8 +35,8 @@ const expected = {
     places: ['anywhere', 'south', 'NZ', 'NZ-WKO'],
     books: ['common', 'south', 'nz'],
     locals: ['hornets-here', 'registration-number', 'reporting-a-poisoning', 'unregistered-products'],
-    // The levels were all set in the north, and the limits are those of US grades and US law.
-    figures: ['honey-moisture-most', 'mite-action-level', 'mite-emergency-level', 'oxalic-air-limit'],
+    // The levels were all set in the north, and the limit of the air is US law.
+    figures: ['mite-action-level', 'mite-emergency-level', 'oxalic-air-limit'],
     // It has no normals.
     days: ['last-syrup'],
   },
