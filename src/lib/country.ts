@@ -3,6 +3,7 @@
  * script reads the same language from the page.
  */
 import * as clock from '../../shared/country/clock.ts';
+import * as written from '../../shared/country/written.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { MonthDay } from '../../shared/days/month-day.ts';
 import * as words from '../../shared/days/show-day.ts';
@@ -20,3 +21,4 @@ export const formatMonthDays = (first: MonthDay, last: MonthDay, joint?: span.Jo
 export const formatClock = (time: string): string => clock.formatClock(time, language());
 export const formatClocks = (start: string, finish: string): string => clock.formatClocks(start, finish, language());
 export const withClocks = (sentence: string): string => clock.withClocks(sentence, language());
+export const asWritten = (text: string): string => written.asWritten(text, language());

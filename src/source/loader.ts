@@ -8,7 +8,7 @@ import type { Loader } from 'astro/loaders';
 import { booksFolder } from './books-folder.ts';
 import { isDraft } from './draft.ts';
 import { isWhole, withoutDrafts, type Entry, type Folder } from './folder.ts';
-import { modulePath } from './mdx-modules.ts';
+import { isText, modulePath } from './mdx-modules.ts';
 import { originOf } from './origins.ts';
 import { folderAfterChange, openFolder } from './open-folder.ts';
 
@@ -16,8 +16,8 @@ import { folderAfterChange, openFolder } from './open-folder.ts';
 export const isBelow = (path: string, directory: string): boolean =>
   [directory, booksFolder()].some((folder) => path.startsWith(folder + sep));
 
-/** The entries of one collection below `directory`. */
-export function entriesOf(directory: string, collection: string): Loader {
+/** The entries of one collection below `directory`. `written` gives a book's text as the club's country writes it. */
+export function entriesOf(directory: string, collection: string, written: (text: string) => string): Loader {
   return {
     name: `almanac-${collection}`,
     async load({ store, parseData, watcher, logger }) {
@@ -29,7 +29,8 @@ export function entriesOf(directory: string, collection: string): Loader {
             gone.delete(entry.id);
             continue;
           }
-          const data = await parseData({ id: entry.id, data: entry.fields.value as Record<string, unknown> }).catch((error: unknown) => {
+          const fields = entry.book && collection !== 'sources' ? withWords(entry.fields.value, written) : entry.fields.value;
+          const data = await parseData({ id: entry.id, data: fields as Record<string, unknown> }).catch((error: unknown) => {
             // The preview skips an entry that checks refuse. In a build, only a draft can still be invalid here.
             if (watcher || isDraft(entry)) return null;
             throw error;
@@ -56,6 +57,16 @@ export function entriesOf(directory: string, collection: string): Loader {
     },
   };
 }
+
+/** Fields with their texts changed. An id, an address or a choice has no blank and no capital, and stays. So does what people type. */
+function withWords(value: unknown, written: (text: string) => string): unknown {
+  if (typeof value === 'string') return isText(value) ? written(value) : value;
+  if (Array.isArray(value)) return value.map((each) => withWords(each, written));
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, TYPED.has(key) ? each : withWords(each, written)]));
+}
+
+const TYPED = new Set(['also', 'uk', 'us', 'when', 'asks']);
 
 /** Whose claim each entry is, by its folder and name; empty for a club without books. */
 export function originsOf(directory: string): Loader {

@@ -94,6 +94,12 @@ function heldEntry(path: string | null): Entry | undefined {
   return held && pagesOf(held).get(path!);
 }
 
+/** True for words of a reader: an id, an address or a choice has no blank and no capital. */
+export const isText = (value: string): boolean => (/\s/.test(value) || /^\p{Lu}/u.test(value)) && !/^\w+:\/\//.test(value);
+
+/** True where the words of a module are from a book. */
+export const isOfBook = (address: string): boolean => heldEntry(pathIn(address))?.book !== undefined;
+
 /** Returns the parsed tree in place of a second parse. It is a copy, because compiling changes it and the preview checks it again. */
 export function remarkReadTree(this: Processor): void {
   const parse = this.parser!;

@@ -185,7 +185,7 @@ test('every source of a page is the source with that number at the end of the bo
     .map(text);
   /** "As 13." means the words of 13. */
   const inFull = (number: number): string =>
-    listed[number - 1]!.replace(/^As (\d+)\. /, (_, other: string) => `${inFull(Number(other)).replace(/\.?$/, '.')} `);
+    listed[number - 1]!.replace(/^As (\d+)\. /, (_, other: string) => `${inFull(Number(other)).replace(/(?<![?!.])$/, '.')} `);
   let seen = 0;
   for (const [place] of held()) {
     const page = pageAt(place);

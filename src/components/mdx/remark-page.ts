@@ -6,6 +6,8 @@ import type { Image, Link, ListItem, Nodes, Paragraph, Parents, PhrasingContent,
 import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import type { WordsAhead } from '../../lib/render-context.ts';
+import { isOfBook, isText } from '../../source/mdx-modules.ts';
+import { asWritten } from '../../lib/country.ts';
 import { attribute, headingIds, isSteps, isTag, walk, type TagNode } from '../../source/prose.ts';
 import { collectionOf, FIELD_TEST, inBulletinOrder } from './page-order.ts';
 
@@ -13,6 +15,7 @@ export function remarkPage() {
   return (tree: Root, file: VFile): void => {
     const ids = headingIds(tree);
     for (const [heading, id] of ids) setProperties(heading, { id });
+    if (isOfBook(file.path)) writeForCountry(tree);
     joinTags(tree);
     if (collectionOf(file.path) === 'bulletins')
       tree.children = inBulletinOrder(tree.children, (node) => (node.type === 'heading' && node.depth === 2 ? ids.get(node) : undefined));
@@ -42,6 +45,16 @@ export function remarkPage() {
       return undefined;
     });
   };
+}
+
+/** Words of a book as the club's country writes them. Ids of headings are those of the book. */
+function writeForCountry(tree: Root): void {
+  for (const node of walk(tree)) {
+    if (node.type === 'text') node.value = asWritten(node.value);
+    if (isTag(node))
+      for (const each of node.attributes)
+        if (each.type === 'mdxJsxAttribute' && typeof each.value === 'string' && isText(each.value)) each.value = asWritten(each.value);
+  }
 }
 
 /** Properties of the element that a node becomes. */

@@ -65,7 +65,7 @@ async function watched(directory: string): Promise<Watched> {
   const heard: ((path: string) => void)[] = [];
   const stores = ['articles', 'words'].map((collection) => ({ collection, held: new Map<string, { digest: string }>() }));
   for (const { collection, held } of stores)
-    await entriesOf(directory, collection).load({
+    await entriesOf(directory, collection, (text) => text).load({
       store: {
         keys: () => [...held.keys()],
         get: (id: string) => held.get(id),
