@@ -34,7 +34,7 @@ const NO_VERB = '(?! (?:off|below|ill|out|from|into|through|over|down|to)\\b)';
 const FALL = new RegExp(`${SEASON_BEFORE}fall\\b${NO_VERB}|\\bfall\\b${SEASON_AFTER}`, 'gi');
 
 const MONTHS = 'January|February|March|April|May|June|July|August|September|October|November|December';
-const DAY = new RegExp(`\\b(${MONTHS})([ \\u00a0])(\\d{1,2}(?:(?: to |–)\\d{1,2})?)(?![\\d:])(?:,[ \\u00a0](\\d{4}))?`, 'g');
+const DAY = new RegExp(`\\b(${MONTHS})([ \\u00a0])(\\d{1,2}(?:(?: to |–)\\d{1,2})?)(?!\\d|:\\d)(?:,[ \\u00a0](\\d{4}))?`, 'g');
 
 /** Text of the wide books for readers of `language`. */
 export function asWritten(text: string, language: Language): string {

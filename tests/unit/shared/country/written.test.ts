@@ -80,6 +80,7 @@ test.each([
 test.each([
   ['from October 5 to 15', 'from 5 to 15 October'],
   ['opened November 29, 2026', 'opened 29 November 2026'],
+  ['put in on April 20: look', 'put in on 20 April: look'],
   ['in May 2026, 12 of May', 'in May 2026, 12 of May'],
 ])('days of a book: %s', (text, dayFirst) => {
   for (const language of ['en-US', 'en-CA'] as const) assert.equal(asWritten(text, language), text);
