@@ -51,7 +51,9 @@ function sayMore(paused: boolean): void {
     trouble && place.dataset[trouble],
   ].filter(Boolean);
   place.classList.toggle('visually-hidden', more.length === 0);
-  if (more.length > 0) place.append(` ${more.join(' ')}`);
+  const words = ` ${more.join(' ')}`;
+  // Two calls may wait for this file at once, and the second finds what the first wrote.
+  if (more.length > 0 && !place.textContent.endsWith(words)) place.append(words);
 }
 
 /** How many steps of each part are done. The part of what may go wrong has none. */
