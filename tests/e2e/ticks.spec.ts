@@ -378,6 +378,9 @@ test('at a step that asks, the list pauses until the reader enters whom she aske
   const after = page.locator(`input[data-tick="${all[all.indexOf(asking!) + 1]}"]`);
   assert.equal(await after.isDisabled(), true);
   await expect(page.locator('[data-progress]')).toHaveText(/The list waits here/);
+  // It says so once, after a reload too.
+  await page.reload();
+  await expect(page.locator('[data-progress]')).toHaveText(/^(?!.*waits here.*waits here).*The list waits here/);
   await page.locator(`#step-${asking} [data-action=asked]`).click();
   await page.locator(`#step-${asking} .step-note`).waitFor();
   assert.equal(await after.isDisabled(), false);
