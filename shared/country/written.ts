@@ -27,7 +27,8 @@ const BEYOND_AMERICA = pairs(`
 const BEYOND_AUSTRALIA = pairs('program programme');
 
 /** Fall is a season where a word of time or of the year's work stands beside it. Mites and caps fall, too. */
-const SEASON_BEFORE = '(?<=^|\\b(?:early|late|in|of|this|last|next|every|each|by|since|until|one|spring and|for|from|build-up to|swarming to|[0-9]+[,:]?) )';
+const SEASON_BEFORE =
+  '(?<=^|\\b(?:early|late|in|of|this|last|next|every|each|by|since|until|one|spring and|for|from|build-up to|swarming to|[0-9]+[,:]?) )';
 const SEASON_AFTER =
   '(?= (?:preparation|flow|trial|count|stores|list|introductions|feeding|honey|bees|treatments?|work|supers?|weather|nights?|and spring|and winter)\\b)';
 const NO_VERB = '(?! (?:off|below|ill|out|from|into|through|over|down|to)\\b)';
