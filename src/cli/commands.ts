@@ -65,6 +65,7 @@ export const commands = {
       content,
       on: { takes: 'day', what: 'the day that counts as today' },
       all: { takes: 'flag', what: 'the pages of the books too, which are for their editors' },
+      reading: { takes: 'flag', what: 'how hard the pages are to read, the hardest first' },
     },
   },
   new: {
