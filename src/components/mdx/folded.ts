@@ -11,7 +11,7 @@ const MOST_LINES = 4;
 
 /** Height of an article's open parts on a phone, in pixels: a part that ends below it folds, where the whole is long. */
 const OPEN_HEIGHT = 1400;
-const LONG = 2000;
+const LONG = 1850;
 
 /** `parts` are the tags <Opening> and <Part>. `hasBox`: an article's opening ends with a caution in full. */
 export function folded(parts: Element[], collection: string, hasBox = false): Element[] {
