@@ -32,6 +32,8 @@ const STANDING = [
 ];
 
 export type Addresses = {
+  /** Of whom they are. */
+  club: ValidEntries;
   /** Each address with its fragments. Null where any fragment is allowed. */
   known: Map<string, Set<string> | null>;
   /** Addresses of drafts, which are not published. */
@@ -52,7 +54,7 @@ export function addressesOf(club: ValidEntries): Addresses {
   }
   known.set('/words/', club.ids.words);
   known.set('/reading/', club.ids.reading);
-  return { known, drafts };
+  return { club, known, drafts };
 }
 
 /** Headings and steps of a page, which are the possible targets of a link. */

@@ -17,29 +17,32 @@ import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
 import { elsewhereFaults, elsewhereHints } from './elsewhere.ts';
-import { fieldFaults, hasInvalid, supposedEntries, validEntries, type ValidEntries } from './fields.ts';
+import { fieldFaults, hasInvalid, supposedEntries, validEntries, type Given, type ValidEntries } from './fields.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
+import { futureFaults } from './future.ts';
 import { holdingFaults } from './holding.ts';
 import { headingFaults } from './headings.ts';
 import { labelFaults } from './labels.ts';
-import { linkFaults } from './links.ts';
-import { markdownFaults } from './markdown.ts';
+import { linkFaults, linkHints } from './links.ts';
+import { markdownFaults, typedHints } from './markdown.ts';
 import { meetingFaults } from './meetings.ts';
 import { nameFaults } from './names.ts';
 import { noticeFaults } from './notices.ts';
 import { observedFaults } from './observed.ts';
 import { pictureFaults, pictureHints } from './pictures.ts';
-import { privacyFaults } from './privacy.ts';
+import { privacyFaults, privacyHints } from './privacy.ts';
 import { referenceFaults } from './references.ts';
 import { reviewFaults } from './review.ts';
 import { seasonWordHints } from './season-words.ts';
 import { seasonFaults } from './season.ts';
 import { signFaults } from './signs.ts';
 import { sourceFaults } from './sources.ts';
+import { spreadsheetHints } from './spreadsheets.ts';
 import { stationFaults } from './stations.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
+import { meetingNameHints, titleFaults } from './titles.ts';
 import { typedFaults } from './typed.ts';
 import { untaggedFaults, untaggedHints } from './untagged.ts';
 import { wordFaults } from './words.ts';
@@ -55,6 +58,8 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   bloomSumFaults,
   seasonFaults,
   reviewFaults,
+  futureFaults,
+  titleFaults,
   meetingFaults,
   figureFaults,
   labelFaults,
@@ -81,11 +86,23 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   elsewhereFaults,
 ];
 
+const HINTS: readonly ((club: ValidEntries) => Diagnostic[])[] = [
+  untaggedHints,
+  seasonWordHints,
+  pictureHints,
+  elsewhereHints,
+  linkHints,
+  meetingNameHints,
+  privacyHints,
+  spreadsheetHints,
+  typedHints,
+];
+
 const isOfBook = ({ books }: Folder, path: string): boolean => books.some(({ id }) => path.startsWith(`books/${id}/`));
 
 /** Every diagnostic of a folder that was read, in reading order. */
-export function checkFolder(folder: Folder): Diagnostic[] {
-  const further = [...fieldFaults(folder), ...typedFaults(folder), ...ofRules(folder)];
+export function checkFolder(folder: Folder, given: Given = {}): Diagnostic[] {
+  const further = [...fieldFaults(folder), ...typedFaults(folder), ...ofRules(folder, given)];
   return inReadingOrder([...folder.faults, ...nameFaults(folder), ...bookFaults(folder), ...further.filter(isReadable(folder.faults))]);
 }
 
@@ -105,10 +122,10 @@ function isReadable(unread: readonly Diagnostic[]): (fault: Diagnostic) => boole
 }
 
 /** What the rules report. Where a value is malformed, only what would be reported whatever it was meant to be. */
-function ofRules(folder: Folder): Diagnostic[] {
-  if (!hasInvalid(folder)) return withRules(folder, validEntries(folder));
-  const last = new Set(withRules(folder, supposedEntries(folder, 'last')).map(formatDiagnostic));
-  return withRules(folder, supposedEntries(folder, 'first')).filter((fault) => last.has(formatDiagnostic(fault)));
+function ofRules(folder: Folder, given: Given): Diagnostic[] {
+  if (!hasInvalid(folder)) return withRules(folder, validEntries(folder, given));
+  const last = new Set(withRules(folder, supposedEntries(folder, given, 'last')).map(formatDiagnostic));
+  return withRules(folder, supposedEntries(folder, given, 'first')).filter((fault) => last.has(formatDiagnostic(fault)));
 }
 
 /** The books were checked by themselves; what a club leaves out of them is no fault of theirs. */
@@ -120,7 +137,7 @@ const lineOf = ({ path, line }: Diagnostic): string => `${path}:${line}`;
 /** Hints: content that is valid but better written otherwise. `check` prints them and no build fails because of them. */
 export const hintsOf = (folder: Folder): Diagnostic[] => {
   const club = validEntries(folder);
-  const hints = [...untaggedHints(club), ...seasonWordHints(club), ...pictureHints(club), ...elsewhereHints(club)];
+  const hints = HINTS.flatMap((rule) => rule(club));
   return inReadingOrder(hints.filter(({ path }) => !isOfBook(folder, path)));
 };
 

@@ -10,7 +10,7 @@ import { climateGiven, dayOfYear } from '../schemas/as-season.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Club } from '../schemas/club.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { notIn } from './suggestions.ts';
 import { atField } from './place.ts';
 
 /** A climate of the club, of a district or of a station, with its position. */
@@ -195,7 +195,7 @@ function sourceFaults(written: Written, club: ValidEntries): Diagnostic[] {
   ] as const;
   return named.flatMap(([path, source]) => {
     if (source === undefined || club.ids.sources.has(source)) return [];
-    const near = nearestName(source, club.ids.sources);
-    return [at(written, [...path], `"${source}", which is not in sources/`, near ? `"${near}"` : 'the name of a file in sources/')];
+    const { found, write } = notIn(club, 'sources', source);
+    return [at(written, [...path], found, write)];
   });
 }

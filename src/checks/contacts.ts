@@ -3,6 +3,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
+import { notIn } from './suggestions.ts';
 import { atField, type Message } from './place.ts';
 
 export function contactFaults(club: ValidEntries): Diagnostic[] {
@@ -104,15 +105,7 @@ function sourceFaults(club: ValidEntries, entry: ValidEntry<Club>): Diagnostic[]
   return (['emergency', 'poison'] as const).flatMap((line) => {
     const source = entry.data[line]?.source;
     if (source === undefined || club.ids.sources.has(source)) return [];
-    const near = nearestName(source, club.ids.sources);
-    return [
-      atField(entry, [line, 'source'], {
-        rule: 'reference',
-        field: `${line}, source`,
-        found: `"${source}", which is not in sources/`,
-        write: near ? `"${near}"` : 'the name of a file in sources/',
-      }),
-    ];
+    return [atField(entry, [line, 'source'], { rule: 'reference', field: `${line}, source`, ...notIn(club, 'sources', source) })];
   });
 }
 

@@ -1,5 +1,6 @@
 /* Suggests corrections for a value that a schema refused: a similar word, quotes added or removed, `yes` for `true`. */
 import type { z } from 'astro/zod';
+import { isDay } from '../../shared/days/day.ts';
 import type { Entry } from '../source/folder.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { lineAt } from './place.ts';
@@ -8,6 +9,28 @@ import { lineAt } from './place.ts';
 export function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
   const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearestName(value, issue.values.map(String)) : null;
   return near === null ? null : `"${near}"`;
+}
+
+const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/** The day that a date in another form must be: 28/11/2026 and 28 November 2026, but not 6/7/2026, which could be two days. */
+export function dayMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
+  if (typeof value !== 'string' || !/\bday such as\b/.test(issue.message)) return null;
+  const [, first, second, third] = /^(\d{1,4})[-./ ](\d{1,2})[-./ ](\d{1,4})$/.exec(value.trim()) ?? [];
+  const [, before, word, after, year] =
+    /^(\d{1,2})?(?:st|nd|rd|th|\.)? ?([A-Za-z]{3,9})\.? ?(\d{1,2})?(?:st|nd|rd|th)?,? (\d{4})$/.exec(value.trim()) ?? [];
+  const month = MONTHS.indexOf((word ?? '').slice(0, 3).toLowerCase()) + 1;
+  if (month > 0 && (before === undefined) !== (after === undefined)) return written(Number(year), month, Number(before ?? after));
+  if (first?.length === 4) return written(Number(first), Number(second), Number(third));
+  if (third?.length !== 4) return null;
+  const [a, b] = [Number(first), Number(second)];
+  if (a !== b && a <= 12 && b <= 12) return null;
+  return a > 12 ? written(Number(third), b, a) : written(Number(third), a, b);
+}
+
+function written(year: number, month: number, date: number): string | null {
+  const day = `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`;
+  return isDay(day) ? day : null;
 }
 
 /** Other corrections: remove an optional line without a value, or quote a word that YAML parses as a number. */

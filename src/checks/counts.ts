@@ -1,6 +1,6 @@
 /* Checks that count rows name the club's own districts. */
 import type { Diagnostic } from '../source/diagnostic.ts';
-import type { ValidEntries } from './fields.ts';
+import { fieldNameIn, type ValidEntries } from './fields.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { atField } from './place.ts';
 
@@ -13,7 +13,7 @@ export function countFaults(club: ValidEntries): Diagnostic[] {
       return [
         atField(entry, ['rows', index, 'district'], {
           rule: 'count',
-          field: `rows ${index + 1}, district`,
+          field: fieldNameIn(entry, ['rows', index, 'district']),
           found: `"${district}", which is not among the districts of club.yaml`,
           write: `"${nearestName(district, ids) ?? ids.join('", "')}"`,
         }),

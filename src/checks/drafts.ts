@@ -7,24 +7,28 @@ import { inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { withoutDrafts, type Folder } from '../source/folder.ts';
 import { picturesShown } from '../source/pictures.ts';
 import { checkFolder } from './check.ts';
+import type { Given } from './fields.ts';
 
 /** `faults` stop a build. `drafts` wait until their pages are published. */
 export type Found = { faults: Diagnostic[]; drafts: Diagnostic[] };
 
 /** `unreadable`: diagnostics of pictures, which are found when the pictures are prepared. */
-export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = []): Found {
-  const all = inReadingOrder([...checkFolder(folder), ...unreadable]);
+export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = [], given: Given = {}): Found {
+  const all = inReadingOrder([...checkFolder(folder, given), ...unreadable]);
   const drafts = draftFiles(folder);
   if (drafts.size === 0) return { faults: all, drafts: [] };
   const isPublished = ({ path }: { path: string }): boolean => !drafts.has(path);
   const published = withoutDrafts(folder);
   const stops = [
-    ...checkFolder({
-      ...published,
-      entries: published.entries.filter(isPublished),
-      files: folder.files.filter((path) => !drafts.has(path)),
-      faults: folder.faults.filter(isPublished),
-    }),
+    ...checkFolder(
+      {
+        ...published,
+        entries: published.entries.filter(isPublished),
+        files: folder.files.filter((path) => !drafts.has(path)),
+        faults: folder.faults.filter(isPublished),
+      },
+      given,
+    ),
     ...unreadable.filter(isPublished),
   ];
   // The whole folder gives the message "a draft, which is not shown" where the other gives "which is not there".

@@ -8,9 +8,11 @@ import { stations as stationsSchema, type Station } from '../schemas/stations.ts
 import { addition, choice, withdrawal } from '../schemas/overlays.ts';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry, Folder } from '../source/folder.ts';
+import type { Published } from '../source/last-edition.ts';
+import type { Day } from '../../shared/days/day.ts';
 import { kindOfOverlay, type Overlay } from '../source/overlay.ts';
 import { supposed } from './supposed.ts';
-import { choiceMeant, ending, plainSigns, requoted } from './corrections.ts';
+import { choiceMeant, dayMeant, ending, plainSigns, requoted } from './corrections.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 
 type Of = { [Name in Collection]: z.infer<(typeof collections)[Name]['schema']> };
@@ -26,7 +28,11 @@ export type ValidEntries = {
   of: { [Name in Collection]: ValidEntry<Of[Name]>[] };
   /** Ids of every entry in a collection, whether its fields are valid or not. */
   ids: { [Name in Collection]: Set<string> };
-};
+} & Required<Pick<Given, 'before'>> &
+  Pick<Given, 'edition'>;
+
+/** What a folder does not say of itself: the edition's day that was asked for, and the entries of the last edition. */
+export type Given = { edition?: Day | undefined; before?: readonly Published[] };
 
 const ALONE: Readonly<Record<string, z.ZodType>> = { club: clubSchema, book: bookSchema, claims: claimsSchema, stations: stationsSchema };
 const OVERLAYS: Readonly<Record<Overlay, z.ZodType>> = { addition, choice, withdrawal };
@@ -79,26 +85,28 @@ function isLost({ fields }: Entry, path: PropertyKey[]): boolean {
 }
 
 /** The folder as rules see it, with the entries whose fields are valid. */
-export const validEntries = (folder: Folder): ValidEntries => entriesWith(folder, validEntry);
+export const validEntries = (folder: Folder, given: Given = {}): ValidEntries => entriesWith(folder, given, validEntry);
 
 /**
  * The folder with every entry. A malformed value is replaced by a valid one: the first or the last that the field may have. What a rule
  * reports for both does not depend on the malformed value.
  */
-export const supposedEntries = (folder: Folder, which: 'first' | 'last'): ValidEntries => {
+export const supposedEntries = (folder: Folder, given: Given, which: 'first' | 'last'): ValidEntries => {
   const ids = validEntries(folder).ids;
-  return entriesWith(folder, (entry) => validEntry(entry) ?? supposed(entry, schemaOf(entry), which, ids));
+  return entriesWith(folder, given, (entry) => validEntry(entry) ?? supposed(entry, schemaOf(entry), which, ids));
 };
 
 /** True where an entry has a malformed value. */
 export const hasInvalid = (folder: Folder): boolean =>
   [folder.club, folder.stations, ...folder.entries].some((entry) => entry !== null && validEntry(entry) === null);
 
-function entriesWith(folder: Folder, valid: (entry: Entry) => ValidEntry | null): ValidEntries {
+function entriesWith(folder: Folder, { edition, before = [] }: Given, valid: (entry: Entry) => ValidEntry | null): ValidEntries {
   const names = Object.keys(collections) as Collection[];
   const each = <T>(make: (name: Collection) => T) => Object.fromEntries(names.map((name) => [name, make(name)]));
   return {
     folder,
+    edition,
+    before,
     club: folder.club ? (valid(folder.club) as ValidEntry<Club> | null) : null,
     stations: folder.stations ? (valid(folder.stations) as ValidEntry<{ rows: Station[] }> | null) : null,
     of: each((name) =>
@@ -152,11 +160,11 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Diagnostic[] {
       path: entry.path,
       ...place,
       rule: missing ? 'missing-field' : 'field',
-      field: fieldName(path),
+      field: fieldNameIn(entry, path),
       found: quoted(value),
       write: missing
         ? `a line "${String(path.at(-1))}:" with ${issue.message}`
-        : (choiceMeant(value, issue) ?? issue.message + ending(value, issue, isOptional(entry, path))),
+        : (choiceMeant(value, issue) ?? dayMeant(value, issue) ?? issue.message + ending(value, issue, isOptional(entry, path))),
       ...(corrected === undefined ? {} : { corrected }),
     },
   ];
@@ -167,6 +175,12 @@ export function fieldName(path: readonly PropertyKey[]): string {
   const named = path.map((key, index) => (typeof key === 'number' ? ` ${key + 1}` : `${index === 0 ? '' : ', '}${String(key)}`)).join('');
   return named || 'the fields';
 }
+
+/** In a table a row is named by its line in the file, as editors count. */
+export const fieldNameIn = (entry: Entry, path: readonly PropertyKey[]): string =>
+  entry.path.endsWith('.csv') && path[0] === 'rows' && path.length > 2
+    ? `line ${entry.fields.placeOf(path).line}, ${fieldName(path.slice(2))}`
+    : fieldName(path);
 
 export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(

@@ -3,10 +3,11 @@ import type { Link } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import { isTag, walk, attribute } from '../source/prose.ts';
+import { collections } from '../schemas/collections.ts';
 import { calculatorNames } from '../schemas/calculators.ts';
 import { addressesOf, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName, pageMeant } from './suggestions.ts';
 import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Message } from './place.ts';
 
 type Wrong = Pick<Message, 'found' | 'write'>;
@@ -16,7 +17,7 @@ export function linkFaults(club: ValidEntries): Diagnostic[] {
   return [
     ...club.folder.entries.filter(isPage).flatMap((page) =>
       [...walk(page.tree)].flatMap((node): Diagnostic[] => {
-        if (node.type === 'link') return fault(page, node, linkWrong(node, page, addresses));
+        if (node.type === 'link') return fault(page, node, linkWrong(node, page, addresses, club.club?.data.site));
         if (isTag(node) && node.name === 'Example') return exampleFaults(page, node);
         return [];
       }),
@@ -36,7 +37,35 @@ export function linkFaults(club: ValidEntries): Diagnostic[] {
   }
 }
 
-function linkWrong(node: Link, page: Page, addresses: Addresses): Wrong | null {
+/** Links to the club's own site that are written as those to another. */
+export function linkHints(club: ValidEntries): Diagnostic[] {
+  const site = club.club?.data.site;
+  if (site === undefined) return [];
+  const addresses = addressesOf(club);
+  return club.folder.entries.filter(isPage).flatMap((page) =>
+    [...walk(page.tree)].flatMap((node): Diagnostic[] => {
+      const own = node.type === 'link' ? onOwnSite(node.url, site) : null;
+      if (own === null || inside(own, page, addresses) !== null) return [];
+      return [
+        atNode(page, node, {
+          rule: 'link',
+          field: 'a link',
+          found: `"${(node as Link).url}", a page of this almanac`,
+          write: `"${own}", which is also found offline and in the preview`,
+        }),
+      ];
+    }),
+  );
+}
+
+/** The address on this site, from its first slash on. Null for another site. */
+function onOwnSite(url: string, site: string): string | null {
+  const base = site.replace(/\/*$/, '/').replace(/^https?:/, '');
+  const address = url.replace(/^https?:/, '');
+  return address.startsWith(base) ? `/${address.slice(base.length)}` : null;
+}
+
+function linkWrong(node: Link, page: Page, addresses: Addresses, site?: string): Wrong | null {
   const { url } = node;
   const typed = sourceOf(page, node);
   const bare = !typed.startsWith('[');
@@ -55,14 +84,28 @@ function linkWrong(node: Link, page: Page, addresses: Addresses): Wrong | null {
     return { found: `"${url}" with two slashes at its start`, write: `"https:${url}" for another site, or one slash for this one` };
   if (url.startsWith('#')) return onPage(url.slice(1), namesOn(page), 'this page');
   if (url.startsWith('/')) return inside(url, page, addresses);
+  const own = site === undefined ? null : onOwnSite(url, site);
+  if (own !== null) return inside(own, page, addresses);
+  if (/^https?:/i.test(url) && URL.canParse(url) && HERE.test(new URL(url).hostname)) return ofPreview(new URL(url), url, page, addresses);
   if (/^[a-z][a-z0-9+.-]*:/i.test(url)) return outside(url);
   return relative(url, addresses);
+}
+
+/** Hosts that only the author's own computer or house can reach. */
+const HERE = /^(?:localhost|127(?:\.\d+){3}|0\.0\.0\.0|\[::1?\]|10(?:\.\d+){3}|192\.168(?:\.\d+){2}|.+\.local(?:host)?)$/i;
+
+function ofPreview({ pathname, hash }: URL, url: string, page: Entry, addresses: Addresses): Wrong {
+  const address = pathname + hash;
+  return {
+    found: `"${url}", the preview on your own computer`,
+    write: inside(address, page, addresses)?.write ?? `"${address}"`,
+  };
 }
 
 /** A link to another site, an e-mail address or a telephone number. */
 function outside(url: string): Wrong | null {
   if (/^https?:/i.test(url)) {
-    const good = URL.canParse(url) && /^https?:\/\/[^/\s]+/i.test(url) && /\.|^localhost$/.test(new URL(url).hostname);
+    const good = URL.canParse(url) && /^https?:\/\/[^/\s]+/i.test(url) && /\./.test(new URL(url).hostname);
     return good && !/[<>|]/.test(url) ? null : { found: `"${url}"`, write: 'a whole address such as https://example.org/bees' };
   }
   if (/^mailto:[^@\s]+@[^@\s]+\.[^@\s]+$/i.test(url)) return null;
@@ -70,7 +113,8 @@ function outside(url: string): Wrong | null {
   return { found: `"${url}"`, write: 'an address that begins with / for this site or https:// for another' };
 }
 
-function inside(url: string, from: Entry, { known, drafts }: Addresses): Wrong | null {
+function inside(url: string, from: Entry, addresses: Addresses): Wrong | null {
+  const { known, drafts } = addresses;
   const [, path, query, fragment] = /^([^?#]*)(\?[^#]*)?(?:#(.*))?$/s.exec(url)!;
   const address = plain(path!);
   if (query !== undefined && address !== '/search/')
@@ -83,7 +127,8 @@ function inside(url: string, from: Entry, { known, drafts }: Addresses): Wrong |
   if (!known.has(address)) {
     if (known.has(`${address}/`))
       return { found: `"${url}" without the last slash`, write: `"${address}/${fragment === undefined ? '' : `#${fragment}`}"` };
-    return { found: `"${url}", which is no page of this almanac`, write: near(address, known) };
+    if (FILE.test(address)) return { found: `"${url}", a file that is not part of the almanac`, write: OF_FILE };
+    return { found: `"${url}", which is no page of this almanac`, write: near(address, addresses) };
   }
   if (fragment === undefined || fragment === '') return null;
   if (address.startsWith('/work-it-out/')) return valuesWrong(fragment);
@@ -94,7 +139,7 @@ function inside(url: string, from: Entry, { known, drafts }: Addresses): Wrong |
 function onPage(fragment: string, names: Set<string>, where: string): Wrong | null {
   const name = plain(fragment);
   if (names.has(name)) return null;
-  const suggestion = nearestName(name, names);
+  const suggestion = nearName(name, names);
   return {
     found: `"#${fragment}", which is not on ${where}`,
     write: suggestion ? `"#${suggestion}"` : 'the name of one of its headings, or no # at all',
@@ -102,6 +147,8 @@ function onPage(fragment: string, names: Set<string>, where: string): Wrong | nu
 }
 
 const FILE = /\.(?:pdf|docx?|odt|xlsx?|ods|csv|txt|rtf|zip|ics|epub|jpe?g|png|gif|webp|heic|svg)$/i;
+
+const OF_FILE = 'the whole address, from https:// on, where the club has published it, or the words of the file in a page';
 
 /** `varroa.mdx`, `../pests/varroa`: the page that the author may mean. */
 function relative(url: string, { known }: Addresses): Wrong {
@@ -116,7 +163,7 @@ function relative(url: string, { known }: Addresses): Wrong {
   if (FILE.test(url))
     return {
       found: `"${url}", a file that is not part of the almanac`,
-      write: `a whole address where it can be fetched, such as https://example.org/${url.split('/').at(-1)}`,
+      write: OF_FILE,
     };
   return {
     found: `"${url}", which does not begin with a slash`,
@@ -124,18 +171,23 @@ function relative(url: string, { known }: Addresses): Wrong {
   };
 }
 
-function near(address: string, known: Map<string, unknown>): string {
+function near(address: string, { known, club }: Addresses): string {
   const lower = address
     .toLowerCase()
     .replace(/\/*$/, '/')
     .replace(/\.(?:mdx?|html?)\/$/, '/')
     .replace(/\/index\/$/, '/');
   if (known.has(lower)) return `"${lower}"`;
-  // Compares the last name alone. With its folder, a short name such as "swarms" would be near "stings".
-  const named = new Map([...known.keys()].map((each) => [lastName(each), each]));
-  const last = lastName(lower);
-  const name = named.has(last) ? last : nearestName(last, named.keys());
-  return last !== '' && name ? `"${named.get(name)}"` : 'the address of a page that is there';
+  const meant = pageMeant(club, lower);
+  if (meant === null) {
+    const name = nearName(lastName(lower), calculatorNames);
+    return name ? `"/work-it-out/${name}/"` : 'the address of a page that is there';
+  }
+  const found = `${collections[meant.collection].path!}${meant.id}/`;
+  const file = `${meant.collection}/${meant.id}${collections[meant.collection].ending}`;
+  return meant.why === 'renamed'
+    ? `"${found}", and in ${file} a line "formerly: [${lower}]", so that old links still lead there`
+    : `"${found}"`;
 }
 
 const lastName = (address: string): string => address.split('/').at(-2) ?? '';
@@ -151,7 +203,7 @@ function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Diagno
   const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
   const faults: Diagnostic[] = [];
   if (tool !== undefined && !calculatorNames.includes(tool)) {
-    const suggestion = nearestName(tool, calculatorNames);
+    const suggestion = nearName(tool, calculatorNames);
     faults.push(
       atNode(page, tag, {
         rule: 'reference',

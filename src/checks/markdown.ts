@@ -36,6 +36,11 @@ const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
     'a line of a table that has no head',
     'a line of names, a line | --- | --- |, then the rows, with an empty line before them',
   ],
+  [
+    /^[^\n\t]*\S *\t[^\n]*(?:\t *\S|\n[^\n\t]*\S *\t)/m,
+    'a table pasted with tabs, which would run together',
+    '| between its cells, and a line | --- | --- | below the first one',
+  ],
   [/^(?:-|\*)\[[ xX]?\]/m, 'a box without a space before it', '"- [ ] " and the step'],
 ];
 
@@ -46,6 +51,28 @@ function textFaults(page: Page, node: Nodes): Diagnostic[] {
   if (!sign) return [];
   const typed = sign.exec(source)![0].trim();
   return [atWords(page, node, typed, { rule: 'markdown', field: 'the words', found: found!, write: write! })];
+}
+
+/** Marks that are shown as typed. Some authors mean them so. */
+const TYPED: readonly [sign: RegExp, found: string, write: string][] = [
+  [/\([^()\n]+\)\[(?:\/|https?:|mailto:)[^\]\n]*\]/, 'the brackets of a link the wrong way round', '[words](address)'],
+  [/^#\p{Lu}\p{Ll}/mu, '"#" without a space after it, which is shown as typed', '"## " before a heading'],
+  [/^-\p{L}/mu, '"-" without a space after it, which is shown as typed', '"- " before a line of a list'],
+  [/^\d{1,2}[.)]\p{L}{2}/mu, 'a number without a space after its point, which is shown as typed', '"1. " before a line of a numbered list'],
+];
+
+export function typedHints(club: ValidEntries): Diagnostic[] {
+  return club.folder.entries.filter(isPage).flatMap((page) =>
+    [...walk(page.tree)].flatMap((node): Diagnostic[] => {
+      if (node.type !== 'text' || node.position === undefined) return [];
+      // Text behind a tag or another mark does not begin its line.
+      const isFirst = page.body[node.position.start.offset! - 1] !== '\n' && node.position.start.column > 1;
+      const source = (isFirst ? ' ' : '') + sourceOf(page, node);
+      const [sign, found, write] = TYPED.find(([pattern]) => pattern.test(source)) ?? [];
+      if (!sign) return [];
+      return [atWords(page, node, sign.exec(source)![0], { rule: 'markdown', field: 'the words', found: found!, write: write! })];
+    }),
+  );
 }
 
 function blockFaults(page: Page, node: Nodes): Diagnostic[] {

@@ -111,6 +111,8 @@ export function fileFaults(path: string, isBook = false): Diagnostic[] {
   const dot = parts[1]!.lastIndexOf('.');
   const ending = parts[1]!.slice(dot);
   const name = parts[1]!.slice(0, dot).replace(ADDED_TO.includes(parts[0]!) ? /\.add$/ : /$^/, '');
+  const others = LEFT_BEHIND.find(({ pattern }) => pattern.test(parts[1]!));
+  if (others) return [fault(path, 'file-ending', "the file's name", `"${parts[1]}", ${others.found}`, others.write)];
   if (ending !== kind.ending)
     return [fault(path, 'file-ending', "the file's name", `the ending "${ending}"`, `"${kind.ending}", as all files in ${parts[0]}/ have`)];
   if (RESERVED.test(name))
@@ -125,11 +127,28 @@ export function fileFaults(path: string, isBook = false): Diagnostic[] {
         'file-name',
         "the file's name",
         `"${name}", which hosts and addresses cannot carry safely`,
-        `"${plainName(name)}${ending}"`,
+        `"${plainName(name)}${ending}"${COPY.test(name) ? ' for a page of its own; a mere copy is taken away' : ''}`,
       ),
     ];
   return [];
 }
+
+/** What programs call a copy: "lifting copy", "lifting (1)", "Copy of lifting". */
+const COPY = /(?:[ _-]copy(?:[ _-]?\d+)?| ?\(\d+\))$|^copy of /i;
+
+/** Files of other programs, which are no pages under another ending. */
+const LEFT_BEHIND: readonly { pattern: RegExp; found: string; write: string }[] = [
+  {
+    pattern: /\.(?:bak|old|orig|rej|tmp|swp|save|backup)$|~$/i,
+    found: 'which some program left behind',
+    write: 'nothing, and take the file away',
+  },
+  {
+    pattern: /\.(?:docx?|odt|rtf|pdf|pages|xlsx?|ods|pptx?)$/i,
+    found: 'a file of another program, which is no page',
+    write: 'its words in a page that "npm run new" begins, and take this file away',
+  },
+];
 
 /**
  * A picture may have the name that a phone or scanner gave it, because it is published under another. But every computer must be able to

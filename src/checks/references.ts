@@ -5,7 +5,7 @@ import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName, notIn } from './suggestions.ts';
 import { atField, isDraft } from './place.ts';
 
 export function referenceFaults(club: ValidEntries): Diagnostic[] {
@@ -15,7 +15,7 @@ export function referenceFaults(club: ValidEntries): Diagnostic[] {
     for (const entry of club.of[name as Collection]) {
       for (const { path, collection, id } of pointers(schema, entry.data, [])) {
         const known = club.ids[collection as Collection];
-        if (!known.has(id)) faults.push(missing(entry, path, collection, id, known));
+        if (!known.has(id)) faults.push(missing(club, entry, path, collection as Collection, id));
         else if (!isDraft(entry) && drafts.has(`${collection}/${id}`)) faults.push(hidden(entry, path, id));
       }
     }
@@ -23,16 +23,8 @@ export function referenceFaults(club: ValidEntries): Diagnostic[] {
   return [...faults, ...dutyFaults(club)];
 }
 
-function missing(entry: ValidEntry, path: PropertyKey[], collection: string, id: string, known: Set<string>): Diagnostic {
-  const near = nearestName(id, known);
-  return {
-    path: entry.path,
-    ...entry.fields.placeOf(path),
-    rule: 'reference',
-    field: fieldName(path),
-    found: `"${id}", which is not in ${collection}/`,
-    write: near ? `"${near}"` : `the name of a file in ${collection}/`,
-  };
+function missing(club: ValidEntries, entry: ValidEntry, path: PropertyKey[], collection: Collection, id: string): Diagnostic {
+  return atField(entry, path, { rule: 'reference', field: fieldName(path), ...notIn(club, collection, id) });
 }
 
 const hidden = (entry: ValidEntry, path: PropertyKey[], id: string): Diagnostic =>
@@ -81,7 +73,7 @@ function dutyFaults(club: ValidEntries): Diagnostic[] {
       ];
       for (const [path, duty] of asked) {
         if (known.has(duty)) continue;
-        const near = nearestName(duty, known);
+        const near = nearName(duty, known);
         faults.push({
           path: entry.path,
           ...entry.fields.placeOf(path),

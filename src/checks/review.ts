@@ -71,7 +71,7 @@ export type Due = { path: string; line: number; column: number; what: string; by
 
 /** Items that are overdue on `on`, or due `within` that many days, the most urgent first. */
 export function dueOn(club: ValidEntries, on: Day, within = 60): Due[] {
-  return [...pageDays(club), ...rowDays(club), ...consentDays(club)]
+  return [...pageDays(club, on), ...rowDays(club), ...consentDays(club)]
     .map((due): Due => ({ ...due, daysLeft: daysBetween(on, due.day) }))
     .filter((due) => due.daysLeft <= within)
     .sort((a, b) => a.daysLeft - b.daysLeft || (a.path < b.path ? -1 : a.path > b.path ? 1 : a.line - b.line));
@@ -111,8 +111,11 @@ const count = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
 
 type Dated = Omit<Due, 'daysLeft'>;
 
-function pageDays(club: ValidEntries): Dated[] {
-  return reviewed(club).map(({ entry, path, review }) =>
+/** A meeting that is over needs no review. */
+function pageDays(club: ValidEntries, on: Day): Dated[] {
+  const over = new Set(club.of.meetings.filter(({ data }) => (data['last-day'] ?? data.day) < on).map(({ path }) => path));
+  const due = reviewed(club).filter(({ entry }) => !over.has(entry.path));
+  return due.map(({ entry, path, review }) =>
     dated(entry, [...path, 'next-check'], 'next-check', review.by ?? 'almanac editor', review['next-check']),
   );
 }

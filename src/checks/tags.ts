@@ -8,6 +8,7 @@ import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { dutiesOf } from './references.ts';
+import { nearName, notIn } from './suggestions.ts';
 import { atNode, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
@@ -148,7 +149,7 @@ function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
   const known = dutiesOf(club.club.data);
   if (known.has(duty)) return [];
-  const near = nearestName(duty, known);
+  const near = nearName(duty, known);
   return [
     atNode(page, tag, {
       rule: 'contact',
@@ -185,8 +186,7 @@ function quotedFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
   if (!id) return [];
   const at = (field: string, found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'reference', field, found, write })];
   const known = club.ids.cautions;
-  if (!known.has(id))
-    return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearestName(id, known) ?? [...known].join('", "')}"`);
+  if (!known.has(id)) return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearName(id, known) ?? [...known].join('", "')}"`);
   const caution = club.of.cautions.find((each) => each.id === id);
   if (caution && isWithdrawn(caution))
     return at('Caution, id', `"${id}", which was withdrawn`, `cautions/${id}.yaml mended and without "withdrawn:", or no quotation of it`);
@@ -203,8 +203,8 @@ function drawnFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   const at = (found: string, write: string): Diagnostic[] => [
     atNode(page, tag, { rule: 'reference', field: 'Drawing, name', found: `"${name}", ${found}`, write }),
   ];
-  const near = nearestName(name, club.ids.drawings);
-  if (!club.ids.drawings.has(name)) return at('which is not in drawings/', near ? `"${near}"` : 'the name of a file in drawings/');
+  if (!club.ids.drawings.has(name))
+    return [atNode(page, tag, { rule: 'reference', field: 'Drawing, name', ...notIn(club, 'drawings', name) })];
   const held = club.of.drawings.find(({ id }) => id === name);
   return held && isDraft(held) && !isDraft(page) ? at('a draft, which is not shown', 'a drawing that is not a draft') : [];
 }
@@ -213,15 +213,7 @@ function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
   const [id, row] = [attribute(tag, 'id'), attribute(tag, 'row')];
   if (!id) return [];
   if (!club.ids.figures.has(id)) {
-    const near = nearestName(id, club.ids.figures);
-    return [
-      atNode(page, tag, {
-        rule: 'reference',
-        field: 'Figure, id',
-        found: `"${id}", which is not in figures/`,
-        write: near ? `"${near}"` : 'the name of a file in figures/',
-      }),
-    ];
+    return [atNode(page, tag, { rule: 'reference', field: 'Figure, id', ...notIn(club, 'figures', id) })];
   }
   const figure = club.of.figures.find((each) => each.id === id);
   if (!figure) return [];
@@ -245,7 +237,7 @@ function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
       }),
     ];
   if (row === undefined || rows.has(row)) return [];
-  const near = nearestName(row, rows);
+  const near = nearName(row, rows);
   return [
     atNode(page, tag, {
       rule: 'reference',

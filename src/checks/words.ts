@@ -49,6 +49,18 @@ const HTML: Record<string, string> = {
   summary: 'a heading and its words',
   script: 'nothing',
   style: 'nothing',
+  ...Object.fromEntries(
+    ['mark', 'kbd', 'big', 'strike', 'del', 'ins', 'tt', 'abbr', 'cite', 'q', 'section', 'nav', 'header', 'footer', 'aside', 'button'].map(
+      (name) => [name, 'the words alone'],
+    ),
+  ),
+  ...Object.fromEntries(['thead', 'tbody', 'caption', 'colgroup'].map((name) => [name, 'a table with | between its cells'])),
+  ...Object.fromEntries(['dl', 'dt', 'dd'].map((name) => [name, 'lines that begin "- "'])),
+  h5: '#### and the heading',
+  h6: '#### and the heading',
+  audio: 'a link: [words](https://example.org/)',
+  embed: 'a link: [words](https://example.org/)',
+  object: 'a link: [words](https://example.org/)',
   iframe: 'a link: [words](https://example.org/)',
   video: 'a link: [words](https://example.org/)',
   input: 'the words alone',

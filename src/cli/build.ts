@@ -15,7 +15,7 @@ import { openFolder } from '../source/open-folder.ts';
 import { argumentsOf } from './arguments.ts';
 import { isEntry } from './entry.ts';
 import { explainError } from './explain-error.ts';
-import { copyTexts, keepCopy, standIn } from './last-good.ts';
+import { copyTexts, keepCopy, lastGoodOf, standIn } from './last-good.ts';
 import { withLock } from './lock.ts';
 import { chosenOutput, refusal, trueFolder } from './output-folder.ts';
 import { drawingFolder, picturesFolder, projectFolder } from './paths.ts';
@@ -72,7 +72,7 @@ async function buildInto(
   const began = performance.now();
   const standing = join(projectFolder, '.almanac', 'standing-in', String(process.pid));
   try {
-    const content = options['last-good'] ? await withStandIns(options.content, standing, say) : resolve(options.content);
+    const content = options['last-good'] ? await withStandIns(options.content, standing, say, options.edition) : resolve(options.content);
     if (content === null) return false;
     const day = await drawInto(out, content, options, say, waits);
     say(`Edition of ${day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s.`);
@@ -86,9 +86,14 @@ async function buildInto(
  * The folder to build from: the club's own, or `standing`, in which the last good state replaces files with faults. Null where neither is
  * possible.
  */
-async function withStandIns(content: string, standing: string, say: (line: string) => void): Promise<string | null> {
+async function withStandIns(
+  content: string,
+  standing: string,
+  say: (line: string) => void,
+  edition: Day | undefined,
+): Promise<string | null> {
   const faultsIn = async (folder: Folder): Promise<Diagnostic[]> =>
-    foundIn(folder, (await readyPictures(folder, picturesFolder, say)).faults).faults;
+    foundIn(folder, (await readyPictures(folder, picturesFolder, say)).faults, { edition }).faults;
   const folder = openFolder(resolve(content), true);
   const faults = await faultsIn(folder);
   if (faults.length === 0) return folder.directory;
@@ -147,7 +152,13 @@ async function drawInto(
 async function runAstro(out: string, content: string, options: BuildOptions, drawing: string): Promise<void> {
   removeWork(drawingFolder);
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
-  setOptions(process.env, { content, edition: options.edition, replaces: out, quiet: options.quiet });
+  setOptions(process.env, {
+    content,
+    edition: options.edition,
+    replaces: out,
+    published: lastGoodOf(options.content) ?? undefined,
+    quiet: options.quiet,
+  });
   // Astro looks for packages, and stores its caches, relative to the current directory.
   process.chdir(projectFolder);
   const { build: astro } = await import('astro');

@@ -18,6 +18,8 @@ import { readFolder } from '../source/folder.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { annotations } from './annotations.ts';
+import { publishedIn } from '../source/last-edition.ts';
+import { lastGoodOf } from './last-good.ts';
 import { picturesFolder, projectFolder } from './paths.ts';
 import { readyPictures } from '../pictures/ready-pictures.ts';
 
@@ -28,7 +30,7 @@ if (values['write-ids']) writeIds(values.content);
 
 const folder = readFolder(values.content);
 const { faults: unreadable } = await readyPictures(folder, picturesFolder, console.error);
-const found = foundIn(folder, unreadable);
+const found = foundIn(folder, unreadable, { edition: values.on, before: publishedIn(lastGoodOf(values.content) ?? undefined) });
 const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on!) : [])]);
 console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
 if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {

@@ -52,6 +52,7 @@ export function keepCopy(content: string, copied: string): void {
 
 /** The folder of the last good state of this club's folder. Null where there is none, or where it belongs to another club. */
 export function lastGoodOf(content: string): string | null {
+  if (!existsSync(content)) return null;
   const held = join(placeOf(content), 'content');
   if (!existsSync(join(held, 'club.yaml'))) return null;
   const [now, then] = [clubIdIn(content), clubIdIn(held)];

@@ -9,6 +9,7 @@ import { validEntries, type ValidEntries } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import { almanacOf, type RawEntry } from '../lib/almanac.ts';
 import { passSettings, type Settings } from '../lib/settings.ts';
+import { publishedIn } from '../source/last-edition.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { languageOf, type Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
@@ -49,7 +50,10 @@ export function almanac(): AstroIntegration {
         });
         if (command === 'build') {
           const prints = sourcePrints(root, options.content);
-          const folder = await checkContent(options.content, pictures, say);
+          const folder = await checkContent(options.content, pictures, say, {
+            edition: options.edition,
+            before: publishedIn(options.published),
+          });
           run = { root, options, say, settings: settings(folder, hashOfFiles(prints).slice(0, 16)) };
           build = { folder, prints, former: null, progress: null };
         } else run = { root, options, say, settings: settings(openFolder(options.content), 'preview') };

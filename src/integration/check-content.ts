@@ -1,4 +1,5 @@
 /* Checks a content folder before it is built or shown. All faults are printed at once, one or two lines each. */
+import type { Given } from '../checks/fields.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { summaryLines } from '../checks/summary.ts';
 import { editionDay } from '../source/edition-day.ts';
@@ -19,10 +20,10 @@ export class ContentError extends Error {
 type Say = (line: string) => void;
 
 /** The folder, read and without a fault. @throws ContentError after printing the faults. */
-export async function checkContent(content: string, pictures: string, say: Say): Promise<Folder> {
+export async function checkContent(content: string, pictures: string, say: Say, given: Given = {}): Promise<Folder> {
   const folder = openFolder(content, true);
   const prepared = await readyPictures(folder, pictures, say);
-  const { faults, drafts } = foundIn(folder, prepared.faults);
+  const { faults, drafts } = foundIn(folder, prepared.faults, given);
   for (const fault of faults) console.error(formatDiagnostic(fault));
   if (faults.length > 0) throw new ContentError(faults.length);
   say(`Checked: ${folder.entries.length + 1} files, no fault.`);

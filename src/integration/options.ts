@@ -12,6 +12,8 @@ export type AlmanacOptions = {
   edition?: Day | undefined;
   /** The folder of the edition that the new one replaces, for the report. The default is the output folder. */
   replaces?: string | undefined;
+  /** The folder of the texts of the last good edition, for suggestions where a page was renamed. */
+  published?: string | undefined;
   /** Only faults are printed. */
   quiet?: boolean | undefined;
 };
@@ -20,6 +22,7 @@ const VARIABLES = {
   content: 'ALMANAC_CONTENT',
   edition: 'ALMANAC_EDITION',
   replaces: 'ALMANAC_REPLACES',
+  published: 'ALMANAC_PUBLISHED',
   quiet: 'ALMANAC_QUIET',
 } as const;
 
@@ -30,6 +33,7 @@ export function optionsIn(environment: NodeJS.ProcessEnv, root: string): Almanac
     content: resolve(root, valueOf('content') ?? 'content/demo-club'),
     edition: dayIn(valueOf('edition')),
     replaces: valueOf('replaces'),
+    published: valueOf('published'),
     quiet: valueOf('quiet') !== undefined,
   };
 }

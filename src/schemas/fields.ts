@@ -112,11 +112,17 @@ const change = section({
   what: words('what was changed, in one sentence', 'The first look is now seven days after the queen is out.'),
 });
 
+const DUTY = 'the reviewer\'s duty, such as "disease officer"';
+/** Words that all begin with a capital: a name. */
+const PERSON = /^\p{Lu}[\p{L}.'’-]*(?: \p{Lu}[\p{L}.'’-]*)+$/u;
+
 /** Who checked the page, when, and when the next check is due. Every page prints it. */
 export const review = {
   checked: day('the day on which you compared this with its sources, such as 2026-04-18'),
   'next-check': day().describe('The day by which it is to be compared again.'),
-  by: words('the reviewer\'s duty, such as "disease officer"').describe("Never a person's name."),
+  by: words(DUTY)
+    .refine((text) => !PERSON.test(text), { error: DUTY })
+    .describe("Never a person's name."),
   history: list(change).optional().describe('What changed and when, newest last.'),
 };
 

@@ -10,7 +10,8 @@ import { readFolder } from '../../../src/source/folder.ts';
 import { goodClub, withChanges } from '../../fixtures/invalid/cases.ts';
 import { aDay } from '../../days.ts';
 
-const club = validEntries(readFolder(goodClub));
+const STINGS = { file: 'articles/stings.mdx', insteadOf: 'next-check: 2027-02-01', write: 'next-check: 2026-12-01' };
+const club = withChanges([STINGS], (directory) => validEntries(readFolder(directory)));
 const day = (text: string): Day => aDay(text);
 
 test('nothing is due early in the year', () => {
@@ -23,7 +24,7 @@ test('items are listed from 60 days before, by duty', () => {
   assert.deepEqual(dueOn(club, day('2026-10-01')), []);
   assert.deepEqual(dueLines(dueOn(club, day('2026-10-02')), day('2026-10-02'), 'en-GB'), [
     'education officer:',
-    '  2026-12-01  in 60 days  meetings/2026-06-13-yard-day.mdx:16  next-check',
+    '  2026-12-01  in 60 days  articles/stings.mdx:11  next-check',
     '',
     '0 past and 1 coming up on 2 October 2026.',
   ]);
@@ -47,12 +48,24 @@ test('a date that has passed is a fault only in a strict check', () => {
   assert.deepEqual(check(goodClub), []);
   assert.deepEqual(overdueFaults(club, day('2026-12-01')), []);
   assert.deepEqual(overdueFaults(club, day('2026-12-02')).map(formatDiagnostic), [
-    'meetings/2026-06-13-yard-day.mdx:16:13 overdue: next-check: found 2026-12-01, which is past on 2026-12-02; write a new day once it has been checked again',
+    'articles/stings.mdx:11:13 overdue: next-check: found 2026-12-01, which is past on 2026-12-02; write a new day once it has been checked again',
   ]);
 });
 
+test('a meeting is due until the day it is held, and never after it', () => {
+  const soon = { file: 'meetings/2026-06-13-yard-day.mdx', insteadOf: 'next-check: 2026-12-01', write: 'next-check: 2026-06-12' };
+  withChanges([soon], (directory) => {
+    const meeting = validEntries(readFolder(directory));
+    assert.deepEqual(
+      dueOn(meeting, day('2026-06-13')).map(({ path, daysLeft }) => [path, daysLeft]),
+      [['meetings/2026-06-13-yard-day.mdx', -1]],
+    );
+    assert.deepEqual(dueOn(meeting, day('2026-06-14')), []);
+  });
+});
+
 test('a draft is not due', () => {
-  const drafted = { file: 'meetings/2026-06-13-yard-day.mdx', insteadOf: 'yard: true', write: 'yard: true\ndraft: true' };
+  const drafted = { ...STINGS, write: 'next-check: 2026-12-01\ndraft: true' };
   assert.deepEqual(
     withChanges([drafted], (directory) => dueOn(validEntries(readFolder(directory)), day('2026-12-02'))),
     [],
