@@ -2,9 +2,10 @@
 import type { Link } from 'mdast';
 import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
-import { isTag, walk, attribute } from '../source/prose.ts';
+import { isTag, walk } from '../source/prose.ts';
 import { collections } from '../schemas/collections.ts';
 import { calculatorNames } from '../schemas/calculators.ts';
+import { exampleFaults, valuesWrong } from './calculator-values.ts';
 import { addressesOf, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
 import { nearName, pageMeant } from './suggestions.ts';
@@ -131,7 +132,7 @@ function inside(url: string, from: Entry, addresses: Addresses): Wrong | null {
     return { found: `"${url}", which is no page of this almanac`, write: near(address, addresses) };
   }
   if (fragment === undefined || fragment === '') return null;
-  if (address.startsWith('/work-it-out/')) return valuesWrong(fragment);
+  if (address.startsWith('/work-it-out/')) return valuesWrong(address.split('/')[2], fragment, '#')[0] ?? null;
   const names = known.get(address);
   return names ? onPage(fragment, names, address!) : null;
 }
@@ -191,39 +192,6 @@ function near(address: string, { known, club }: Addresses): string {
 }
 
 const lastName = (address: string): string => address.split('/').at(-2) ?? '';
-
-/** `name=value&name=value`, as the calculators write it. */
-const VALUES = /^[a-z][a-z0-9-]*=[^&=\s]*(?:&[a-z][a-z0-9-]*=[^&=\s]*)*$/;
-const valuesWrong = (fragment: string): Wrong | null =>
-  VALUES.test(fragment)
-    ? null
-    : { found: `"#${fragment}"`, write: 'values as name=value, joined by &, such as "#sugar-parts=2&water-parts=1"' };
-
-function exampleFaults(page: Page, tag: Parameters<typeof attribute>[0]): Diagnostic[] {
-  const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
-  const faults: Diagnostic[] = [];
-  if (tool !== undefined && !calculatorNames.includes(tool)) {
-    const suggestion = nearName(tool, calculatorNames);
-    faults.push(
-      atNode(page, tag, {
-        rule: 'reference',
-        field: 'Example, tool',
-        found: `"${tool}", which is no calculator`,
-        write: suggestion ? `"${suggestion}"` : `one of: ${calculatorNames.join(', ')}`,
-      }),
-    );
-  }
-  if (values !== undefined && !VALUES.test(values))
-    faults.push(
-      atNode(page, tag, {
-        rule: 'link',
-        field: 'Example, with',
-        found: `"${values}"`,
-        write: 'values as name=value, joined by &, such as "sugar-parts=2&water-parts=1"',
-      }),
-    );
-  return faults;
-}
 
 function plain(address: string): string {
   try {
