@@ -1,7 +1,7 @@
 /*
  * Safety rules for people and bees. Each has one owner, and pages quote it. `rival` matches a different rule on another page. `unless`
- * are words that exclude a match. `stood` are sentences that were once in the demo club and contradicted another page, so that each rival
- * is tested. The sources of its owner explain why each rule is right.
+ * are words that exclude a match. `stood` are sentences that contradict the owner, so that each rival is tested. Most of them were once in
+ * the demo club; a sentence that never was begins with "Elsewhere:". The sources of its owner explain why each rule is right.
  */
 export type OneRule = {
   danger: string;
@@ -123,5 +123,82 @@ export const RULES: readonly OneRule[] = [
       'It may be the same chemical, but it is not registered for bees. In the US that is an illegal use of a pesticide.',
       'The same agency: unregistered use can be punished',
     ],
+  },
+  {
+    danger: 'queen cells: how many stay, and when somebody looks again',
+    owner: 'articles/splits.mdx',
+    shownOn: [],
+    rival: [
+      /\b(?:leave|keep) (?:two|2|three|3|both|several)\b.*\bcells?\b/i,
+      /\b(?:leave|keep) one\b.*\bcell\b.*\bkeep out\b.*\bweeks\b/i,
+      /\bgo back on day (?![67]\b)\d/i,
+    ],
+    unless: /\bday 6 or 7\b/i,
+    stood: [
+      'Leave one good queen cell, close up, and keep out for about three weeks. Then look for eggs.',
+      'Elsewhere: Keep two good cells, in case one fails.',
+      'Elsewhere: Go back on day 10 and take down the others.',
+    ],
+  },
+  {
+    danger: 'a sick or shrinking hive is combined with a healthy one',
+    owner: 'articles/uniting.mdx',
+    shownOn: [],
+    rival: [/\b(?:unite|combine)\b.*\b(?:sick|diseased|shrinking|dwindling|hopeless)\b/i, /\b(?:sick|diseased|shrinking|dwindling)\b.*\b(?:unite|combine) (?:it|them)\b/i],
+    unless: /\b(?:not|never|don't|nor|healthy)\b/i,
+    stood: [
+      'Elsewhere: Unite a hopeless colony with a strong one, because its bees are still of use.',
+      'Elsewhere: If it is shrinking, unite it with its neighbor.',
+    ],
+  },
+  {
+    danger: 'a comb, bees or gear leaves a suspect hive',
+    owner: 'checklists/disease-suspected.mdx',
+    shownOn: [],
+    rival: [
+      /\b(?:take|bring|carry|drive|send|mail)\b.*\b(?:comb|frame|brood)\b.*\b(?:to the|to your|to a) (?:inspector|mentor|meeting|neighbor|laboratory)\b/i,
+      /\b(?:odd|sick|suspect)\b.*\b(?:move|give) (?:it|them|its combs?|the combs?) to (?:another|a strong|a healthy)\b/i,
+    ],
+    unless: /\b(?:never|not|don't|inspector says|inspector asks|as the inspector)\b/i,
+    stood: [
+      'Elsewhere: Bring the frame with the odd brood to the meeting, so that a mentor can look.',
+      'Elsewhere: If one comb looks odd, give it to a strong hive that can clean it.',
+    ],
+  },
+  {
+    danger: 'bees are given honey that is not their own',
+    owner: 'cautions/honey-as-feed.yaml',
+    shownOn: ['checklists/fall-feeding'],
+    rival: [
+      /\bfeed (?:its|their|the|this|some) honey\b.*\bunless\b/i,
+      /\b(?:feed|give) (?:bees|them|it|a weak hive)\b.*\bhoney from (?:a shop|a store|a jar|another)\b/i,
+    ],
+    unless: /\bDo not feed honey\b|\bnever\b(?!.*\bunless\b)/i,
+    stood: [
+      'Do not feed its honey to other colonies, unless you know why it died.',
+      'Elsewhere: In an emergency, give them honey from a shop.',
+    ],
+  },
+  {
+    danger: 'honey for a child: from which age, and whether cooking helps',
+    owner: 'cautions/infants-honey.yaml',
+    shownOn: ['articles/honey-and-babies', 'articles/harvest-honey', 'articles/honey-room'],
+    rival: [
+      /\bhoney\b.*\b(?:under|before|below|until|from) (?:the age of )?(?:six|6|nine|9|eighteen|18|two|2|three|3) (?:months|years)\b/i,
+      /\b(?:cooked|baked|heated|pasteurized) honey\b.*\b(?:safe|fine|harmless)\b/i,
+    ],
+    unless: /\b(?:not|never|no)\b/i,
+    stood: ['Elsewhere: Honey may be given from six months.', 'Elsewhere: Baked honey is safe for a baby.'],
+  },
+  {
+    danger: 'wax is heated on bare heat',
+    owner: 'cautions/hot-wax.yaml',
+    shownOn: ['articles/melt-wax'],
+    rival: [
+      /\b(?:melt|heat|warm)\b.*\bwax\b.*\b(?:on|over) (?:the|a|an) (?:bare |open |low |gas )*(?:stove|burner|flame|fire|ring)\b/i,
+      /\b(?:water|hose)\b.*\bon burning wax\b/i,
+    ],
+    unless: /\b(?:never|not|don't)\b/i,
+    stood: ['Elsewhere: Melt the wax over a low flame.', 'Elsewhere: Pour water on burning wax.'],
   },
 ];
