@@ -132,10 +132,12 @@ export const RULES: readonly OneRule[] = [
       /\b(?:leave|keep) (?:two|2|three|3|both|several)\b.*\bcells?\b/i,
       /\b(?:leave|keep) one\b.*\bcell\b.*\bkeep out\b.*\bweeks\b/i,
       /\bgo back on day (?![67]\b)\d/i,
+      /\bleave one or more\b/i,
     ],
     unless: /\bday 6 or 7\b/i,
     stood: [
       'Leave one good queen cell, close up, and keep out for about three weeks. Then look for eggs.',
+      'She is gone. They need the cell, so leave one or more',
       'Elsewhere: Keep two good cells, in case one fails.',
       'Elsewhere: Go back on day 10 and take down the others.',
     ],
