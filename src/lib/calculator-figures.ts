@@ -37,6 +37,26 @@ export function followedLevels(almanac: Almanac, figureId: string, day: string):
     .map((row) => level(almanac, row));
 }
 
+/** What the mite count is judged by: the club's levels, the growth of mites, and the size of a sample. */
+export function miteFigures(almanac: Almanac, day: string) {
+  const levels = followedLevels(almanac, 'mite-action-level', day);
+  const atOnceLevels = followedLevels(almanac, 'mite-emergency-level', day);
+  const growth = heldRange(almanac, 'mite-growth-per-day', day);
+  const usualBees = heldNumber(almanac, 'sample-bees', day) ?? 300;
+  const handed = (held: readonly HeldLevel[]) =>
+    held.map(({ levelPer100, phases, words, method }) => ({ levelPer100, phases, words, method }));
+  const figures = {
+    levels: handed(levels),
+    atOnceLevels: handed(atOnceLevels),
+    growth: growth && { slowestPerDay: growth.least, fastestPerDay: growth.most },
+    // Twice the usual sample.
+    mostBees: 2 * usualBees,
+    fewestColonies: heldNumber(almanac, 'apiary-sample-colonies-least', day),
+  };
+  // The last level of the year belongs to the most important count.
+  return { levels, atOnceLevels, usualBees, figures, workedPhase: levels.at(-1)?.phases[0] };
+}
+
 function level(almanac: Almanac, row: FigureRow): HeldLevel {
   const source = almanac.sources.get(row.source);
   return {

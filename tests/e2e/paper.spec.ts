@@ -23,6 +23,7 @@ function mostSheets(address: string): number {
   if (/^\/lists\/(package-arrival|make-a-split)\/$/.test(address)) return 3;
   // Cases and long notes do not fit beside the steps on one sheet. The shorter lists do, on Letter.
   if (/^\/(lists|pests)\/.+\/$/.test(address)) return 2;
+  if (address === '/card/') return 2;
   if (/^\/(work-it-out\/.+\/|year\/)?$/.test(address)) return 1;
   return /^\/(know-how|meetings)\/./.test(address) ? 4 : Infinity;
 }
@@ -61,6 +62,34 @@ function paperOf(pdf: Buffer): string {
   assert.ok(sheets.length >= sheetsOf(pdf), `${sheets.length} drawings of ${sheetsOf(pdf)} sheets`);
   return sheets.join('\n').replace(/\d+\.\d+/g, (length) => Number(length).toFixed(2));
 }
+
+// A sheet folded twice: pages 8 and 1, and above them 5 and 4 upside down; on the back 2 and 7, and above them 3 and 6 (common practice,
+// no source).
+test('the sides of the pocket card lie so that the folded sheet reads from 1 to 8, and hold all their words', async () => {
+  for (const size of [
+    { width: 794, height: 1123 },
+    { width: 816, height: 1056 },
+  ]) {
+    const { page, context } = await open(browser, site.at('/card/'), { viewport: size });
+    await page.emulateMedia({ media: 'print' });
+    const sides = await page.locator('.side').evaluateAll((all) =>
+      all.map((side) => {
+        const { x, y } = side.getBoundingClientRect();
+        const isWhole = side.scrollHeight <= side.clientHeight + 1 && side.scrollWidth <= side.clientWidth + 1;
+        return { side: (side as HTMLElement).dataset.side!, x, y, turned: getComputedStyle(side).rotate === '180deg', isWhole };
+      }),
+    );
+    assert.deepEqual(
+      sides.filter(({ isWhole }) => !isWhole).map(({ side }) => side),
+      [],
+      `cut off at ${size.width}`,
+    );
+    const inOrder = sides.toSorted((a, b) => Math.round(a.y - b.y) || a.x - b.x);
+    assert.equal(inOrder.map(({ side }) => side).join(' '), '5 4 8 1 3 6 2 7');
+    assert.equal(inOrder.map(({ turned }) => (turned ? 'down' : 'up')).join(' '), 'down down up up down down up up');
+    await context.close();
+  }
+});
 
 test('a page prints the same from any scroll position, so no sticky element covers the text', async () => {
   const pages = oneOfEachKind(site).filter((page) => /^\/($|lists\/.|work-it-out\/mite-count|pests\/.|year\/)/.test(page));
