@@ -3,8 +3,7 @@ import assert from 'node:assert/strict';
 import { beforeAll, expect, test } from 'vitest';
 import type { Element, Root } from 'hast';
 import { fromHtml } from 'hast-util-from-html';
-import { toString as text } from 'hast-util-to-string';
-import { visit } from 'unist-util-visit';
+import { all, wordsOf } from '../../src/integration/find.ts';
 import { builtDemo, type Built } from '../setup/built-site.ts';
 
 let built: Built;
@@ -12,11 +11,7 @@ beforeAll(async () => {
   built = await builtDemo();
 });
 
-const all = (tree: Root | Element, fits: (element: Element) => boolean): Element[] => {
-  const found: Element[] = [];
-  visit(tree, 'element', (element) => void (fits(element) && found.push(element)));
-  return found;
-};
+const text = (element: Element): string => wordsOf([element]);
 const page = (path: string): Root => fromHtml(built.read(`${path}index.html`));
 const side = (number: number): Element => all(page('card/'), ({ properties }) => properties.dataSide === String(number))[0]!;
 const rowsOf = (tree: Root | Element): string[] =>
