@@ -203,4 +203,12 @@ export const RULES: readonly OneRule[] = [
     unless: /\b(?:never|not|don't)\b/i,
     stood: ['Elsewhere: Melt the wax over a low flame.', 'Elsewhere: Pour water on burning wax.'],
   },
+  {
+    danger: 'honey from a hive that was treated with its honey boxes on',
+    owner: 'articles/the-flow.mdx',
+    shownOn: [],
+    rival: [/\btreat(?:ed|ment)\b.*\b(?:honey )?boxes on\b/i],
+    unless: /\blabels?\b/i,
+    stood: ['Do not sell honey from a hive that was treated or fed with the boxes on. Ask first.'],
+  },
 ];
