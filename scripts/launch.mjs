@@ -15,6 +15,7 @@ const commands = {
   build: ['build.ts'],
   check: ['check.ts'],
   review: ['review.ts'],
+  overview: ['overview.ts'],
   base: ['base.ts'],
   withdraw: ['withdraw.ts'],
   new: ['new.ts'],

@@ -1,6 +1,6 @@
 /* Suggests corrections for a value that a schema refused: a similar word, quotes added or removed, `yes` for `true`. */
 import type { z } from 'astro/zod';
-import { isDay } from '../../shared/days/day.ts';
+import { isDay, type Day } from '../../shared/days/day.ts';
 import type { Entry } from '../source/folder.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
 import { lineAt } from './place.ts';
@@ -15,7 +15,11 @@ const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 
 /** The day that a date in another form must be: 28/11/2026 and 28 November 2026, but not 6/7/2026, which could be two days. */
 export function dayMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
-  if (typeof value !== 'string' || !/\bday such as\b/.test(issue.message)) return null;
+  return typeof value === 'string' && /\bday such as\b/.test(issue.message) ? dayIn(value) : null;
+}
+
+/** The one day that a date in any form can be. Null where it could be two, or none. */
+export function dayIn(value: string): Day | null {
   const [, first, second, third] = /^(\d{1,4})[-./ ](\d{1,2})[-./ ](\d{1,4})$/.exec(value.trim()) ?? [];
   const [, before, word, after, year] =
     /^(\d{1,2})?(?:st|nd|rd|th|\.)? ?([A-Za-z]{3,9})\.? ?(\d{1,2})?(?:st|nd|rd|th)?,? (\d{4})$/.exec(value.trim()) ?? [];
@@ -28,7 +32,7 @@ export function dayMeant(value: unknown, issue: z.core.$ZodIssue): string | null
   return a > 12 ? written(Number(third), b, a) : written(Number(third), a, b);
 }
 
-function written(year: number, month: number, date: number): string | null {
+function written(year: number, month: number, date: number): Day | null {
   const day = `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`;
   return isDay(day) ? day : null;
 }

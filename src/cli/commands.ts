@@ -68,6 +68,14 @@ export const commands = {
       reading: { takes: 'flag', what: 'how hard the pages are to read, the hardest first' },
     },
   },
+  overview: {
+    words: [],
+    options: {
+      content,
+      out: { takes: 'output', what: 'where the last site was built; otherwise `dist`' },
+      on: { takes: 'day', what: 'the day that counts as today' },
+    },
+  },
   new: {
     words: ['KIND', '"Title"'],
     options: {

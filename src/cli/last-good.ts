@@ -59,6 +59,23 @@ export function lastGoodOf(content: string): string | null {
   return now === null || now === then ? held : null;
 }
 
+/** Files of the club that differ from the last good edition. */
+export type ChangedFiles = { added: string[]; changed: string[]; gone: string[] };
+
+/** Null where no edition was built from this folder. */
+export function changedSince(content: string): ChangedFiles | null {
+  const last = lastGoodOf(content);
+  if (last === null) return null;
+  const textsIn = (folder: string): string[] => readFolder(folder).files.filter((path) => TEXT.test(path));
+  const [now, then] = [textsIn(content), new Set(textsIn(last))];
+  const differs = (path: string): boolean => !readFileSync(join(content, path)).equals(readFileSync(join(last, path)));
+  return {
+    added: now.filter((path) => !then.has(path)),
+    changed: now.filter((path) => then.has(path) && differs(path)),
+    gone: [...then].filter((path) => !now.includes(path)),
+  };
+}
+
 /** The replaced files, as paths inside the content folder. */
 export type StoodIn = {
   /** In their last good state. */

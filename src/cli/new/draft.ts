@@ -1,6 +1,7 @@
 /* Writes the file of a new entry, never over another, and always under a name that a host can serve. */
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { dayIn } from '../../checks/corrections.ts';
 import { fileFaults, sameName } from '../../checks/names.ts';
 import { decode } from '../../source/decode.ts';
 import { collections, type Collection } from '../../schemas/collections.ts';
@@ -19,7 +20,12 @@ const TITLED: Partial<Record<Collection, string | null>> = { words: 'word', caut
 
 /** The files of an entry with this title, the one to fill in first, or the sentence for a title that makes no file. */
 export function draftOf(collection: Collection, title: string): Result<[File, ...File[]], string> {
-  const words = title.replace(/\s+/g, ' ').trim();
+  const typed = title.replace(/\s+/g, ' ').trim();
+  const [, date, rest] = (collection === 'meetings' && /^(\d{1,2}[-./]\d{1,2}[-./]\d{2,4})[ ,:]+(.+)$/.exec(typed)) || [];
+  const day = date === undefined ? null : dayIn(date);
+  if (date !== undefined && day === null)
+    return err(`"${date}" could be two days, or none. Write the day as in: npm run new -- meeting "2026-05-16 ${rest}".`);
+  const words = day === null ? typed : `${day} ${rest}`;
   if (words === '') return err(`The title is blank. Write one in quotes: npm run new -- ${singular(collection)} "Swarm season".`);
   const name = nameFor(words);
   if (name === null) return err(`"${words}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.`);

@@ -34,7 +34,7 @@ test('every file that a packed file imports is packed', () => {
     local.filter(({ from, to }) => !ofPlace.has(from) && !isThere(to)),
     [],
   );
-  for (const name of ['start', 'dev', 'build', 'check', 'review', 'base', 'withdraw', 'new'])
+  for (const name of ['start', 'dev', 'build', 'check', 'review', 'overview', 'base', 'withdraw', 'new'])
     assert.ok(packed.has(`src/cli/${name}.ts`), name);
 });
 
