@@ -57,6 +57,7 @@ function together(one: Planted, other: Planted): string {
 /** Beginnings of the names of cases that are about one matter, so that the one changes or mends the other. */
 const TIED: readonly (readonly [string, string])[] = [
   ['club-contact-of-no-district', 'club-contact-twice'],
+  ['agreed-in-the-future', 'club-contact-twice'],
   ['curly-quotes-round-true', 'work-missing-in-the-yard'],
   ['history-later-than-checked', 'history-not-in-order'],
   // A withdrawn page is not reviewed.

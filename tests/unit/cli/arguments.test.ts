@@ -64,7 +64,7 @@ const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
     case: 'review',
     given: ['--verbose'],
     expect:
-      "There is no option --verbose. review takes --content my-club (the club's folder), --on 2026-05-01 (the day that counts as today), --all (the pages of the books too, which are for their editors).",
+      "There is no option --verbose. review takes --content my-club (the club's folder), --on 2026-05-01 (the day that counts as today), --all (the pages of the books too, which are for their editors), --reading (how hard the pages are to read, the hardest first).",
   },
   {
     case: 'bench',
