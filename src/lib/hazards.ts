@@ -41,6 +41,10 @@ export function placed(cautions: readonly Placed[], reach: Reach): { full: Place
   return { full, lines: cautions.filter((each) => each !== full) };
 }
 
+/** True for work with a hazard that not every opening of a hive brings. */
+export const isGraver = (work: readonly string[]): boolean =>
+  work.some((each) => HAZARDS_OF[each as keyof typeof HAZARDS_OF]?.some((hazard) => !OF_EVERY_HIVE.includes(hazard)));
+
 /**
  * The cautions of work that not every opening of a hive brings. A calculator shows the line of one where its result sends somebody to that
  * work. For the others the emergency line serves, and the list that the result leads to has them.

@@ -9,6 +9,6 @@ export const OWN_EVENTS: Readonly<Record<OwnEvent, { asks: string; since: string
   caging: { asks: 'The day you caged the queen', since: 'queen caged' },
   treating: { asks: 'The day the treatment began', since: 'treated from' },
   hiving: { asks: 'The day you hived them', since: 'hived' },
-  splitting: { asks: 'The day you split the hive, or the swarm left', since: 'split' },
+  splitting: { asks: 'The day of the split or the swarm', since: 'split' },
   requeening: { asks: 'The day the new queen went in, in her cage', since: 'new queen in' },
 };

@@ -26,7 +26,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
     packages:
       /^(node:.+|yaml|csv-parse\/sync|hast|mdast|astro\/loaders|unified|remark-(gfm|parse)|mdast-util-mdx-jsx|micromark-(extension-mdx-jsx|util-types))$/,
   },
-  checks: { values: ['source', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod)$/ },
+  checks: { values: ['source', 'schemas', 'shared'], packages: /^(node:(fs|path)|hast|mdast|astro\/zod|flesch-kincaid|syllable)$/ },
   pictures: { values: ['source', 'shared'], packages: /^(node:.+|astro\/loaders|sharp)$/ },
   lib: {
     values: ['schemas', 'shared'],

@@ -134,7 +134,10 @@ test('every figure is shown with all its rows and sources, the one that is follo
     if (figure.draft) return [];
     const page = `figures/${figure.subject ?? 'other'}/index.html`;
     const html = demo.read(page);
-    const section = plain(new RegExp(`<section class="figure-rows" id="${id}">([\\s\\S]*?)</section>`).exec(html)?.[1] ?? '');
+    const section = plain(
+      new RegExp(`<details class="fold figure-rows" id="${id}">([\\s\\S]*?)<(?:details class="fold figure-rows"|/main>)`).exec(html)?.[1] ??
+        '',
+    );
     if (section === '') return [`${id}: no place in ${page}`];
     const here = figure.rows.filter((row: any) => holdsHere(row.for ?? 'anywhere', { land: 'US-OH', hemisphere: 'north' }));
     const contested = new Set(here.map((row: Row) => row.id)).size > 1;

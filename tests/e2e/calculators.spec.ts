@@ -5,10 +5,8 @@ import type { Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { calculators } from './calculator-examples.ts';
 import { openCalculator } from './calculator-page.ts';
-import { narrow } from './visit.ts';
-
-/** Page length at 390 px with a result, in px. */
-const mostLong = 3500;
+import { tooLong } from './lengths.ts';
+import { narrow, phone } from './visit.ts';
 
 let browser: Browser;
 let site: Site;
@@ -56,10 +54,9 @@ for (const { slug, values, wide, example, table } of calculators) {
     await page.getByRole('button', { name: 'Copied' }).waitFor();
     assert.equal(await page.evaluate(() => navigator.clipboard.readText()), `${site.address}work-it-out/${slug}/#${whole}`);
 
-    // The longest page with a result: design budget of three and a half screens and more, with its folds shut.
-    await page.setViewportSize({ width: 390, height: 844 });
-    const long = await page.evaluate(() => document.documentElement.scrollHeight);
-    assert.ok(long <= mostLong, `${slug} is ${long} px long, ${long - mostLong} over ${mostLong}`);
+    // With a result the page is longest.
+    await page.setViewportSize(phone);
+    assert.deepEqual(await tooLong(page, `work-it-out/${slug}/`), []);
     // The form is folded to the question, and opens with what was typed.
     const line = page.locator('.asked > summary');
     assert.match(await line.innerText(), /Change numbers$/);

@@ -5,6 +5,7 @@ import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { paleEdges, paleLetters } from './edges.ts';
 import { hiddenFocus } from './focus.ts';
+import { tooLong } from './lengths.ts';
 import { brokenWords, paleText, sideways, smallTargets, smallText, wrongOnPaper } from './rules.ts';
 import { desk, narrow, phone, resize, visit } from './visit.ts';
 
@@ -21,7 +22,8 @@ export const lookedFor = {
   focus: 'every keyboard stop shows its focus, and no sticky element covers it',
   paper: 'on paper: dark on white, empty boxes, nothing cut in two, nothing too wide',
 } as const;
-export type Looks = Record<keyof typeof lookedFor, string[]>;
+/** `long` is empty without the option `lengths`. */
+export type Looks = Record<keyof typeof lookedFor | 'long', string[]>;
 
 // The printed width of A4 between our margins of 14 mm, in CSS pixels; Letter is wider.
 const a4 = { width: 688, height: 1009 };
@@ -34,9 +36,11 @@ export interface Looking {
   context?: BrowserContextOptions;
   /** The sizes of window, by default those of a small phone, a phone and a desktop. */
   windows?: readonly { width: number; height: number }[];
+  /** Measures the pages too, on the day of the edition, as they are before a reader changes their size. */
+  lengths?: boolean;
 }
 
-export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk] }: Looking): Promise<Looks> {
+export async function lookAt({ browser, site, pages, context, windows = [phone, narrow, desk], lengths = false }: Looking): Promise<Looks> {
   const found: Looks = {
     quiet: [],
     hosts: [],
@@ -49,8 +53,15 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
     targets: [],
     focus: [],
     paper: [],
+    long: [],
   };
-  await visit({ browser, site, pages, context, prepare: async (page) => listen(page, site, found) }, async (page, address) => {
+  const day = JSON.parse(site.read('edition.json')).day as string;
+  const prepare = async (page: Page): Promise<void> => {
+    listen(page, site, found);
+    // What is past its day gets a line more.
+    if (lengths) await page.clock.setFixedTime(new Date(`${day}T17:00Z`));
+  };
+  await visit({ browser, site, pages, context, prepare }, async (page, address) => {
     const add = (list: string[], faults: readonly string[], where = ''): unknown =>
       list.push(...faults.map((fault) => `${address}${where}: ${fault}`));
     // axe reads the written colours, not those that the system has forced.
@@ -65,6 +76,7 @@ export async function lookAt({ browser, site, pages, context, windows = [phone, 
       add(found.targets, await page.evaluate(smallTargets), ` at ${size.width}`);
     }
     await resize(page, phone);
+    if (lengths) add(found.long, await tooLong(page, address.slice(site.base.length)));
     add(found.focus, await page.evaluate(hiddenFocus));
     // Forced colours apply to screens.
     if (context?.forcedColors === 'active') return [];

@@ -14,8 +14,9 @@ export function testLooks(pagesOf: (site: Site) => readonly string[]): void {
   test.beforeAll(async ({ browser: launched, demo }) => {
     site = demo;
     browser = launched;
-    found = await lookAt({ browser, site, pages: pagesOf(site) });
+    found = await lookAt({ browser, site, pages: pagesOf(site), lengths: true });
   });
 
   for (const [rule, name] of Object.entries(lookedFor)) test(name, () => nothing(found[rule as keyof Looks]));
+  test('no page is longer than its kind may be, at 390 px with its folds shut', () => nothing(found.long));
 }

@@ -19,8 +19,6 @@ const sheetsOf = (pdf: Buffer): number => [...pdf.toString('latin1').matchAll(/\
 
 /** The most sheets of a page: a checklist with its cases is one sheet, printed on both sides. */
 function mostSheets(address: string): number {
-  // The longest lists of cases, and a drawing, go on to a third sheet.
-  if (/^\/lists\/(package-arrival|make-a-split)\/$/.test(address)) return 3;
   // Cases and long notes do not fit beside the steps on one sheet. The shorter lists do, on Letter.
   if (/^\/(lists|pests)\/.+\/$/.test(address)) return 2;
   if (address === '/card/') return 2;

@@ -98,6 +98,18 @@ export const RULES: readonly OneRule[] = [
     ],
   },
   {
+    danger: 'how far a hive is moved, and why',
+    owner: 'articles/moving-distances.mdx',
+    shownOn: [],
+    rival: [/\b(?:two|three) feet or (?:two|three) miles\b/i, /\bmean flight\b/i],
+    // What people type is no rule.
+    unless: /^(?:two|three) feet or (?:two|three) miles$/i,
+    stood: [
+      '"Three feet or three miles"? | Everyone agrees that they fly back. People disagree about branches, herbs and shutting them in.',
+      'In English trials the mean flight was 0.3 miles in spring and 1.3 in summer.',
+    ],
+  },
+  {
     danger: 'a bad reaction to stings: only an injector is known',
     owner: 'cautions/allergy.yaml',
     shownOn: ['checklists/package-arrival', 'checklists/moving-a-hive'],

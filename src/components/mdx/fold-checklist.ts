@@ -1,6 +1,6 @@
 /*
  * Folds of a checklist, as a step of rehype-page. A part with steps gets its number and its count. In a part without steps every heading
- * of the third level becomes a case: a fold with what to do, and a link back to each step that names it.
+ * of the third level becomes a case: a fold with what to do, and a link back to each step that names it. A part with neither is a fold too.
  */
 import type { Element, ElementContent, Nodes, Root } from 'hast';
 import { visit } from 'unist-util-visit';
@@ -19,7 +19,8 @@ export function foldChecklist(tree: Root, address: string): void {
     else part.children = casesOf(part.children, cases);
     const held = part.children.filter((child) => isTag(child) && child.name === 'Case').length;
     if (held > 0) part.attributes!.push(given('cases', held));
-    if (steps + held > 0) (part.children[0] as Element).properties.slot = 'heading';
+    if (steps + held === 0) part.name = 'Fold';
+    (part.children[0] as Element).properties.slot = 'heading';
   }
   linkSteps(tree, address, cases);
 }

@@ -10,13 +10,13 @@ import { DO_NOW, DONTS, isOpenPart, LAW } from './page-order.ts';
 const MOST_LINES = 4;
 
 /** Height of an article's open parts on a phone, in pixels: a part that ends below it folds, where the whole is long. */
-const OPEN_HEIGHT = 1600;
-const LONG = 2300;
+const OPEN_HEIGHT = 1400;
+const LONG = 1850;
 
-/** `parts` are the tags <Opening> and <Part>. */
-export function folded(parts: Element[], collection: string): Element[] {
+/** `parts` are the tags <Opening> and <Part>. `hasBox`: an article's opening ends with a caution in full. */
+export function folded(parts: Element[], collection: string, hasBox = false): Element[] {
   if (collection === 'bulletins') return ofBulletin(parts);
-  if (collection === 'articles') return ofArticle(parts);
+  if (collection === 'articles') return ofArticle(parts, hasBox);
   return parts;
 }
 
@@ -37,8 +37,8 @@ function ofBulletin(parts: Element[]): Element[] {
   return all;
 }
 
-function ofArticle(parts: Element[]): Element[] {
-  const heights = parts.map((part) => inside(part.children, heightOf));
+function ofArticle(parts: Element[], hasBox: boolean): Element[] {
+  const heights = parts.map((part, index) => inside(part.children, heightOf) + (hasBox && index === 0 ? BOX : 0));
   const ends = heights.map((_, index) => heights.slice(0, index + 1).reduce((sum, height) => sum + height, 0));
   if (ends.at(-1)! < LONG) return parts;
   return parts.map((part, index) => (ends[index]! > OPEN_HEIGHT && idOf(part) !== undefined ? fold(part) : part));
@@ -101,6 +101,9 @@ const element = (tagName: string, properties: Properties, children: ElementConte
 });
 const isList = (node: ElementContent): node is Element => node.type === 'element' && /^[ou]l$/.test(node.tagName);
 const isItem = (node: ElementContent): node is Element => node.type === 'element' && node.tagName === 'li';
+
+/** Height of a caution in full, with its end in a fold. */
+const BOX = 400;
 
 /** Space below each kind of line, in pixels. */
 const SPACE: Record<string, number> = { h2: 70, h3: 40, p: 16, li: 5, tr: 20 };

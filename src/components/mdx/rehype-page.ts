@@ -5,6 +5,7 @@
 import type { Element, ElementContent, Root, RootContent } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
+import { isGraver } from '../../lib/hazards.ts';
 import { isTag } from '../../source/prose.ts';
 import { folded } from './folded.ts';
 import { collectionOf } from './page-order.ts';
@@ -17,7 +18,8 @@ export function rehypePage() {
       parent.children[index] = table(node);
       return [SKIP, index + 1];
     });
-    tree.children = folded(parts(tree.children), collectionOf(file.path));
+    const { work = [] } = (file.data.astro as { frontmatter: { work?: string[] } }).frontmatter;
+    tree.children = folded(parts(tree.children), collectionOf(file.path), isGraver(work));
     if (collectionOf(file.path) === 'checklists') foldChecklist(tree, `/lists/${nameOf(file.path)}/`);
   };
 }
