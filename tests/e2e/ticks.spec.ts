@@ -377,10 +377,10 @@ test('at a step that asks, the list pauses until the reader enters whom she aske
   for (const name of all.slice(0, all.indexOf(asking!))) await page.locator(`input[data-tick="${name}"]`).check();
   const after = page.locator(`input[data-tick="${all[all.indexOf(asking!) + 1]}"]`);
   assert.equal(await after.isDisabled(), true);
-  await expect(page.locator('[data-progress]')).toHaveText(/The list waits here/);
+  await expect(page.locator('[data-progress]')).toHaveText(/The list waits for/);
   // It says so once, after a reload too.
   await page.reload();
-  await expect(page.locator('[data-progress]')).toHaveText(/^(?!.*waits here.*waits here).*The list waits here/);
+  await expect(page.locator('[data-progress]')).toHaveText(/^(?!.*waits for.*waits for).*The list waits for/);
   await page.locator(`#step-${asking} [data-action=asked]`).click();
   await page.locator(`#step-${asking} .step-note`).waitFor();
   assert.equal(await after.isDisabled(), false);
