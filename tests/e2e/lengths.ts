@@ -7,7 +7,7 @@ import type { Page } from '@playwright/test';
 /** The first pattern that fits an address decides, without the folder of the site. */
 const LIMITS: readonly (readonly [kind: RegExp, pixels: number, reason: string])[] = [
   [/^$/, 2600, 'three screens: this week, what to watch for, the next meeting'],
-  [/^(words\/|handbook\.html)$/, Infinity, 'the word list and the book are looked up or printed, not read down'],
+  [/^(words\/|card\/|handbook\.html)$/, Infinity, 'the word list, the card and the book are looked up or printed, not read down'],
   [/^search\/$/, 1688, 'two screens: the box and the common questions'],
   [/^year\/$/, 2150, 'two and a half screens, and a line: the ring and twelve months'],
   [/^lists\/./, 3550, 'four screens with the first part open, and the fields for the reader’s own day'],
