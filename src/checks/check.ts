@@ -18,6 +18,7 @@ import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
 import { elsewhereFaults, elsewhereHints } from './elsewhere.ts';
 import { fieldFaults, hasInvalid, supposedEntries, validEntries, type Given, type ValidEntries } from './fields.ts';
+import { clubFileFaults } from './files.ts';
 import { figureFaults } from './figures.ts';
 import { formerFaults } from './former.ts';
 import { futureFaults } from './future.ts';
@@ -79,6 +80,7 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   wordFaults,
   markdownFaults,
   linkFaults,
+  clubFileFaults,
   formerFaults,
   pictureFaults,
   drawingFaults,

@@ -8,6 +8,7 @@ import { calculatorNames } from '../schemas/calculators.ts';
 import { exampleFaults, valuesWrong } from './calculator-values.ts';
 import { addressesOf, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
+import { leadsToFile } from './files.ts';
 import { nearName, pageMeant } from './suggestions.ts';
 import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Message } from './place.ts';
 
@@ -83,6 +84,7 @@ function linkWrong(node: Link, page: Page, addresses: Addresses, site?: string):
   if (/\\/.test(url)) return { found: `"${url}" with back-slashes`, write: `"${url.replaceAll('\\', '/')}"` };
   if (url.startsWith('//'))
     return { found: `"${url}" with two slashes at its start`, write: `"https:${url}" for another site, or one slash for this one` };
+  if (leadsToFile(url)) return null;
   if (url.startsWith('#')) return onPage(url.slice(1), namesOn(page), 'this page');
   if (url.startsWith('/')) return inside(url, page, addresses);
   const own = site === undefined ? null : onOwnSite(url, site);
@@ -115,6 +117,7 @@ function outside(url: string): Wrong | null {
 }
 
 function inside(url: string, from: Entry, addresses: Addresses): Wrong | null {
+  if (leadsToFile(url)) return null;
   const { known, drafts } = addresses;
   const [, path, query, fragment] = /^([^?#]*)(\?[^#]*)?(?:#(.*))?$/s.exec(url)!;
   const address = plain(path!);

@@ -2,6 +2,7 @@
 import { collections } from '../schemas/collections.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
+import { endingRefused } from './files.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { ADDED_TO } from '../source/overlay.ts';
 import { nearestName } from '../../shared/words/edit-distance.ts';
@@ -10,7 +11,7 @@ const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 /** Files outside every folder. */
 const ALONE = new Set(['club.yaml', 'book.yaml', 'claims.csv', 'stations.csv', 'README.md']);
 /** What a club has for itself alone: no book can give it. */
-const NOT_IN_BOOKS = new Set(['meetings', 'notices', 'counts']);
+const NOT_IN_BOOKS = new Set(['meetings', 'notices', 'counts', 'files']);
 const RESERVED = /^(?:index|con|prn|aux|nul|com\d|lpt\d)$/;
 
 export function nameFaults(folder: Folder): Diagnostic[] {
@@ -105,15 +106,26 @@ export function fileFaults(path: string, isBook = false): Diagnostic[] {
       ),
     ];
   }
-  if (isPictureName(path) || isUnreadName(path)) return pictureName(path, parts);
+  const isClubFile = parts[0] === 'files';
+  const refused = isClubFile && parts.length === 2 ? endingRefused(parts[1]!) : null;
+  if (refused) return [fault(path, 'club-file', "the file's name", refused.found, refused.write)];
+  if (!isClubFile && (isPictureName(path) || isUnreadName(path))) return pictureName(path, parts);
   if (parts.length > 2)
-    return [fault(path, 'file-place', 'the file', 'a page in a folder below the collection', `it straight in ${parts[0]}/`)];
+    return [
+      fault(
+        path,
+        'file-place',
+        'the file',
+        `${isClubFile ? 'a file' : 'a page'} in a folder below the collection`,
+        `it straight in ${parts[0]}/`,
+      ),
+    ];
   const dot = parts[1]!.lastIndexOf('.');
   const ending = parts[1]!.slice(dot);
   const name = parts[1]!.slice(0, dot).replace(ADDED_TO.includes(parts[0]!) ? /\.add$/ : /$^/, '');
-  const others = LEFT_BEHIND.find(({ pattern }) => pattern.test(parts[1]!));
+  const others = isClubFile ? undefined : LEFT_BEHIND.find(({ pattern }) => pattern.test(parts[1]!));
   if (others) return [fault(path, 'file-ending', "the file's name", `"${parts[1]}", ${others.found}`, others.write)];
-  if (ending !== kind.ending)
+  if (ending !== kind.ending && !isClubFile)
     return [fault(path, 'file-ending', "the file's name", `the ending "${ending}"`, `"${kind.ending}", as all files in ${parts[0]}/ have`)];
   if (RESERVED.test(name))
     return [

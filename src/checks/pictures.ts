@@ -36,7 +36,7 @@ export function pictureHints({ folder }: ValidEntries): Diagnostic[] {
 
 /** The SVG files of drawings, and pictures among them, have their own rule. */
 const picturesOf = (files: readonly string[]): string[] =>
-  files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/'));
+  files.filter((path) => (isPictureName(path) || isUnreadName(path)) && !path.startsWith('drawings/') && !path.startsWith('files/'));
 
 const fault = (page: Page, node: Nodes, wrong: Wrong): Diagnostic => atNode(page, node, { rule: 'picture', field: 'a picture', ...wrong });
 const atFile = (path: string, wrong: Wrong): Diagnostic => ({ path, line: 1, column: 1, rule: 'picture', field: 'the file', ...wrong });

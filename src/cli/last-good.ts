@@ -25,14 +25,15 @@ import { lastGoodFolder as keptFolder } from './paths.ts';
 import { moveFolder, removeWork } from './swap.ts';
 import { withdrawnLineIn, withWithdrawnLine } from './withdrawn-line.ts';
 
-const TEXT = /\.(?:mdx|yaml|csv|svg)$/;
+/** What is kept of the last good state. Pictures are not: they are large, and the pages that show them do without. */
+const KEPT = /\.(?:mdx|yaml|csv|svg|pdf)$/;
 
 const placeOf = (content: string): string =>
   join(keptFolder, createHash('sha256').update(realpathSync(content)).digest('hex').slice(0, 16));
 
 /** Copies the text files of a folder to `to`. Pass it to `keepCopy` once their edition is in place. */
 export function copyTexts({ directory, files }: Folder, to: string): void {
-  for (const path of files.filter((each) => TEXT.test(each))) copy(join(directory, path), join(to, 'content', path));
+  for (const path of files.filter((each) => KEPT.test(each))) copy(join(directory, path), join(to, 'content', path));
 }
 
 /** `copied` becomes the last good state of `content`. Copies of deleted folders are removed. */
@@ -131,7 +132,7 @@ export async function standIn(
 
   function allAsBefore(): boolean {
     for (const [path, choice] of choices)
-      if (choice === 'now' && TEXT.test(path) && !path.startsWith('notices/')) choices.set(path, then.has(path) ? 'last' : 'out');
+      if (choice === 'now' && KEPT.test(path) && !path.startsWith('notices/')) choices.set(path, then.has(path) ? 'last' : 'out');
     return true;
   }
 
@@ -147,7 +148,7 @@ export async function standIn(
   /** False for an unreadable file. */
   function copied(path: string): boolean {
     try {
-      copy(join(content, path), join(directory, path), !TEXT.test(path));
+      copy(join(content, path), join(directory, path), !KEPT.test(path));
       return true;
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'ENOSPC') throw error;
@@ -183,10 +184,10 @@ export async function standIn(
   }
 }
 
-/** The words and the SVG of a drawing belong together. */
+/** The words and the SVG of a drawing belong together, and so do a club's PDF and its description. */
 function together(path: string): string[] {
-  const [, bare] = /^(drawings\/[^/]+)\.(?:yaml|svg)$/.exec(path) ?? [];
-  return bare === undefined ? [path] : [`${bare}.yaml`, `${bare}.svg`];
+  const [, bare, folder] = /^((drawings|files)\/[^/]+)\.(?:yaml|svg|pdf)$/.exec(path) ?? [];
+  return bare === undefined ? [path] : [`${bare}.yaml`, `${bare}.${folder === 'files' ? 'pdf' : 'svg'}`];
 }
 
 /** `linked`: as a hard link where the disk allows it, because pictures are large and only read. */

@@ -79,6 +79,7 @@ export function almanac(): AstroIntegration {
         const club = validEntries(folder);
         const content = almanacOf((name) => entriesIn(club, name), settings.edition.day);
         await writeOutputs({
+          content: options.content,
           site,
           base: config.base,
           address,

@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { rolldown } from 'rolldown';
 import { formatDay } from '../lib/country.ts';
+import { FILES } from './files.ts';
 import type { Edition } from './edition-record.ts';
 
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
@@ -17,18 +18,21 @@ export type CopyOf = { site: string; base: string; zone: string; edition: Editio
 const LEFT_OUT =
   /^(handbook\.|open\/(?!index\.html)|_headers$|\.htaccess$|robots\.txt$|licenses\.txt$|sitemap|edition\.json$|manifest\.webmanifest$|icon-|worker|changes\.xml$)/;
 const PICTURES = /^pictures\//;
+/** A club's file up to this size is in everybody's copy. A larger one is stored on the device of a reader who opens it. */
+const SMALL_FILE = 100_000;
 /** A file of this size would be half of the limit for the whole copy. */
 const LARGE = 1_000_000;
 
 /** Writes `worker.js`, and `worker-off.js` to end the offline copy. Returns a sentence, and the files that were too large. */
 export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
   const all = filesIn(site);
-  const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file));
+  const isOnRequest = (file: string): boolean => file.startsWith(FILES) && statSync(join(site, file)).size > SMALL_FILE;
+  const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file) && !isOnRequest(file));
   let bytes = 0;
   const files = read.map((file) => {
     const content = readFileSync(join(site, file));
     bytes += gzipSync(content, { level: 9 }).length;
-    return [placeOf(file), createHash('sha256').update(content).digest('base64')] as const;
+    return [placeOf(file), digestOf(content)] as const;
   });
   const size = `${(bytes / 1e6).toFixed(1)} MB`;
   const copy = {
@@ -41,6 +45,7 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     pages: read.filter((file) => file.endsWith('.html')).length - 1,
     files,
     pictures: all.filter((file) => PICTURES.test(file)),
+    ownFiles: all.filter(isOnRequest).map((file) => [file, digestOf(readFileSync(join(site, file)))] as const),
   };
   writeFileSync(join(site, 'worker.js'), `const offlineCopy=${JSON.stringify(copy)};\n${await script('worker.ts')}`);
   writeFileSync(join(site, 'worker-off.js'), await script('worker-off.ts'));
@@ -52,6 +57,8 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     );
   return [`Offline copy: ${files.length} files, ${size}.`, ...large];
 }
+
+const digestOf = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('base64');
 
 const filesIn = (site: string): string[] =>
   readdirSync(site, { recursive: true, encoding: 'utf8', withFileTypes: true })

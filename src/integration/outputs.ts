@@ -15,6 +15,7 @@ import { editionRecord, type Edition } from './edition-record.ts';
 import type { FormerEdition } from './former-edition.ts';
 import { movedUnsaid } from './moved-events.ts';
 import { writeOfflineCopy } from './offline-copy.ts';
+import { putFiles } from './files.ts';
 import { putPictures } from './pictures.ts';
 import { withPolicy } from './policy.ts';
 import { joinScripts } from './bundles.ts';
@@ -23,6 +24,8 @@ import { apacheFile, headersFile, serverRules } from './server-files.ts';
 import { sitemap } from './sitemap.ts';
 
 export type Outputs = {
+  /** The club's folder. */
+  content: string;
   /** The folder of drawn pages. */
   site: string;
   base: string;
@@ -36,7 +39,7 @@ export type Outputs = {
   say: (line: string) => void;
 };
 
-export async function writeOutputs({ site, base, address, edition, almanac, pictures, former, say }: Outputs): Promise<void> {
+export async function writeOutputs({ content, site, base, address, edition, almanac, pictures, former, say }: Outputs): Promise<void> {
   const { club } = almanac;
   const write = (name: string, text: string | Uint8Array): void => writeFileSync(join(site, name), text);
   const pages = builtPages(site, joinScripts(site)).map((page) => ({ ...page, html: withPolicy(page) }));
@@ -46,6 +49,9 @@ export async function writeOutputs({ site, base, address, edition, almanac, pict
 
   const pictured = putPictures(site, base, pages, pictures);
   if (pictured > 0) say(`Pictures: ${pictured} files.`);
+
+  const files = putFiles(site, content, almanac);
+  if (files > 0) say(`Files of the club: ${files}.`);
 
   const search = await writeSearch(site, pages, searchContentOf(almanac), base);
   say(`Search: ${search.records} pages and entries.`);

@@ -28,6 +28,7 @@ const TYPES: Record<string, string> = {
   html: 'text/html; charset=utf-8',
   epub: 'application/epub+zip',
   jpg: 'image/jpeg',
+  pdf: 'application/pdf',
 };
 
 /** Prints the faults, and prints them again whenever they change. */
@@ -44,9 +45,11 @@ export async function previewServer({ middlewares }: Server, { content, base, pi
       );
     };
     const picture = /^pictures\/([a-z0-9-]+\.jpg)$/.exec(below)?.[1];
+    const own = /^files\/([a-z0-9-]+\.pdf)$/.exec(below)?.[1];
     if (path === '/almanac-faults.json')
       faultsNow().then((faults) => response.setHeader('content-type', 'application/json').end(JSON.stringify(faults)), next);
     else if (picture) send(join(pictures, picture));
+    else if (own) send(join(content, 'files', own));
     else if (FROM_LAST_BUILD.test(below) && !below.includes('..')) send(join(built, below));
     else next();
   });

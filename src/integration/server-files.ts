@@ -4,6 +4,7 @@
  */
 import type { BuiltPage } from './built-pages.ts';
 import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
+import { FILES } from './files.ts';
 import { PICTURES } from './pictures.ts';
 import { policyOf, written, type Policy } from './policy.ts';
 
@@ -22,12 +23,20 @@ const HASHED = ['assets/', PICTURES, `${PAGEFIND_FOLDER}index/`, `${PAGEFIND_FOL
 const FOR_EVER = 'public, max-age=31536000, immutable';
 const ASK_AGAIN = 'no-cache';
 
+/** A club's own files are handed to the device's own program. In the browser's window they are nobody's page, and run nothing. */
+const OF_FILES = {
+  'Cache-Control': ASK_AGAIN,
+  'Content-Disposition': 'attachment',
+  [POLICY]: "default-src 'none'; sandbox",
+};
+
 /** Types that not every server knows. */
 const TYPES: Record<string, string> = {
   ics: 'text/calendar; charset=utf-8',
   webmanifest: 'application/manifest+json',
   csv: 'text/csv; charset=utf-8',
   epub: 'application/epub+zip',
+  pdf: 'application/pdf',
   json: 'application/json; charset=utf-8',
   woff2: 'font/woff2',
   pagefind: 'application/octet-stream',
@@ -68,6 +77,7 @@ export function headersFile(base: string, { everywhere, pages, policy }: ServerR
     // once.
     rule(`${base}*`, { ...everywhere, [POLICY]: policy.shared }),
     ...HASHED.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': FOR_EVER })),
+    rule(`${base}${FILES}*`, OF_FILES),
     rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
     ...pages.map(({ path, policy: own }) =>
       rule(`${base}${path}${path.endsWith('/') ? '*' : ''}`, { 'Cache-Control': ASK_AGAIN, [POLICY]: own }),
@@ -105,6 +115,7 @@ export function apacheFile(base: string, { everywhere, pages, policy }: ServerRu
       .filter(({ policy: own }) => own !== policy.strict)
       .flatMap(({ path, policy: own }) => under([path], `Header always set ${POLICY} "${own}"`)),
     `  Header set Cache-Control "${ASK_AGAIN}"`,
+    ...under([FILES], ...Object.entries(OF_FILES).map(([name, value]) => `Header always set ${name} "${value}"`)),
     ...under(HASHED, `Header set Cache-Control "${FOR_EVER}"`),
     '</IfModule>',
     '',

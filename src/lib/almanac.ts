@@ -14,6 +14,7 @@ import type { Club } from '../schemas/club.ts';
 import type { Counts } from '../schemas/counts.ts';
 import type { Drawing } from '../schemas/drawings.ts';
 import type { Figure, FigureRow } from '../schemas/figures.ts';
+import type { ClubFile } from '../schemas/files.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Notice } from '../schemas/notices.ts';
@@ -54,6 +55,8 @@ export type Almanac = {
   notices: Item<Notice>[];
   counts: Item<Counts>[];
   drawings: Map<string, Item<Drawing>>;
+  /** The club's own PDFs: `body` is the size in bytes. */
+  files: Item<ClubFile>[];
   /** By collection and written address: `articles/./hive.jpg`. */
   pictures: Map<string, PictureFiles>;
   withdrawn: Withdrawn[];
@@ -118,6 +121,7 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
     notices: shelf<Notice>('notices').sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
     counts: shelf<Counts>('counts'),
     drawings: new Map(shelf<Drawing>('drawings').map((item) => [item.id, item])),
+    files: byTitle(shelf<ClubFile>('files')),
     pictures: new Map(shelf<PictureFiles>('pictures').map((item) => [item.id, item.data])),
     withdrawn: collectionNames.flatMap((kind) => withdrawnOf(kind, entriesOf(kind))),
     // A page of the club's own may have the name that a book's page had.

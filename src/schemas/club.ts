@@ -96,6 +96,12 @@ export const club = section({
   books: list(id('the name of a book, such as common'))
     .optional()
     .describe('The books the club stands on, the widest first; only where they are not those that follow from `land:`.'),
+  'largest-file-mb': number('a whole number of megabytes', 8)
+    .int({ error: 'a whole number of megabytes' })
+    .min(1, { error: 'at least 1' })
+    .max(50, { error: 'at most 50' })
+    .optional()
+    .describe('How large a PDF in files/ may be. 5 where it is left out.'),
   'leaves-out': list(leftOut())
     .optional()
     .describe('What this club does without: folders, such as forage, or single entries of a book, such as bulletins/small-hive-beetle.'),

@@ -7,6 +7,7 @@ import { cautions } from './cautions.ts';
 import { checklists } from './checklists.ts';
 import { counts } from './counts.ts';
 import { drawings } from './drawings.ts';
+import { files } from './files.ts';
 import { figures } from './figures.ts';
 import { forage } from './forage.ts';
 import { local } from './local.ts';
@@ -47,6 +48,7 @@ export const collections = {
   notices: { schema: notices, entry: 'notice', ending: '.yaml', path: null, mayLack: true },
   counts: { schema: counts, entry: 'counts', ending: '.csv', path: null, mayLack: true },
   drawings: { schema: drawings, entry: 'drawing', ending: '.yaml', path: null, mayLack: true },
+  files: { schema: files, entry: 'file', ending: '.yaml', path: null, mayLack: true },
   local: { schema: local, entry: 'local', ending: '.mdx', path: null, mayLack: true },
 } as const satisfies Record<string, Kind>;
 

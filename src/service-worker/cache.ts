@@ -22,6 +22,8 @@ export type OfflineCopy = {
   files: readonly (readonly [string, string])[];
   /** Paths of photographs, which are stored where they load and skipped where they do not. */
   pictures: readonly string[];
+  /** A club's larger files, which are stored when they are opened, each with its hash. */
+  ownFiles: readonly (readonly [string, string])[];
 };
 
 declare const offlineCopy: OfflineCopy;
@@ -34,6 +36,7 @@ const cacheName = (part: string): string => `almanac ${self.registration.scope} 
 export const FORMER = cacheName('former');
 const COPY = cacheName('copy');
 export const PICTURES = cacheName('pictures');
+export const FILES = cacheName('files');
 
 export const isHashed = (place: string): boolean => place.startsWith('assets/');
 

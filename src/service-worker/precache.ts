@@ -4,6 +4,7 @@
  */
 import { controller, copy, FORMER, isHashed } from './cache.ts';
 import { tell } from './pages.ts';
+import { dropOldFiles } from './files.ts';
 import { keepPictures } from './pictures.ts';
 import { notSaved, saved, saving } from './messages.ts';
 
@@ -53,6 +54,7 @@ export async function takeOver(): Promise<void> {
     if (held) await former.put(request, held);
     await cache.delete(request);
   }
+  await dropOldFiles();
   await self.clients.claim();
   await tell(saved(await keepPictures()));
 }

@@ -6,6 +6,7 @@
 import { NavigationRoute } from 'workbox-routing/NavigationRoute.js';
 import { Router } from 'workbox-routing/Router.js';
 import { Route } from 'workbox-routing/Route.js';
+import { isOwnFile, ownFile } from './files.ts';
 import { file, fromCopy, page } from './fetch-handler.ts';
 import { copy } from './cache.ts';
 import { keepAll, nothingWasKept, takeOver } from './precache.ts';
@@ -27,6 +28,12 @@ self.addEventListener('activate', (event) =>
 );
 
 const router = new Router();
+router.registerRoute(
+  new Route(
+    ({ sameOrigin, request, url }) => sameOrigin && request.method === 'GET' && isOwnFile(url),
+    ({ event }) => ownFile((event as FetchEvent).request),
+  ),
+);
 router.registerRoute(new NavigationRoute(({ event }) => page(event as FetchEvent)));
 router.registerRoute(
   new Route(

@@ -118,6 +118,7 @@ export function readFolder(directory: string, former?: Folder): Folder {
   if (folder.book && folder.files.includes('stations.csv'))
     folder.stations = readEntry(folder, 'stations.csv', 'stations', 'stations', former);
   const own = readEntries(folder, '', folder.files, former);
+  own.push(...unnamedFiles(folder));
   const { here, books } = standsOn(folder);
   folder.here = here;
   for (const book of books) {
@@ -148,6 +149,7 @@ function readEntries(folder: Folder, prefix: string, files: readonly string[], f
     const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
     const entry = match && readEntry(folder, prefix + path, match[1]!, match[2]!, former);
     if (!entry) return [];
+    if (entry.collection === 'files') return [withSize(folder, entry, path.replace(/yaml$/, 'pdf'))];
     return [entry.collection === 'drawings' ? withLines(folder, entry, files, prefix) : entry];
   });
 }
@@ -279,6 +281,23 @@ function withLines(folder: Folder, entry: Entry, files: readonly string[], prefi
   if (decoded?.ok === false) folder.faults.push(decoded.reason);
   return decoded?.ok ? { ...entry, body: decoded.value } : entry;
 }
+
+/** A PDF in files/ without a description beside it: its title is made from its name. */
+function unnamedFiles(folder: Folder): Entry[] {
+  return folder.files.flatMap((path) => {
+    const name = /^files\/([^/]+)\.pdf$/.exec(path)?.[1];
+    if (name === undefined || folder.files.includes(`files/${name}.yaml`)) return [];
+    const title = name.replace(/[-_ ]+/g, ' ').trim();
+    const entry = readText(path, 'files', name, `title: ${JSON.stringify(title.charAt(0).toUpperCase() + title.slice(1))}\n`, []);
+    return entry ? [withSize(folder, entry, path)] : [];
+  });
+}
+
+/** The body of a club's file is the size of its PDF in bytes. */
+const withSize = (folder: Folder, entry: Entry, path: string): Entry => ({
+  ...entry,
+  body: String(statSync(onDisk(folder, path), { throwIfNoEntry: false })?.size ?? 0),
+});
 
 /** True where both its fields and its words could be parsed as they are. */
 export const isWhole = (entry: Entry): boolean =>

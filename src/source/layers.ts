@@ -22,7 +22,7 @@ export type Merged = {
 };
 
 /** What no book can give a club. */
-const NEVER = new Set(['meetings', 'notices', 'counts']);
+const NEVER = new Set(['meetings', 'notices', 'counts', 'files']);
 
 /** `here` is null where a book is checked by itself: then everything holds. Layers from the widest to the nearest. */
 export function mergeLayers(layers: readonly Layer[], here: Here | null, leavesOut: readonly string[]): Merged {

@@ -60,6 +60,7 @@ export function almanacOf(parts: Loose): Almanac {
     'signs',
     'notices',
     'counts',
+    'files',
     'withdrawn',
     'moved', // prettier-ignore
   ];

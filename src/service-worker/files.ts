@@ -1,0 +1,27 @@
+/*
+ * A club's own files that are too large for everybody's offline copy. Each is stored on this device when its reader opens it with
+ * signal, and answers without signal from then on, until an edition has another file of that name or none.
+ */
+import { copy, FILES } from './cache.ts';
+
+const digests = new Map(copy.ownFiles.map(([place, digest]) => [new URL(copy.base + place, location.href).pathname, digest]));
+
+export const isOwnFile = ({ pathname }: URL): boolean => digests.has(pathname);
+
+const keyOf = (pathname: string): string => `${new URL(pathname, location.href).href}?${encodeURIComponent(digests.get(pathname)!)}`;
+
+export async function ownFile(request: Request): Promise<Response> {
+  const key = keyOf(new URL(request.url).pathname);
+  const cache = await caches.open(FILES);
+  const answer = await fetch(request).catch(() => null);
+  // A part of a file (206) cannot be stored.
+  if (answer?.status === 200) await cache.put(key, answer.clone()).catch(() => undefined);
+  return answer && answer.status < 500 ? answer : ((await cache.match(key)) ?? answer ?? Response.error());
+}
+
+/** Deletes the stored files that this edition does not have. */
+export async function dropOldFiles(): Promise<void> {
+  const cache = await caches.open(FILES);
+  const listed = new Set([...digests.keys()].map(keyOf));
+  for (const { url } of await cache.keys()) if (!listed.has(url)) await cache.delete(url);
+}
