@@ -34,6 +34,8 @@ const named = entryNamed(
 );
 if (!named.ok) stop(named.reason, 1);
 const { collection, id, path } = named.value;
+if (collection === 'files')
+  stop(`${path} describes a file of your own. Take files/${id}.pdf and ${path} away; check then names the pages that link to it.`, 1);
 const chosen = chosenOutput(values);
 if (!chosen.ok) stop(chosen.reason, 1);
 const out = chosen.value;

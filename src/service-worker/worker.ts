@@ -31,7 +31,7 @@ const router = new Router();
 router.registerRoute(
   new Route(
     ({ sameOrigin, request, url }) => sameOrigin && request.method === 'GET' && isOwnFile(url),
-    ({ event }) => ownFile((event as FetchEvent).request),
+    ({ event }) => ownFile(event as FetchEvent),
   ),
 );
 router.registerRoute(new NavigationRoute(({ event }) => page(event as FetchEvent)));

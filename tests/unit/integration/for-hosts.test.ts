@@ -70,6 +70,7 @@ test("headers: one rule per address, hashed files for ever, pages revalidated, t
       '/club/pictures/* Cache-Control: public, max-age=31536000, immutable',
       `/club/${PAGEFIND_FOLDER}index/* Cache-Control: public, max-age=31536000, immutable`,
       `/club/${PAGEFIND_FOLDER}fragment/* Cache-Control: public, max-age=31536000, immutable`,
+      '/club/files/* Cache-Control: no-cache',
       '/club/worker.js Cache-Control: no-cache',
       '/club/ Cache-Control: no-cache',
       '/club/404.html Cache-Control: no-cache',
@@ -93,6 +94,12 @@ test("headers: one rule per address, hashed files for ever, pages revalidated, t
   assert.ok(
     everywhere!.includes('  X-Content-Type-Options: nosniff') && everywhere!.includes('  Referrer-Policy: strict-origin-when-cross-origin'),
   );
+  assert.ok(
+    made.includes(
+      "/club/files/*\n  Cache-Control: no-cache\n  Content-Disposition: attachment\n  Content-Security-Policy: default-src 'none'; sandbox\n",
+    ),
+    "a club's own files are saved or handed on, never shown as a part of the site",
+  );
   assert.ok(made.includes('/club/*.ics\n  Content-Type: text/calendar; charset=utf-8'));
   assert.ok(made.includes('/club/*.pf_index\n  Content-Type: application/octet-stream'));
 });
@@ -110,11 +117,15 @@ test('Apache: the same rules, and our own 404 page', () => {
   assert.ok(made.includes('AddType "text/calendar; charset=utf-8" .ics'));
   const policies = [...made.matchAll(/Header always set Content-Security-Policy "([^"]*)"/g)].map(([, policy]) => policy!);
   const plain = headersFile('/club/', serverRules(withSearch));
-  assert.equal(policies.length, 2);
+  assert.equal(policies.length, 3);
   for (const policy of policies) assert.ok(plain.includes(`Content-Security-Policy: ${policy}\n`), 'one policy in both');
   assert.match(
     made,
     /<If "%\{REQUEST_URI\} =~ m#\^\/club\/\(search\/\)#">\n {4}Header always set Content-Security-Policy "[^"]*'wasm-unsafe-eval'/,
+  );
+  assert.match(
+    made,
+    /<If "%\{REQUEST_URI\} =~ m#\^\/club\/\(files\/\)#">\n.*\n {4}Header always set Content-Disposition "attachment"\n {4}Header always set Content-Security-Policy "default-src 'none'; sandbox"/,
   );
   assert.ok(!policies[0]!.includes('wasm'));
   assert.equal(made.match(/<(?!\/)\w+/g)!.length, made.match(/<\/\w+/g)!.length);

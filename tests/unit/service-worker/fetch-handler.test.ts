@@ -128,3 +128,18 @@ test('other hosts, other folders and other methods are left to the browser', asy
     assert.equal(await worker.answer(address), undefined, address);
   assert.equal(await worker.answer('assets/a.1.js', { method: 'POST' }), undefined);
 });
+
+test("a club's larger file is stored when it is opened, and forgotten when an edition has another one", async () => {
+  const device = new Device();
+  const host = new Host({ ...files, 'files/form.pdf': 'form', 'files/rules.pdf': 'rules' });
+  const first = editionOf(files, { ownFiles: [['files/form.pdf', 'a'], ['files/rules.pdf', 'b']] }); // prettier-ignore
+  const worker = await serving(first, host, device);
+  assert.deepEqual(device.holds('files'), [], 'nothing before it is opened');
+  assert.equal(await worker.open('files/form.pdf'), 'form');
+  host.state = 'none';
+  assert.equal(await worker.open('files/form.pdf'), 'form');
+  assert.equal(await worker.open('files/rules.pdf'), '404 no such page');
+  host.state = 'well';
+  await serving(editionOf(files, { ownFiles: [['files/form.pdf', 'c']], print: 'second' }), host, device);
+  assert.deepEqual(device.holds('files'), []);
+});

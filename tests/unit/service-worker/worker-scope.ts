@@ -25,6 +25,7 @@ export const editionOf = (files: Record<string, string>, other: Partial<OfflineC
     pages: Object.keys(files).filter((path) => path.endsWith('/') || path === '').length,
     files: Object.entries(files).map(([path, body]) => [path, digestOf(body)] as const),
     pictures: [],
+    ownFiles: [],
     ...other,
   }) as OfflineCopy;
 
