@@ -44,6 +44,21 @@ function run(line: string, cwd = repository, more: NodeJS.ProcessEnv = {}): { co
   return { code: status, output: `${stdout}${stderr}` };
 }
 
+/** Runs the steps of a job one after the other, with the files that the host gives them. Returns the last output. */
+function runSteps(steps: readonly string[], more: NodeJS.ProcessEnv = {}): string {
+  const file = (name: string): string => join(work, name);
+  for (const name of ['env', 'output', 'summary']) writeFileSync(file(name), '');
+  const given = { GITHUB_ENV: file('env'), GITHUB_OUTPUT: file('output'), GITHUB_STEP_SUMMARY: file('summary'), ...more };
+  for (const step of steps) {
+    const set = Object.fromEntries(
+      [...readFileSync(file('env'), 'utf8').matchAll(/^(\w+)=(.*)$/gm)].map(([, key, value]) => [key!, value!]),
+    );
+    succeeds(step, repository, { ...given, ...set });
+  }
+  assert.match(readFileSync(file('output'), 'utf8'), /^due<<END-OF-REVIEW\n[\s\S]+\nEND-OF-REVIEW\n$/);
+  return readFileSync(file('summary'), 'utf8');
+}
+
 function succeeds(line: string, cwd?: string, more?: NodeJS.ProcessEnv): string {
   const { code, output } = run(line, cwd, more);
   assert.equal(code, 0, `${line}\n${output}`);
@@ -90,7 +105,8 @@ describe('an installed release', () => {
     // The computer's own program says the day, as in the workflow.
     const today = (): string => succeeds('date -u +%F').trim();
     const began = today();
-    for (const step of stepsOf('one-club.yml').steps) succeeds(step);
+    const summary = runSteps(stepsOf('one-club.yml').steps);
+    assert.match(summary, /No faults in[\s\S]*Edition of/);
     const { club, day } = JSON.parse(readFileSync(join(dist, 'edition.json'), 'utf8'));
     assert.equal(club, 'te-awa-mahoe');
     assert.ok([began, today()].includes(day), day);
@@ -171,7 +187,7 @@ describe('an installed release', () => {
     rmSync(dist, { recursive: true });
     const { steps } = stepsOf('several-clubs.yml');
     const env = { CLUBS: 'our-club second-club' };
-    for (const step of steps) succeeds(step, repository, env);
+    runSteps(steps, env);
     for (const [club, id] of [
       ['our-club', 'te-awa-mahoe'],
       ['second-club', 'north-prairie'],
@@ -183,7 +199,8 @@ describe('an installed release', () => {
     // A mistake in the first club is found, and the second is checked nevertheless.
     const file = join(repository, 'our-club', 'meetings', 'faulty.mdx');
     writeFileSync(file, '---\ntitle: [\n---\n');
-    const { code, output } = run(steps[0]!, repository, env);
+    const check = steps.find((step) => step.includes('run --silent check'))!;
+    const { code, output } = run(check, repository, { ...env, GITHUB_STEP_SUMMARY: join(work, 'summary') });
     rmSync(file);
     assert.equal(code, 1);
     assert.match(output, /meetings\/faulty\.mdx[\s\S]*No faults in/);
