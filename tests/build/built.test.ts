@@ -139,3 +139,16 @@ test('no file of the site contains a draft', async () => {
   assert.ok(leaves.length > 20);
   for (const [name, bytes] of leaves) for (const title of titles) assert.ok(!strFromU8(bytes).includes(title), `${title} in ${name}`);
 });
+
+test("a club's own file is published unchanged, listed on More, linked from a page, and saved offline", () => {
+  const path = 'files/membership-form.pdf';
+  const bytes = readFileSync(join(demo.out, path));
+  assert.deepEqual(bytes, readFileSync(join(demo.content, path)));
+  assert.match(
+    demo.read('club/index.html'),
+    new RegExp(`id="files"[\\s\\S]*href="/${path}"[\\s\\S]*Membership form[\\s\\S]*PDF, ${Math.ceil(bytes.length / 1000)} kB`),
+  );
+  assert.match(demo.read('know-how/association/index.html'), new RegExp(`href="/${path}"`));
+  assert.match(demo.read('worker.js'), new RegExp(`\\["${path}","[A-Za-z0-9+/]+="\\]`));
+  assert.deepEqual(readdirSync(join(demo.out, 'files')), ['membership-form.pdf'], 'its description is not published');
+});

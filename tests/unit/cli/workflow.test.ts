@@ -196,13 +196,10 @@ for (const [name, clubs] of Object.entries(SHIPPED)) {
       assert.ok(ours.length > 0);
       for (const line of calls.filter((each) => each.includes('--silent'))) {
         const [, command, options = ''] = /^npm run --silent (\w+)(?: -- (.*))?$/.exec(line)!;
-        const read = readArguments(command as 'check', options.split(' ').filter(Boolean), {});
+        const read = readArguments(command as 'build', options.split(' ').filter(Boolean), {});
         assert.ok(read.ok, JSON.stringify(read));
         if (command === 'build')
-          assert.equal(
-            (read.value.values as { base: string }).base,
-            isMany ? `/our-almanac/${/--content (\S+)/.exec(options)![1]}/` : '/our-almanac/',
-          );
+          assert.equal(read.value.values.base, isMany ? `/our-almanac/${/--content (\S+)/.exec(options)![1]}/` : '/our-almanac/');
       }
       for (const part of ['hint: one thing', 'No faults', 'What changed']) assert.equal(summary.split(part).length - 1, clubs.length, part);
       assert.match(output, /^due<<END-OF-REVIEW\n[\s\S]*Due: swarms\n[\s\S]*END-OF-REVIEW\n$/);
