@@ -142,7 +142,7 @@ test('no file of the site contains a draft', async () => {
 
 test("a club's own file is published unchanged, listed on More, linked from a page, and saved offline", () => {
   const path = 'files/membership-form.pdf';
-  const bytes = readFileSync(join(demo.out, path));
+  const bytes = readFileSync(join(demo.folder, path));
   assert.deepEqual(bytes, readFileSync(join(demo.content, path)));
   assert.match(
     demo.read('club/index.html'),
@@ -150,5 +150,5 @@ test("a club's own file is published unchanged, listed on More, linked from a pa
   );
   assert.match(demo.read('know-how/association/index.html'), new RegExp(`href="/${path}"`));
   assert.match(demo.read('worker.js'), new RegExp(`\\["${path}","[A-Za-z0-9+/]+="\\]`));
-  assert.deepEqual(readdirSync(join(demo.out, 'files')), ['membership-form.pdf'], 'its description is not published');
+  assert.deepEqual(readdirSync(join(demo.folder, 'files')), ['membership-form.pdf'], 'its description is not published');
 });
