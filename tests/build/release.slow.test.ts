@@ -40,7 +40,11 @@ const environment = {
 };
 
 function run(line: string, cwd = repository, more: NodeJS.ProcessEnv = {}): { code: number | null; output: string } {
-  const { status, stdout, stderr } = spawnSync('bash', ['-e', '-c', line], { cwd, env: { ...environment, ...more }, encoding: 'utf8' });
+  const { status, stdout, stderr } = spawnSync('bash', ['--noprofile', '--norc', '-eo', 'pipefail', '-c', line], {
+    cwd,
+    env: { ...environment, ...more },
+    encoding: 'utf8',
+  });
   return { code: status, output: `${stdout}${stderr}` };
 }
 
