@@ -67,7 +67,7 @@ export type ChangedFiles = { added: string[]; changed: string[]; gone: string[] 
 export function changedSince(content: string): ChangedFiles | null {
   const last = lastGoodOf(content);
   if (last === null) return null;
-  const textsIn = (folder: string): string[] => readFolder(folder).files.filter((path) => TEXT.test(path));
+  const textsIn = (folder: string): string[] => readFolder(folder).files.filter((path) => KEPT.test(path));
   const [now, then] = [textsIn(content), new Set(textsIn(last))];
   const differs = (path: string): boolean => !readFileSync(join(content, path)).equals(readFileSync(join(last, path)));
   return {
