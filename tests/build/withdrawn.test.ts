@@ -88,8 +88,8 @@ const texts = (): { file: string; text: string }[] =>
       return { file, text: (bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes).toString('utf8') };
     });
 
-test('the test covers every kind except cautions, which cannot be withdrawn while a page needs them', () => {
-  assert.deepEqual([...Object.keys(entries), 'counts', 'cautions', 'local'].sort(), [...collectionNames].sort());
+test('the test covers every kind except cautions, which cannot be withdrawn while a page needs them, and files, which have no page', () => {
+  assert.deepEqual([...Object.keys(entries), 'counts', 'cautions', 'local', 'files'].sort(), [...collectionNames].sort());
 });
 
 test('no page, list, search, calendar, file or record contains a word of it', () => {
