@@ -68,7 +68,7 @@ test('impossible normals in the table have a sentence each, at their cell', () =
     'wooster climate: wooster, degree-days, sum: found 281, which the normals alone already pass; write a sum, base and method of this place and these years',
   ]);
   assert.deepEqual(said(change('US-OH', 'Ohio')), [
-    'wooster field: rows 15, region: found "Ohio"; write a code of ISO 3166 in capitals, such as NZ or US-OH',
+    'wooster field: line 19, region: found "Ohio"; write a code of ISO 3166 in capitals, such as NZ or US-OH',
   ]);
   assert.deepEqual(said(text.replace(/^albany,/m, 'wooster,')).length, 1);
 });
