@@ -82,7 +82,8 @@ const BEGINS = {
 test('the year of the south is on its page of the year', slow, () => {
   const text = linesOf(site.read('year/index.html'));
   assert.ok(Object.keys(BEGINS).length > 0);
-  for (const [title, months] of Object.entries(BEGINS)) assert.match(text, new RegExp(`${title}\\s+\\d+\\s(?:${months})\\s(?:to|–)\\s`), title);
+  for (const [title, months] of Object.entries(BEGINS))
+    assert.match(text, new RegExp(`${title}\\s+\\d+\\s(?:${months})\\s(?:to|–)\\s`), title);
 });
 
 test('no page names a number to call of another land', slow, () => {

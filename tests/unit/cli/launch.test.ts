@@ -56,7 +56,8 @@ test('an unknown command gives a sentence', () => {
   assert.deepEqual(launch(folder, ['strat']), {
     status: 1,
     stdout: '',
-    stderr: 'There is no command strat; there are: start, dev, build, check, review, overview, base, withdraw, new, bench, test, test:slow.\n',
+    stderr:
+      'There is no command strat; there are: start, dev, build, check, review, overview, base, withdraw, new, bench, test, test:slow.\n',
   });
   rmSync(commandFile(folder, 'bench.ts'), { force: true });
   assert.deepEqual(launch(folder, ['bench']), {
