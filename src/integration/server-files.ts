@@ -27,7 +27,7 @@ const ASK_AGAIN = 'no-cache';
 const OF_FILES = {
   'Cache-Control': ASK_AGAIN,
   'Content-Disposition': 'attachment',
-  [POLICY]: "default-src 'none'; sandbox",
+  [POLICY]: "default-src 'none'; sandbox; frame-ancestors 'none'",
 };
 
 /** Types that not every server knows. */

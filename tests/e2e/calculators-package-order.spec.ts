@@ -154,7 +154,7 @@ test('package order: the content of the sheet', async () => {
     'About 5 hours on the road',
     'Cool: under 46',
     'Pettis and others 2016',
-    'Ohio Department of Agriculture 2012',
+    'Ohio Department of Agriculture',
     'The bees hang in one cluster',
     'photograph them with a ruler',
     'Package coordinator',

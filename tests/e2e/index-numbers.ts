@@ -18,6 +18,7 @@ export async function numbersUnlike(
     { browser, site, pages: [...texts.keys()].filter(takes), context: { javaScriptEnabled: false, viewport: desk } },
     async (page, address) => {
       const shown = await page.locator('main').evaluate((main) => {
+        for (const fold of main.querySelectorAll('details')) fold.open = true;
         for (const other of main.querySelectorAll('sup.mark, [data-unfound], form, button, svg, aside, .box:not(.law), script, style'))
           other.remove();
         for (const picture of main.querySelectorAll('img')) picture.replaceWith(` ${picture.alt} `);

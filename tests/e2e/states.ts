@@ -142,6 +142,8 @@ async function faultsOf(page: Page, lights: readonly string[]): Promise<string[]
   const found: string[] = [];
   for (const light of lights) {
     await page.evaluate((form) => (document.documentElement.dataset.light = form), light);
+    // What a line that stays covers depends on where the page is scrolled to.
+    await page.evaluate(() => scrollTo(0, 0));
     const faults = [
       ...(await axe(page)),
       ...(await page.evaluate(paleText)),

@@ -96,7 +96,7 @@ test("headers: one rule per address, hashed files for ever, pages revalidated, t
   );
   assert.ok(
     made.includes(
-      "/club/files/*\n  Cache-Control: no-cache\n  Content-Disposition: attachment\n  Content-Security-Policy: default-src 'none'; sandbox\n",
+      "/club/files/*\n  Cache-Control: no-cache\n  Content-Disposition: attachment\n  Content-Security-Policy: default-src 'none'; sandbox; frame-ancestors 'none'\n",
     ),
     "a club's own files are saved or handed on, never shown as a part of the site",
   );
@@ -125,7 +125,7 @@ test('Apache: the same rules, and our own 404 page', () => {
   );
   assert.match(
     made,
-    /<If "%\{REQUEST_URI\} =~ m#\^\/club\/\(files\/\)#">\n.*\n {4}Header always set Content-Disposition "attachment"\n {4}Header always set Content-Security-Policy "default-src 'none'; sandbox"/,
+    /<If "%\{REQUEST_URI\} =~ m#\^\/club\/\(files\/\)#">\n.*\n {4}Header always set Content-Disposition "attachment"\n {4}Header always set Content-Security-Policy "default-src 'none'; sandbox; frame-ancestors 'none'"/,
   );
   assert.ok(!policies[0]!.includes('wasm'));
   assert.equal(made.match(/<(?!\/)\w+/g)!.length, made.match(/<\/\w+/g)!.length);
