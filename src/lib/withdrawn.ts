@@ -26,4 +26,5 @@ export const KIND_WORDS = {
   notices: 'notice',
   counts: 'counts',
   drawings: 'drawing',
+  files: 'file',
 } as const;
