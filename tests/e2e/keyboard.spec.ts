@@ -2,7 +2,7 @@
 // focus of every page.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
-import type { Browser } from '@playwright/test';
+import { expect, type Browser } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
 import { hiddenFocus } from './focus.ts';
 import { reached, tabThrough } from './tab-through.ts';
@@ -88,7 +88,7 @@ test('a source mark opens its note in place, on the screen and beside the mark; 
   await note.getByRole('button', { name: 'Close' }).focus();
   await page.keyboard.press('Tab');
   assert.equal(await note.count(), 0);
-  assert.equal(await marks.first().getAttribute('aria-expanded'), 'false');
+  await expect(marks.first()).toHaveAttribute('aria-expanded', 'false');
   assert.equal(page.url(), address);
   await context.close();
 });
