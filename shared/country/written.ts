@@ -3,6 +3,7 @@
  * for fall, and the day before the month. Addresses and ids never change. Spelling: the SCOWL word lists en_US, en_GB-ise, en_AU and
  * en_CA, against which the test compares every word of the books.
  */
+import { monthNames } from '../days/month-names.ts';
 import { isMonthFirst, type Language } from './language.ts';
 
 const ENDINGS = 's|y|ed|ing|less|ful|hood|ly|ite|able|e|es|er|ers|ation|ations';
@@ -34,7 +35,7 @@ const SEASON_AFTER =
 const NO_VERB = '(?! (?:off|below|ill|out|from|into|through|over|down|to)\\b)';
 const FALL = new RegExp(`${SEASON_BEFORE}fall\\b${NO_VERB}|\\bfall\\b${SEASON_AFTER}`, 'gi');
 
-const MONTHS = 'January|February|March|April|May|June|July|August|September|October|November|December';
+const MONTHS = monthNames.join('|');
 const DAY = new RegExp(`\\b(${MONTHS})([ \\u00a0])(\\d{1,2}(?:(?: to |–)\\d{1,2})?)(?!\\d|:\\d)(?:,[ \\u00a0](\\d{4}))?`, 'g');
 
 /** Text of the wide books for readers of `language`. */

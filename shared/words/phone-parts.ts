@@ -6,12 +6,15 @@ export type PhonePart = { words: string; /** What a phone dials. */ dials?: stri
 
 const PHONE = /(?<![\d-])\+?\d{1,3}(?:-\d{2,4}){2,}(?![\d-])/g;
 
+/** What a phone dials: the digits of a number, and its plus. */
+export const dialed = (number: string): string => number.replace(/[^+\d]/g, '');
+
 export function phoneParts(sentence: string): PhonePart[] {
   const parts: PhonePart[] = [];
   let from = 0;
   for (const { 0: words, index } of sentence.matchAll(PHONE)) {
     if (index > from) parts.push({ words: sentence.slice(from, index) });
-    parts.push({ words, dials: words.replace(/[^+\d]/g, '') });
+    parts.push({ words, dials: dialed(words) });
     from = index + words.length;
   }
   if (from < sentence.length) parts.push({ words: sentence.slice(from) });

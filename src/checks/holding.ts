@@ -3,6 +3,7 @@
  * names a country or an agency, or has fixed months. Without it a club could print the law of another place. What a club or the
  * book of a land says of another land is in checks/elsewhere.
  */
+import { monthNames } from '../../shared/days/month-names.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Entry } from '../source/folder.ts';
 import { narrowness, type Where } from '../schemas/where.ts';
@@ -65,7 +66,7 @@ function sourceFaults(entry: ValidEntry<Held>, binding: ReadonlyMap<string, stri
   return [...rows, ...named.slice(0, 1)];
 }
 
-const MONTHS = 'January|February|March|April|May|June|July|August|September|October|November|December';
+const MONTHS = monthNames.join('|');
 const DATED = new RegExp(`\\b(?:${MONTHS})\\b`);
 
 function monthFaults(entry: ValidEntry<Held>): Diagnostic[] {

@@ -2,6 +2,7 @@
  * Pagefind record of a page or entry: title, text and day, which results show, then words that only help to find it. Each part has a
  * weight. The weights were tuned on the questions of tests/tables.
  */
+import { monthNames } from '../../shared/days/month-names.ts';
 import { canonical, otherForms } from '../../shared/words/canonical.ts';
 import { joinParts, onePart, ORDER, placeOfHeading } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
@@ -15,7 +16,7 @@ const MOST = 10;
 
 /** Overview pages would match every query, so their text counts little compared with their names. */
 const GATHERS: Record<string, string[]> = {
-  'year/': ['what to do this month', 'January February March April May June July August September October November December'],
+  'year/': ['what to do this month', monthNames.join(' ')],
   'meetings/': ['next meeting', 'when and where we meet', 'meeting dates', 'calendar'],
   'signs/': ['start from the signs', 'what is wrong with my bees', 'symptoms', 'which disease', 'sick brood'],
   'about/': [],
