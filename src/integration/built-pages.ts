@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import type { Element, Nodes, Root } from 'hast';
 import { fromHtml } from 'hast-util-from-html';
-import { all, first, isOf } from './find.ts';
+import { all, first, isOf } from '../paper/find.ts';
 
 export type BuiltPage = {
   /** The file inside the site, with forward slashes: `pests/varroa/index.html`. */

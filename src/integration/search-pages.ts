@@ -4,7 +4,7 @@
  */
 import type { Element, Nodes } from 'hast';
 import type { BuiltPage } from './built-pages.ts';
-import { all, first } from './find.ts';
+import { all, first } from '../paper/find.ts';
 
 export type Found = {
   /** `pests/varroa/`, `words/#varroa`. */

@@ -35,6 +35,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   'calculators/form': { values: ['shared'] },
   'calculators/astro': { values: ['calculators', 'components', 'lib', 'shared'], types: ['schemas'] },
   calculators: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
+  paper: { values: ['shared'], packages: /^(fflate|hast|unist-util-visit)$/ },
   client: { values: ['calculators/form', 'client/qr', 'shared'], packages: /^ical-generator$/ },
   'client/qr': { values: [], packages: /^lean-qr$/ },
   components: { values: ['lib', 'shared'], types: ['schemas', 'calculators/form'] },
@@ -50,8 +51,8 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   },
   'service-worker': { values: ['shared'], packages: /^workbox-(precaching|routing)\// },
   integration: {
-    values: ['source', 'pictures', 'checks', 'lib', 'shared'],
-    packages: /^(node:.+|astro|fflate|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|unist-util-visit)$/,
+    values: ['source', 'pictures', 'checks', 'lib', 'paper', 'shared'],
+    packages: /^(node:.+|astro|hast|hast-util-from-html|hast-util-to-html|hastscript|pagefind|rolldown|unist-util-visit)$/,
   },
   cli: {
     values: ['scripts', 'checks', 'pictures', 'integration', 'source', 'schemas', 'shared'],

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { beforeAll, expect, test } from 'vitest';
 import type { Element, Root } from 'hast';
 import { fromHtml } from 'hast-util-from-html';
-import { all, wordsOf } from '../../src/integration/find.ts';
+import { all, wordsOf } from '../../src/paper/find.ts';
 import { builtDemo, type Built } from '../setup/built-site.ts';
 
 let built: Built;

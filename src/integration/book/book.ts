@@ -32,7 +32,7 @@ export function makeBook({ pages, base, root, almanac: { club, seasons, sources:
   const { chapters, sources } = chaptersOf(parts, {
     base,
     root,
-    districts: new Map(seasons.map(({ id, name }) => [id, name])),
+    districts: { names: new Map(seasons.map(({ id, name }) => [id, name])), language: club.language },
     classes,
     publications: [...listed.values()].map(cited),
   });

@@ -7,12 +7,12 @@ import { h } from 'hastscript';
 import { SKIP, visit } from 'unist-util-visit';
 import type { Cited } from '../../lib/figures.ts';
 import type { BuiltPage } from '../built-pages.ts';
-import { leadsTo, type Target } from './links.ts';
+import { leadsTo, type Target } from '../../paper/links.ts';
 import { drawOnce, leaveToBelow, sayOnce } from './once.ts';
-import { onPaper, type Districts } from './on-paper.ts';
+import { onPaper, type Districts } from '../../paper/on-paper.ts';
 import { inOrder, type Leaf, type Part } from './order.ts';
-import { makePlain } from './plain.ts';
-import { all, first, isOf, wordsOf } from '../find.ts';
+import { makePlain } from '../../paper/plain.ts';
+import { all, first, isOf, wordsOf } from '../../paper/find.ts';
 import { pointAtSources, settleSources, Sources, type Listed, type Mark } from './sources.ts';
 
 export type Chapter = {
@@ -42,7 +42,7 @@ export type Dress = {
 export type Setting = {
   base: string;
   root: string | null;
-  districts: Districts;
+  /** Those of the club. */ districts: Districts;
   classes: ReadonlySet<string>;
   /** Sources in full, as the pages have them. */ publications: readonly Cited[];
 };

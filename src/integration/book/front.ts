@@ -8,8 +8,8 @@ import { formatDay } from '../../lib/country.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import type { BuiltPage } from '../built-pages.ts';
 import type { Almanac } from '../../lib/almanac.ts';
-import { leadsTo } from './links.ts';
-import { all, first, isOf, wordsOf } from '../find.ts';
+import { leadsTo } from '../../paper/links.ts';
+import { all, first, isOf, wordsOf } from '../../paper/find.ts';
 
 export type Front = {
   club: Almanac['club'];

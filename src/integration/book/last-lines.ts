@@ -4,7 +4,7 @@
  */
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { all, isOf, wordsOf } from '../find.ts';
+import { all, isOf, wordsOf } from '../../paper/find.ts';
 
 /** The lines, and the links among them that name a source, each with that source's words. */
 export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {

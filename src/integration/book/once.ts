@@ -2,9 +2,9 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { h } from 'hastscript';
-import { all, isOf } from '../find.ts';
-import type { Target } from './links.ts';
-import { dropEmpty } from './on-paper.ts';
+import { all, isOf } from '../../paper/find.ts';
+import type { Target } from '../../paper/links.ts';
+import { dropEmpty } from '../../paper/on-paper.ts';
 import type { Leaf } from './order.ts';
 
 /** A drawing on two pages is drawn on the first. The other keeps its text version and a reference. */

@@ -11,7 +11,7 @@ import { dress, isOwnName, type Chapter, type Dress } from './chapters.ts';
 import { contentsList, partNumber } from './contents.ts';
 import { editionWords, titleLeaf, unwellLine, type Front } from './front.ts';
 import { inOrder, type Leaf, type Part } from './order.ts';
-import { all, isOf } from '../find.ts';
+import { all, isOf } from '../../paper/find.ts';
 import type { Listed } from './sources.ts';
 import { oneFileStyles } from './style-sheets.ts';
 

@@ -4,7 +4,7 @@
  */
 import type { Element } from 'hast';
 import { isPublished, titleOf, type BuiltPage } from '../built-pages.ts';
-import { all, first, isOf, wordsOf } from '../find.ts';
+import { all, first, isOf, wordsOf } from '../../paper/find.ts';
 
 /** A page of the book with the pages below it. */
 export type Leaf = { page: BuiltPage; title: string; below: Leaf[] };

@@ -4,7 +4,7 @@
  */
 import type { Element, Root } from 'hast';
 import type { Cited } from '../../lib/figures.ts';
-import { all, isOf, wordsOf } from '../find.ts';
+import { all, isOf, wordsOf } from '../../paper/find.ts';
 import { lastLines } from './last-lines.ts';
 
 /** A link to a source in a chapter, and the number of that source from 1. */

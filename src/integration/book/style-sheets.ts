@@ -9,7 +9,7 @@ const read = (name: string): string =>
     .trim();
 
 /** Styles of both books. */
-export const bookStyles = (): string => read('book.css');
+export const bookStyles = (): string => read('../../paper/book.css');
 /** Styles of the single file for screen and print, with those of the book. */
 export const oneFileStyles = (): string => `${tokens()}${read('../../styles/text.css')}${bookStyles()}${read('one-file.css')}`;
 

@@ -3,10 +3,10 @@ import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { toHtml } from 'hast-util-to-html';
 import { builtPage, type BuiltPage } from '../../../src/integration/built-pages.ts';
-import { leadsTo, type Led } from '../../../src/integration/book/links.ts';
-import { onPaper } from '../../../src/integration/book/on-paper.ts';
+import { leadsTo, type Led } from '../../../src/paper/links.ts';
+import { onPaper } from '../../../src/paper/on-paper.ts';
 import { inOrder, partsOf } from '../../../src/integration/book/order.ts';
-import { namedUuid } from '../../../src/integration/book/package-document.ts';
+import { namedUuid } from '../../../src/integration/book/named-uuid.ts';
 import { settleSources, Sources } from '../../../src/integration/book/sources.ts';
 import { classesIn } from '../../../src/integration/book/style-sheets.ts';
 import { rows } from '../../rows.ts';
@@ -78,7 +78,9 @@ test('a name gives one UUID of version 5 (RFC 9562, A.4)', () =>
   assert.equal(namedUuid('www.example.com', '6ba7b810-9dad-11d1-80b4-00c04fd430c8'), '2ed6657d-e927-568b-95e1-2665a8aea6a2'));
 
 const paper = (main: string): string =>
-  toHtml(onPaper(builtPage('index.html', `<main id="text">${main}</main>`).main, new Map([['hill', 'the hill']])));
+  toHtml(
+    onPaper(builtPage('index.html', `<main id="text">${main}</main>`).main, { names: new Map([['hill', 'the hill']]), language: 'en-US' }),
+  );
 
 rows<string, string>(
   'on paper',
@@ -176,7 +178,7 @@ test('a mark without its note stops the build', () => {
     'index.html',
     '<main id="text"><p>8<sup class="mark"><a href="#note-1">1</a></sup></p><aside class="sidebar"></aside></main>',
   );
-  const tree = onPaper(page.main, new Map());
+  const tree = onPaper(page.main, { names: new Map(), language: 'en-US' });
   assert.throws(() => settleSources(tree, 'lists/a/', new Sources([])), {
     message: 'lists/a/ names a source that it does not have: #note-1',
   });

@@ -4,7 +4,7 @@
  */
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
-import { all, isOf } from '../find.ts';
+import { all, isOf } from './find.ts';
 
 const KEPT = new Set(['id', 'href', 'className', 'scope', 'colSpan', 'rowSpan', 'lang', 'ariaLabel']);
 

@@ -4,12 +4,16 @@
  */
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
-import { monthDayIn } from '../../../shared/days/month-day.ts';
-import { formatMonthDays } from '../../lib/country.ts';
-import { all, isOf, wordsOf } from '../find.ts';
+import type { Language } from '../../shared/country/language.ts';
+import { formatMonthDays, monthDayIn } from '../../shared/days/year-span.ts';
+import { all, isOf, wordsOf } from './find.ts';
 
-/** Districts by id, as in "the hill". */
-export type Districts = ReadonlyMap<string, string>;
+export type Districts = {
+  /** By id, as in "the hill". */
+  names: ReadonlyMap<string, string>;
+  /** Of the club: how its country writes days. */
+  language: Language;
+};
 
 /** The title and all that follows, with every `id`. It changes the page's own tree. Data tags for programs are removed. */
 export function onPaper(main: Element | undefined, districts: Districts): Root {
@@ -101,12 +105,12 @@ function named(svg: Element): void {
 }
 
 /** The days in `valley 05-03 05-17;hill 05-12 05-26` that differ from the first. */
-function elsewhere(windows: string, districts: Districts): ElementContent[] {
+function elsewhere(windows: string, { names, language }: Districts): ElementContent[] {
   const [first, ...others] = windows.split(';').map((each) => each.split(' ') as [id: string, from: string, to: string]);
   const differing = others.filter(([, from, to]) => from !== first![1] || to !== first![2]);
   return differing.map(([id, from, to]) => ({
     type: 'text',
-    value: ` (${districts.get(id) ?? id}: ${formatMonthDays(monthDayIn(from), monthDayIn(to))})`,
+    value: ` (${names.get(id) ?? id}: ${formatMonthDays(monthDayIn(from), monthDayIn(to), language)})`,
   }));
 }
 
