@@ -1,28 +1,23 @@
 /* Changes since the previous edition in the output folder: for the webmaster, and as a paragraph for the club's newsletter. */
 import { formatDay } from '../lib/country.ts';
 import { isDay, type Day } from '../../shared/days/day.ts';
-import type { EditionRecord } from './edition-record.ts';
+import type { EditionRecord, Recorded } from './edition-record.ts';
 
-/** Titles of pages. */
+/** Titles of pages and of the club's own files. */
 export type Changes = { added: string[]; changed: string[]; gone: string[] };
 
 export function changesBetween(before: EditionRecord, now: EditionRecord): Changes {
-  const held = new Map(Object.entries(before.pages));
-  const titles = (places: string[], record: EditionRecord): string[] => places.map((place) => record.pages[place]!.title);
-  const places = Object.keys(now.pages);
+  // A record without files is of an older release, which says nothing of them.
+  const former = { ...before.pages, ...(before.files ?? now.files) };
+  const current = { ...now.pages, ...now.files };
+  const titles = (of: Record<string, Recorded>, chosen: (place: string) => boolean): string[] =>
+    Object.keys(of)
+      .filter(chosen)
+      .map((place) => of[place]!.title);
   return {
-    added: titles(
-      places.filter((place) => !held.has(place)),
-      now,
-    ),
-    changed: titles(
-      places.filter((place) => held.has(place) && held.get(place)!.sha256 !== now.pages[place]!.sha256),
-      now,
-    ),
-    gone: titles(
-      [...held.keys()].filter((place) => !(place in now.pages)),
-      before,
-    ),
+    added: titles(current, (place) => !(place in former)),
+    changed: titles(current, (place) => place in former && former[place]!.sha256 !== current[place]!.sha256),
+    gone: titles(former, (place) => !(place in current)),
   };
 }
 

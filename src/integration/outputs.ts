@@ -51,7 +51,8 @@ export async function writeOutputs({ content, site, base, address, edition, alma
   if (pictured > 0) say(`Pictures: ${pictured} files.`);
 
   const files = putFiles(site, content, almanac);
-  if (files > 0) say(`Files of the club: ${files}.`);
+  const count = Object.keys(files).length;
+  if (count > 0) say(`Files of the club: ${count}.`);
 
   const search = await writeSearch(site, pages, searchContentOf(almanac), base);
   say(`Search: ${search.records} pages and entries.`);
@@ -63,7 +64,7 @@ export async function writeOutputs({ content, site, base, address, edition, alma
     for (const sentence of movedUnsaid(former?.calendars.get(name) ?? '', readFileSync(join(site, name), 'utf8'))) say(sentence);
 
   // The book takes the pages' trees apart: what else reads them comes first.
-  const record = editionRecord(edition, almanac.club.id, published);
+  const record = editionRecord(edition, almanac.club.id, published, files);
   const book = makeBook({ pages, base, root, almanac, edition });
   write('handbook.html', book.html);
   write('handbook.epub', book.epub);

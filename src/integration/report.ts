@@ -30,7 +30,10 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
   if (former) {
     const changes = changesBetween(former.record, now);
     const none = changes.added.length + changes.changed.length + changes.gone.length === 0;
-    lines.push('', `Since the edition of ${withPlainSpaces(formatDay(former.record.day))}${none ? ' no page has other words.' : ':'}`);
+    lines.push(
+      '',
+      `Since the edition of ${withPlainSpaces(formatDay(former.record.day))}${none ? ' no page has other words, and no file has changed.' : ':'}`,
+    );
     for (const [words, titles] of [
       ['added', changes.added],
       ['changed', changes.changed],

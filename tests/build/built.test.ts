@@ -1,5 +1,6 @@
 // Files that a build publishes besides its pages, compared with the content.
 import assert from 'node:assert/strict';
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, test } from 'vitest';
@@ -140,7 +141,7 @@ test('no file of the site contains a draft', async () => {
   for (const [name, bytes] of leaves) for (const title of titles) assert.ok(!strFromU8(bytes).includes(title), `${title} in ${name}`);
 });
 
-test("a club's own file is published unchanged, listed on More, linked from a page, and saved offline", () => {
+test("a club's own file is published unchanged, listed on More, linked from a page, searched, recorded, and saved offline", () => {
   const path = 'files/membership-form.pdf';
   const bytes = readFileSync(join(demo.folder, path));
   assert.deepEqual(bytes, readFileSync(join(demo.content, path)));
@@ -150,5 +151,11 @@ test("a club's own file is published unchanged, listed on More, linked from a pa
   );
   assert.match(demo.read('know-how/association/index.html'), new RegExp(`href="/${path}"`));
   assert.match(demo.read('worker.js'), new RegExp(`\\["${path}","[A-Za-z0-9+/]+="\\]`));
+  const { files } = JSON.parse(demo.read('edition.json')) as EditionRecord;
+  const sha256 = createHash('sha256').update(bytes).digest('hex');
+  assert.deepEqual(files, { [path]: { title: 'Membership form (PDF)', sha256 } }, 'the next edition can tell whether it changed');
+  const record = recordsIn(demo.folder).find(({ place }) => place === 'club/#file-membership-form')!;
+  assert.equal(record.title, 'Membership form');
+  assert.match(record.text, /^Print it, fill it in, .*PDF, /);
   assert.deepEqual(readdirSync(join(demo.folder, 'files')), ['membership-form.pdf'], 'its description is not published');
 });

@@ -137,3 +137,8 @@ test('every calculator and checklist is found by what it does', async () => {
   }
   assert.deepEqual(lost, []);
 });
+
+test("a club's own file is found by its title and by its words", async () => {
+  for (const typed of ['membership form', 'form to print and fill in'])
+    assert.ok((await places(typed)).slice(0, 3).includes('club/#file-membership-form'), typed);
+});

@@ -16,7 +16,7 @@ export type Hits = {
 };
 
 /** Glossary entries contain the names of the pages that say more. Those come first. */
-const KINDS: Record<string, number> = { word: 0.4, reading: 0.6, meeting: 0.6, about: 0.5, counts: 0.8 };
+const KINDS: Record<string, number> = { word: 0.4, reading: 0.6, meeting: 0.6, about: 0.5, counts: 0.8, file: 0.6 };
 /** A pest or disease that the law wants reported is the worse one to miss. */
 const LAW = 1.03;
 /** A meeting that is over, and the next one. */

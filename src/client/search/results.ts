@@ -31,6 +31,7 @@ const GROUPS: Record<string, string> = {
   club: 'The club',
   contact: 'The club',
   counts: 'The club',
+  file: 'The club',
 };
 const groupOf = ({ kind }: Entry): string => GROUPS[kind] ?? 'Articles';
 

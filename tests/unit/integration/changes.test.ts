@@ -27,6 +27,15 @@ test('pages are added, changed or removed by path and words', () => {
   assert.deepEqual(changesBetween(now, now), { added: [], changed: [], gone: [] });
 });
 
+test("a club's own files are compared by their bytes, unless the former record is of a release without files", () => {
+  const withFiles = (record: typeof now, files: Record<string, { title: string; sha256: string }>) => ({ ...record, files });
+  const form = page('Form (PDF)', '5');
+  const held = withFiles(now, { 'files/form.pdf': form, 'files/rules.pdf': page('Rules (PDF)', '6') });
+  const next = withFiles(now, { 'files/form.pdf': { ...form, sha256: '7' }, 'files/map.pdf': page('Map (PDF)', '8') });
+  assert.deepEqual(changesBetween(held, next), { added: ['Map (PDF)'], changed: ['Form (PDF)'], gone: ['Rules (PDF)'] });
+  assert.deepEqual(changesBetween(now, next), { added: [], changed: [], gone: [] });
+});
+
 test('the paragraph for the newsletter lists the changes', () => {
   assert.equal(
     letterParagraph('The Almanac', now.day, changesBetween(before, now), 'https://club.example'),

@@ -133,9 +133,18 @@ test('Apache: the same rules, and our own 404 page', () => {
 
 test('edition: a page differs when its words do, but not for its sidebar or its markup', () => {
   const edition = { day: aDay('2026-04-18'), fingerprint: 'f00d' };
-  const of = (each: BuiltPage): EditionRecord => JSON.parse(editionRecord(edition, 'ours', [each])) as EditionRecord;
+  const of = (each: BuiltPage): EditionRecord =>
+    JSON.parse(editionRecord(edition, 'ours', [each], { 'files/form.pdf': { title: 'Form (PDF)', sha256: '5' } })) as EditionRecord;
   const first = of(page('pests/varroa/', '<p>Act at 3</p>', 'checked 1 May'));
-  assert.deepEqual({ ...first, pages: Object.keys(first.pages) }, { ...edition, club: 'ours', pages: ['pests/varroa/'] });
+  assert.deepEqual(
+    { ...first, pages: Object.keys(first.pages) },
+    {
+      ...edition,
+      club: 'ours',
+      pages: ['pests/varroa/'],
+      files: { 'files/form.pdf': { title: 'Form (PDF)', sha256: '5' } },
+    },
+  );
   assert.equal(first.pages['pests/varroa/']!.title, 'Bees & wasps');
   assert.match(first.pages['pests/varroa/']!.sha256, /^[0-9a-f]{64}$/);
   assert.deepEqual(of(page('pests/varroa/', '<p class="new">Act <b>at</b> 3</p>', 'checked 2 May')), first);
