@@ -1,6 +1,6 @@
 /**
  * Edit distance between two words: letters put in, left out, changed, and neighbours that changed places (optimal string alignment,
- * the restricted form of Damerau's distance). Each edit costs 1, or what the caller says. Also the closest of several names.
+ * the restricted form of Damerau's distance). Each edit costs 1, or what the caller says.
  */
 export type EditCosts<Letter> = {
   /** Of the letter at a place that is one too many. */
@@ -34,15 +34,4 @@ export function editDistance<Letter>(
     [before, row, next] = [row, next, before];
   }
   return row[b.length]!;
-}
-
-/** The closest of `names` to `typed` whatever the case, or null when none is near: at most `fewest` edits, or a third of the word. */
-export function nearestName(typed: string, names: Iterable<string>, fewest = 2): string | null {
-  let best: string | null = null;
-  let least = Math.max(fewest, Math.floor(typed.length / 3)) + 1;
-  for (const name of names) {
-    const distance = editDistance(typed.toLowerCase(), name.toLowerCase());
-    if (distance < least) [best, least] = [name, distance];
-  }
-  return best;
 }

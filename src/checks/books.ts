@@ -13,7 +13,7 @@ import { nameOf } from '../source/layers.ts';
 import { takenPath, takenText } from '../source/taken.ts';
 import { kindOfOverlay } from '../source/overlay.ts';
 import { fieldName } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 import { atField, isDraft } from './place.ts';
 
 export function bookFaults(folder: Folder): Diagnostic[] {
@@ -67,8 +67,7 @@ function namedFaults(club: Entry): Diagnostic[] {
     if (typeof id !== 'string') return [];
     if (named.indexOf(id) !== index) return [faultIn(club, ['books', index], `"${id}" twice`, 'it once')];
     if (known.includes(id)) return [];
-    const near = nearestName(id, known);
-    return [faultIn(club, ['books', index], `"${id}", a book that does not exist`, near ? `"${near}"` : `one of: ${known.join(', ')}`)];
+    return [faultIn(club, ['books', index], `"${id}", a book that does not exist`, nearOrAll(id, known))];
   });
   if (fieldOf(club, 'books') !== undefined && fieldOf(club, 'land') === undefined)
     faults.push(
@@ -94,7 +93,7 @@ function leftOutFaults({ books, files }: Folder, club: Entry): Diagnostic[] {
     const [collection, id] = name.split('/') as [Collection, string];
     const own = `${name}${collections[collection]?.ending ?? ''}`;
     if (files.includes(own)) return at(`"${name}", a file of the club's own`, `nothing, or take ${own} away`);
-    const near = nearestName(
+    const near = nearName(
       id,
       [...names].flatMap((each) => (each.startsWith(`${collection}/`) ? [each.slice(collection.length + 1)] : [])),
     );
@@ -128,15 +127,7 @@ function standInFaults(club: Entry): Diagnostic[] {
     if (duties.includes(duty))
       return [faultIn(club, ['stands-in', duty], `"${duty}", a duty that a contact has`, 'nothing, or a duty that nobody has')];
     if (typeof other !== 'string' || duties.includes(other)) return [];
-    const near = nearestName(other, duties);
-    return [
-      faultIn(
-        club,
-        ['stands-in', duty],
-        `"${other}", a duty that no contact in club.yaml has`,
-        near ? `"${near}"` : `one of: ${duties.join(', ')}`,
-      ),
-    ];
+    return [faultIn(club, ['stands-in', duty], `"${other}", a duty that no contact in club.yaml has`, nearOrAll(other, duties))];
   });
 }
 
@@ -145,7 +136,7 @@ function nothingBelow(entry: Entry, folder: Folder): Diagnostic {
   const name = nameOf(entry);
   const ending = entry.path.slice(entry.path.indexOf('.'));
   const renamed = renamedTo(name, folder);
-  const near = nearestName(
+  const near = nearName(
     name.split('/')[1]!,
     folder.entries.flatMap((each) => (each.collection === entry.collection ? [each.id] : [])),
   );

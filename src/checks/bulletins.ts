@@ -4,7 +4,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { plainText, walk } from '../source/prose.ts';
 import { BULLETIN_PARTS } from '../schemas/bulletins.ts';
 import type { ValidEntries } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { atBody, atField, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 
 const DONTS = 'What not to do';
@@ -34,7 +34,7 @@ function partFaults(page: Page): Diagnostic[] {
   const names = parts.map(({ name }) => name);
   const lost = BULLETIN_PARTS.filter((name) => !names.includes(name));
   const misspelt = parts.flatMap(({ heading, name }): Diagnostic[] => {
-    const suggestion = (BULLETIN_PARTS as readonly string[]).includes(name) ? null : nearestName(name, lost);
+    const suggestion = (BULLETIN_PARTS as readonly string[]).includes(name) ? null : nearName(name, lost);
     if (!suggestion) return [];
     lost.splice(lost.indexOf(suggestion as (typeof lost)[number]), 1);
     return [

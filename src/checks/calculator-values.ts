@@ -4,7 +4,7 @@ import { calculatorNames, type Calculator } from '../schemas/calculators.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, type TagNode } from '../source/prose.ts';
 import { decode, readAddress } from '../../shared/address/address.ts';
-import { nearName } from './suggestions.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
 import { atNode, type Message, type Page } from './place.ts';
 
 type Wrong = Pick<Message, 'found' | 'write'>;
@@ -23,10 +23,9 @@ export function valuesWrong(slug: string | undefined, values: string, mark = '')
   return [
     ...unknown.map((name) => {
       const near = names.filter((each) => each.startsWith(`${name}-`));
-      const meant = near.length === 1 ? near[0] : nearName(name, names);
       return {
         found: `"${name}", which the calculator ${slug} does not ask for`,
-        write: meant ? `"${meant}"` : `one of: ${names.join(', ')}`,
+        write: near.length === 1 ? `"${near[0]!}"` : nearOrAll(name, names),
       };
     }),
     ...repeated.map((name) => ({ found: `"${name}" twice`, write: 'it once' })),
@@ -39,11 +38,10 @@ export function valuesWrong(slug: string | undefined, values: string, mark = '')
 
 export function exampleFaults(page: Page, tag: TagNode): Diagnostic[] {
   const [tool, values] = [attribute(tag, 'tool'), attribute(tag, 'with')];
-  const suggestion = tool === undefined ? null : nearName(tool, calculatorNames);
   const wrongTool: Wrong[] =
     tool === undefined || calculatorNames.includes(tool)
       ? []
-      : [{ found: `"${tool}", which is no calculator`, write: suggestion ? `"${suggestion}"` : `one of: ${calculatorNames.join(', ')}` }];
+      : [{ found: `"${tool}", which is no calculator`, write: nearOrAll(tool, calculatorNames) }];
   return [
     ...wrongTool.map((wrong) => atNode(page, tag, { rule: 'reference', field: 'Example, tool', ...wrong })),
     ...(values === undefined ? [] : valuesWrong(tool, values)).map((wrong) =>

@@ -8,7 +8,7 @@ import { HAZARDS, type Caution } from '../schemas/cautions.ts';
 import { HAZARDS_OF, OWN_WORK, TREATMENT_WORK, type Hazard, type Work } from '../schemas/hazards.ts';
 import { partsOf } from './bulletins.ts';
 import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Working = ValidEntry<{ yard: boolean; work?: Work[] | undefined }>;
@@ -161,7 +161,7 @@ function boxFaults(entry: ValidEntry<Caution>): Diagnostic[] {
   const { heading, calls, line, gravity } = entry.data;
   const faults: Diagnostic[] = [];
   if (!(HAZARDS as readonly string[]).includes(entry.id)) {
-    const near = nearestName(entry.id, HAZARDS);
+    const near = nearName(entry.id, HAZARDS);
     faults.push({
       path: entry.path,
       line: 1,

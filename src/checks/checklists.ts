@@ -6,7 +6,7 @@ import { attribute, type TagNode } from '../source/prose.ts';
 import type { Checklist } from '../schemas/checklists.ts';
 import { HAZARDS } from '../schemas/cautions.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 import { atBody, atNode, isPage, lineAt, placeOf, type Page } from './place.ts';
 import { stepsOf, type Step } from './steps.ts';
 
@@ -188,7 +188,7 @@ function nameFaults(page: Page, club: ValidEntries): Diagnostic[] {
       const [hazard, asks, time] = [attribute(tag, 'hazard'), attribute(tag, 'asks'), attribute(tag, 'time')];
       const faults: Diagnostic[] = calendarFaults(page, tag);
       if (hazard !== undefined && !club.ids.cautions.has(hazard)) {
-        const near = nearestName(hazard, new Set([...HAZARDS, ...club.ids.cautions]));
+        const near = nearName(hazard, new Set([...HAZARDS, ...club.ids.cautions]));
         faults.push(
           atNode(page, tag, {
             rule: 'reference',
@@ -204,7 +204,7 @@ function nameFaults(page: Page, club: ValidEntries): Diagnostic[] {
             rule: 'contact',
             field: 'Task, asks',
             found: `"${asks}", a duty that no contact in club.yaml has`,
-            write: `"${nearestName(asks, duties) ?? duties.join('", "')}"`,
+            write: nearOrAll(asks, duties),
           }),
         );
       if (time !== undefined && !/^(?:[1-9]\d* to )?[1-9]\d* (?:minute|hour|day)s?$/.test(time))
@@ -227,8 +227,7 @@ function calendarFaults(page: Page, tag: TagNode): Diagnostic[] {
   const fault = (found: string, write: string): Diagnostic[] => [
     atNode(page, tag, { rule: 'when', field: 'Task, calendar', found, write }),
   ];
-  if (!(calendarNames as readonly string[]).includes(name))
-    return fault(`"${name}"`, `"${nearestName(name, calendarNames) ?? calendarNames.join('", "')}"`);
+  if (!(calendarNames as readonly string[]).includes(name)) return fault(`"${name}"`, nearOrAll(name, calendarNames));
   if (attribute(tag, 'when') !== undefined) return fault('a calendar and a when in one step', 'one of them');
   const startsFrom = (page.fields.value as { 'starts-from'?: unknown } | undefined)?.['starts-from'];
   return startsFrom === 'installing'

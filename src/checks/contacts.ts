@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
 import { notIn } from './suggestions.ts';
 import { atField, type Message } from './place.ts';
 
@@ -93,7 +93,7 @@ function districtFaults(entry: ValidEntry<Club>): Diagnostic[] {
       : [
           at(entry, ['contacts', index, 'district'], `contacts ${index + 1}, district`, {
             found: `"${district}", which is not among the districts`,
-            write: `"${nearestName(district, ids) ?? ids.join('", "')}"`,
+            write: nearOrAll(district, ids),
           }),
         ],
   );

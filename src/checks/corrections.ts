@@ -2,12 +2,12 @@
 import type { z } from 'astro/zod';
 import { isDay, type Day } from '../../shared/days/day.ts';
 import type { Entry } from '../source/folder.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { lineAt } from './place.ts';
 
 /** The word of a list of choices that the author most likely meant. */
 export function choiceMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
-  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearestName(value, issue.values.map(String)) : null;
+  const near = issue.code === 'invalid_value' && typeof value === 'string' ? nearName(value, issue.values.map(String)) : null;
   return near === null ? null : `"${near}"`;
 }
 

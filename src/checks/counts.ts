@@ -1,7 +1,7 @@
 /* Checks that count rows name the club's own districts. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { fieldNameIn, type ValidEntries } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
 import { atField } from './place.ts';
 
 export function countFaults(club: ValidEntries): Diagnostic[] {
@@ -15,7 +15,7 @@ export function countFaults(club: ValidEntries): Diagnostic[] {
           rule: 'count',
           field: fieldNameIn(entry, ['rows', index, 'district']),
           found: `"${district}", which is not among the districts of club.yaml`,
-          write: `"${nearestName(district, ids) ?? ids.join('", "')}"`,
+          write: nearOrAll(district, ids),
         }),
       ];
     }),

@@ -13,7 +13,7 @@ import type { Day } from '../../shared/days/day.ts';
 import { kindOfOverlay, type Overlay } from '../source/overlay.ts';
 import { supposed } from './supposed.ts';
 import { choiceMeant, dayMeant, ending, plainSigns, requoted } from './corrections.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 
 type Of = { [Name in Collection]: z.infer<(typeof collections)[Name]['schema']> };
 
@@ -130,14 +130,14 @@ function validEntry(entry: Entry): ValidEntry | null {
 /** Fields with a misspelt name, which are therefore not also reported as missing. */
 const meantBy = (entry: Entry, issue: z.core.$ZodIssue): string[] =>
   issue.code === 'unrecognized_keys'
-    ? issue.keys.map((key) => String([...issue.path, nearestName(key, namesAllowed(schemaOf(entry)!, issue.path))]))
+    ? issue.keys.map((key) => String([...issue.path, nearName(key, namesAllowed(schemaOf(entry)!, issue.path))]))
     : [];
 
 function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Diagnostic[] {
   const path = issue.path as PropertyKey[];
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => {
-      const near = nearestName(key, namesAllowed(schemaOf(entry)!, path));
+      const near = nearName(key, namesAllowed(schemaOf(entry)!, path));
       return {
         path: entry.path,
         ...entry.fields.placeOfName([...path, key]),

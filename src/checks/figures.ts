@@ -4,7 +4,7 @@ import { phaseName, phases as allPhases } from '../../shared/season/phases.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
 import { atField, atFieldName, type Message } from './place.ts';
 
 export function figureFaults(club: ValidEntries): Diagnostic[] {
@@ -80,12 +80,11 @@ function followsFaults(entry: ValidEntry<Figure>): Diagnostic[] {
   const unknown = named.filter(([id]) => !ids.has(id));
   if (unknown.length === 0) return sharedYearFaults(entry);
   return unknown.map(([id, path]) => {
-    const near = nearestName(id, ids);
     return atField(entry, path, {
       rule: 'figure',
       field: String(path[0]),
       found: `"${id}", which is not the id of a row`,
-      write: near ? `"${near}"` : `one of: ${[...ids].join(', ')}`,
+      write: nearOrAll(id, ids),
     });
   });
 }

@@ -7,7 +7,7 @@ import { MOST_MB, refusalOfFile } from '../source/club-file.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { onDisk } from '../source/folder.ts';
 import { walk } from '../source/prose.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import type { Correction } from '../../shared/result.ts';
 import type { ValidEntries } from './fields.ts';
 import { atNode, isPage } from './place.ts';
@@ -79,7 +79,7 @@ const nearWords = (name: string, names: readonly string[]): string => {
 
 /** The file that was meant: by its letters, else the only one that shares a word with the name. */
 function nearFile(name: string, names: readonly string[]): string | undefined {
-  const near = nearestName(name, names);
+  const near = nearName(name, names);
   if (near) return near;
   const words = wordsOf(name);
   const sharing = names.filter((each) => wordsOf(each).some((word) => words.includes(word)));

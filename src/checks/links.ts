@@ -9,7 +9,8 @@ import { exampleFaults, valuesWrong } from './calculator-values.ts';
 import { addressesOf, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
 import { leadsToFile } from './files.ts';
-import { nearName, pageMeant } from './suggestions.ts';
+import { nearName } from '../../shared/words/near-name.ts';
+import { pageMeant } from './suggestions.ts';
 import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Message } from './place.ts';
 
 type Wrong = Pick<Message, 'found' | 'write'>;

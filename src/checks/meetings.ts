@@ -3,7 +3,7 @@ import { weekday } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
 import { atField, type Message } from './place.ts';
 
 export function meetingFaults(club: ValidEntries): Diagnostic[] {
@@ -53,7 +53,7 @@ function districtFaults(entry: ValidEntry<Meeting>, districts: string[]): Diagno
   return [
     at(entry, 'district', {
       found: `"${district}", which is not among the districts of club.yaml`,
-      write: `"${nearestName(district, districts) ?? districts.join('", "')}"`,
+      write: nearOrAll(district, districts),
     }),
   ];
 }

@@ -5,7 +5,7 @@ import type { Folder } from '../source/folder.ts';
 import { endingRefused } from './files.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { ADDED_TO } from '../source/overlay.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 /** Files outside every folder. */
@@ -95,14 +95,13 @@ export function fileFaults(path: string, isBook = false): Diagnostic[] {
   if (NOT_IN_BOOKS.has(parts[0]!) && isBook)
     return [fault(path, 'file-place', 'the file', `${parts[0]} in a book`, "it in a club's own folder")];
   if (!kind) {
-    const near = nearestName(parts[0]!, Object.keys(collections));
     return [
       fault(
         path,
         'folder-name',
         'the folder',
         `"${parts[0]}", a folder the almanac does not know`,
-        near ? `"${near}"` : `one of: ${Object.keys(collections).join(', ')}`,
+        nearOrAll(parts[0]!, Object.keys(collections)),
       ),
     ];
   }

@@ -4,7 +4,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
 import { addressesOf } from './addresses.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 import { atField } from './place.ts';
 
 /** A longer notice belongs on a page of its own. */
@@ -48,14 +48,14 @@ function districtFaults(entry: ValidEntry<Notice>, club: ValidEntries): Diagnost
       rule: 'notice',
       field: 'district',
       found: `"${district}", which is not among the districts of club.yaml`,
-      write: `"${nearestName(district, ids) ?? ids.join('", "')}"`,
+      write: nearOrAll(district, ids),
     }),
   ];
 }
 
 function concernFaults(entry: ValidEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Diagnostic[] {
   if (address === EVERY_PAGE || known.has(address)) return [];
-  const suggestion = nearestName(address, [...known.keys(), EVERY_PAGE]);
+  const suggestion = nearName(address, [...known.keys(), EVERY_PAGE]);
   return [
     atField(entry, ['concerns', index], {
       rule: 'notice',

@@ -5,7 +5,8 @@ import { references } from '../schemas/fields.ts';
 import type { z } from 'astro/zod';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
-import { nearName, notIn } from './suggestions.ts';
+import { nearOrAll } from '../../shared/words/near-name.ts';
+import { notIn } from './suggestions.ts';
 import { atField, isDraft } from './place.ts';
 
 export function referenceFaults(club: ValidEntries): Diagnostic[] {
@@ -73,14 +74,13 @@ function dutyFaults(club: ValidEntries): Diagnostic[] {
       ];
       for (const [path, duty] of asked) {
         if (known.has(duty)) continue;
-        const near = nearName(duty, known);
         faults.push({
           path: entry.path,
           ...entry.fields.placeOf(path),
           rule: 'contact',
           field: fieldName(path),
           found: `"${duty}", a duty that no contact in club.yaml has`,
-          write: near ? `"${near}"` : `one of: ${[...known].join(', ')}`,
+          write: nearOrAll(duty, known),
         });
       }
     }

@@ -9,7 +9,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { daysOfYear, districtsOf, type District, type FigureOf } from '../schemas/as-season.ts';
 import type { Club } from '../schemas/club.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 import { writtenYearFaults } from './written-year.ts';
 
@@ -80,7 +80,7 @@ function bloomFaults(entry: ValidEntry<Club>, club: ValidEntries, districts: rea
     const message = (found: string, write: string): Diagnostic[] => [
       at(entry, ['season', 'by-bloom', anchor], `season, by-bloom, ${anchor}`, `"${plant}", ${found}`, write),
     ];
-    const near = nearestName(plant, club.ids.forage);
+    const near = nearName(plant, club.ids.forage);
     if (!club.ids.forage.has(plant)) return message('which is not in forage/', near ? `"${near}"` : 'the name of a file in forage/');
     const bloom = districts[0]?.blooms.find((each) => each.plant === plant)?.bloom;
     return !bloom || bloom.ok ? [] : message(WHY[bloom.reason], 'a plant that this club can date');

@@ -2,7 +2,7 @@
  * The one place that guesses which entry or page an author meant. It knows ids of every kind, titles, other names, old addresses, and
  * which files are new since the last edition. It returns null where nothing is close.
  */
-import { editDistance } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Entry } from '../source/folder.ts';
 import type { ValidEntries } from './fields.ts';
@@ -60,19 +60,6 @@ export function notIn(club: ValidEntries, collection: Collection, id: string): {
 /** Another collection that has an entry of this name. */
 const collectionWith = (club: ValidEntries, id: string): string | null =>
   (Object.keys(collections) as Collection[]).find((name) => club.ids[name].has(id)) ?? null;
-
-/**
- * The closest of `names` by letters: one edit in a short name, two in a longer one, or a quarter of a long one. Null where none is so
- * near, or where two are equally near.
- */
-export function nearName(typed: string, names: Iterable<string>): string | null {
-  const most = typed.length <= 4 ? 1 : Math.max(2, Math.floor(typed.length / 4));
-  const near = [...new Set(names)]
-    .map((name) => ({ name, distance: editDistance(typed.toLowerCase(), name.toLowerCase(), undefined, most) }))
-    .filter(({ distance }) => distance <= most)
-    .sort((a, b) => a.distance - b.distance);
-  return near.length > 0 && (near[0]!.distance === 1 || near[0]!.distance !== near[1]?.distance) ? near[0]!.name : null;
-}
 
 /** A file that is new since the last edition, while this one is gone. */
 function renamed({ before, folder, ids }: ValidEntries, collection: Collection, id: string): Suggestion | null {

@@ -6,9 +6,9 @@ import { TAGS, type Tag } from '../source/tag-syntax.ts';
 import type { ValidEntries } from './fields.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 import { dutiesOf } from './references.ts';
-import { nearName, notIn } from './suggestions.ts';
+import { notIn } from './suggestions.ts';
 import { atNode, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
@@ -66,7 +66,7 @@ function formFaults(page: Page, tag: TagNode): Diagnostic[] {
         rule: 'tag',
         field: tag.name,
         found: `"${name}", which ${tag.name} does not have`,
-        write: nearestName(name, all) ?? `one of: ${all.join(', ')}`,
+        write: nearName(name, all) ?? `one of: ${all.join(', ')}`,
       }),
     ];
   });
@@ -149,13 +149,12 @@ function pointFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   if (tag.name !== 'Contact' || !duty || !club.club) return [];
   const known = dutiesOf(club.club.data);
   if (known.has(duty)) return [];
-  const near = nearName(duty, known);
   return [
     atNode(page, tag, {
       rule: 'contact',
       field: 'Contact, duty',
       found: `"${duty}", a duty that no contact in club.yaml has`,
-      write: near ? `"${near}"` : `one of: ${[...known].join(', ')}`,
+      write: nearOrAll(duty, known),
     }),
   ];
 }
@@ -166,8 +165,7 @@ function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   if (!of) return [];
   const at = (found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'when', field: 'Day, of', found, write })];
   const id = anchors.find((each) => anchorName(each) === of);
-  const near = nearestName(of, anchors.map(anchorName));
-  if (!id) return at(`"${of}"`, near ? `"${near}"` : `one of: ${anchors.map(anchorName).join(', ')}`);
+  if (!id) return at(`"${of}"`, nearOrAll(of, anchors.map(anchorName)));
   const no = undated([id], districtsIn(club));
   return no ? at(no.found, no.write) : [];
 }
@@ -186,7 +184,7 @@ function quotedFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
   if (!id) return [];
   const at = (field: string, found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'reference', field, found, write })];
   const known = club.ids.cautions;
-  if (!known.has(id)) return at('Caution, id', `"${id}", which is not in cautions/`, `"${nearName(id, known) ?? [...known].join('", "')}"`);
+  if (!known.has(id)) return at('Caution, id', `"${id}", which is not in cautions/`, nearOrAll(id, known));
   const caution = club.of.cautions.find((each) => each.id === id);
   if (caution && isWithdrawn(caution))
     return at('Caution, id', `"${id}", which was withdrawn`, `cautions/${id}.yaml mended and without "withdrawn:", or no quotation of it`);
@@ -237,13 +235,12 @@ function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
       }),
     ];
   if (row === undefined || rows.has(row)) return [];
-  const near = nearName(row, rows);
   return [
     atNode(page, tag, {
       rule: 'reference',
       field: 'Figure, row',
       found: `"${row}", which is not a row of ${id}`,
-      write: near ? `"${near}"` : `one of: ${[...rows].join(', ')}`,
+      write: nearOrAll(row, rows),
     }),
   ];
 }

@@ -7,7 +7,7 @@ import { quoted, type Diagnostic } from '../source/diagnostic.ts';
 import { walk } from '../source/prose.ts';
 import { TAGS, type Tag } from '../source/tag-syntax.ts';
 import type { ValidEntries } from './fields.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { atWords, isPage, lineAt, type Page } from './place.ts';
 import { FORMS } from './tags.ts';
 
@@ -96,7 +96,7 @@ function tagLike(page: Page, node: Text, opened: Set<string>): Diagnostic[] {
     if (known) return [ours(page, node, typed, known)];
     const html = HTML[name.toLowerCase()];
     if (html) return [fault(page, node, typed, `${quoted(typed)}, which is HTML`, html)];
-    const suggestion = asTag ? (nearestName(name, TAGS) as Tag | null) : null;
+    const suggestion = asTag ? (nearName(name, TAGS) as Tag | null) : null;
     if (suggestion) return [ours(page, node, typed, suggestion)];
     return asTag ? [fault(page, node, typed, `a tag ${quoted(typed)} that the almanac does not know`, `one of: ${TAGS.join(', ')}`)] : [];
   });

@@ -5,7 +5,7 @@ import { parseArgs } from 'node:util';
 import type { Day } from '../../shared/days/day.ts';
 import { commands, type Command, type CommandName, type Option } from './commands.ts';
 import { err, ok, type Refused, type Result } from '../../shared/result.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 import { mistakeIn } from './option-values.ts';
 import { clubNear } from './club-near.ts';
 import { isInstalled, projectFolder, whereThePersonStands } from './paths.ts';
@@ -104,7 +104,7 @@ function takenByNpm(key: string, environment: NodeJS.ProcessEnv): boolean {
 }
 
 function noSuchOption(rawName: string, name: CommandName, command: Command): string {
-  const near = nearestName(rawName.replace(/^-+/, ''), Object.keys(command.options), 1);
+  const near = nearName(rawName.replace(/^-+/, ''), Object.keys(command.options));
   return near ? `There is no option ${rawName}; did you mean --${near}?` : `There is no option ${rawName}. ${helpFor(name, command)}`;
 }
 

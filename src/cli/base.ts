@@ -22,7 +22,7 @@ import { isOlder, takenPath, takenText } from '../source/taken.ts';
 import { argumentsOf } from './arguments.ts';
 import { changedLines } from './changed-lines.ts';
 import { entryNamed } from './entry-named.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 
 const { values, words } = argumentsOf('base');
 const ACTIONS = { take, compare, checked };
@@ -33,7 +33,7 @@ const [action, typed] = words;
 if (action === undefined) overview();
 else if (Object.hasOwn(ACTIONS, action)) ACTIONS[action as keyof typeof ACTIONS](entryOf(action, typed));
 else {
-  const near = nearestName(action, Object.keys(ACTIONS));
+  const near = nearName(action, Object.keys(ACTIONS));
   stop(`base does not know "${action}"; ${near ? `did you mean ${near}?` : `there are: ${Object.keys(ACTIONS).join(', ')}.`}`, 2);
 }
 

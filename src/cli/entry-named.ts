@@ -2,7 +2,7 @@
 import { collectionNames, collections, type Collection } from '../schemas/collections.ts';
 import { collectionCalled } from './new/kinds.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
-import { nearestName } from '../../shared/words/edit-distance.ts';
+import { nearName } from '../../shared/words/near-name.ts';
 
 /** The entry, or the sentence for a name that no entry has. `files`: every path inside the content folder. */
 export function entryNamed(typed: string, files: readonly string[]): Result<{ collection: Collection; id: string; path: string }, string> {
@@ -17,7 +17,7 @@ export function entryNamed(typed: string, files: readonly string[]): Result<{ co
   if (files.includes(path)) return ok({ collection, id: name, path });
   const elsewhere = collectionNames.find((each) => files.includes(`${each}/${name}${collections[each].ending}`));
   if (elsewhere) return err(`There is no ${path}; did you mean ${elsewhere}/${name}?`);
-  const near = nearestName(name, idsIn(collection, files), 1);
+  const near = nearName(name, idsIn(collection, files));
   return err(near ? `There is no ${path}; did you mean ${collection}/${near}?` : `There is no ${path}.`);
 }
 

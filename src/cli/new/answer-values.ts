@@ -5,7 +5,7 @@ import { monthName } from '../../../shared/days/month-names.ts';
 import { languages } from '../../../shared/country/language.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import { err, ok, type Correction, type Result } from '../../../shared/result.ts';
-import { nearestName } from '../../../shared/words/edit-distance.ts';
+import { nearName } from '../../../shared/words/near-name.ts';
 import { isPlaceholder } from '../../checks/contacts.ts';
 import { club, phone } from '../../schemas/club.ts';
 import { duty } from '../../schemas/fields.ts';
@@ -54,7 +54,7 @@ export const lineChoice =
   (typed: string): Read => {
     const said = typed.toLowerCase();
     if (choices.includes(said)) return ok(said);
-    const near = nearestName(said, choices);
+    const near = nearName(said, choices);
     return wrong(typed, near ?? `one of: ${choices.join(', ')}`);
   };
 

@@ -5,7 +5,7 @@
 import { createInterface } from 'node:readline';
 import { parse } from 'yaml';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { nearestName } from '../../../shared/words/edit-distance.ts';
+import { nearOrAll } from '../../../shared/words/near-name.ts';
 import { decode } from '../../source/decode.ts';
 import { inReadingOrder, type Diagnostic } from '../../source/diagnostic.ts';
 import { readFields } from '../../source/fields.ts';
@@ -90,8 +90,7 @@ function fromFile(question: Question, typed: Readonly<Record<string, unknown>>, 
 function strangeKey(key: string, fault: (key: string, found: string, write: string, isName: boolean) => Diagnostic): Diagnostic[] {
   const keys = QUESTIONS.map((question) => question.key);
   if (keys.includes(key)) return [];
-  const near = nearestName(key, keys);
-  return [fault(key, `"${key}", which is no question`, near ? `"${near}"` : `one of: ${keys.join(', ')}`, true)];
+  return [fault(key, `"${key}", which is no question`, nearOrAll(key, keys), true)];
 }
 
 /**

@@ -1,5 +1,5 @@
 /* Maps the columns of a table to fields: by the field's own name, or by a plain word for it. */
-import { nearestName } from '../../../shared/words/edit-distance.ts';
+import { nearName } from '../../../shared/words/near-name.ts';
 import type { Diagnostic } from '../../source/diagnostic.ts';
 import type { Cell } from '../../source/table.ts';
 import { collections } from '../../schemas/collections.ts';
@@ -131,6 +131,6 @@ export function columnsOf(
 }
 
 function nearColumn(kind: Tabled, name: string, known: readonly string[]): string {
-  const near = nearestName(name, [...known, ...Object.keys(PLAIN[kind])]);
+  const near = nearName(name, [...known, ...Object.keys(PLAIN[kind])]);
   return near === null ? `one of: ${known.join(', ')}; or take the column out` : `"${near}"`;
 }

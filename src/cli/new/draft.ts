@@ -7,7 +7,7 @@ import { decode } from '../../source/decode.ts';
 import { collections, type Collection } from '../../schemas/collections.ts';
 import { HAZARDS } from '../../schemas/cautions.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { nearestName } from '../../../shared/words/edit-distance.ts';
+import { nearName } from '../../../shared/words/near-name.ts';
 import type { Given } from './field-lines.ts';
 import { nameFor } from './file-name.ts';
 import { singular } from './kinds.ts';
@@ -30,7 +30,7 @@ export function draftOf(collection: Collection, title: string): Result<[File, ..
   const name = nameFor(words);
   if (name === null) return err(`"${words}" has no letter or digit for a file's name. Write a title with some of a to z or 0 to 9.`);
   if (collection === 'cautions' && !(HAZARDS as readonly string[]).includes(name)) {
-    const near = nearestName(name, HAZARDS, 1);
+    const near = nearName(name, HAZARDS);
     return err(
       near ? `There is no hazard "${words}"; did you mean ${near}?` : `A caution is named after its hazard, one of: ${HAZARDS.join(', ')}.`,
     );

@@ -1,7 +1,7 @@
 /* Kinds of entries that `new` writes, by the words that people use for them. */
 import { collectionNames, collections, type Collection } from '../../schemas/collections.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { nearestName } from '../../../shared/words/edit-distance.ts';
+import { nearName } from '../../../shared/words/near-name.ts';
 
 const ALSO: Record<string, Collection> = {
   'forage plant': 'forage',
@@ -31,7 +31,7 @@ export const singular = (collection: Collection): string => collections[collecti
 export function collectionCalled(word: string): Result<Collection, string> {
   const collection = names.get(word.trim().toLowerCase());
   if (collection) return ok(collection);
-  const near = nearestName(word.toLowerCase(), [...names.keys(), ...OTHER_KINDS], 1);
+  const near = nearName(word.toLowerCase(), [...names.keys(), ...OTHER_KINDS]);
   return err(
     near ? `There is no kind "${word}"; did you mean ${near}?` : `There is no kind "${word}"; there are: ${kindNames.join(', ')}.`,
   );

@@ -2,11 +2,9 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import { checkFolder } from '../../../src/checks/check.ts';
-import { nearName } from '../../../src/checks/suggestions.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder } from '../../../src/source/folder.ts';
 import { publishedIn, type Published } from '../../../src/source/last-edition.ts';
-import { rows } from '../../rows.ts';
 import { goodClub, withChanges, type Change } from '../../fixtures/invalid/cases.ts';
 
 /** The page on stings under another name, as an author renames a file; the list leads to it. */
@@ -73,16 +71,3 @@ test('of two new files neither is suggested, unless one has the title', () => {
   const neither = [...untitled.map((change) => (change.write ? { ...change, file: 'articles/aid.mdx' } : change)), other];
   assert.match(named(neither), /write the address of a page that is there$/);
 });
-
-rows(
-  'the nearest name by letters, or none',
-  [
-    { case: 'one letter in a short name', given: ['lit', ['list', 'wax']], expect: 'list', from: 'the words themselves' },
-    { case: 'two letters of four are another word', given: ['feed', ['weeds', 'need-it']], expect: null, from: 'the words themselves' },
-    { case: 'two neighbours changed places', given: ['varora', ['varroa', 'nosema']], expect: 'varroa', from: 'the words themselves' },
-    { case: 'swarms is not stings', given: ['swarms', ['stings', 'sugar']], expect: null, from: 'the words themselves' },
-    { case: 'two equally near', given: ['row-ab', ['row-1b2', 'row-a1c']], expect: null, from: 'the words themselves' },
-    { case: 'none at all', given: ['anything', []], expect: null, from: 'the words themselves' },
-  ] as { case: string; given: [string, string[]]; expect: string | null; from: string }[],
-  ([typed, names], expect) => assert.equal(nearName(typed, names), expect),
-);

@@ -20,6 +20,7 @@ export function smallProject(files: Record<string, string>, { withPackages = fal
     'shared/days/make-day.ts',
     'shared/result.ts',
     'shared/words/edit-distance.ts',
+    'shared/words/near-name.ts',
   ]) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     copyFileSync(join(projectFolder, path), join(folder, path));
