@@ -7,10 +7,10 @@ import { MOST_MB, refusalOfFile } from '../source/club-file.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { onDisk } from '../source/folder.ts';
 import { walk } from '../source/prose.ts';
-import { nearName } from '../../shared/words/near-name.ts';
 import type { Correction } from '../../shared/result.ts';
 import type { ValidEntries } from './fields.ts';
 import { atNode, isPage } from './place.ts';
+import { fileMeant } from './suggestions.ts';
 
 const FOLDER = 'files/';
 
@@ -58,7 +58,7 @@ function linkWrong({ url }: Link, names: readonly string[]): Correction | null {
   if (/^\/files\/*$/i.test(path))
     return { found: `"${url}", which is no page`, write: '"/club/#files", where all files are listed, or the address of one of them' };
   const same = names.find((each) => each.toLowerCase() === name.toLowerCase() || each === `${name}.pdf`);
-  const near = same ?? nearFile(name, names);
+  const near = same ?? fileMeant(name, names);
   if (near !== undefined) return { found: `"${url}", while files/ has "${near}"`, write: `"/files/${near}${tail}"` };
   return {
     found: `"${url}", which is not in files/`,
@@ -73,26 +73,9 @@ function linkWrong({ url }: Link, names: readonly string[]): Correction | null {
 }
 
 const nearWords = (name: string, names: readonly string[]): string => {
-  const near = nearFile(name, names);
+  const near = fileMeant(name, names);
   return near === undefined ? '' : ` (there is "${near}")`;
 };
-
-/** The file that was meant: by its letters, else the only one that shares a word with the name. */
-function nearFile(name: string, names: readonly string[]): string | undefined {
-  const near = nearName(name, names);
-  if (near) return near;
-  const words = wordsOf(name);
-  const sharing = names.filter((each) => wordsOf(each).some((word) => words.includes(word)));
-  return sharing.length === 1 ? sharing[0] : undefined;
-}
-
-/** Words of a name that tell one file from another. */
-const wordsOf = (name: string): string[] =>
-  name
-    .toLowerCase()
-    .replace(/\.[a-z]+$/, '')
-    .split(/[^a-z]+/)
-    .filter((word) => word.length > 3 && !['form', 'file', 'copy', 'final', 'sheet'].includes(word));
 
 function decoded(url: string): string {
   try {

@@ -8,8 +8,8 @@ import { onDisk, type Folder } from '../source/folder.ts';
 import { isPictureName, isUnreadName, refusalOf } from '../source/picture-file.ts';
 import { composed, filesBeside, namesMeant, picturesShown, type PictureShown } from '../source/pictures.ts';
 import type { ValidEntries } from './fields.ts';
-import { nearName } from '../../shared/words/near-name.ts';
 import { atNode, isPage, sourceOf, type Page, type Message } from './place.ts';
+import { fileMeant } from './suggestions.ts';
 
 type Wrong = Pick<Message, 'found' | 'write'>;
 
@@ -66,7 +66,7 @@ function namedWrong({ page, image: { url }, path }: PictureShown, files: readonl
   if (beside.some((each) => names.includes(composed(each)))) return null;
   const cased = beside.find((each) => names.some((name) => composed(each).toLowerCase() === name.toLowerCase()));
   if (cased) return { found: `"${names.at(-1)}", while the file is called "${cased}"`, write: `"${cased}"` };
-  const near = nearName(names.at(-1)!, beside);
+  const near = fileMeant(names.at(-1)!, beside);
   return {
     found: `"${names.at(-1)}", which is not beside this page`,
     write: near ? `"${near}"` : `the name of a picture in ${page.collection}/`,

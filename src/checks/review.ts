@@ -12,22 +12,24 @@ import { atField, isDraft, isWithdrawn } from './place.ts';
 /** The maximum of months from a check to the next. Pages whose content an authority may revise have less. */
 const SHORT = new Set(['bulletins', 'treatments', 'figures', 'cautions', 'signs']);
 
-type Reviewed = { checked: Day; 'next-check': Day; by?: string; history?: { changed: Day; what: string }[] };
+/** A meeting may have none of them. */
+type Reviewed = { checked?: Day; 'next-check'?: Day; by?: string; history?: { changed: Day; what: string }[] };
 
 export function reviewFaults(club: ValidEntries): Diagnostic[] {
   return reviewed(club).flatMap(({ entry, path, review }) => [...spanFaults(entry, path, review), ...historyFaults(entry, review)]);
 }
 
 function spanFaults(entry: ValidEntry, path: PropertyKey[], review: Reviewed): Diagnostic[] {
+  const { checked, 'next-check': next } = review;
+  if (checked === undefined || next === undefined) return [];
   const years = SHORT.has(entry.collection) ? 1 : 2;
-  const last = `${Number(review.checked.slice(0, 4)) + years}${review.checked.slice(4)}`;
-  const next = review['next-check'];
+  const last = `${Number(checked.slice(0, 4)) + years}${checked.slice(4)}`;
   const message = { rule: 'review', field: [...path, 'next-check'].join(', ') };
-  if (next <= review.checked)
+  if (next <= checked)
     return [
       atField(entry, [...path, 'next-check'], {
         ...message,
-        found: `${next}, which is not after checked, ${review.checked}`,
+        found: `${next}, which is not after checked, ${checked}`,
         write: 'a later day',
       }),
     ];
@@ -46,7 +48,7 @@ function historyFaults(entry: ValidEntry, { checked, history = [] }: Reviewed): 
   return history.flatMap(({ changed }, index) => {
     const message = { rule: 'history', field: `history ${index + 1}, changed` };
     const before = history[index - 1]?.changed;
-    if (changed > checked)
+    if (checked !== undefined && changed > checked)
       return [
         atField(entry, ['history', index, 'changed'], {
           ...message,
@@ -65,6 +67,8 @@ function historyFaults(entry: ValidEntry, { checked, history = [] }: Reviewed): 
     return [];
   });
 }
+
+const REVIEW = ['checked', 'next-check', 'history'] as const;
 
 /** A reviewable item, with its due date. */
 export type Due = { path: string; line: number; column: number; what: string; by: string; day: Day; daysLeft: number };
@@ -115,8 +119,8 @@ type Dated = Omit<Due, 'daysLeft'>;
 function pageDays(club: ValidEntries, on: Day): Dated[] {
   const over = new Set(club.of.meetings.filter(({ data }) => (data['last-day'] ?? data.day) < on).map(({ path }) => path));
   const due = reviewed(club).filter(({ entry }) => !over.has(entry.path));
-  return due.map(({ entry, path, review }) =>
-    dated(entry, [...path, 'next-check'], 'next-check', review.by ?? 'almanac editor', review['next-check']),
+  return due.flatMap(({ entry, path, review: { 'next-check': next, by = 'almanac editor' } }) =>
+    next === undefined ? [] : [dated(entry, [...path, 'next-check'], 'next-check', by, next)],
   );
 }
 
@@ -145,11 +149,11 @@ const dated = (entry: ValidEntry, path: PropertyKey[], what: string, by: string,
   day,
 });
 
-/** Entries with a check and a next check. Drafts are left out. */
+/** Entries with a review. Drafts are left out. */
 function reviewed(club: ValidEntries): { entry: ValidEntry; path: PropertyKey[]; review: Reviewed }[] {
   const entries = Object.values(club.of).flat() as ValidEntry<Partial<Reviewed>>[];
   const pages = entries
-    .filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && entry.data.checked !== undefined)
+    .filter((entry) => !isDraft(entry) && !isWithdrawn(entry) && REVIEW.some((field) => entry.data[field] !== undefined))
     .map((entry) => ({ entry: entry as ValidEntry, path: [], review: entry.data as Reviewed }));
   return club.club ? [{ entry: club.club as ValidEntry, path: ['season'], review: club.club.data.season }, ...pages] : pages;
 }

@@ -61,6 +61,23 @@ export function notIn(club: ValidEntries, collection: Collection, id: string): {
 const collectionWith = (club: ValidEntries, id: string): string | null =>
   (Object.keys(collections) as Collection[]).find((name) => club.ids[name].has(id)) ?? null;
 
+/** The file that was meant: by its letters, else the only one that shares a word with the name. */
+export function fileMeant(name: string, names: readonly string[]): string | undefined {
+  const near = nearName(name, names);
+  if (near !== null) return near;
+  const words = wordsOf(name);
+  const sharing = names.filter((each) => wordsOf(each).some((word) => words.includes(word)));
+  return sharing.length === 1 ? sharing[0] : undefined;
+}
+
+/** Words of a name that tell one file from another. */
+const wordsOf = (name: string): string[] =>
+  name
+    .toLowerCase()
+    .replace(/\.[a-z]+$/, '')
+    .split(/[^a-z]+/)
+    .filter((word) => word.length > 3 && !['form', 'file', 'copy', 'final', 'sheet'].includes(word));
+
 /** A file that is new since the last edition, while this one is gone. */
 function renamed({ before, folder, ids }: ValidEntries, collection: Collection, id: string): Suggestion | null {
   const former = before.filter((each) => each.collection === collection);

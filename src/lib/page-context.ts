@@ -21,11 +21,12 @@ export type Note = { number: number; words: string; figure?: string; /** The sou
 export type Review = {
   /** Whose check it is, where it is not the club's: "editors of the common book"; and what the club itself compared. */
   book?: { editors: string; compared: { day: string; by: string } | null };
-  checked: string;
-  checkedDay: string;
-  next: string;
-  nextDay: string;
-  by: string;
+  checked?: string | undefined;
+  checkedDay?: string | undefined;
+  /** A meeting is not checked again: it will be over. */
+  next?: string | undefined;
+  nextDay?: string | undefined;
+  by?: string | undefined;
   history: { day: string; what: string }[];
 };
 export type Asked = {
@@ -102,16 +103,24 @@ export const furtherSources = (almanac: Almanac, ids: readonly string[]): Cited[
     return source ? [cited(source)] : [];
   });
 
-export type Reviewed = { checked: Day; 'next-check': Day; by: string; history?: { changed: Day; what: string }[] | undefined };
+export type Reviewed = {
+  checked?: Day | undefined;
+  'next-check'?: Day | undefined;
+  by?: string | undefined;
+  history?: { changed: Day; what: string }[] | undefined;
+};
 
-/** `origin`: whose claim the page is; a page of a club without books is its own. */
-export const reviewOf = (fields: Reviewed, origin?: Origin): Review => ({
+/** `origin`: whose claim the page is; a page of a club without books is its own. Undefined for a meeting without a review. */
+export const reviewOf = (fields: Reviewed, origin?: Origin): Review | undefined =>
+  fields.checked === undefined && fields.history === undefined ? undefined : dated(fields, origin);
+
+const dated = (fields: Reviewed, origin?: Origin): Review => ({
   ...(origin?.book
     ? { book: { editors: origin.book.editors, compared: origin.compared && { ...origin.compared, day: formatDay(origin.compared.day) } } }
     : {}),
-  checked: formatDay(fields.checked),
+  checked: fields.checked && formatDay(fields.checked),
   checkedDay: fields.checked,
-  next: formatDay(fields['next-check']),
+  next: fields['next-check'] && formatDay(fields['next-check']),
   nextDay: fields['next-check'],
   by: fields.by,
   history: (fields.history ?? []).map(({ changed, what }) => ({ day: formatDay(changed), what })),

@@ -4,12 +4,12 @@ import type { Almanac } from './content.ts';
 
 type Due = { title: string; next: Day; by: string };
 
+/** A meeting is never among them: it has a day of its own. */
 export function pastReview(almanac: Almanac, day: string): Due[] {
   const pages = [
     ...almanac.checklists,
     ...almanac.bulletins,
     ...almanac.articles,
-    ...almanac.meetings,
     ...almanac.reading,
     ...almanac.treatments,
     ...almanac.forage,

@@ -126,6 +126,14 @@ export const review = {
   history: list(change).optional().describe('What changed and when, newest last.'),
 };
 
+/** The same for an entry that may do without a review: its day is soon over. */
+export const reviewIfAny = {
+  checked: review.checked.optional(),
+  'next-check': review['next-check'].optional(),
+  by: review.by.optional(),
+  history: review.history,
+};
+
 const WITHDRAWN = /^\S{10}, *\S/;
 
 /** `2026-05-14, the test on this page can mislead`: day and reason on one line. */

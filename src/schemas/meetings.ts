@@ -1,6 +1,6 @@
 /* meetings/: the club's meetings, in local time. */
 import { z } from 'astro/zod';
-import { clock, day, duty, id, list, oneOf, review, section, shelf, words, WORK, yesNo, idOf } from './fields.ts';
+import { clock, day, duty, id, list, oneOf, reviewIfAny, section, shelf, words, WORK, yesNo, idOf } from './fields.ts';
 
 export const meetings = section({
   title: words('the subject of the evening', 'Queens and swarms'),
@@ -23,7 +23,7 @@ export const meetings = section({
   yard: yesNo().describe('Hives are opened there.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   reads: list(idOf('articles')).optional().describe('What members may read before.'),
-  ...review,
+  ...reviewIfAny,
   ...shelf,
 });
 

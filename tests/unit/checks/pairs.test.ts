@@ -57,6 +57,8 @@ function together(one: Planted, other: Planted): string {
 /** Beginnings of the names of cases that are about one matter, so that the one changes or mends the other. */
 const TIED: readonly (readonly [string, string])[] = [
   ['club-contact-of-no-district', 'club-contact-twice'],
+  // A contact more moves the numbers of those below it.
+  ['club-contact-twice', 'club-contact-until-'],
   ['agreed-in-the-future', 'club-contact-twice'],
   ['curly-quotes-round-true', 'work-missing-in-the-yard'],
   ['history-later-than-checked', 'history-not-in-order'],

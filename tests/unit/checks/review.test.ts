@@ -64,6 +64,24 @@ test('a meeting is due until the day it is held, and never after it', () => {
   });
 });
 
+test('a meeting needs no review, and then nothing of it is due', () => {
+  const none = {
+    file: 'meetings/2026-06-13-yard-day.mdx',
+    insteadOf: 'checked: 2026-03-01\nnext-check: 2026-12-01\nby: education officer',
+    write: 'history:\n  - changed: 2026-03-02\n    what: Moved by a week.\n  - changed: 2026-02-28\n    what: A new hall.',
+  };
+  withChanges([none], (directory) => {
+    const read = readFolder(directory);
+    assert.deepEqual(check(directory).map(formatDiagnostic), [
+      'meetings/2026-06-13-yard-day.mdx:18:14 history: history 2, changed: found 2026-02-28 below 2026-03-02; write the lines in order, the newest last',
+    ]);
+    assert.deepEqual(
+      dueOn(validEntries(read), day('2026-06-13'), 5000).filter(({ path }) => path === none.file),
+      [],
+    );
+  });
+});
+
 test('a draft is not due', () => {
   const drafted = { ...STINGS, write: 'next-check: 2026-12-01\ndraft: true' };
   assert.deepEqual(

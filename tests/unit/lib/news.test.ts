@@ -114,8 +114,14 @@ test('past review are pages and figures whose next check lies before the day', (
   ]); // prettier-ignore
 });
 
+test('a meeting may have no review, or only what changed', () => {
+  assert.equal(reviewOf({}), undefined);
+  const review = reviewOf({ history })!;
+  assert.deepEqual([review.checked, review.next, review.by, review.history.length], [undefined, undefined, undefined, 2]);
+});
+
 test('the review of a page in words, with its history as written', () => {
-  const review = reviewOf({ checked: aDay('2026-01-10'), 'next-check': aDay('2027-01-10'), by: 'the editor', history });
+  const review = reviewOf({ checked: aDay('2026-01-10'), 'next-check': aDay('2027-01-10'), by: 'the editor', history })!;
   assert.deepEqual([review.checked, review.next, review.nextDay, review.by], ['January\u00a010,\u00a02026', 'January\u00a010,\u00a02027', '2027-01-10', 'the editor']); // prettier-ignore
   assert.deepEqual(review.history, [
     { day: 'February\u00a01,\u00a02026', what: 'The level.' },

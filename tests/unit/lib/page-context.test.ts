@@ -54,9 +54,9 @@ test('people, drawings and windows are those of the club, and null where it has 
 
 test('a page of a book says whose check it is, and what the club compared', () => {
   const fields = { checked: aDay('2026-01-10'), 'next-check': aDay('2027-01-10'), by: 'editor' };
-  assert.equal(reviewOf(fields).book, undefined);
+  assert.equal(reviewOf(fields)!.book, undefined);
   const origin = { book: { editors: 'editors of the common book' }, compared: { day: aDay('2026-03-02'), by: 'almanac editor' } };
-  assert.deepEqual(reviewOf(fields, origin as Parameters<typeof reviewOf>[1]).book, {
+  assert.deepEqual(reviewOf(fields, origin as Parameters<typeof reviewOf>[1])!.book, {
     editors: 'editors of the common book',
     compared: { day: 'March\u00a02,\u00a02026', by: 'almanac editor' },
   });

@@ -52,7 +52,7 @@ for (const [name, table] of [
       place: 'Alder Grange Hall',
       draft: true,
     });
-    assert.deepEqual(files[0]!.lacking, ['summary', 'kind', 'ask', 'yard', 'checked', 'next-check', 'by']);
+    assert.deepEqual(files[0]!.lacking, ['summary', 'kind', 'ask', 'yard']);
   });
 }
 
@@ -272,7 +272,7 @@ test('the command shows what it would write, writes it on request, and writes no
   assert.deepEqual(held(), before);
   writeFileSync(join(folder, 't.csv'), YARD);
   const line = 'meetings/2026-09-12-honey-evening.mdx  2026-09-12  Honey evening\n\n';
-  const blank = 'Blank in some or all of them: summary, kind, ask, yard, checked, next-check, by.\n';
+  const blank = 'Blank in some or all of them: summary, kind, ask, yard.\n';
   assert.deepEqual(run(), [0, `${line}1 file would be written. Nothing is written yet: add --write.\n${blank}`, '']);
   assert.deepEqual(held(), before);
   assert.deepEqual(run('--write'), [
