@@ -1,4 +1,4 @@
-/* Checks meetings: date, weekday and hours agree, and the district is one of the club's. */
+/* Checks meetings: date, weekday and hours agree, one that was called off taught nothing, and the district is one of the club's. */
 import { weekday } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Meeting } from '../schemas/meetings.ts';
@@ -11,6 +11,7 @@ export function meetingFaults(club: ValidEntries): Diagnostic[] {
   return club.of.meetings.flatMap((entry) => [
     ...dayFaults(entry),
     ...hourFaults(entry),
+    ...calledOffFaults(entry),
     ...(districts ? districtFaults(entry, districts) : []),
   ]);
 }
@@ -45,6 +46,20 @@ function hourFaults(entry: ValidEntry<Meeting>): Diagnostic[] {
     ];
   }
   return [];
+}
+
+/** It is called off before it is over, and teaches nothing. */
+function calledOffFaults(entry: ValidEntry<Meeting>): Diagnostic[] {
+  const { day, 'last-day': last, 'called-off': off, taught } = entry.data;
+  if (off === undefined) return [];
+  const said = off.slice(0, 10);
+  const end = last ?? day;
+  return [
+    ...(said > end
+      ? [at(entry, 'called-off', { found: `${said}, after the meeting, ${end}`, write: `the day it was said, up to ${end}` })]
+      : []),
+    ...(taught ? [at(entry, 'taught', { found: 'what was taught, at a meeting that was called off', write: 'one of the two lines' })] : []),
+  ];
 }
 
 function districtFaults(entry: ValidEntry<Meeting>, districts: string[]): Diagnostic[] {

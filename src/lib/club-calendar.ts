@@ -1,26 +1,33 @@
 /*
- * Club calendar club.ics: the club's meetings, to subscribe to (RFC 5545). Times are local, with the rules of the time zone in the file.
- * All-day events end on the day after. Each event reminds once, at six on the evening before. It always keeps its UID, and its SEQUENCE
- * is the number of dated changes in its entry.
+ * Club calendar club.ics: the club's meetings, to subscribe to (RFC 5545), and a file of each meeting alone. Times are local, with the
+ * rules of the time zone in the file. All-day events end on the day after. In club.ics each event reminds once, at six on the evening
+ * before. An event has the same UID in both files, and always keeps it. Its SEQUENCE is the number of dated changes in its entry, and
+ * one more where it is called off.
  */
 import { withPlainSpaces } from '../../shared/days/show-day.ts';
 import { withClocks } from './country.ts';
-import ical, { ICalAlarmType, ICalCalendarMethod, type ICalCalendar } from 'ical-generator';
+import ical, { ICalAlarmType, ICalCalendarMethod, ICalEventStatus, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { sinceEveningBefore } from '../../shared/days/evening-before.ts';
 import type { Club } from '../schemas/club.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Almanac } from './almanac.ts';
+import { calledOffIn } from './meetings.ts';
 import { WallClock } from './wall-clock.ts';
 
 /** Seconds after which a calendar program should fetch the file again: a day. */
 const ASK_AGAIN_AFTER = 24 * 60 * 60;
 
 export type CalendarClub = Pick<Club, 'id' | 'name' | 'time-zone'>;
-export type CalendarMeeting = Pick<Meeting, 'title' | 'summary' | 'kind' | 'place' | 'day' | 'last-day' | 'start' | 'finish' | 'bring'> & {
+export type CalendarMeeting = Pick<
+  Meeting,
+  'title' | 'summary' | 'kind' | 'place' | 'address' | 'day' | 'last-day' | 'start' | 'finish' | 'bring'
+> & {
   id: string;
   calledOffBy?: string | undefined;
+  /** Why it does not take place. */
+  calledOff?: string | undefined;
   /** How many dated changes its history holds. */
   changes: number;
 };
@@ -31,49 +38,68 @@ export const calendarMeetings = (meetings: Almanac['meetings']): CalendarMeeting
     ...data,
     id,
     calledOffBy: data['called-off-by'] && withPlainSpaces(withClocks(data['called-off-by'])),
+    calledOff: calledOffIn(data)?.why,
     changes: data.history?.length ?? 0,
   }));
 
 /** `root` is the address of the first page, where the site has one. */
 export function clubCalendar(club: CalendarClub, meetings: readonly CalendarMeeting[], editionDay: Day, root: string | null): string {
-  const calendar = ical({
-    name: `Meetings of ${club.name}`,
+  const calendar = emptyCalendar(club, { name: `Meetings of ${club.name}`, ttl: ASK_AGAIN_AFTER });
+  for (const meeting of meetings) addMeeting(calendar, meeting, { club, editionDay, root, reminds: true });
+  return textOf(calendar);
+}
+
+/** A file to add by hand: it gives the calendar that takes it no name, and sets no alarm. */
+export function meetingCalendar(club: CalendarClub, meeting: CalendarMeeting, editionDay: Day, root: string | null): string {
+  const calendar = emptyCalendar(club);
+  addMeeting(calendar, meeting, { club, editionDay, root, reminds: false });
+  return textOf(calendar);
+}
+
+const emptyCalendar = (club: CalendarClub, named: { name?: string; ttl?: number } = {}): ICalCalendar =>
+  ical({
+    ...named,
     prodId: { company: club.id, product: 'almanac', language: 'EN' },
     method: ICalCalendarMethod.PUBLISH,
     timezone: { name: null, generator: zoneRules },
-    ttl: ASK_AGAIN_AFTER,
   });
-  for (const meeting of meetings) addMeeting(calendar, meeting, { club, editionDay, root });
-  return `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
-}
+
+const textOf = (calendar: ICalCalendar): string => `${calendar.toString().replace(/(\r\n)*$/, '')}\r\n`;
 
 function addMeeting(
   calendar: ICalCalendar,
   meeting: CalendarMeeting,
-  { club, editionDay, root }: { club: CalendarClub; editionDay: Day; root: string | null },
+  { club, editionDay, root, reminds }: { club: CalendarClub; editionDay: Day; root: string | null; reminds: boolean },
 ): void {
   const { start, end, allDay } = span(meeting);
+  const off = meeting.calledOff !== undefined;
   const url = root && new URL(`meetings/${meeting.id}/`, root).href;
   calendar.createEvent({
     id: `${meeting.id}@${club.id}`,
-    sequence: meeting.changes,
+    sequence: meeting.changes + Number(off),
+    ...(off ? { status: ICalEventStatus.CANCELLED } : {}),
     stamp: new WallClock(editionDay, '00:00'),
     start,
     end,
     allDay,
     timezone: allDay ? null : club['time-zone'],
-    summary: meeting.title,
-    location: meeting.place,
+    // Some calendar programs show no status, so the title says it too.
+    summary: off ? `Called off: ${meeting.title}` : meeting.title,
+    location: [meeting.place, meeting.address].filter(Boolean).join(', '),
     description: [
+      off && `Called off: ${meeting.calledOff}`,
       meeting.summary,
-      meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`,
+      !off && meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`,
       meeting.bring && meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`,
       url,
     ]
       .filter(Boolean)
       .join('\n'),
     categories: [{ name: meeting.kind }],
-    alarms: [{ type: ICalAlarmType.display, trigger: sinceEveningBefore(allDay ? undefined : meeting.start), description: meeting.title }],
+    alarms:
+      reminds && !off
+        ? [{ type: ICalAlarmType.display, trigger: sinceEveningBefore(allDay ? undefined : meeting.start), description: meeting.title }]
+        : [],
     ...(url ? { url } : {}),
   });
 }

@@ -1,6 +1,7 @@
-/* News for members who follow the almanac: bulletins, notices, and the dated changes of every page. */
+/* News for members who follow the almanac: bulletins, notices, meetings that are called off, and the dated changes of every page. */
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Almanac } from './content.ts';
+import { calledOffIn } from './meetings.ts';
 import { emptyRooms } from './rooms.ts';
 
 /** `key` is permanent. `place` is a path below the base. Days are written as 2026-04-18. */
@@ -22,6 +23,12 @@ export function newsOf(almanac: Almanac): News[] {
       })),
     ),
   );
+  const calledOff = almanac.meetings.flatMap(({ id, data }) => {
+    const off = calledOffIn(data);
+    return off
+      ? [{ key: `called-off/${id}`, title: `Called off: ${data.title}`, words: off.why, place: placeOf('meetings', id), day: off.day }]
+      : [];
+  });
   const bulletins = almanac.bulletins.map(({ id, data }) => ({
     key: `bulletin/${id}`,
     title: data.title,
@@ -37,5 +44,7 @@ export function newsOf(almanac: Almanac): News[] {
     place: emptyRooms(almanac).has('notices/') ? '' : 'notices/',
     day: data.from,
   }));
-  return [...changes, ...bulletins, ...notices].sort((a, b) => (a.day === b.day ? (a.key < b.key ? -1 : 1) : a.day < b.day ? 1 : -1));
+  return [...changes, ...calledOff, ...bulletins, ...notices].sort((a, b) =>
+    a.day === b.day ? (a.key < b.key ? -1 : 1) : a.day < b.day ? 1 : -1,
+  );
 }

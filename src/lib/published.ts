@@ -15,11 +15,16 @@ type Fields = { draft?: boolean | undefined; withdrawn?: string | undefined };
 export const isPublished = (fields: Fields): boolean =>
   fields.withdrawn === undefined && (fields.draft !== true || import.meta.env?.DEV === true);
 
-/** Splits `2026-05-14, the test on this page can mislead` into its two parts. A withdrawn draft was never published. */
+/** A withdrawn draft was never published. */
 export function withdrawalOf({ draft, withdrawn }: Fields): Withdrawal | null {
-  if (withdrawn === undefined || draft === true) return null;
-  return { day: unwrap(parseDay(withdrawn.slice(0, 10))), why: sentence(withdrawn.slice(10).replace(/^[,\s]+/, '')) };
+  return withdrawn === undefined || draft === true ? null : dayAndReasonIn(withdrawn);
 }
+
+/** Splits `2026-05-14, the test on this page can mislead`. */
+export const dayAndReasonIn = (text: string): Withdrawal => ({
+  day: unwrap(parseDay(text.slice(0, 10))),
+  why: sentence(text.slice(10).replace(/^[,\s]+/, '')),
+});
 
 /** The rows whose source is not withdrawn. */
 export const withoutWithdrawn = <Row extends { source?: string | undefined }>(

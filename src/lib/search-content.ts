@@ -8,7 +8,7 @@ import type { Almanac } from './almanac.ts';
 import { contactFor, reached, type Reached } from './contacts.ts';
 import { calculatorsHere, pageExists } from './rooms.ts';
 import { edition } from './settings.ts';
-import { meetingTime } from './meetings.ts';
+import { calledOffIn, meetingTime } from './meetings.ts';
 import { phaseTitle, windowsOf, windowsText } from './season.ts';
 
 /** A word of the word list: its names and the ways people type it, and the page that says more. */
@@ -61,8 +61,8 @@ export const pagesByTitle = (almanac: Almanac): { path: string; title: string; d
     ...meetings.map(({ id, data }) => ({
       path: `meetings/${id}/`,
       title: data.title,
-      day: data['last-day'] ?? data.day,
-      when: `${meetingTime(data)}, ${data.place}`,
+      // The search offers the next meeting by its day.
+      ...(calledOffIn(data) ? {} : { day: data['last-day'] ?? data.day, when: `${meetingTime(data)}, ${data.place}` }),
     })),
     ...treatments.map(({ id, data }) => ({ path: `treatments/${id}/`, title: data.title })),
     ...calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),

@@ -5,7 +5,7 @@
 import { dayOfCommonYear, halfMonthName, monthDay, monthDayAt, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Almanac } from './content.ts';
 import { plantsHere } from './bloom.ts';
-import { meetingTime } from './meetings.ts';
+import { calledOffIn, meetingTime } from './meetings.ts';
 import { datedPages } from './now.ts';
 import type { Windows } from './season.ts';
 
@@ -17,6 +17,7 @@ export type YearItem = {
   /** Null for a meeting, which occurs in one year only. */ windows: Windows | null;
   day: MonthDay;
   time?: string;
+  calledOff?: boolean;
 };
 export type HalfMonth = { id: string; name: string; from: MonthDay; to: MonthDay; items: YearItem[] };
 
@@ -60,6 +61,7 @@ function yearItems(almanac: Almanac, base: string): YearItem[] {
     windows: null,
     day: monthDayOf(data.day),
     time: meetingTime(data),
+    calledOff: calledOffIn(data) !== null,
   }));
   return [...pages, ...plants, ...meetings].sort((a, b) =>
     a.day < b.day ? -1 : a.day > b.day ? 1 : YEAR_KINDS.indexOf(a.kind) - YEAR_KINDS.indexOf(b.kind) || (a.title < b.title ? -1 : 1),

@@ -134,17 +134,19 @@ export const reviewIfAny = {
   history: review.history,
 };
 
-const WITHDRAWN = /^\S{10}, *\S/;
+const DAY_AND_REASON = /^\S{10}, *\S/;
 
 /** `2026-05-14, the test on this page can mislead`: day and reason on one line. */
-export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') =>
+export const dayAndReason = (hint: string) =>
   shows(
     z
       .string({ error: hint })
-      .regex(WITHDRAWN, { error: hint })
-      .refine((text) => !WITHDRAWN.test(text) || isDay(text.slice(0, 10)), { error: hint }),
+      .regex(DAY_AND_REASON, { error: hint })
+      .refine((text) => !DAY_AND_REASON.test(text) || isDay(text.slice(0, 10)), { error: hint }),
     shownIn(hint),
   );
+
+export const withdrawn = (hint = 'the day and the reason, such as "2026-05-14, the test on this page can mislead"') => dayAndReason(hint);
 
 /** Fields that any entry may have. */
 export const shelf = {

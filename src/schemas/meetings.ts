@@ -1,6 +1,6 @@
 /* meetings/: the club's meetings, in local time. */
 import { z } from 'astro/zod';
-import { clock, day, duty, id, list, oneOf, reviewIfAny, section, shelf, words, WORK, yesNo, idOf } from './fields.ts';
+import { clock, day, dayAndReason, duty, id, list, oneOf, reviewIfAny, section, shelf, words, WORK, yesNo, idOf } from './fields.ts';
 
 export const meetings = section({
   title: words('the subject of the evening', 'Queens and swarms'),
@@ -13,6 +13,9 @@ export const meetings = section({
     .optional()
     .describe('The day of the week, if you like to write it: it is compared with the date.'),
   place: words('the hall or yard, by name', 'Alder Grange Hall'),
+  address: words('the street address, as a driver types it, such as "00 Invented Road, Tamarack County"')
+    .optional()
+    .describe('The street address of the place: on the page and in the calendar files. Leave it out for a yard that nobody should find.'),
   district: id('a district of club.yaml, such as valley').optional(),
   kind: oneOf(['meeting', 'yard day', 'course', 'annual meeting', 'show']),
   bring: list(words('one thing to bring', 'A veil')).optional().describe('What members should bring.'),
@@ -20,9 +23,16 @@ export const meetings = section({
   'called-off-by': words('the hour and how, such as "08:00 on the day; call the meetings line"')
     .optional()
     .describe('When a yard day is called off at the latest.'),
+  'called-off': dayAndReason('the day it was said and why, such as "2026-05-15, it rains all weekend"')
+    .optional()
+    .describe('It does not take place: said on its page, in every list and in the calendar files.'),
   yard: yesNo().describe('Hives are opened there.'),
   work: list(oneOf(WORK)).optional().describe('What the hands do: the cautions follow from it.'),
   reads: list(idOf('articles')).optional().describe('What members may read before.'),
+  lists: list(idOf('checklists')).optional().describe('Checklists to bring, printed or on a phone.'),
+  taught: list(words('one thing that was taught, in a sentence', 'A wash finds more mites than a sugar roll.'))
+    .optional()
+    .describe('After the meeting: what it taught. It stays on the page.'),
   ...reviewIfAny,
   ...shelf,
 });

@@ -21,6 +21,8 @@ type MeetingFields = {
   'last-day'?: string;
   start?: string;
   finish?: string;
+  address?: string;
+  'called-off'?: string;
   draft?: boolean;
   history?: unknown[];
 };
@@ -44,11 +46,11 @@ for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
     const events = calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
     const expected = meetings.map((meeting) => ({
       uid: `${meeting.id}@${id}`,
-      summary: meeting.title,
-      location: meeting.place,
+      summary: `${meeting['called-off'] ? 'Called off: ' : ''}${meeting.title}`,
+      location: [meeting.place, meeting.address].filter(Boolean).join(', '),
       start: meeting.start ? `${meeting.day}T${meeting.start}:00 ${zone}` : meeting.day,
       end: meeting.finish ? `${meeting['last-day'] ?? meeting.day}T${meeting.finish}:00 ${zone}` : null,
-      sequence: meeting.history?.length ?? 0,
+      sequence: (meeting.history?.length ?? 0) + (meeting['called-off'] ? 1 : 0),
     }));
     const seen = events.map((event) => ({
       uid: event.uid,

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { afterAll, onTestFinished, test } from 'vitest';
 import ICAL from 'ical.js';
 import type { Day } from '../../../shared/days/day.ts';
-import { clubCalendar } from '../../../src/lib/club-calendar.ts';
+import { calendarMeetings, clubCalendar, meetingCalendar } from '../../../src/lib/club-calendar.ts';
 import type { CalendarClub, CalendarMeeting } from '../../../src/lib/club-calendar.ts';
 import { rows, type Row } from '../../rows.ts';
 import { aDay } from '../../days.ts';
@@ -184,6 +184,39 @@ test('the UID stays when a meeting moves, and each dated change counts', () => {
   assert.equal(first.uid, '2026-03-24-mites@quarry-town');
   assert.equal(moved.uid, first.uid);
   assert.deepEqual([first.sequence, moved.sequence], [0, 2]);
+});
+
+test('a meeting that is called off is cancelled in both files, under the same UID and one higher SEQUENCE, and rings nowhere', () => {
+  const off = { ...evening, calledOff: 'No power.', calledOffBy: '08:00', changes: 1 };
+  const both = [clubCalendar(club, [off], edition, null), meetingCalendar(club, off, edition, null)].map((text) => read(text)[0]!);
+  for (const event of both) {
+    // RFC 5545, 3.8.1.11; RFC 5546, 2.1.4: the same UID with a higher SEQUENCE replaces what a calendar holds.
+    assert.equal(event.component.getFirstPropertyValue('status'), 'CANCELLED');
+    assert.deepEqual([event.uid, event.sequence], [only({}).uid, 2]);
+    assert.equal(event.summary, 'Called off: Mites');
+    assert.equal(event.description, 'Called off: No power.\nHow to count.');
+    assert.deepEqual(remindersOf(event.component), []);
+  }
+  assert.equal(only({}).component.getFirstProperty('status'), null);
+});
+
+test('the file of one meeting has the event of club.ics with the same identity and place, and no alarm', () => {
+  const placed = { ...evening, address: '00 Invented Road', changes: 3 };
+  const [one, ...more] = read(meetingCalendar(club, placed, edition, 'https://club.example/'));
+  const [all] = read(clubCalendar(club, [placed], edition, 'https://club.example/'));
+  assert.deepEqual(more, []);
+  assert.equal(one!.location, 'The hall, 00 Invented Road');
+  assert.deepEqual(remindersOf(one!.component), []);
+  const held = (event: ICAL.Event): unknown => event.component.getAllProperties().map((property) => property.toICALString());
+  assert.deepEqual(held(one!), held(all!));
+  assert.equal(remindersOf(all!.component).length, 1);
+});
+
+test('the calendar takes the reason of a meeting that is called off from its entry', () => {
+  const data = { ...evening, 'called-off': '2026-03-20, no power in the hall' } as unknown as Parameters<
+    typeof calendarMeetings
+  >[0][number]['data'];
+  assert.equal(calendarMeetings([{ id: 'mites', data, body: '' }])[0]!.calledOff, 'No power in the hall.');
 });
 
 test('the stamp is the day of the edition, in UTC', () =>

@@ -39,11 +39,12 @@ const history = [
   { changed: aDay('2026-04-01'), what: 'The method.' },
 ];
 
-test('news: changes, bulletins and notices with a key for good, the newest first', () => {
+test('news: changes, bulletins, notices and meetings that are called off, with a key for good, the newest first', () => {
   const news = newsOf(
     almanacOf({
       checklists: [entry('mite-day', { title: 'Mite day', history })],
       bulletins: [entry('varroa', { title: 'Varroa', summary: 'Mites.', checked: '2026-03-01' })],
+      meetings: [entry('night', { title: 'Night', day: '2026-03-20', 'called-off': '2026-03-15, no power' })],
       notices: [entry('recall', { title: 'A recall', says: ['Stop.', 'Ask.'], from: '2026-04-01', until: '2026-04-09' })],
     }),
   );
@@ -52,6 +53,7 @@ test('news: changes, bulletins and notices with a key for good, the newest first
     [
       ['change/checklists/mite-day/2', 'lists/mite-day/', '2026-04-01', 'The method.'],
       ['notice/recall', 'notices/', '2026-04-01', 'Stop. Ask.'],
+      ['called-off/night', 'meetings/night/', '2026-03-15', 'No power.'],
       ['bulletin/varroa', 'pests/varroa/', '2026-03-01', 'Mites.'],
       ['change/checklists/mite-day/1', 'lists/mite-day/', '2026-02-01', 'The level.'],
     ],

@@ -155,7 +155,7 @@ for (const [name, kind, table, faults] of [
     'Dayt,Title,Speaker,,date,Subject\n1,2,3,4,5,6\n',
     [
       't.csv:1:1 column: column 1: found "Dayt"; write "day"',
-      't.csv:1:12 column: column 3: found "Speaker"; write one of: title, summary, day, last-day, start, finish, weekday, place, district, kind, bring, ask, called-off-by, yard, work, reads, checked, next-check, by, withdrawn, draft, formerly, words; or take the column out',
+      't.csv:1:12 column: column 3: found "Speaker"; write one of: title, summary, day, last-day, start, finish, weekday, place, address, district, kind, bring, ask, called-off-by, called-off, yard, work, reads, lists, taught, checked, next-check, by, withdrawn, draft, formerly, words; or take the column out',
       't.csv:1:20 column: column 4: found cells under no name; write a name above them, or take the column out',
       't.csv:1:26 column: column 6: found "Subject" beside "Title", which mean the same; write one of them',
     ],
@@ -171,8 +171,8 @@ for (const [name, kind, table, faults] of [
     'meetings',
     '2026-01-01,2027\n',
     [
-      't.csv:1:1 column: column 1: found "2026-01-01"; write one of: title, summary, day, last-day, start, finish, weekday, place, district, kind, bring, ask, called-off-by, yard, work, reads, checked, next-check, by, withdrawn, draft, formerly, words; or take the column out',
-      't.csv:1:12 column: column 2: found "2027"; write one of: title, summary, day, last-day, start, finish, weekday, place, district, kind, bring, ask, called-off-by, yard, work, reads, checked, next-check, by, withdrawn, draft, formerly, words; or take the column out',
+      't.csv:1:1 column: column 1: found "2026-01-01"; write one of: title, summary, day, last-day, start, finish, weekday, place, address, district, kind, bring, ask, called-off-by, called-off, yard, work, reads, lists, taught, checked, next-check, by, withdrawn, draft, formerly, words; or take the column out',
+      't.csv:1:12 column: column 2: found "2027"; write one of: title, summary, day, last-day, start, finish, weekday, place, address, district, kind, bring, ask, called-off-by, called-off, yard, work, reads, lists, taught, checked, next-check, by, withdrawn, draft, formerly, words; or take the column out',
     ],
   ],
   [
