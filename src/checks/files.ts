@@ -2,7 +2,6 @@
  * Checks a club's own files in files/: PDFs by their bytes, each description beside its PDF, and the links to them. The names of the
  * files are checked with those of all others, in names.ts.
  */
-import type { Link } from 'mdast';
 import { MOST_MB, refusalOfFile } from '../source/club-file.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { onDisk } from '../source/folder.ts';
@@ -29,14 +28,14 @@ export function clubFileFaults({ folder, club }: ValidEntries): Diagnostic[] {
       ),
     ...folder.entries.filter(isPage).flatMap((page) =>
       [...walk(page.tree)].flatMap((node) => {
-        const wrong = node.type === 'link' ? linkWrong(node, names) : null;
+        const wrong = node.type === 'link' ? fileLinkWrong(node.url, names) : null;
         return wrong ? [atNode(page, node, { rule: 'link', field: 'a link', ...wrong })] : [];
       }),
     ),
   ];
 }
 
-const pdfsIn = (files: readonly string[]): string[] =>
+export const pdfsIn = (files: readonly string[]): string[] =>
   files.flatMap((path) => (/^files\/[^/]+\.pdf$/i.test(path) ? [path.slice(FOLDER.length)] : []));
 
 const pdfBeside = (path: string): string => path.slice(FOLDER.length).replace(/yaml$/, 'pdf');
@@ -48,7 +47,8 @@ const atFile = (path: string, wrong: Correction | null): Diagnostic[] =>
 export const leadsToFile = (url: string): boolean =>
   /^\/files(?:\/|$)/i.test(url) || (!/^(?:[a-z][a-z0-9+.-]*:|[/\\#])/i.test(url) && /\.pdf(?:#.*)?$/i.test(url) && !url.includes('\\'));
 
-function linkWrong({ url }: Link, names: readonly string[]): Correction | null {
+/** `names`: the PDFs of the club. Null for a link that leads to one of them, and for all other links. */
+export function fileLinkWrong(url: string, names: readonly string[]): Correction | null {
   if (!leadsToFile(url)) return null;
   const [path = '', fragment] = decoded(url).split('#');
   const name = path.replace(/\/+$/, '').replace(/^.*\//, '');

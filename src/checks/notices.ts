@@ -2,7 +2,11 @@
 import { addDays } from '../../shared/days/day.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
-import { addressesOf } from './addresses.ts';
+import type { Correction } from '../../shared/result.ts';
+import type { Entry } from '../source/folder.ts';
+import { addressesOf, type Addresses } from './addresses.ts';
+import { leadsToFile } from './files.ts';
+import { fieldWrong } from './links.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 import { atField } from './place.ts';
@@ -12,11 +16,11 @@ const MOST_DAYS = 184;
 
 export function noticeFaults(club: ValidEntries): Diagnostic[] {
   if (club.of.notices.length === 0) return [];
-  const { known } = addressesOf(club);
+  const addresses = addressesOf(club);
   return club.of.notices.flatMap((entry) => [
     ...dayFaults(entry),
     ...districtFaults(entry, club),
-    ...entry.data.concerns.flatMap((address, index) => concernFaults(entry, address, index, known)),
+    ...entry.data.concerns.flatMap((address, index) => concernFaults(entry, address, index, addresses)),
   ]);
 }
 
@@ -53,15 +57,18 @@ function districtFaults(entry: ValidEntry<Notice>, club: ValidEntries): Diagnost
   ];
 }
 
-function concernFaults(entry: ValidEntry<Notice>, address: string, index: number, known: ReadonlyMap<string, unknown>): Diagnostic[] {
-  if (address === EVERY_PAGE || known.has(address)) return [];
-  const suggestion = nearName(address, [...known.keys(), EVERY_PAGE]);
-  return [
-    atField(entry, ['concerns', index], {
-      rule: 'notice',
-      field: `concerns ${index + 1}`,
-      found: `"${address}", which is no page of this almanac`,
-      write: suggestion ? `"${suggestion}"` : 'an address such as /pests/varroa/, or "every page"',
-    }),
-  ];
+function concernFaults(entry: ValidEntry<Notice>, address: string, index: number, addresses: Addresses): Diagnostic[] {
+  if (address === EVERY_PAGE) return [];
+  const wrong = concernWrong(entry, address, addresses);
+  return wrong ? [atField(entry, ['concerns', index], { rule: 'notice', field: `concerns ${index + 1}`, ...wrong })] : [];
+}
+
+function concernWrong(entry: Entry, address: string, addresses: Addresses): Correction | null {
+  if (nearName(address, [EVERY_PAGE]) !== null) return { found: `"${address}"`, write: `"${EVERY_PAGE}"` };
+  if (leadsToFile(address))
+    return { found: `"${address}", a file, which can show no notice`, write: 'the address of the page that links to it' };
+  const [page = ''] = address.split(/[?#]/);
+  const wrong = fieldWrong(page, entry, addresses, addresses.club.club?.data.site);
+  if (wrong) return wrong;
+  return page === address ? null : { found: `"${address}", a part of a page`, write: `"${page}", since a notice is on the whole page` };
 }
