@@ -17,7 +17,9 @@ export function chosenOutput(
   const [other, club] = [clubOfSite(usual), clubIdIn(content)];
   if (other === null || club === null || other === club) return ok(usual);
   return err(
-    `${usual} holds the site of another club, ${other}. Write a folder for this one: --out ${join(dirname(usual), `site-${club}`)}. Nothing was written.`,
+    `${usual} holds the site of another club, ${other}. Nothing was written. For a second club, write a folder of its own: ` +
+      `--out ${join(dirname(usual), `site-${club}`)}. If "id:" in club.yaml was changed from ${other}, write "id: ${other}" again, ` +
+      `because readers' ticks and calendars are filed under it. To replace that site all the same, write --out ${usual}.`,
   );
 }
 

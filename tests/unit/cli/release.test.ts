@@ -125,7 +125,7 @@ test('without --out, the site of another club is not replaced', () => {
   assert.deepEqual(
     chosen(),
     err(
-      `${usual} holds the site of another club, two. Write a folder for this one: --out ${join(place, 'site-one')}. Nothing was written.`,
+      `${usual} holds the site of another club, two. Nothing was written. For a second club, write a folder of its own: --out ${join(place, 'site-one')}. If "id:" in club.yaml was changed from two, write "id: two" again, because readers' ticks and calendars are filed under it. To replace that site all the same, write --out ${usual}.`,
     ),
   );
   assert.deepEqual(chosen(usual), ok(usual), 'the person named it');
