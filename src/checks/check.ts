@@ -31,6 +31,7 @@ import { meetingFaults } from './meetings.ts';
 import { nameFaults } from './names.ts';
 import { noticeFaults } from './notices.ts';
 import { observedFaults } from './observed.ts';
+import { ownComputerFaults } from './own-computer.ts';
 import { pictureFaults, pictureHints } from './pictures.ts';
 import { privacyFaults, privacyHints } from './privacy.ts';
 import { referenceFaults } from './references.ts';
@@ -80,6 +81,7 @@ const RULES: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   wordFaults,
   markdownFaults,
   linkFaults,
+  ownComputerFaults,
   clubFileFaults,
   formerFaults,
   pictureFaults,

@@ -9,6 +9,7 @@ import { exampleFaults, valuesWrong } from './calculator-values.ts';
 import { addressesOf, namesOn, type Addresses } from './addresses.ts';
 import type { ValidEntries } from './fields.ts';
 import { fileLinkWrong, leadsToFile, pdfsIn } from './files.ts';
+import { isOnOwnComputer } from './own-computer.ts';
 import { nearName } from '../../shared/words/near-name.ts';
 import { pageMeant } from './suggestions.ts';
 import { atField, atNode, isDraft, isPage, sourceOf, type Page, type Message } from './place.ts';
@@ -46,7 +47,7 @@ export function fieldWrong(url: string, entry: Entry, addresses: Addresses, site
   if (url.startsWith('/')) return inside(url, entry, addresses);
   const own = site === undefined ? null : onOwnSite(url, site);
   if (own !== null) return { found: `"${url}"`, write: inside(own, entry, addresses)?.write ?? `"${own}"` };
-  return previewed(url) ? ofPreview(new URL(url), url, entry, addresses) : relative(url, addresses);
+  return isOnOwnComputer(url) ? ofPreview(new URL(url), url, entry, addresses) : relative(url, addresses);
 }
 
 /** Links to the club's own site that are written as those to another. */
@@ -99,15 +100,10 @@ function linkWrong(node: Link, page: Page, addresses: Addresses, site?: string):
   if (url.startsWith('/')) return inside(url, page, addresses);
   const own = site === undefined ? null : onOwnSite(url, site);
   if (own !== null) return inside(own, page, addresses);
-  if (previewed(url)) return ofPreview(new URL(url), url, page, addresses);
+  if (isOnOwnComputer(url)) return ofPreview(new URL(url), url, page, addresses);
   if (/^[a-z][a-z0-9+.-]*:/i.test(url)) return outside(url);
   return relative(url, addresses);
 }
-
-/** Hosts that only the author's own computer or house can reach. */
-const HERE = /^(?:localhost|127(?:\.\d+){3}|0\.0\.0\.0|\[::1?\]|10(?:\.\d+){3}|192\.168(?:\.\d+){2}|.+\.local(?:host)?)$/i;
-
-const previewed = (url: string): boolean => /^https?:/i.test(url) && URL.canParse(url) && HERE.test(new URL(url).hostname);
 
 function ofPreview({ pathname, hash }: URL, url: string, page: Entry, addresses: Addresses): Wrong {
   const address = pathname + hash;

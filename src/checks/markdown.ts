@@ -28,6 +28,11 @@ const LEFT: readonly [sign: RegExp, found: string, write: string][] = [
   [/\[[^\]\n]+\]\[[^\]\n]*\]/, 'a link whose address stands nowhere', '[words](address)'],
   [/\]\s+\((?:\/|https?:|mailto:)/, 'a space between the words of a link and its address', '[words](address) without the space'],
   [/\[\[[^\]\n]*\]\]/, 'double square brackets', '[words](/pests/varroa/)'],
+  [
+    /https?:\/\/\[[0-9a-f:]+\]/i,
+    'an address on your own computer',
+    'the address of the page, from its first slash, such as /pests/varroa/',
+  ],
   [/\]\(/, 'a link whose address has a space or a bracket that is not closed', '[words](address) with an address without spaces'],
   [/^\+\+\+$/m, '"+++" on a line of its own', 'nothing, or --- for a line across the page'],
   [/^:::/m, '":::" at the start of a line', 'a paragraph'],

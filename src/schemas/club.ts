@@ -21,7 +21,7 @@ const contact = section({
     .optional()
     .describe('It is shown to everyone who reads the almanac; that of a person, until the day on which consent ends.'),
   email: z.email({ error: 'an address such as help@example.org' }).optional(),
-  web: z.url({ error: 'a whole address such as https://example.org/bees' }).optional(),
+  web: z.url({ protocol: /^https?$/, error: 'a whole address such as https://example.org/bees' }).optional(),
   hours: words('when they answer, such as "Monday to Friday, 08:00 to 17:00"').optional(),
   languages: list(words('a language, such as Spanish')).optional().describe("Languages they speak besides the club's own."),
   district: id('the id of a district, such as valley').optional().describe('Only for this district; leave out for all.'),
