@@ -166,6 +166,15 @@ export const RULES: readonly OneRule[] = [
     ],
   },
   {
+    danger: 'two weak hives are combined with each other',
+    owner: 'articles/uniting.mdx',
+    shownOn: [],
+    rival: [/\b(?:unite|combine)\b.*\b(?:weak|small)\b.*\b(?:hives?|colon(?:y|ies))\b/i],
+    // What people type is no rule.
+    unless: /\bstrong(?:er)?\b|^(?:unite|combine) weak hives$|\(\/know-how\/uniting\/\)/i,
+    stood: ['Six weeks after it | Unite weak, healthy hives | They need time to settle', 'Unite weak, healthy colonies early in fall preparation.'],
+  },
+  {
     danger: 'a comb, bees or gear leaves a suspect hive',
     owner: 'checklists/disease-suspected.mdx',
     shownOn: [],
