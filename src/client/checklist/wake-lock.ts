@@ -1,14 +1,10 @@
-/*
- * Screen wake lock: keeps the screen on during work with gloves, for as long as the reader wants. W3C Screen Wake Lock. A browser
- * releases the lock when the page is hidden, so it is requested again when the page is visible.
- */
-let held: WakeLockSentinel | null = null;
-let isWanted = false;
+/* Keeps the screen on during work with gloves, for as long as the reader wants. */
+import { letSleep, stayAwake } from '../layout/stay-awake.ts';
 
 export async function keepScreenOn(button: HTMLButtonElement, tell: (words: string) => void): Promise<void> {
-  isWanted = button.getAttribute('aria-pressed') !== 'true';
-  if (!isWanted) await held?.release();
-  const isOn = isWanted && (await ask());
+  const isWanted = button.getAttribute('aria-pressed') !== 'true';
+  if (!isWanted) await letSleep();
+  const isOn = isWanted && (await stayAwake());
   button.setAttribute('aria-pressed', String(isOn));
   tell(
     isOn
@@ -17,16 +13,4 @@ export async function keepScreenOn(button: HTMLButtonElement, tell: (words: stri
         ? 'This browser does not let a page keep the screen on.'
         : 'The screen goes off as it always does.',
   );
-  isWanted = isOn;
 }
-
-async function ask(): Promise<boolean> {
-  try {
-    held = await navigator.wakeLock.request('screen');
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-document.addEventListener('visibilitychange', () => void (isWanted && document.visibilityState === 'visible' && ask()));

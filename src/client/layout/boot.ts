@@ -18,6 +18,7 @@ function boot(base: string): void {
       if (typeof value === 'string') page.dataset[key] = value;
     }
     if (!page.dataset['light'] && matchMedia('(prefers-color-scheme:dark)').matches) page.dataset['light'] = 'night';
+    if (sessionStorage.getItem(`almanac ${page.dataset['shelf']} room`)) page.dataset['room'] = 'hall';
   } catch {
     page.classList.add('js');
   }

@@ -111,6 +111,8 @@ const arranged = (): void => root.classList.add('arranged');
 if (document.querySelector('[data-now]')) void import('./now.ts').then(({ showNow }) => showNow(today)).finally(arranged);
 else arranged();
 
+if (root.dataset.room) void import('../hall/hall.ts').then(({ openHall }) => openHall());
+
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {
   form.addEventListener('focusin', fetchAhead, { once: true });
 }

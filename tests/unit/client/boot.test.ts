@@ -5,12 +5,12 @@ import { test } from 'vitest';
 import { bootScript } from '../../../src/client/layout/boot.ts';
 
 type Rules = { createScriptURL: (address: string) => string | null };
-type Browser = { stored?: string | null; blocked?: boolean; dark?: boolean; base?: string };
+type Browser = { stored?: string | null; room?: string; blocked?: boolean; dark?: boolean; base?: string };
 
 const KEY = 'almanac tamarack-county/ forms';
 
 /** The page's dataset, its classes and the policies after the script ran. */
-function booted({ stored = null, blocked = false, dark = false, base = '/' }: Browser) {
+function booted({ stored = null, room, blocked = false, dark = false, base = '/' }: Browser) {
   const dataset: Record<string, string> = { shelf: 'tamarack-county/' };
   const classes = new Set<string>();
   const policies = new Map<string, Rules>();
@@ -24,6 +24,7 @@ function booted({ stored = null, blocked = false, dark = false, base = '/' }: Br
         return key === KEY ? stored : null;
       },
     },
+    sessionStorage: { getItem: (key: string) => (key === 'almanac tamarack-county/ room' && room) || null },
     matchMedia: (query: string) => ({ matches: dark && query === '(prefers-color-scheme:dark)' }),
   });
   const { shelf: _, ...choices } = dataset;
@@ -35,6 +36,11 @@ test('stored choices are set on the page, and nothing else that is stored', () =
   const { choices, classes } = booted({ stored });
   assert.deepEqual(choices, { light: 'night', size: 'large', hands: 'left', district: 'hill', units: 'metric' });
   assert.deepEqual(classes, ['js']);
+});
+
+test('a tab that is in the hall stays there, in the light that was chosen', () => {
+  assert.deepEqual(booted({ room: 'hall' }).choices, { room: 'hall' });
+  assert.deepEqual(booted({ room: 'hall', stored: '{"light":"night"}' }).choices, { light: 'night', room: 'hall' });
 });
 
 test('values that are not text are left out', () => {

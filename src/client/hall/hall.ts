@@ -1,0 +1,166 @@
+/*
+ * The hall screen: what a page is on a wall, for as long as this tab is in the hall. A bar with its few buttons, the keys of a presenter's
+ * clicker, one part after the other, and a code that takes the page to every phone. Loaded only in the hall.
+ */
+import { stayAwake, letSleep } from '../layout/stay-awake.ts';
+import { showAll, showSlide, slideOf, slidesOf, type Slide } from './slides.ts';
+
+const root = document.documentElement;
+const text = document.querySelector<HTMLElement>('main > .text')!;
+const base = root.dataset.shelf!.replace(/^[^/]*/, '');
+const key = `almanac ${root.dataset.shelf} room`;
+/** Pages with a form or with rows that change are one whole. */
+const isWhole = document.querySelector('.calculator, [data-now], form.asks') !== null;
+
+let slides: Slide[] = [];
+let at = 0;
+let place: HTMLElement;
+let bar: HTMLElement;
+
+/** Call once, on a page that is in the hall. */
+export function openHall(): void {
+  try {
+    sessionStorage.setItem(key, 'hall');
+  } catch {
+    // A browser that stores nothing is in the hall until the next page.
+  }
+  slides = isWhole ? [] : slidesOf(text);
+  drawBar();
+  document.addEventListener('keydown', pressed);
+  addEventListener('hashchange', goToTarget);
+  if (slides.length > 0) goToTarget();
+  void stayAwake();
+  const phones = document.querySelector<HTMLElement>('[data-hall-code]');
+  if (phones) void showAddress(phones);
+}
+
+function leave(): void {
+  try {
+    sessionStorage.removeItem(key);
+  } catch {
+    // Nothing was stored.
+  }
+  const { stage } = bar.dataset;
+  if (stage) return void location.assign(stage);
+  showAll(text);
+  delete root.dataset.room;
+  bar.remove();
+  document.removeEventListener('keydown', pressed);
+  removeEventListener('hashchange', goToTarget);
+  void letSleep();
+}
+
+function show(index: number): void {
+  at = Math.max(0, Math.min(slides.length - 1, index));
+  showSlide(text, slides[at]!);
+  place.textContent = `${at + 1} of ${slides.length}`;
+  scrollTo({ top: 0, behavior: 'instant' });
+}
+
+/** A link to a part of the page goes to its slide. */
+function goToTarget(): void {
+  const target = location.hash ? document.getElementById(location.hash.slice(1)) : null;
+  show(Math.max(0, slideOf(slides, target)));
+}
+
+const END_PX = 4;
+
+/** A slide that is longer than the screen is read to its end first. */
+function forward(): void {
+  if (innerHeight + scrollY < root.scrollHeight - END_PX) scrollBy(0, innerHeight * 0.8);
+  else if (at < slides.length - 1) show(at + 1);
+}
+
+function back(): void {
+  if (scrollY > END_PX) scrollBy(0, -innerHeight * 0.8);
+  else if (at > 0) show(at - 1);
+}
+
+const KEYS: Readonly<Record<string, () => void>> = {
+  ArrowRight: forward,
+  PageDown: forward,
+  ArrowLeft: back,
+  PageUp: back,
+  Home: () => show(0),
+  End: () => show(slides.length - 1),
+  c: () => void showCode(),
+  d: turnLight,
+  // A clicker's button for a black screen sends one of these.
+  b: blank,
+  '.': blank,
+};
+
+function pressed(event: KeyboardEvent): void {
+  const inField = (event.target as Element).closest?.('input, select, textarea, dialog');
+  if (event.ctrlKey || event.metaKey || event.altKey || inField) return;
+  const answer = KEYS[event.key.length === 1 ? event.key.toLowerCase() : event.key];
+  if (!answer || (slides.length === 0 && /^(?:Arrow|Page|Home|End)/.test(event.key))) return;
+  event.preventDefault();
+  answer();
+}
+
+function blank(): void {
+  root.classList.toggle('hall-blank');
+}
+
+function turnLight(): void {
+  root.dataset.light = root.dataset.light === 'night' ? 'day' : 'night';
+}
+
+function button(words: string, press: () => void, label?: string): HTMLButtonElement {
+  const made = Object.assign(document.createElement('button'), { type: 'button', textContent: words });
+  if (label) made.ariaLabel = label;
+  made.addEventListener('click', press);
+  return made;
+}
+
+function drawBar(): void {
+  bar = Object.assign(document.createElement('nav'), { className: 'hall-bar no-print', ariaLabel: 'Hall screen' });
+  place = Object.assign(document.createElement('span'), { role: 'status' });
+  const stage = Object.assign(document.createElement('a'), { href: `${base}hall/`, textContent: 'Hall' });
+  if (location.pathname === `${base}hall/`) {
+    stage.ariaCurrent = 'page';
+    bar.dataset.stage = base;
+  }
+  const steps = slides.length > 1 ? [button('←', back, 'Back'), place, button('→', forward, 'Forward')] : [];
+  const title = Object.assign(document.createElement('b'), { textContent: document.querySelector('h1')!.textContent });
+  bar.append(
+    stage,
+    ...steps,
+    ...(slides.length > 1 ? [title] : []),
+    button('Dark or light', turnLight),
+    button('Code for phones', () => void showCode()),
+    button('Leave the hall', leave),
+  );
+  document.body.append(bar);
+}
+
+/** The code of an address. Null where it is too long for one. */
+async function drawn(address: string): Promise<SVGSVGElement | null> {
+  const { codeOf, drawCode } = await import('../qr/qr.ts');
+  const code = codeOf(address);
+  return code && drawCode(code, address);
+}
+
+/** The address of the almanac itself. A site that was built without its address is where this page is. */
+async function showAddress(place: HTMLElement): Promise<void> {
+  const address = place.dataset.hallCode || location.origin + base;
+  const code = await drawn(address);
+  if (code) place.prepend(code);
+  place.querySelector('[data-hall-address]')!.textContent = address.replace(/^https?:\/\/|\/$/g, '');
+}
+
+/** The page's own address. What was typed or ticked here does not travel, but numbers of a calculator do: they are in the address. */
+async function showCode(): Promise<void> {
+  const dialog = Object.assign(document.createElement('dialog'), { className: 'hall-code', ariaLabel: 'Code for phones' });
+  const code = await drawn(location.href);
+  const words = code ? location.href : 'The address is too long for a code.';
+  dialog.append(
+    ...(code ? [code] : []),
+    Object.assign(document.createElement('p'), { textContent: words }),
+    button('Close', () => dialog.close()),
+  );
+  dialog.addEventListener('close', () => dialog.remove());
+  document.body.append(dialog);
+  dialog.showModal();
+}

@@ -1,0 +1,31 @@
+/* A trouble beside those it is taken for: which sign shows in which of them, from the same rows as the sign finder. */
+import type { Almanac } from './content.ts';
+
+type Bulletin = Almanac['bulletins'][number];
+export type LookAlikes = {
+  /** The trouble itself comes first. */
+  troubles: { id: string; title: string }[];
+  /** `cells` has one for each trouble: how often the sign shows in it, empty where it is not a sign of it. */
+  signs: { words: string; cells: { shows: string; strong: boolean }[] }[];
+};
+
+/** Null where nothing is taken for it, or where its look-alikes have no signs. */
+export function lookAlikes(almanac: Almanac, entry: Bulletin): LookAlikes | null {
+  const others = (entry.data['looks-like'] ?? []).flatMap((id) => almanac.bulletins.find((other) => other.id === id) ?? []);
+  const held = [entry, ...others].map(({ id, data: { title, signs = [] } }) => ({ id, title, signs }));
+  const troubles = held.filter(({ signs }) => signs.length > 0);
+  if (troubles.length < 2 || troubles[0]!.id !== entry.id) return null;
+  const telling = troubles.flatMap(({ signs }) => signs.filter(isTelling));
+  const ids = [...new Set([...troubles[0]!.signs, ...telling].map(({ sign }) => sign))];
+  return {
+    troubles: troubles.map(({ id, title }) => ({ id, title })),
+    signs: ids.flatMap((id) => {
+      const words = almanac.signs.find((sign) => sign.id === id)?.data.title;
+      const shown = troubles.map(({ signs }) => signs.find(({ sign }) => sign === id));
+      return words ? [{ words, cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })) }] : [];
+    }),
+  };
+}
+
+type Shown = NonNullable<Bulletin['data']['signs']>[number];
+const isTelling = ({ strength, shows }: Shown): boolean => strength === 'strong' && shows !== 'never';
