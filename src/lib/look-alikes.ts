@@ -22,7 +22,9 @@ export function lookAlikes(almanac: Almanac, entry: Bulletin): LookAlikes | null
     signs: ids.flatMap((id) => {
       const words = almanac.signs.find((sign) => sign.id === id)?.data.title;
       const shown = troubles.map(({ signs }) => signs.find(({ sign }) => sign === id));
-      return words ? [{ words, cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })) }] : [];
+      return words
+        ? [{ words, cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })) }]
+        : [];
     }),
   };
 }

@@ -36,7 +36,9 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   'calculators/astro': { values: ['calculators', 'components', 'lib', 'shared'], types: ['schemas'] },
   calculators: { values: ['calculators/form', 'shared'], packages: /^ical-generator$/ },
   paper: { values: ['shared'], packages: /^(fflate|hast|unist-util-visit)$/ },
-  client: { values: ['calculators/form', 'client/qr', 'shared'], packages: /^ical-generator$/ },
+  client: { values: ['calculators/form', 'client/qr', 'client/awake', 'shared'], packages: /^ical-generator$/ },
+  'client/awake': { values: [] },
+  'client/layout': { values: ['calculators/form', 'client/hall', 'shared'] },
   'client/qr': { values: [], packages: /^lean-qr$/ },
   components: { values: ['lib', 'shared'], types: ['schemas', 'calculators/form'] },
   'components/mdx': {

@@ -17,7 +17,10 @@ async function inHall(page: Page, url: string): Promise<void> {
 }
 
 async function readCode(page: Page, place: string): Promise<string> {
-  const { data, info } = await sharp(await page.locator(place).screenshot()).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+  const { data, info } = await sharp(await page.locator(place).screenshot())
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
   return decodeQR({ width: info.width, height: info.height, data: new Uint8ClampedArray(data) });
 }
 
@@ -32,7 +35,10 @@ const smallerThan = (px: number): string[] =>
     .filter((node) => parseFloat(getComputedStyle(node).fontSize) < px)
     .map((node) => `${node.tagName} ${node.textContent!.trim().slice(0, 40)}`);
 
-test('the first page of the hall is whole on a wall of 1280 to 3840 px, and its code is the address of the almanac', async ({ page, demo }) => {
+test('the first page of the hall is whole on a wall of 1280 to 3840 px, and its code is the address of the almanac', async ({
+  page,
+  demo,
+}) => {
   await inHall(page, demo.address);
   for (const width of [1280, 1920, 3840]) {
     await page.setViewportSize({ width, height: (width / 16) * 9 });

@@ -1,5 +1,5 @@
 /* Keeps the screen on during work with gloves, for as long as the reader wants. */
-import { letSleep, stayAwake } from '../layout/stay-awake.ts';
+import { letSleep, stayAwake } from '../awake/stay-awake.ts';
 
 export async function keepScreenOn(button: HTMLButtonElement, tell: (words: string) => void): Promise<void> {
   const isWanted = button.getAttribute('aria-pressed') !== 'true';

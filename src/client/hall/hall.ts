@@ -2,7 +2,7 @@
  * The hall screen: what a page is on a wall, for as long as this tab is in the hall. A bar with its few buttons, the keys of a presenter's
  * clicker, one part after the other, and a code that takes the page to every phone. Loaded only in the hall.
  */
-import { stayAwake, letSleep } from '../layout/stay-awake.ts';
+import { stayAwake, letSleep } from '../awake/stay-awake.ts';
 import { showAll, showSlide, slideOf, slidesOf, type Slide } from './slides.ts';
 
 const root = document.documentElement;
