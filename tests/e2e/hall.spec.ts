@@ -100,9 +100,11 @@ test('look-alikes stand side by side, dark and light, and the code of the page i
   await page.locator('dialog .qr').waitFor();
   assert.equal(await readCode(page, 'dialog .qr'), page.url());
   await page.keyboard.press('Escape');
+  await page.locator('dialog').waitFor({ state: 'detached' });
   await page.keyboard.press('b');
-  assert.equal(await page.locator('h1').isVisible(), false, 'a black screen');
+  assert.equal(await page.locator('.signs-beside').isVisible(), false, 'a black screen');
   await page.keyboard.press('b');
+  assert.equal(await page.locator('.signs-beside').isVisible(), true);
   await page.getByRole('button', { name: 'Leave the hall' }).click();
   assert.ok((await shownText(page)).includes('What not to do'));
   await page.reload();
