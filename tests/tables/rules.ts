@@ -171,7 +171,7 @@ export const RULES: readonly OneRule[] = [
     shownOn: [],
     rival: [/\b(?:unite|combine)\b.*\b(?:weak|small)\b.*\b(?:hives?|colon(?:y|ies))\b/i],
     // What people type is no rule.
-    unless: /\bstrong(?:er)?\b|^(?:unite|combine) weak hives$|\(\/know-how\/uniting\/\)/i,
+    unless: /\bstrong(?:er)?\b|^(?:unite|combine) weak hives$/i,
     stood: ['Six weeks after it | Unite weak, healthy hives | They need time to settle', 'Unite weak, healthy colonies early in fall preparation.'],
   },
   {
