@@ -2,6 +2,7 @@
  * Runs every check on a content folder and returns all diagnostics at once. Each rule is a function from the folder to diagnostics. Rules
  * that need valid fields get only the entries whose fields passed their schema.
  */
+import { editionDay } from '../source/edition-day.ts';
 import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { answerFaults } from './answers.ts';
@@ -12,7 +13,7 @@ import { calendarFaults } from './calendar.ts';
 import { cautionFaults } from './cautions.ts';
 import { checklistFaults } from './checklists.ts';
 import { climateFaults } from './climate.ts';
-import { contactFaults } from './contacts.ts';
+import { consentHints, contactFaults } from './contacts.ts';
 import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
@@ -100,6 +101,7 @@ const HINTS: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   privacyHints,
   spreadsheetHints,
   typedHints,
+  (club) => consentHints(club, editionDay(club.folder)),
 ];
 
 const isOfBook = ({ books }: Folder, path: string): boolean => books.some(({ id }) => path.startsWith(`books/${id}/`));

@@ -55,13 +55,13 @@ function draftFiles(folder: Folder): Set<string> {
 export function draftsLine(drafts: readonly Diagnostic[]): string {
   if (drafts.length === 0) return '';
   const files = new Set(drafts.map(({ path }) => path)).size;
-  const blanks = drafts.filter(({ found }) => BLANK.test(found)).length;
+  const blanks = drafts.filter(isBlank).length;
   const other = drafts.length - blanks;
   const what = [blanks > 0 && counted(blanks, 'blank'), other > 0 && counted(other, 'fault')].filter(Boolean).join(' and ');
   return files === 1 ? `1 draft has ${what}; it is not published.` : `${files} drafts have ${what}; they are not published.`;
 }
 
-/** Blanks that `new` leaves for the author to fill. */
-const BLANK = /^(?:a blank|nothing)\b|with nothing under it$/;
+/** True for a blank that `new` leaves for the author to fill. */
+export const isBlank = ({ found }: Diagnostic): boolean => /^(?:a blank|nothing)\b|with nothing under it$/.test(found);
 
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;

@@ -6,7 +6,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { hintsOf } from '../checks/check.ts';
-import { consentHints } from '../checks/contacts.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { validEntries } from '../checks/fields.ts';
 import { isPage } from '../checks/place.ts';
@@ -44,9 +43,7 @@ process.exitCode = faults.length > 0 ? 1 : 0;
 function lines(): string[] {
   return [
     ...faults.map(formatDiagnostic),
-    ...inReadingOrder([...hintsOf(folder), ...consentHints(validEntries(folder), editionDay(folder))]).map(
-      (hint) => `hint: ${formatDiagnostic(hint)}`,
-    ),
+    ...hintsOf(folder).map((hint) => `hint: ${formatDiagnostic(hint)}`),
     ...found.drafts.map((fault) => `draft: ${formatDiagnostic(fault)}`),
     ...(found.drafts.length > 0 ? [draftsLine(found.drafts)] : []),
     ...summaryLines(folder, editionDay(folder)),

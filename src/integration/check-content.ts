@@ -1,5 +1,6 @@
 /* Checks a content folder before it is built or shown. All faults are printed at once, one or two lines each. */
 import type { Given } from '../checks/fields.ts';
+import { hintsOf } from '../checks/check.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
 import { summaryLines } from '../checks/summary.ts';
 import { editionDay } from '../source/edition-day.ts';
@@ -7,6 +8,7 @@ import { readyPictures } from '../pictures/ready-pictures.ts';
 import { formatDiagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
+import type { Findings } from './preview-panel.ts';
 
 /** The content has faults, which are printed. The error has no stack, because the program is not at fault. */
 export class ContentError extends Error {
@@ -33,21 +35,22 @@ export async function checkContent(content: string, pictures: string, say: Say, 
   return folder;
 }
 
-/** For the preview: returns the current faults, and prints them when they change. */
-export function faultWatcher(content: string, pictures: string, say: Say): () => Promise<string[]> {
+/** For the preview: returns what the checks find now, and prints it when it changes. A folder is checked once. */
+export function findingsWatcher(content: string, pictures: string, say: Say): () => Promise<Findings> {
   let printed = '';
+  let latest: Findings | null = null;
   return async () => {
-    const folder = openFolder(content, true);
+    const folder = openFolder(content);
+    if (latest?.folder === folder) return latest;
     const { faults, drafts } = foundIn(folder, (await readyPictures(folder, pictures, say)).faults);
-    const lines = [...faults.map(formatDiagnostic), ...drafts.map((draft) => `draft: ${formatDiagnostic(draft)}`)];
-    const text = lines.join('\n');
-    if (text !== printed) {
-      for (const line of lines) say(line);
+    const text = [...faults.map(formatDiagnostic), ...drafts.map((draft) => `draft: ${formatDiagnostic(draft)}`)].join('\n');
+    if (text !== printed || !latest) {
+      if (text) say(text);
       if (drafts.length > 0) say(draftsLine(drafts));
       say(faults.length === 0 ? 'No faults.' : `${countOf(faults.length)}: each stands on the pages too.`);
     }
     printed = text;
-    return lines;
+    return (latest = { folder, faults, drafts, hints: hintsOf(folder) });
   };
 }
 

@@ -1,12 +1,13 @@
 /*
- * Preview server: what `astro dev` serves besides pages. These are the content's faults, the published pictures, and the search index and
- * book of the last build.
+ * Preview server: what `astro dev` serves besides pages. These are the panel above each page, the published pictures, and the search index
+ * and book of the last build.
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { AstroIntegration } from 'astro';
 import { PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
-import { faultWatcher } from './check-content.ts';
+import { findingsWatcher } from './check-content.ts';
+import { previewPanel } from './preview-panel.ts';
 
 type ServerSetup = NonNullable<AstroIntegration['hooks']['astro:server:setup']>;
 type Server = Parameters<ServerSetup>[0]['server'];
@@ -33,11 +34,12 @@ const TYPES: Record<string, string> = {
 
 /** Prints the faults, and prints them again whenever they change. */
 export async function previewServer({ middlewares }: Server, { content, base, pictures, built, say }: Previewing): Promise<void> {
-  const faultsNow = faultWatcher(content, pictures, say);
-  await faultsNow();
+  const findingsNow = findingsWatcher(content, pictures, say);
+  await findingsNow();
+  const belowBase = (path: string): string => (path.startsWith(base) ? path.slice(base.length) : '');
   middlewares.use((request, response, next) => {
-    const path = (request.url ?? '').split('?')[0]!;
-    const below = path.startsWith(base) ? path.slice(base.length) : '';
+    const [path = '', query] = (request.url ?? '').split('?');
+    const below = belowBase(path);
     const send = (file: string): void => {
       readFile(file).then(
         (bytes) => response.setHeader('content-type', TYPES[file.split('.').at(-1)!] ?? 'application/octet-stream').end(bytes),
@@ -46,9 +48,10 @@ export async function previewServer({ middlewares }: Server, { content, base, pi
     };
     const picture = /^pictures\/([a-z0-9-]+\.jpg)$/.exec(below)?.[1];
     const own = /^files\/([a-z0-9-]+\.pdf)$/.exec(below)?.[1];
-    if (path === '/almanac-faults.json')
-      faultsNow().then((faults) => response.setHeader('content-type', 'application/json').end(JSON.stringify(faults)), next);
-    else if (picture) send(join(pictures, picture));
+    if (path === '/almanac-preview.html') {
+      const place = belowBase(new URLSearchParams(query).get('page') ?? '');
+      findingsNow().then((found) => response.setHeader('content-type', TYPES.html!).end(previewPanel(found, place, base)), next);
+    } else if (picture) send(join(pictures, picture));
     else if (own) send(join(content, 'files', own));
     else if (FROM_LAST_BUILD.test(below) && !below.includes('..')) send(join(built, below));
     else next();

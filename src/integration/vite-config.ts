@@ -39,7 +39,7 @@ export const viteConfig = (): ViteConfig => ({
           groups: [
             {
               name: 'leaf',
-              test: /preload-helper|client\/layout\/(?!faults|now|source-note)|calculators\/form\/(window|language)-here|shared\/(country\/language|days\/(today|year-span|month-names))\.ts/,
+              test: /preload-helper|client\/layout\/(?!preview|now|source-note)|calculators\/form\/(window|language)-here|shared\/(country\/language|days\/(today|year-span|month-names))\.ts/,
             },
           ],
         },

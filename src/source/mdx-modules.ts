@@ -8,6 +8,7 @@ import type { Processor } from 'unified';
 import { decode } from './decode.ts';
 import { onDisk, withoutDrafts, type Entry, type Folder } from './folder.ts';
 import { heldFolder, openFolder } from './open-folder.ts';
+import { writtenAt } from './page-files.ts';
 
 /** A virtual folder. A club's own may be anywhere, under a name that no module address can contain. */
 const BELOW = 'club-words/';
@@ -106,6 +107,17 @@ export function remarkReadTree(this: Processor): void {
   this.parser = (text, file): Root => {
     const words = text.slice(text.indexOf('\n') + 1);
     const read = heldEntry(pathIn(file.path));
-    return read?.tree && read.body === words ? structuredClone(read.tree) : (parse(words, file) as Root);
+    if (!read?.tree || read.body !== words) return parse(words, file) as Root;
+    const tree = structuredClone(read.tree);
+    return isPreview ? withFiles(tree, read) : tree;
   };
+}
+
+/** For the preview: each block of a page carries the file and the line of its words. */
+function withFiles(tree: Root, entry: Entry): Root {
+  for (const node of tree.children) {
+    const { path, line } = writtenAt(entry, entry.bodyLine + (node.position?.start.line ?? 1) - 1);
+    node.data = { ...node.data, hProperties: { 'data-written': `${path}:${line}` } } as typeof node.data;
+  }
+  return tree;
 }

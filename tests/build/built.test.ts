@@ -75,6 +75,13 @@ for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
 test('the file that pages hand over to the integration is not published', () =>
   assert.ok(!readdirSync(demo.folder).includes('almanac.json')));
 
+test('nothing of the preview is in a built site', () => {
+  const texts = readdirSync(demo.folder, { recursive: true, encoding: 'utf8' }).filter((file) => /\.(?:html|js|css)$/.test(file));
+  assert.ok(texts.length > 100);
+  for (const file of texts)
+    assert.doesNotMatch(readFileSync(join(demo.folder, file), 'utf8'), /almanac-preview|data-written|preview-from/, file);
+});
+
 test('edition.json names every page except the 404 page by its path', () => {
   const record = JSON.parse(demo.read('edition.json')) as EditionRecord;
   assert.deepEqual(

@@ -10,7 +10,7 @@ import { mdxModules } from '../../../src/source/mdx-modules.ts';
 import { openFolder } from '../../../src/source/open-folder.ts';
 import { walk } from '../../../src/source/prose.ts';
 import { goodClub } from '../../fixtures/invalid/cases.ts';
-import { compiledModule } from '../components/compiled.ts';
+import { compiledModule, shownAsHtml } from '../components/compiled.ts';
 import { books, edit, withClub } from './layered.ts';
 
 const club = mkdtempSync(join(tmpdir(), 'modules-'));
@@ -111,6 +111,20 @@ test("a change to a book's page shows in the preview of a club over it, below th
     preview.configResolved({ command: 'serve' });
     const address = '/somewhere/club-words/articles/swarms.mdx';
     assert.match(preview.load.handler(address), /A swarm hangs still\.[\s\S]*Ours hang in the lindens\./);
+    const shown = await compiledModule(preview.load.handler(address), address);
+    const from = [...shownAsHtml(shown).matchAll(/<(\w+)[^>]* data-written="([^"]+)"[^>]*>([^<]*)/g)].map(([, ...parts]) =>
+      parts.join(' '),
+    );
+    assert.deepEqual(
+      [from[0], from.at(-1)],
+      [
+        'p books/common/articles/swarms.mdx:13 A swarm hangs still. Leave it alone.',
+        'p articles/swarms.add.mdx:6 Ours hang in the lindens.',
+      ],
+    );
+    mdxModules();
+    assert.ok(!shownAsHtml(await compiledModule(load.handler(address), address)).includes('data-written'), 'a build has none');
+    preview.configResolved({ command: 'serve' });
     given.length = 0;
     edit(over, 'common/articles/swarms.mdx', 'A swarm hangs still.', 'A swarm hangs on a branch.');
     for (const hear of heard) hear(join(over, 'common/articles/swarms.mdx'));
