@@ -29,6 +29,7 @@ export function onPaper(main: Element | undefined, districts: Districts): Root {
     // A book to send by mail has no photographs, so the description of each replaces it.
     if (node.tagName === 'img')
       return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
+    if (node.tagName === 'span' && isOf(node, 'call-row')) apart(node);
     // A fold's own heading is a heading of the text.
     const heading = node.tagName === 'summary' && node.children.find((child) => child.type === 'element' && /^h\d$/.test(child.tagName));
     if (heading) return replace(parent, index, [heading]);
@@ -92,6 +93,14 @@ function turn(node: Element): void {
   if (tagName === 'svg') named(node);
   // A book does not know on which day it is read, so it contains no number with a consent that ends.
   for (const name of ['dataReach', 'dataReachTo', 'dataReachWords']) delete node.properties[name];
+}
+
+/** Who to call, within the text: the name, the hours and the number are one line, so each is set off by a comma. */
+function apart(row: Element): void {
+  for (const part of all(row, ({ tagName }) => tagName === 'span'))
+    part.children = part.children.flatMap((child) =>
+      child.type === 'element' && ['small', 'a'].includes(child.tagName) ? [{ type: 'text' as const, value: ', ' }, child] : [child],
+    );
 }
 
 /** A picture has its name as a label, so that no `id` is needed. */

@@ -91,3 +91,7 @@ function closeUp(tree: Root): void {
     return [SKIP, index];
   });
 }
+
+/** Classes in selectors. `.5rem` and `example.org` are none. */
+export const classesIn = (styles: string): Set<string> =>
+  new Set([...styles.matchAll(/\.([a-z][\w-]*)(?=[^{}]*\{)/gi)].map(([, name]) => name!));

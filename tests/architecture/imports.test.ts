@@ -39,6 +39,7 @@ const may: Record<string, { values: string[]; types?: string[]; packages?: RegEx
   client: { values: ['calculators/form', 'client/qr', 'client/awake', 'shared'], packages: /^ical-generator$/ },
   'client/awake': { values: [] },
   'client/layout': { values: ['calculators/form', 'client/hall', 'shared'] },
+  'client/hand-out': { values: ['calculators/form', 'client/layout', 'client/qr', 'paper', 'shared'], packages: /^hast$/ },
   'client/qr': { values: [], packages: /^lean-qr$/ },
   components: { values: ['lib', 'shared'], types: ['schemas', 'calculators/form'] },
   'components/mdx': {

@@ -1,6 +1,6 @@
 // public/licenses.txt names every package whose code readers are given, with its terms; and which packages run something when installed.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
 import { projectFolder } from '../../src/cli/paths.ts';
@@ -32,9 +32,10 @@ function shipped(): Set<string> {
     const { dependencies = {} } = JSON.parse(readFileSync(join(packages, name, 'package.json'), 'utf8')) as {
       dependencies?: Record<string, string>;
     };
-    for (const each of Object.keys(dependencies)) add(each);
+    // Types are no code.
+    for (const each of Object.keys(dependencies)) if (!each.startsWith('@types/')) add(each);
   };
-  for (const path of files().filter((each) => /^(src\/(calculators|client|service-worker)|shared)\/.*\.ts$/.test(each)))
+  for (const path of files().filter((each) => /^(src\/(calculators|client|paper|service-worker)|shared)\/.*\.ts$/.test(each)))
     for (const { from, typeOnly } of importsOf(path)) if (!typeOnly && /^[a-z@]/.test(from) && !from.startsWith('node:')) add(nameOf(from));
   return found.add('timezones-ical-library').add('pagefind');
 }
@@ -57,7 +58,8 @@ test("the file names each package in the browser's code, with its installed vers
     const held = lock.packages[`node_modules/${name}`]!;
     assert.deepEqual([version, license], [held.version, held.license], name);
     // The search engine has a folder of licences.
-    const terms = join(packages, name, 'LICENSE', name === 'pagefind' ? 'LICENSE' : '');
+    const file = readdirSync(join(packages, name)).find((each) => each.toUpperCase() === 'LICENSE')!;
+    const terms = join(packages, name, file, name === 'pagefind' ? 'LICENSE' : '');
     assert.ok(text.includes(readFileSync(terms, 'utf8').replace(/\r\n/g, '\n').trim()), `public/licenses.txt lacks the terms of ${name}`);
   }
   assert.ok(

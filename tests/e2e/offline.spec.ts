@@ -1,5 +1,7 @@
 // Without signal, after one visit: every page opens, calculators calculate, search works, ticks stay, pages print.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { EpubCheck } from '@likecoin/epubcheck-ts';
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { demoSite, type Site } from '../setup/built-site.ts';
@@ -131,6 +133,19 @@ test('search works, a tick stays, a list prints', async () => {
   await page.locator('.notice.shared', { hasText: 'It is now on this device.' }).waitFor();
   const paper = await page.pdf({ format: 'Letter' });
   assert.ok(paper.length > 10_000);
+});
+
+test('a hand-out is made of the copy: its sheets, its file, and the name of what is not there', async () => {
+  const { page } = reader;
+  await page.goto(at('hand-out/?of=know-how/stings,lists/package-arrival,pests/not-in-the-copy'));
+  await page.locator('.set-page').nth(1).waitFor({ state: 'attached' });
+  assert.match((await page.locator('[data-chosen] .wrong').innerText())!, /not in the copy on this device.*with signal/);
+  assert.match((await page.locator('.set-missing').textContent())!, /pests\/not-in-the-copy/);
+  assert.equal(await page.locator('.qr-on-paper').count(), 3);
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as EPUB' }).click();
+  const { valid } = await EpubCheck.validate(readFileSync(await (await coming).path()));
+  assert.ok(valid);
 });
 
 test('a calendar and the season tables are in the copy', async () => {

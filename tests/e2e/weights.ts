@@ -29,7 +29,7 @@ export function mostScript(site: Built, page: string): number {
   const path = page.slice(site.base.length);
   if (/^lists\/./.test(path)) return 6_000;
   if (path === 'search/') return 6_000;
-  return /^(work-it-out\/.|signs\/)/.test(path) ? 8_000 : 4_000;
+  return /^(work-it-out\/.|signs\/|hand-out\/)/.test(path) ? 8_000 : 4_000;
 }
 
 export const zipped = (bytes: string | Buffer): number => gzipSync(bytes, { level: 9 }).length;
@@ -39,7 +39,7 @@ export const fileOf = (site: Built, page: string): string =>
   page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length);
 
 export const formOf = (site: Built, page: string): 'read' | 'form' =>
-  /^(work-it-out\/.|lists\/.|signs\/|search\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
+  /^(work-it-out\/.|lists\/.|signs\/|search\/|hand-out\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
 
 /** For all files of the site with this ending. */
 export const bytesOf = (site: Built, ending: string): number =>

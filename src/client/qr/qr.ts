@@ -35,8 +35,11 @@ function darkPath({ size, get }: { size: number; get: (x: number, y: number) => 
   return path;
 }
 
-/** Black on white in every form of the page, because a scanner needs the contrast. A listener hears the text itself. */
-export function drawCode({ width, path }: Code, text: string): SVGSVGElement {
+/**
+ * Black on white in every form of the page, because a scanner needs the contrast. A listener hears the text itself. `millimeters` is the
+ * side of the code on paper, without its quiet zone.
+ */
+export function drawCode({ width, path }: Code, text: string, millimeters?: number): SVGSVGElement {
   const make = <T extends keyof SVGElementTagNameMap>(name: T, attributes: Record<string, string>): SVGElementTagNameMap[T] => {
     const element = document.createElementNS('http://www.w3.org/2000/svg', name);
     for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
@@ -49,6 +52,9 @@ export function drawCode({ width, path }: Code, text: string): SVGSVGElement {
     'aria-label': text,
     'shape-rendering': 'crispEdges',
   });
+  const side = millimeters && `${((millimeters * width) / (width - 2 * QUIET)).toFixed(2)}mm`;
+  if (side)
+    for (const [name, value] of Object.entries({ class: 'qr-on-paper', width: side, height: side })) drawing.setAttribute(name, value);
   drawing.append(make('rect', { width: `${width}`, height: `${width}`, fill: '#fff' }), make('path', { d: path, fill: '#000' }));
   return drawing;
 }

@@ -3,11 +3,12 @@ import type { BuiltPage } from '../built-pages.ts';
 import type { Edition } from '../edition-record.ts';
 import type { Almanac } from '../../lib/almanac.ts';
 import { cited } from '../../lib/figures.ts';
+import { classesIn } from '../../paper/plain.ts';
 import { chaptersOf } from './chapters.ts';
 import { epub } from './epub.ts';
 import { oneFile } from './one-file.ts';
 import { partsOf } from './order.ts';
-import { classesIn, oneFileStyles } from './style-sheets.ts';
+import { oneFileStyles } from './style-sheets.ts';
 
 export type BookOf = {
   pages: readonly BuiltPage[];

@@ -10,8 +10,8 @@ import { all, first, isOf, wordsOf } from '../../paper/find.ts';
 export type Leaf = { page: BuiltPage; title: string; below: Leaf[] };
 export type Part = { name: string; leaves: Leaf[] };
 
-/** A page that consists of its form. In a book the contents replace it. */
-const ONLY_LIVE = ['search/'];
+/** Pages that consist of their form. In a book the contents replace them. */
+const ONLY_LIVE = ['search/', 'hand-out/'];
 
 export const isInBook = (page: BuiltPage): boolean => isPublished(page) && !ONLY_LIVE.includes(page.place);
 

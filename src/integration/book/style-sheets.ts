@@ -1,4 +1,4 @@
-/* Style sheets of the two books, and the classes in them. A chapter keeps no other classes. The single file begins with the site's own. */
+/* Style sheets of the two books. A chapter keeps no classes but theirs. The single file begins with the site's own. */
 import { readFileSync } from 'node:fs';
 
 const read = (name: string): string =>
@@ -18,7 +18,3 @@ const tokens = (): string =>
   read('../../styles/tokens.css')
     .replace(/:root\[data-light='night'\](\{[^}]*\})/, '@media (prefers-color-scheme:dark){:root$1}')
     .replace(/:root\[[^\]]*\]\{[^}]*\}/g, '');
-
-/** Classes in selectors. `.5rem` and `example.org` are none. */
-export const classesIn = (styles: string): Set<string> =>
-  new Set([...styles.matchAll(/\.([a-z][\w-]*)(?=[^{}]*\{)/gi)].map(([, name]) => name!));

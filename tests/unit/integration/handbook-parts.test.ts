@@ -8,7 +8,7 @@ import { onPaper } from '../../../src/paper/on-paper.ts';
 import { inOrder, partsOf } from '../../../src/integration/book/order.ts';
 import { namedUuid } from '../../../src/integration/book/named-uuid.ts';
 import { settleSources, Sources } from '../../../src/integration/book/sources.ts';
-import { classesIn } from '../../../src/integration/book/style-sheets.ts';
+import { classesIn } from '../../../src/paper/plain.ts';
 import { rows } from '../../rows.ts';
 
 const root = 'https://club.example/bees/';
@@ -102,6 +102,12 @@ rows<string, string>(
       case: 'what was folded lies open',
       given: '<details><summary>More</summary><p>words</p></details>',
       expect: '<div><p class="unfolded">More</p><p>words</p></div>',
+      from: 'on-paper.ts',
+    },
+    {
+      case: 'who to call within the text is one line',
+      given: '<p><span class="call-row"><span><b>Mentors</b><small>Evenings</small></span><a href="tel:911">911</a></span></p>',
+      expect: '<p><b>Mentors</b>, <small>Evenings</small>, <a href="tel:911">911</a></p>',
       from: 'on-paper.ts',
     },
     {

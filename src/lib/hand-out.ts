@@ -1,0 +1,39 @@
+/* Pages that a hand-out may be made of, by kind, in the order of their lists. */
+import type { Almanac } from './almanac.ts';
+import { calculatorsHere } from './rooms.ts';
+import { meetingTime } from './meetings.ts';
+import { windowsOf, windowsText } from './season.ts';
+
+/** `due` are its days here, as `valley 05-03 05-17;hill 05-12 05-26`; `day` is the last of a meeting. */
+export type HandOutPage = { path: string; title: string; due?: string; day?: string; words?: string };
+
+/** A kind without pages is left out. */
+export function pagesByKind(almanac: Almanac): { name: string; pages: HandOutPage[] }[] {
+  const { checklists, bulletins, treatments, articles, meetings, seasons } = almanac;
+  const dated = (room: string, entries: readonly { id: string; data: { title: string; when?: string | undefined } }[]): HandOutPage[] =>
+    entries
+      .map(({ id, data: { title, when } }) => {
+        const windows = windowsOf(when, seasons);
+        return { path: `${room}/${id}`, title, ...(windows ? { due: windowsText(windows) } : {}) };
+      })
+      .sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
+  return [
+    { name: 'Checklists', pages: dated('lists', checklists) },
+    { name: 'Problems', pages: dated('pests', bulletins) },
+    { name: 'Treatments', pages: dated('treatments', treatments) },
+    { name: 'Articles', pages: dated('know-how', articles) },
+    {
+      name: 'Meetings',
+      pages: meetings.map(({ id, data }) => ({
+        path: `meetings/${id}`,
+        title: data.title,
+        day: data['last-day'] ?? data.day,
+        words: meetingTime(data),
+      })),
+    },
+    {
+      name: 'Calculators: examples and tables',
+      pages: calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}`, title })),
+    },
+  ].filter(({ pages }) => pages.length > 0);
+}
