@@ -15,7 +15,7 @@ const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 
 /** The day that a date in another form must be: 28/11/2026 and 28 November 2026, but not 6/7/2026, which could be two days. */
 export function dayMeant(value: unknown, issue: z.core.$ZodIssue): string | null {
-  return typeof value === 'string' && /\bday such as\b/.test(issue.message) ? dayIn(value) : null;
+  return typeof value === 'string' && /\bday\b.*\bsuch as \d{4}-\d{2}-\d{2}$/.test(issue.message) ? dayIn(value) : null;
 }
 
 /** The one day that a date in any form can be. Null where it could be two, or none. */

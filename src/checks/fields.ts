@@ -13,7 +13,7 @@ import type { Day } from '../../shared/days/day.ts';
 import { kindOfOverlay, type Overlay } from '../source/overlay.ts';
 import { supposed } from './supposed.ts';
 import { choiceMeant, dayMeant, ending, plainSigns, requoted } from './corrections.ts';
-import { nearName } from '../../shared/words/near-name.ts';
+import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 
 type Of = { [Name in Collection]: z.infer<(typeof collections)[Name]['schema']> };
 
@@ -137,14 +137,13 @@ function faultsOf(entry: Entry, issue: z.core.$ZodIssue): Diagnostic[] {
   const path = issue.path as PropertyKey[];
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => {
-      const near = nearName(key, namesAllowed(schemaOf(entry)!, path));
       return {
         path: entry.path,
         ...entry.fields.placeOfName([...path, key]),
         rule: 'unknown-field',
         field: fieldName([...path, key]),
         found: `a field "${key}" that is not one of this page's`,
-        write: near ? `"${near}"` : 'only the fields that the guide lists',
+        write: nearOrAll(key, namesAllowed(schemaOf(entry)!, path)),
       };
     });
   }

@@ -64,7 +64,7 @@ export function fileLinkWrong(url: string, names: readonly string[]): Correction
     found: `"${url}", which is not in files/`,
     write:
       names.length === 0
-        ? `the PDF into files/, and its address here: "/files/${name.toLowerCase().endsWith('.pdf') ? name : 'name.pdf'}"`
+        ? `"/files/${name.toLowerCase().endsWith('.pdf') ? name : 'name.pdf'}", and put the PDF into the folder files/ of the club under that name`
         : `the address of one that is there: ${names
             .slice(0, 5)
             .map((each) => `/files/${each}`)

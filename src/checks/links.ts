@@ -160,7 +160,11 @@ function onPage(fragment: string, names: Set<string>, where: string): Wrong | nu
 
 const FILE = /\.(?:pdf|docx?|odt|xlsx?|ods|csv|txt|rtf|zip|ics|epub|jpe?g|png|gif|webp|heic|svg)$/i;
 
-const OF_FILE = 'the whole address, from https:// on, where the club has published it, or the words of the file in a page';
+/** Nothing is near. */
+const NO_PAGE = 'the address of a page that is there: open it in the preview, and copy what follows the name of the site';
+
+const OF_FILE =
+  'its words in a page; or save it as PDF in the folder files/ of the club, and write that address, such as "/files/form.pdf"';
 
 /** `varroa.mdx`, `../pests/varroa`: the page that the author may mean. */
 function relative(url: string, { known }: Addresses): Wrong {
@@ -193,7 +197,7 @@ function near(address: string, { known, club }: Addresses): string {
   const meant = pageMeant(club, lower);
   if (meant === null) {
     const name = nearName(lastName(lower), calculatorNames);
-    return name ? `"/work-it-out/${name}/"` : 'the address of a page that is there';
+    return name ? `"/work-it-out/${name}/"` : NO_PAGE;
   }
   const found = `${collections[meant.collection].path!}${meant.id}/`;
   const file = `${meant.collection}/${meant.id}${collections[meant.collection].ending}`;

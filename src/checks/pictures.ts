@@ -69,7 +69,7 @@ function namedWrong({ page, image: { url }, path }: PictureShown, files: readonl
   const near = fileMeant(names.at(-1)!, beside);
   return {
     found: `"${names.at(-1)}", which is not beside this page`,
-    write: near ? `"${near}"` : `the name of a picture in ${page.collection}/`,
+    write: near ? `"${near}"` : `the name of a picture in ${page.collection}/, or copy this one there`,
   };
 }
 

@@ -154,9 +154,9 @@ function tellLeftOut(collection: Collection): void {
     console.log(`Take ${collection} out of the list "leaves-out:" in club.yaml as well.`);
 }
 
-function next(isDraft: boolean): string {
+function next(isDraft: boolean, hasBlanks = true): string {
   const content = values.content === join(projectFolder, 'content', 'demo-club') ? '' : ` -- --content ${shown(values.content)}`;
-  return `Fill the blanks, then run npm run check${content}.${isDraft ? ' Take out "draft: true" when members may see it.' : ''}`;
+  return `${hasBlanks ? 'Fill the blanks, then run' : 'Run'} npm run check${content}.${isDraft ? ' Take out "draft: true" when members may see it.' : ''}`;
 }
 
 function needsClub(): void {
@@ -189,7 +189,13 @@ function closing(files: readonly Brought[]): string[] {
   const many = `${files.length} ${files.length === 1 ? 'file' : 'files'}`;
   const blank = lacking.length === 0 ? [] : [`Blank in some or all of them: ${lacking.join(', ')}.`];
   return values.write
-    ? [`${many} written. ${next(true)}`, ...blank]
+    ? [
+        `${many} written. ${next(
+          files.some(({ text }) => /^draft: true$/m.test(text)),
+          lacking.length > 0,
+        )}`,
+        ...blank,
+      ]
     : [`${many} would be written. Nothing is written yet: add --write.`, ...blank];
 }
 

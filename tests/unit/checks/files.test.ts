@@ -154,7 +154,7 @@ describe('in a club', () => {
       'a file of none',
       [],
       '/files/rules.pdf',
-      '"/files/rules.pdf", which is not in files/; write the PDF into files/, and its address here: "/files/rules.pdf"',
+      '"/files/rules.pdf", which is not in files/; write "/files/rules.pdf", and put the PDF into the folder files/ of the club under that name',
     ],
     ['a bare name', [join2], 'joining-form.pdf', '"joining-form.pdf"; write "/files/joining-form.pdf"'],
     ['a path', [join2], '../files/joining-form.pdf#page=2', '"../files/joining-form.pdf#page=2"; write "/files/joining-form.pdf#page=2"'],

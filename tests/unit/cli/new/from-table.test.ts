@@ -143,7 +143,7 @@ test('rows are counted as a spreadsheet counts them, also after a cell of two li
 
 test('words below a meeting are checked as on any page', () => {
   assert.deepEqual(faultsOf('meetings', 'date,title,words\n2027-01-01,A,See [it](/nowhere/)\n2027-01-02,B,<Figure id="x">\n'), [
-    't.csv:2:14 link: row 2, words: found "/nowhere/", which is no page of this almanac; write the address of a page that is there',
+    't.csv:2:14 link: row 2, words: found "/nowhere/", which is no page of this almanac; write the address of a page that is there: open it in the preview, and copy what follows the name of the site',
     't.csv:3:14 tag: row 3, words: found a tag that is opened and not closed, closed and not opened, or crosses another mark; write both <Tag> and </Tag> in one sentence, or the short form <Tag ... />',
   ]);
 });
