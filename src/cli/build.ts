@@ -2,14 +2,15 @@
  * `npm run build`: runs `astro build` beside the output folder, and only then swaps the new site into the place of the old
  * one. A build that fails or is killed at any step leaves the last good site whole.
  */
+import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Day } from '../../shared/days/day.ts';
 import { foundIn } from '../checks/drafts.ts';
+import { readRecord } from '../integration/changes.ts';
 import { setOptions } from '../integration/options.ts';
 import { endProgress } from '../integration/progress.ts';
 import { readyPictures } from '../pictures/ready-pictures.ts';
 import { formatDiagnostic, type Diagnostic } from '../source/diagnostic.ts';
-import { editionDay } from '../source/edition-day.ts';
 import { readFolder, type Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
 import { argumentsOf } from './arguments.ts';
@@ -74,8 +75,8 @@ async function buildInto(
   try {
     const content = options['last-good'] ? await withStandIns(options.content, standing, say, options.edition) : resolve(options.content);
     if (content === null) return false;
-    const day = await drawInto(out, content, options, say, waits);
-    say(`Edition of ${day}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s.`);
+    const edition = await drawInto(out, content, options, say, waits);
+    say(`Edition of ${edition}, ready in ${options.out} after ${((performance.now() - began) / 1000).toFixed(1)} s.`);
     return true;
   } finally {
     removeWork(standing);
@@ -104,7 +105,7 @@ async function withStandIns(
 }
 
 /**
- * Builds with Astro, swaps the finished site into place, and returns the edition's day. `content` may contain replacements for files of
+ * Builds with Astro, swaps the finished site into place, and returns the edition's name. `content` may contain replacements for files of
  * `options.content`, the club's own folder, whose last good state this becomes.
  */
 async function drawInto(
@@ -135,7 +136,8 @@ async function drawInto(
       // The site is in place. A failure to store its last good state does not make the build a failure.
       say(`The last good state could not be saved: ${explainError(error)}`);
     }
-    return editionDay(folder, options.edition);
+    const { day, mark } = readRecord(readFileSync(join(out, 'edition.json'), 'utf8'))!;
+    return `${day} (${mark})`;
   } finally {
     for (const made of [work, drawing]) {
       removeWork(made);

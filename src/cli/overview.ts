@@ -61,7 +61,7 @@ function lastEdition(out: string): string {
   const file = join(out, 'edition.json');
   const record = existsSync(file) ? readRecord(readFileSync(file, 'utf8')) : null;
   if (!record) return `none in ${shown(out)}`;
-  return `${record.day}, ${counted(Object.keys(record.pages).length, 'page')}, of ${record.club ?? 'a club without an id'}, in ${shown(out)}`;
+  return `${record.day}${record.mark ? ` (${record.mark})` : ''}, ${counted(Object.keys(record.pages).length, 'page')}, of ${record.club ?? 'a club without an id'}, in ${shown(out)}`;
 }
 
 /** At most this many files are named. */

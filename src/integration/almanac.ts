@@ -56,7 +56,7 @@ export function almanac(): AstroIntegration {
           });
           run = { root, options, say, settings: settings(folder, hashOfFiles(prints).slice(0, 16)) };
           build = { folder, prints, former: null, progress: null };
-        } else run = { root, options, say, settings: settings(openFolder(options.content), 'preview') };
+        } else run = { root, options, say, settings: settings(openFolder(options.content), 'draft') };
         passSettings(run.settings);
       },
 

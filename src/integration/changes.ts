@@ -1,6 +1,6 @@
 /* Changes since the previous edition in the output folder: for the webmaster, and as a paragraph for the club's newsletter. */
-import { formatDay } from '../lib/country.ts';
-import { isDay, type Day } from '../../shared/days/day.ts';
+import { editionName, type Edition } from '../lib/edition-name.ts';
+import { isDay } from '../../shared/days/day.ts';
 import type { EditionRecord, Recorded } from './edition-record.ts';
 
 /** Titles of pages and of the club's own files. */
@@ -22,13 +22,13 @@ export function changesBetween(before: EditionRecord, now: EditionRecord): Chang
 }
 
 /** Ready to paste, with as many titles as fit in a newsletter. */
-export function letterParagraph(almanac: string, day: Day, { added, changed, gone }: Changes, address: string | null): string {
+export function letterParagraph(almanac: string, edition: Edition, { added, changed, gone }: Changes, address: string | null): string {
   const listed = (words: string, titles: string[]): string =>
     titles.length === 0
       ? ''
       : ` ${words}: ${titles.slice(0, 12).join('; ')}${titles.length > 12 ? ` and ${titles.length - 12} more` : ''}.`;
   const nothing = added.length + changed.length + gone.length === 0 ? ' Its pages say what they said before.' : '';
-  return `${almanac}, edition of ${formatDay(day)}.${listed('New', added)}${listed('Changed', changed)}${listed('Taken down', gone)}${nothing}${address ? ` ${address}` : ''}`;
+  return `${almanac}, edition of ${editionName(edition)}.${listed('New', added)}${listed('Changed', changed)}${listed('Taken down', gone)}${nothing}${address ? ` ${address}` : ''}`;
 }
 
 /** The record in a built folder, or null where there is none or it cannot be parsed. */

@@ -3,16 +3,16 @@
  * that a later edition can list what was added, changed and removed.
  */
 import { createHash } from 'node:crypto';
-import type { Day } from '../../shared/days/day.ts';
+import { editionMark, editionName, type Edition } from '../lib/edition-name.ts';
 import { mainWords, titleOf, type BuiltPage } from './built-pages.ts';
-
-export type Edition = { day: Day; fingerprint: string };
 
 export type Recorded = { title: string; sha256: string };
 
 export type EditionRecord = Edition & {
   /** `id:` of club.yaml. Records of older releases have none. */
   club?: string;
+  /** The short mark beside the day on every page. Records of older releases have none. */
+  mark?: string;
   /** By path below the base, in a fixed order. */
   pages: Record<string, Recorded>;
   /** The club's own PDFs: `files/membership-form.pdf`. Records of older releases have none. */
@@ -20,17 +20,21 @@ export type EditionRecord = Edition & {
 };
 
 export function editionRecord(
-  { day, fingerprint }: Edition,
+  edition: Edition,
   club: string,
   pages: readonly BuiltPage[],
   files: Readonly<Record<string, Recorded>>,
 ): string {
+  const { day, fingerprint } = edition;
+  // The name of the edition on a page is no change of the page.
+  const words = (page: BuiltPage): string => mainWords(page).replaceAll(editionName(edition).replaceAll('\u00a0', ' '), '');
   const record: EditionRecord = {
     club,
     day,
+    mark: editionMark({ fingerprint }),
     fingerprint,
     pages: Object.fromEntries(
-      pages.map((page) => [page.place, { title: titleOf(page), sha256: createHash('sha256').update(mainWords(page)).digest('hex') }]),
+      pages.map((page) => [page.place, { title: titleOf(page), sha256: createHash('sha256').update(words(page)).digest('hex') }]),
     ),
     files,
   };

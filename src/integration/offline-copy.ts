@@ -8,9 +8,8 @@ import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { rolldown } from 'rolldown';
-import { formatDay } from '../lib/country.ts';
+import { editionId, editionName, type Edition } from '../lib/edition-name.ts';
 import { FILES } from './files.ts';
-import type { Edition } from './edition-record.ts';
 
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
 
@@ -23,7 +22,7 @@ const SMALL_FILE = 100_000;
 /** A file of this size would be half of the limit for the whole copy. */
 const LARGE = 1_000_000;
 
-/** Writes `worker.js`, and `worker-off.js` to end the offline copy. Returns a sentence, and the files that were too large. */
+/** Writes `worker.js`, `worker-slash.js`, and `worker-off.js` to end the offline copy. Returns a sentence, and the files that were too large. */
 export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
   const all = filesIn(site);
   const isOnRequest = (file: string): boolean => file.startsWith(FILES) && statSync(join(site, file)).size > SMALL_FILE;
@@ -38,7 +37,8 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
   const copy = {
     base,
     day: edition.day,
-    dayInWords: formatDay(edition.day),
+    edition: editionId(edition),
+    name: editionName(edition),
     print: edition.fingerprint,
     zone,
     size,
@@ -48,7 +48,7 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     ownFiles: all.filter(isOnRequest).map((file) => [file, digestOf(readFileSync(join(site, file)))] as const),
   };
   writeFileSync(join(site, 'worker.js'), `const offlineCopy=${JSON.stringify(copy)};\n${await script('worker.ts')}`);
-  writeFileSync(join(site, 'worker-off.js'), await script('worker-off.ts'));
+  for (const name of ['worker-off', 'worker-slash']) writeFileSync(join(site, `${name}.js`), await script(`${name}.ts`));
   const large = read
     .filter((file) => statSync(join(site, file)).size > LARGE)
     .map(

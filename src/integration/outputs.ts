@@ -5,13 +5,14 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Almanac } from '../lib/almanac.ts';
+import type { Edition } from '../lib/edition-name.ts';
 import { newsOf } from '../lib/news.ts';
 import { searchContentOf } from '../lib/search-content.ts';
 import { rootAddress } from '../lib/settings.ts';
 import { makeBook } from './book/book.ts';
 import { nameSizes } from './book/sizes.ts';
 import { builtPages, isPublished } from './built-pages.ts';
-import { editionRecord, type Edition } from './edition-record.ts';
+import { editionRecord } from './edition-record.ts';
 import type { FormerEdition } from './former-edition.ts';
 import { movedUnsaid } from './moved-events.ts';
 import { writeOfflineCopy } from './offline-copy.ts';

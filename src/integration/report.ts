@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { withPlainSpaces } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { formatDay } from '../lib/country.ts';
+import { editionName } from '../lib/edition-name.ts';
 import type { Due } from '../checks/review.ts';
 import { changesBetween, letterParagraph, readRecord } from './changes.ts';
 import { hashedFiles, type FormerEdition, type HashedFile } from './former-edition.ts';
@@ -32,7 +33,7 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
     const none = changes.added.length + changes.changed.length + changes.gone.length === 0;
     lines.push(
       '',
-      `Since the edition of ${withPlainSpaces(formatDay(former.record.day))}${none ? ' no page has other words, and no file has changed.' : ':'}`,
+      `Since the edition of ${withPlainSpaces(editionName(former.record))}${none ? ' no page has other words, and no file has changed.' : ':'}`,
     );
     for (const [words, titles] of [
       ['added', changes.added],
@@ -40,7 +41,7 @@ export function reportLines({ site, former, almanac, address, due }: Reporting):
       ['gone', changes.gone],
     ] as const)
       if (titles.length > 0) lines.push(...listed(words, titles));
-    lines.push('', 'For the club’s letter:', `  ${letterParagraph(almanac, now.day, changes, address)}`);
+    lines.push('', 'For the club’s letter:', `  ${letterParagraph(almanac, now, changes, address)}`);
   }
   lines.push('', ...dueLines(due, now.day), '', upload(files, former?.files ?? null));
   return lines;

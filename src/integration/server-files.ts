@@ -30,6 +30,10 @@ const OF_FILES = {
   [POLICY]: "default-src 'none'; sandbox; frame-ancestors 'none'",
 };
 
+/** Lets this worker answer at the address of a sub-folder without its last slash. */
+const SLASH_WORKER = 'worker-slash.js';
+const allowed = (base: string): Record<string, string> => (base === '/' ? {} : { 'Service-Worker-Allowed': base.slice(0, -1) });
+
 /** Types that not every server knows. */
 const TYPES: Record<string, string> = {
   ics: 'text/calendar; charset=utf-8',
@@ -79,6 +83,7 @@ export function headersFile(base: string, { everywhere, pages, policy }: ServerR
     ...HASHED.map((folder) => rule(`${base}${folder}*`, { 'Cache-Control': FOR_EVER })),
     rule(`${base}${FILES}*`, OF_FILES),
     rule(`${base}worker.js`, { 'Cache-Control': ASK_AGAIN }),
+    rule(`${base}${SLASH_WORKER}`, { 'Cache-Control': ASK_AGAIN, ...allowed(base) }),
     ...pages.map(({ path, policy: own }) =>
       rule(`${base}${path}${path.endsWith('/') ? '*' : ''}`, { 'Cache-Control': ASK_AGAIN, [POLICY]: own }),
     ),
@@ -115,6 +120,7 @@ export function apacheFile(base: string, { everywhere, pages, policy }: ServerRu
       .filter(({ policy: own }) => own !== policy.strict)
       .flatMap(({ path, policy: own }) => under([path], `Header always set ${POLICY} "${own}"`)),
     `  Header set Cache-Control "${ASK_AGAIN}"`,
+    ...(base === '/' ? [] : under([SLASH_WORKER], `Header set Service-Worker-Allowed "${base.slice(0, -1)}"`)),
     ...under([FILES], ...Object.entries(OF_FILES).map(([name, value]) => `Header always set ${name} "${value}"`)),
     ...under(HASHED, `Header set Cache-Control "${FOR_EVER}"`),
     '</IfModule>',

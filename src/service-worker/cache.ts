@@ -9,9 +9,10 @@ import { PrecacheController } from 'workbox-precaching/PrecacheController.js';
 export type OfflineCopy = {
   /** The folder of the site, with a slash at both ends. */
   base: string;
-  /** The edition's day, as 2026-04-18 and in words. */
   day: Day;
-  dayInWords: string;
+  /** The edition as its pages name it, and in words: `2026-04-18 3f2a1c`, `April 18, 2026 (3f2a1c)`. */
+  edition: string;
+  name: string;
   zone: string;
   /** The compressed size of the download, as in "1.4 MB". */
   size: string;
@@ -32,8 +33,11 @@ export const copy = offlineCopy;
 declare const self: ServiceWorkerGlobalScope;
 
 const cacheName = (part: string): string => `almanac ${self.registration.scope} ${part}`;
-/** Scripts and styles of the previous edition, for pages that are still open. */
-export const FORMER = cacheName('former');
+/** Scripts and styles of other editions, for pages that are still open, or were seen before their edition was complete here. */
+export const OTHER = cacheName('former');
+/** Pages that their reader has seen newer than this edition, and pages that were gone. */
+export const ANY_SEEN = cacheName('seen ');
+export const SEEN = ANY_SEEN + copy.print;
 const COPY = cacheName('copy');
 export const PICTURES = cacheName('pictures');
 export const FILES = cacheName('files');

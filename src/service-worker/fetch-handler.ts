@@ -2,9 +2,10 @@
  * Fetch handler of the service worker. With signal a page always comes from the host, so that the next view has the new text. The copy
  * answers when the host is too slow. Files with a hash in their name come from the copy at once.
  */
-import { copy, FORMER, isHashed, cached } from './cache.ts';
+import { cached, copy, isHashed, OTHER } from './cache.ts';
 import { isPicture, picture } from './pictures.ts';
 import { placeOf } from './paths.ts';
+import { remember, seen } from './seen.ts';
 
 /** Time limit for a page before the copy answers. */
 const PATIENCE = 3000;
@@ -18,10 +19,10 @@ export const fromCopy = new Set<string>();
 export async function page(event: FetchEvent): Promise<Response> {
   const { request, resultingClientId } = event;
   const place = placeOf(request.url);
-  const inCopy = async (): Promise<Response | undefined> => (place === undefined ? undefined : cached(place));
+  const inCopy = async (): Promise<Response | undefined> => (await seen(request.url)) ?? (place === undefined ? undefined : cached(place));
   const answering = fetch(request);
-  // It may fail after the time limit.
-  answering.catch(() => undefined);
+  // It may come or fail after the time limit. A device without room still shows the page.
+  event.waitUntil(answering.then((answer) => remember(request.url, answer.clone())).catch(() => undefined));
   const answer = await inTime(answering, inCopy);
   if (answer && answer.status !== 404 && answer.status < 500) return answer;
   if (place !== undefined && copy.base + place !== new URL(request.url).pathname)
@@ -58,8 +59,18 @@ export async function file({ request }: FetchEvent): Promise<Response> {
   if (other && other !== copy.print) return fetch(request);
   if (isPicture(url)) return picture(request);
   if (place !== undefined && !isCalendar(place)) return (await held()) ?? fetch(request);
-  if (isHashed(url.pathname.slice(copy.base.length))) return (await (await caches.open(FORMER)).match(request)) ?? fetch(request);
+  if (isHashed(url.pathname.slice(copy.base.length))) return ofOtherEdition(request);
   return fetch(request).catch(async () => (await held()) ?? Response.error());
+}
+
+/** A script or style that this edition does not have: of a page that is still open, or of a newer page. */
+async function ofOtherEdition(request: Request): Promise<Response> {
+  const cache = await caches.open(OTHER);
+  const held = await cache.match(request);
+  if (held) return held;
+  const answer = await fetch(request);
+  if (answer.status === 200) await cache.put(request, answer.clone()).catch(() => undefined);
+  return answer;
 }
 
 /** A calendar is as new as the host's. */

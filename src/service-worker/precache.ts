@@ -2,24 +2,22 @@
  * Precache: downloads the offline copy, several files at a time, checks each against its hash, and reports progress. Stored files are not
  * downloaded again.
  */
-import { controller, copy, FORMER, isHashed } from './cache.ts';
+import { controller, copy, isHashed, OTHER, PICTURES } from './cache.ts';
 import { tell } from './pages.ts';
 import { dropOldFiles } from './files.ts';
-import { keepPictures } from './pictures.ts';
-import { notSaved, saved, saving } from './messages.ts';
+import { dropOldPictures } from './pictures.ts';
+import { dropOldSeen } from './seen.ts';
+import { notSaved, saving } from './messages.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
 const AT_ONCE = 6;
 
-/** No edition is stored yet. */
-export const nothingWasKept = (): boolean => !self.registration.active;
-
 export async function keepAll(event: ExtendableEvent): Promise<void> {
   const left = [...controller.getURLsToCacheKeys()];
   const all = left.length;
   // An update downloads without progress messages.
-  const first = nothingWasKept();
+  const first = !self.registration.active;
   let done = 0;
   const hand = async (): Promise<void> => {
     for (let next = left.shift(); next; next = left.shift()) {
@@ -29,7 +27,13 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
         cache: 'no-cache',
         credentials: 'same-origin',
       });
-      await Promise.all(controller.strategy.handleAll({ params: { cacheKey }, request, event }));
+      const store = (): Promise<unknown> => Promise.all(controller.strategy.handleAll({ params: { cacheKey }, request, event }));
+      await store().catch(async (error: Error) => {
+        if (error.name !== 'QuotaExceededError') throw error;
+        // The words of a page matter more than its photographs.
+        await caches.delete(PICTURES);
+        await store();
+      });
       done += 1;
       if (first && done % 20 === 0) void tell(saving(done, all));
     }
@@ -43,18 +47,25 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
   }
 }
 
-/** Activates the edition: scripts of the previous one are saved for open pages, and the rest of it is deleted. */
+/** So many scripts of other editions are kept. An edition has about a third of that. */
+const MOST_OTHERS = 200;
+
+/**
+ * Activates the edition. Scripts of the previous one are kept for pages that are still open, and the rest of it is deleted. If it is
+ * interrupted, the next edition deletes what was left.
+ */
 export async function takeOver(): Promise<void> {
-  await caches.delete(FORMER);
-  const [cache, former] = await Promise.all([caches.open(controller.strategy.cacheName), caches.open(FORMER)]);
+  const [cache, other] = await Promise.all([caches.open(controller.strategy.cacheName), caches.open(OTHER)]);
   const listed = new Set(controller.getURLsToCacheKeys().values());
   for (const request of await cache.keys()) {
     if (listed.has(request.url)) continue;
     const held = isHashed(new URL(request.url).pathname.slice(copy.base.length)) && (await cache.match(request));
-    if (held) await former.put(request, held);
+    if (held) await other.put(request, held).catch(() => undefined);
     await cache.delete(request);
   }
+  for (const request of (await other.keys()).slice(0, -MOST_OTHERS)) await other.delete(request);
+  await dropOldSeen();
+  await dropOldPictures();
   await dropOldFiles();
   await self.clients.claim();
-  await tell(saved(await keepPictures()));
 }

@@ -1,7 +1,6 @@
 /*
- * Service worker: stores the almanac for use without signal, and answers from the copy when the host does not. A new edition waits after
- * its download. It takes over when no page of another edition is open, or when a reader asks for it. No page ever reloads without a
- * request.
+ * Service worker: stores the almanac for use without signal, and answers from the copy when the host does not. A new edition takes over as
+ * soon as all its files are stored, so that a correction is what a reader sees without signal. No page ever reloads without a request.
  */
 import { NavigationRoute } from 'workbox-routing/NavigationRoute.js';
 import { Router } from 'workbox-routing/Router.js';
@@ -9,23 +8,17 @@ import { Route } from 'workbox-routing/Route.js';
 import { isOwnFile, ownFile } from './files.ts';
 import { file, fromCopy, page } from './fetch-handler.ts';
 import { copy } from './cache.ts';
-import { keepAll, nothingWasKept, takeOver } from './precache.ts';
-import { openPages } from './pages.ts';
-import { picturesLeft } from './pictures.ts';
+import { keepAll, takeOver } from './precache.ts';
+import { keepPictures, picturesLeft } from './pictures.ts';
 import { newEdition, saved, withoutSignal, type WorkerMessage } from './messages.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
-/** The page whose reader requested the waiting edition. */
-let asker: WindowClient | undefined;
-
 self.addEventListener('install', (event) => {
-  if (nothingWasKept()) void self.skipWaiting();
+  void self.skipWaiting();
   event.waitUntil(keepAll(event));
 });
-self.addEventListener('activate', (event) =>
-  event.waitUntil(takeOver().then(() => asker?.postMessage({ says: '', again: true } satisfies WorkerMessage))),
-);
+self.addEventListener('activate', (event) => event.waitUntil(takeOver()));
 
 const router = new Router();
 router.registerRoute(
@@ -43,22 +36,20 @@ router.registerRoute(
 );
 router.addFetchListener();
 
-/** A page asks for the state and sends the day of its edition, or requests this edition in place of the active one. */
+/** What a page says: that an edition may take over, or its own edition, when it opens and when another worker has taken over. */
+type PageMessage = 'new edition' | { edition: string; tookOver?: boolean };
+
 self.addEventListener('message', (event) => {
-  const { data, source } = event as ExtendableMessageEvent & { source: WindowClient };
-  if (data === 'new edition') {
-    asker = source;
-    void self.skipWaiting();
-  } else event.waitUntil(cacheStatus(data, source).then((message) => source.postMessage(message)));
+  const { data, source } = event as ExtendableMessageEvent & { data: PageMessage; source: WindowClient };
+  if (data === 'new edition') return void self.skipWaiting();
+  event.waitUntil(answer(data, source));
 });
 
-async function cacheStatus(day: string, source: WindowClient): Promise<WorkerMessage> {
-  if (self.registration.waiting?.scriptURL && self.serviceWorker?.state === 'installed') {
-    if (day !== copy.day || (await openPages()).length > 1) return newEdition();
-    // The page already has this edition, and no other is open, so nobody notices the change.
-    await self.skipWaiting();
-    return saved();
-  }
-  if (fromCopy.has(source.id)) return withoutSignal(new Date());
-  return saved(await picturesLeft());
+async function answer({ edition, tookOver }: Exclude<PageMessage, string>, source: WindowClient): Promise<void> {
+  const say = (message: WorkerMessage): void => source.postMessage(message);
+  if (tookOver && edition !== copy.edition) return say(newEdition());
+  if (fromCopy.has(source.id)) return say(withoutSignal(edition, new Date()));
+  const left = await picturesLeft();
+  say(saved(left));
+  if (left > 0) say(saved(await keepPictures()));
 }

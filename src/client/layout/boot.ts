@@ -7,7 +7,7 @@ type Policies = { createPolicy: (name: string, rules: { createScriptURL: (addres
 function boot(base: string): void {
   const policies = (self as { trustedTypes?: Policies }).trustedTypes;
   policies?.createPolicy('default', {
-    createScriptURL: (address) => (address.indexOf(`${location.origin}${base}worker.js`) ? null : address),
+    createScriptURL: (address) => (address.indexOf(`${location.origin}${base}worker`) ? null : address),
   });
   const page = document.documentElement;
   try {

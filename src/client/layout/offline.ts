@@ -6,10 +6,13 @@ const base = import.meta.env.BASE_URL;
 const place = document.querySelector<HTMLElement>('[data-offline]');
 const workers = navigator.serviceWorker;
 const address = new URL(`${base}worker.js`, location.href).href;
+const { edition } = document.documentElement.dataset;
 
 async function start(): Promise<void> {
   const registration = await workers.register(address, { updateViaCache: 'none' });
-  (registration.waiting ?? registration.active)?.postMessage(document.documentElement.dataset.edition);
+  registration.active?.postMessage({ edition });
+  // A browser that was closed in the middle of an update has its edition complete, and not in use.
+  registration.waiting?.postMessage('new edition');
   // Browsers look for a new edition at their own times. A reader with signal gets it at once.
   if (!registration.installing) await registration.update();
 }
@@ -18,14 +21,19 @@ export function keepOffline(): void {
   if (!place || !workers) return;
   workers.onmessage = ({ data, source }) => {
     if ((source as ServiceWorker).scriptURL !== address) return;
-    if (data.again) return location.reload();
     place.hidden = false;
     place.textContent = `${data.says} `;
-    if (data.first) document.querySelector('main')!.before(place);
+    // Nothing moves under the eyes of a reader: an edition that took over is said at the foot of the page that is in view.
+    if (data.first && (!data.press || document.hidden)) document.querySelector('main')!.before(place);
     if (!data.press) return;
     const button = Object.assign(document.createElement('button'), { type: 'button', textContent: data.press });
-    button.onclick = () => (source as ServiceWorker).postMessage('new edition');
+    button.onclick = () => location.reload();
     place.append(button);
+  };
+  workers.oncontrollerchange = () => {
+    workers.controller?.postMessage({ edition, tookOver: true });
+    // The host must allow it: see worker-slash.ts.
+    if (base !== '/') void workers.register(`${base}worker-slash.js`, { scope: base.slice(0, -1) }).catch(() => undefined);
   };
   // A browser that stores nothing still shows the page.
   addEventListener('load', () => void start().catch(() => undefined));

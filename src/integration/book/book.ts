@@ -1,6 +1,6 @@
 /* Book of the almanac, made from the drawn pages: `handbook.epub` and `handbook.html`, both of one edition. */
 import type { BuiltPage } from '../built-pages.ts';
-import type { Edition } from '../edition-record.ts';
+import type { Edition } from '../../lib/edition-name.ts';
 import type { Almanac } from '../../lib/almanac.ts';
 import { cited } from '../../lib/figures.ts';
 import { classesIn } from '../../paper/plain.ts';
@@ -38,13 +38,13 @@ export function makeBook({ pages, base, root, almanac: { club, seasons, sources:
     publications: [...listed.values()].map(cited),
   });
   const bound = {
-    front: { club, day: edition.day, root, districts: seasons.map(({ name }) => name) },
+    front: { club, edition, root, districts: seasons.map(({ name }) => name) },
     base,
     pages,
     parts,
     chapters,
     sources,
   };
-  const archive = epub(bound, edition.fingerprint);
+  const archive = epub(bound);
   return { ...oneFile(bound), epub: archive };
 }

@@ -21,10 +21,9 @@ const DRESS: Dress = {
   lower: 0,
 };
 
-/** `fingerprint` distinguishes two editions of one day. */
-export function epub(bound: Bound, fingerprint: string): Uint8Array {
+export function epub(bound: Bound): Uint8Array {
   const { front, base, pages, parts, chapters, sources } = bound;
-  const { club, day } = front;
+  const { club, edition } = front;
   const unwell = unwellLine(pages, base, (place) => (chapters.has(place) ? `${chapters.get(place)!.slug}.xhtml` : undefined));
   const page = (title: string, body: readonly (Element | Root)[], lead = true): string =>
     xhtml(club.language, title, drawn([...(lead ? [h('p', { class: 'emergency' }, unwell())] : []), ...body]));
@@ -32,7 +31,7 @@ export function epub(bound: Bound, fingerprint: string): Uint8Array {
     h(
       'p',
       { class: 'foot' },
-      `${club.almanac}, ${editionWords(day)}. The label, the inspector, the extension service and your doctor decide; this book does not.`,
+      `${club.almanac}, ${editionWords(edition)}. The label, the inspector, the extension service and your doctor decide; this book does not.`,
     );
   const files: PackedFile[] = [
     { name: 'title.xhtml', text: page(club.almanac, [titleLeaf(front, unwell())], false) },
@@ -43,6 +42,7 @@ export function epub(bound: Bound, fingerprint: string): Uint8Array {
     ]),
     { name: 'sources.xhtml', text: page('Sources', [h('h1', 'Sources'), sourcesList(sources)]) },
   ];
+  const { day, fingerprint } = edition;
   const identifier = `urn:uuid:${namedUuid(`${club.id} ${day} ${fingerprint}`)}`;
   return packed({ identifier, title: club.almanac, language: club.language, club: club.name, day }, files, bookStyles());
 }

@@ -4,8 +4,7 @@
  */
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { formatDay } from '../../lib/country.ts';
-import type { Day } from '../../../shared/days/day.ts';
+import { editionName, type Edition } from '../../lib/edition-name.ts';
 import type { BuiltPage } from '../built-pages.ts';
 import type { Almanac } from '../../lib/almanac.ts';
 import { leadsTo } from '../../paper/links.ts';
@@ -13,18 +12,18 @@ import { all, first, isOf, wordsOf } from '../../paper/find.ts';
 
 export type Front = {
   club: Almanac['club'];
-  day: Day;
+  edition: Edition;
   root: string | null;
   /** Names of districts, the main one first. */ districts: readonly string[];
 };
 
-export const editionWords = (day: Day): string => `edition of ${formatDay(day)}`;
+export const editionWords = (edition: Edition): string => `edition of ${editionName(edition)}`;
 
-export function titleLeaf({ club, day, root, districts }: Front, unwell: readonly ElementContent[]): Element {
+export function titleLeaf({ club, edition, root, districts }: Front, unwell: readonly ElementContent[]): Element {
   const [main, ...others] = districts;
   return h('header', { class: 'title' }, [
     h('h1', club.almanac),
-    h('p', { class: 'of' }, `The book, ${editionWords(day)}`),
+    h('p', { class: 'of' }, `The book, ${editionWords(edition)}`),
     h('p', `${club.name}, ${club.place}.`),
     club.demonstration
       ? h('p', [h('b', 'A demonstration: this club does not exist.'), ' Its county, its dates and its offices’ numbers are made up.'])
@@ -37,7 +36,7 @@ export function titleLeaf({ club, day, root, districts }: Front, unwell: readonl
       'Forms that reckon with your own numbers, and the search, are on the club’s pages alone.',
     ]),
     h('p', [
-      `This copy does not change. What was found wrong after ${formatDay(day)} is not in it`,
+      `This copy does not change. What was found wrong after the edition of ${editionName(edition)} is not in it`,
       ...(root ? [': look for a newer one at ', h('a', { href: root }, root)] : [': ask the club for a newer one']),
       '.',
     ]),

@@ -40,7 +40,7 @@ function dressFor(chapters: ReadonlyMap<string, Chapter>): Dress {
 
 /** The file and its style sheet. Its own policy, and the host's, allow only that style sheet. */
 export function oneFile({ front, base, pages, parts, chapters, sources }: Bound): { html: string; styles: string } {
-  const { club, day } = front;
+  const { club, edition } = front;
   const unwell = unwellLine(pages, base, (place) => (chapters.has(place) ? `#${chapters.get(place)!.slug}` : undefined));
   const addressOf = ({ page }: Leaf): string => `#${chapters.get(page.place)!.slug}`;
   const worn = dressFor(chapters);
@@ -67,7 +67,7 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
       ),
       h('section', { id: 'sources' }, [h('h2', 'Sources'), sourcesList(sources)]),
     ]),
-    h('footer', { class: 'foot' }, `${club.almanac}, ${editionWords(day)}. ${club.name}, ${club.place}.`),
+    h('footer', { class: 'foot' }, `${club.almanac}, ${editionWords(edition)}. ${club.name}, ${club.place}.`),
     h('nav', { class: 'bottom-nav', ariaLabel: 'Parts of the book' }, [
       h('a', { href: '#contents' }, 'Contents'),
       ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name)),
@@ -77,7 +77,7 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
   const policy = `default-src 'none'; style-src ${hashOf(styles)}; base-uri 'none'; form-action 'none'`;
   const html = [
     `<!DOCTYPE html>\n<html lang="${club.language}">\n<head>\n<meta charset="utf-8">\n<meta http-equiv="Content-Security-Policy" content="${policy}">\n<meta name="viewport" content="width=device-width, initial-scale=1">`,
-    toHtml(h('title', `${club.almanac}, ${editionWords(day)}`), { characterReferences: { useNamedReferences: true } }),
+    toHtml(h('title', `${club.almanac}, ${editionWords(edition)}`), { characterReferences: { useNamedReferences: true } }),
     ...(club.demonstration ? ['<meta name="robots" content="noindex">'] : []),
     `<style>${styles}</style>\n</head>\n<body>`,
     ...body.map((each) =>
@@ -122,10 +122,10 @@ function lineOf({ as, words, url, opened }: Listed): string | Element | (Element
 }
 
 /** Every printed sheet states who to call, the book, and the number of sheets. */
-function footOfSheets({ club, day }: Front, unwell: readonly ElementContent[]): string {
+function footOfSheets({ club, edition }: Front, unwell: readonly ElementContent[]): string {
   const ring = all(h('p', [...unwell]), ({ properties }) => String(properties.href).startsWith('tel:')).map((link) =>
     toHtml(link.children),
   );
   const quoted = (words: string): string => `"${words.replace(/[\\"<>&\n]/g, ' ')}"`;
-  return `@media print{@page{@bottom-left{content:${quoted(`Emergency: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(day)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
+  return `@media print{@page{@bottom-left{content:${quoted(`Emergency: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(edition)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
 }

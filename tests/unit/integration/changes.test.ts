@@ -38,15 +38,15 @@ test("a club's own files are compared by their bytes, unless the former record i
 
 test('the paragraph for the newsletter lists the changes', () => {
   assert.equal(
-    letterParagraph('The Almanac', now.day, changesBetween(before, now), 'https://club.example'),
+    letterParagraph('The Almanac', now, changesBetween(before, now), 'https://club.example'),
     'The Almanac, edition of April\u00a018,\u00a02026. New: A new list. Changed: Varroa. Taken down: An old list. https://club.example',
   );
   assert.equal(
-    letterParagraph('The Almanac', now.day, changesBetween(now, now), null),
+    letterParagraph('The Almanac', now, changesBetween(now, now), null),
     'The Almanac, edition of April\u00a018,\u00a02026. Its pages say what they said before.',
   );
   const many = { added: Array.from({ length: 14 }, (_, number) => `Page ${number + 1}`), changed: [], gone: [] };
-  assert.match(letterParagraph('The Almanac', now.day, many, null), /Page 12 and 2 more\.$/);
+  assert.match(letterParagraph('The Almanac', now, many, null), /Page 12 and 2 more\.$/);
 });
 
 test('an unreadable record counts as none', () => {

@@ -23,9 +23,9 @@ for (const [today, old] of [
     const [page, before] = [new Page('year/', 'read without signal'), new Page('', 'open before')];
     await worker.open('year/', page.id);
     vi.useFakeTimers({ now: new Date(today) });
-    await worker.ask(page, '2026-04-18');
-    assert.deepEqual(page.told, [{ says: `No signal: this is the saved edition of 18 April 2026.${old}`, first: true }]);
-    await worker.ask(before, '2026-04-18');
+    await worker.ask(page, { edition: '2026-04-18 f1f1f1' });
+    assert.deepEqual(page.told, [{ says: `No signal: this is the saved edition of 18 April 2026 (f1f1f1).${old}`, first: true }]);
+    await worker.ask(before, { edition: '2026-04-18 f1f1f1' });
     assert.match(before.says!, /^Available offline/);
   });
 }
@@ -37,7 +37,7 @@ test('the day is the club’s: an evening in New York is not yet the next day', 
   const page = new Page();
   await worker.open('', page.id);
   vi.useFakeTimers({ now: new Date('2026-06-18T03:00:00Z') });
-  await worker.ask(page, '2026-04-18');
+  await worker.ask(page, { edition: '2026-04-18 f1f1f1' });
   assert.doesNotMatch(page.says!, /days old/);
 });
 
@@ -45,6 +45,6 @@ test('pictures that are not saved are counted', async () => {
   const device = new Device();
   const worker = await serving(editionOf(files, { pictures: ['pictures/a.webp', 'pictures/b.webp'] }), new Host(files), device);
   const page = new Page();
-  await worker.ask(page, '2026-04-18');
+  await worker.ask(page, { edition: '2026-04-18 f1f1f1' });
   assert.match(page.says!, /2 of 2 pictures are not saved; their words are\.$/);
 });

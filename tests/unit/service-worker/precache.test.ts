@@ -7,7 +7,7 @@ import { Device, editionOf, Host, Page, serving, start } from './worker-scope.ts
 const first = { '': 'home 1', 'year/': 'year 1', '404.html': 'no such page', 'assets/a.1.js': 'script 1', 'search/index.json': 'index 1' };
 const second = { ...first, '': 'home 2', 'year/': 'year 2', 'assets/a.2.js': 'script 2', 'assets/a.1.js': undefined! };
 delete (second as Record<string, unknown>)['assets/a.1.js'];
-const later = { day: aDay('2026-05-09'), dayInWords: '9 May 2026', print: 'second' };
+const later = { day: aDay('2026-05-09'), edition: '2026-05-09 e2e2e2', name: '9 May 2026 (e2e2e2)', print: 'second' };
 
 afterEach(() => {
   vi.unstubAllGlobals();
@@ -15,13 +15,14 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-test('every listed file is saved, and the open pages are told so', async () => {
+test('every listed file is saved, and an open page is told so', async () => {
   const device = new Device();
   device.pages = [new Page('year/'), new Page('../other-club/')];
   const worker = await serving(editionOf(first), new Host(first), device);
+  await worker.ask(device.pages[0]!, { edition: '2026-04-18 f1f1f1', tookOver: true });
   assert.deepEqual(device.holds('copy'), Object.keys(first).sort());
   assert.ok(worker.claimed && worker.skipped === 1, 'the first edition serves at once');
-  assert.equal(device.pages[0]!.says, 'Available offline: all 2 pages, search and calendars, 1.4 MB, edition of 18 April 2026.');
+  assert.equal(device.pages[0]!.says, 'Available offline: all 2 pages, search and calendars, 1.4 MB, edition of 18 April 2026 (f1f1f1).');
   assert.equal(device.pages[1]!.says, undefined, 'a page of another almanac is told nothing');
 });
 
@@ -55,27 +56,26 @@ for (const [how, host] of [
   });
 }
 
-test('an update waits while a page is open, and takes over when the reader asks for it', async () => {
+test('an update takes over as soon as it is complete; no page is loaded again, and a page of another edition is told so', async () => {
   const device = new Device();
-  const [reader, other] = [new Page('year/', 'reader'), new Page('', 'other')];
-  device.pages = [reader, other];
+  const [reader, newer] = [new Page('year/', 'reader'), new Page('', 'newer')];
   await serving(editionOf(first), new Host(first), device);
   const host = new Host(second);
   const update = await start(editionOf(second, later), host, device, { replaces: true });
   await update.install();
-  assert.equal(update.skipped, 0, 'it waits');
+  assert.equal(update.skipped, 1, 'it does not wait for open pages');
   assert.ok(!host.asked.includes('404.html'), 'what did not change is not fetched again');
-  await update.ask(reader, '2026-04-18');
-  assert.deepEqual(reader.told.at(-1), {
-    says: 'A new edition, of 9 May 2026, is saved on this device.',
-    first: true,
-    press: 'Show it',
-  });
-  await update.ask(reader, 'new edition');
-  assert.equal(update.skipped, 1);
   await update.activate();
-  assert.equal(reader.told.at(-1)?.again, true, 'only the page that asked is loaded again');
-  assert.ok(other.told.every(({ again }) => !again));
+  await update.ask(reader, { edition: '2026-04-18 f1f1f1', tookOver: true });
+  assert.deepEqual(reader.told, [
+    {
+      says: 'A new edition, of 9 May 2026 (e2e2e2), is saved on this device. This page is of another one.',
+      first: true,
+      press: 'Show it',
+    },
+  ]);
+  await update.ask(newer, { edition: later.edition, tookOver: true });
+  assert.match(newer.says!, /^Available offline: .* edition of 9 May 2026 \(e2e2e2\)\.$/);
   host.state = 'none';
   assert.equal(await update.open('year/'), 'year 2');
 });
@@ -93,24 +93,22 @@ test('after an update the scripts of the edition before serve the pages that are
   assert.equal(await (await update.answer('assets/a.1.js'))!.text(), 'script 1');
 });
 
-test('a page of the new edition alone is not asked: the edition takes over by itself', async () => {
-  const device = new Device();
-  const page = new Page('', 'reader');
-  device.pages = [page];
-  const update = await start(editionOf(second, later), new Host(second), device, { replaces: true });
-  await update.install();
-  await update.ask(page, later.day);
+test('an edition that was complete when the browser closed takes over when a page asks for it', async () => {
+  const update = await start(editionOf(second, later), new Host(second), new Device(), { replaces: true });
+  await update.ask(new Page(), 'new edition');
   assert.equal(update.skipped, 1);
-  assert.match(page.says!, /^Available offline: .* edition of 9 May 2026\.$/);
 });
 
 test('a photograph that does not come is counted, one that went is let go, and the rest of the copy is whole', async () => {
   const device = new Device();
-  device.pages = [new Page()];
+  const page = new Page();
   const host = new Host({ ...first, 'pictures/hive.webp': 'hive', 'pictures/old.webp': 'old' });
-  await serving(editionOf(first, { pictures: ['pictures/old.webp'] }), host, device);
+  await (await serving(editionOf(first, { pictures: ['pictures/old.webp'] }), host, device)).ask(page, { edition: '' });
   assert.deepEqual(device.holds('pictures'), ['pictures/old.webp']);
-  await serving(editionOf(first, { pictures: ['pictures/hive.webp', 'pictures/lost.webp'] }), host, device);
+  const next = await serving(editionOf(first, { pictures: ['pictures/hive.webp', 'pictures/lost.webp'] }), host, device);
+  assert.deepEqual(device.holds('pictures'), [], 'pictures are fetched when a page asks, so that no page waits for them');
+  await Promise.all([next.ask(page, { edition: '' }), next.ask(new Page(), { edition: '' })]);
   assert.deepEqual(device.holds('pictures'), ['pictures/hive.webp']);
-  assert.match(device.pages[0]!.says!, /1 of 2 pictures are not saved; their words are\.$/);
+  assert.equal(host.asked.filter((path) => path === 'pictures/hive.webp').length, 1);
+  assert.match(page.says!, /1 of 2 pictures are not saved; their words are\.$/);
 });

@@ -18,7 +18,8 @@ export const editionOf = (files: Record<string, string>, other: Partial<OfflineC
   ({
     base,
     day: '2026-04-18',
-    dayInWords: '18 April 2026',
+    edition: '2026-04-18 f1f1f1',
+    name: '18 April 2026 (f1f1f1)',
     zone: 'America/New_York',
     size: '1.4 MB',
     print: 'first',
@@ -33,10 +34,21 @@ const whole = (address: string | URL | Request): string => (address instanceof R
 
 class MemoryCache {
   readonly kept = new Map<string, Response>();
-  match = async (asked: string | Request): Promise<Response | undefined> => this.kept.get(whole(asked))?.clone();
-  put = async (asked: string | Request, answer: Response): Promise<void> => void this.kept.set(whole(asked), answer);
-  delete = async (asked: string | Request): Promise<boolean> => this.kept.delete(whole(asked));
-  keys = async (): Promise<Request[]> => [...this.kept.keys()].map((url) => new Request(url));
+  readonly device: Device;
+  constructor(device: Device) {
+    this.device = device;
+  }
+  match = async (asked: string | Request): Promise<Response | undefined> => (
+    await this.device.works(),
+    this.kept.get(whole(asked))?.clone()
+  );
+  put = async (asked: string | Request, answer: Response): Promise<void> => {
+    await this.device.works();
+    if (!this.kept.has(whole(asked)) && this.device.isFull()) throw new DOMException('no room', 'QuotaExceededError');
+    this.kept.set(whole(asked), answer);
+  };
+  delete = async (asked: string | Request): Promise<boolean> => (await this.device.works(), this.kept.delete(whole(asked)));
+  keys = async (): Promise<Request[]> => (await this.device.works(), [...this.kept.keys()].map((url) => new Request(url)));
   add = async (asked: string): Promise<void> => {
     const answer = await fetch(whole(asked));
     if (!answer.ok) throw new TypeError(`${asked}: ${answer.status}`);
@@ -50,6 +62,12 @@ export class Host {
   /** `none`: no signal. `silent`: nothing comes back. `error`: the host answers 500. */
   state: 'well' | 'none' | 'silent' | 'error' = 'well';
   asked: string[] = [];
+  /** So many requests are answered, then none. */
+  stopsAfter = Infinity;
+  /** Milliseconds before each answer. */
+  delay = 0;
+  /** The page for an address that the host does not have. */
+  missing = 'the host has no such page';
   constructor(files: Record<string, string>) {
     this.files = files;
   }
@@ -57,11 +75,13 @@ export class Host {
     const request = input instanceof Request ? input : new Request(whole(input), init);
     const path = new URL(request.url).pathname.slice(base.length);
     this.asked.push(path);
+    if (this.delay > 0) await new Promise((resolve) => setTimeout(resolve, this.delay));
+    if ((this.stopsAfter -= 1) < 0) throw new TypeError('Failed to fetch');
     if (this.state === 'silent') return new Promise(() => undefined);
     if (this.state === 'none') throw new TypeError('Failed to fetch');
     if (this.state === 'error') return new Response('broken', { status: 500 });
     const body = this.files[path];
-    if (body === undefined) return new Response('the host has no such page', { status: 404 });
+    if (body === undefined) return new Response(this.missing, { status: 404 });
     // A browser refuses a file that is not the listed one.
     if (request.integrity && request.integrity !== `sha256-${digestOf(body)}`) throw new TypeError('Failed integrity check');
     return new Response(body, { headers: { 'content-type': 'text/html' } });
@@ -87,6 +107,26 @@ export class Page {
 export class Device {
   readonly caches = new Map<string, MemoryCache>();
   pages: Page[] = [];
+  /** So many operations of caches are done. After them the browser is dead, until `revive`. */
+  left = Infinity;
+  done = 0;
+  /** So many files fit in all caches together. */
+  room = Infinity;
+  #died!: () => void;
+  /** Comes true when the browser dies. */
+  died = new Promise<void>((resolve) => (this.#died = resolve));
+
+  async works(): Promise<void> {
+    if (this.done >= this.left) {
+      this.#died();
+      await new Promise(() => undefined);
+    }
+    this.done += 1;
+  }
+  revive(): void {
+    [this.left, this.done] = [Infinity, 0];
+  }
+  isFull = (): boolean => [...this.caches.values()].reduce((sum, { kept }) => sum + kept.size, 0) >= this.room;
   /** Names of caches without the scope, and the paths that each holds. */
   holds(part: string): string[] {
     const cache = this.caches.get(`almanac ${scope} ${part}`);
@@ -99,7 +139,8 @@ export class Worker {
   skipped = 0;
   claimed = false;
 
-  async send(type: string, event: object = {}): Promise<void> {
+  /** `answered` ends the wait for the rest, as a page does that has its answer. */
+  async send(type: string, event: object = {}, answered?: () => boolean): Promise<void> {
     const waits: Promise<unknown>[] = [];
     const waitUntil = (done: Promise<unknown>): void => {
       waits.push(done);
@@ -109,19 +150,26 @@ export class Worker {
     const fired = Object.assign(new Event(type), { waitUntil });
     for (const [name, value] of Object.entries(event)) Object.defineProperty(fired, name, { value });
     this.listeners.get(type)!(fired);
+    if (answered?.()) return void (this.rest = waits);
     for (let at = 0; at < waits.length; at += 1) await waits[at];
   }
 
   install = (): Promise<void> => this.send('install');
   activate = (): Promise<void> => this.send('activate');
-  ask = (source: Page, data: string): Promise<void> => this.send('message', { source, data });
+  ask = (source: Page, data: unknown): Promise<void> => this.send('message', { source, data });
+  /** What the last request keeps the worker busy with, after its answer. */
+  rest: Promise<unknown>[] = [];
 
   /** What the worker answers to a request; undefined where it leaves the request to the browser. */
   async answer(path: string, { navigate = false, resultingClientId = 'page', method = 'GET' } = {}): Promise<Response | undefined> {
     const request = new Request(new URL(path, scope), { method });
     if (navigate) Object.defineProperty(request, 'mode', { value: 'navigate' });
     let answer: Promise<Response> | undefined;
-    await this.send('fetch', { request, resultingClientId, respondWith: (given: Promise<Response>) => (answer = given) });
+    await this.send(
+      'fetch',
+      { request, resultingClientId, respondWith: (given: Promise<Response>) => (answer = given) },
+      () => answer !== undefined,
+    );
     return answer;
   }
 
@@ -148,8 +196,11 @@ export async function start(edition: OfflineCopy, host: Host, device = new Devic
     serviceWorker: { state: 'installed' },
     fetch: host.fetch,
     caches: {
-      open: async (name: string) => device.caches.get(name) ?? device.caches.set(name, new MemoryCache()).get(name)!,
-      delete: async (name: string) => device.caches.delete(name),
+      open: async (name: string) => (
+        await device.works(),
+        device.caches.get(name) ?? device.caches.set(name, new MemoryCache(device)).get(name)!
+      ),
+      delete: async (name: string) => (await device.works(), device.caches.delete(name)),
       keys: async () => [...device.caches.keys()],
       match: async (asked: Request, { cacheName = '' }) => device.caches.get(cacheName)?.match(asked),
     },
