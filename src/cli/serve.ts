@@ -52,15 +52,10 @@ function answer(request: IncomingMessage, response: ServerResponse, site: Site):
     return;
   }
   const missing = join(site.folder, '404.html');
-  const headers = { ...slashWorker(site.base, inside), ...site.headers?.(inside ?? '') };
-  if (path) send(request, response, { status: 200, path, headers, gzip: site.gzip });
+  if (path) send(request, response, { status: 200, path, headers: site.headers?.(inside!), gzip: site.gzip });
   else if (isFile(missing)) send(request, response, { status: 404, path: missing, headers: site.headers?.('404.html'), gzip: site.gzip });
   else response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('There is no such page.\n');
 }
-
-/** As in the header files of a build: the worker for the address of a sub-folder without its last slash. */
-const slashWorker = (base: string, path: string | undefined): Record<string, string> =>
-  path === 'worker-slash.js' && base !== '/' ? { 'service-worker-allowed': base.slice(0, -1) } : {};
 
 /** The decoded path below the base, or undefined where it is outside or invalid. */
 function pathBelow(base: string, address: string): string | undefined {

@@ -7,6 +7,7 @@ import { beforeAll, test } from 'vitest';
 import { gzipSync } from 'node:zlib';
 import { strFromU8, unzipSync } from 'fflate';
 import ICAL from 'ical.js';
+import { formatDay } from '../../shared/days/show-day.ts';
 import type { EditionRecord } from '../../src/integration/edition-record.ts';
 import { readFolder } from '../../src/source/folder.ts';
 import { PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
@@ -91,6 +92,19 @@ test('edition.json names every page except the 404 page by its path', () => {
       .map((page) => page.slice(demo.base.length))
       .sort(),
   );
+  // The day and the mark, as every page names its edition on the screen and on paper.
+  assert.equal(record.mark, record.fingerprint.slice(0, 6));
+  const named = `dition of ${formatDay(record.day, 'en-US')}\u00a0(${record.mark})`;
+  for (const path of ['index.html', 'about/index.html', 'card/index.html', 'handbook.html', '404.html'])
+    assert.ok(
+      demo
+        .read(path)
+        .replace(/<\/?time[^>]*>/g, '')
+        .replaceAll('&nbsp;', '\u00a0')
+        .includes(named),
+      path,
+    );
+  assert.ok(demo.read('index.html').includes(`${named}"`), 'the foot of each printed sheet');
   assert.equal(record.pages['pests/varroa/']!.title, 'Varroa');
   assert.equal(
     new Set(Object.values(record.pages).map(({ sha256 }) => sha256)).size,

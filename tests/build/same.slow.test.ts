@@ -19,11 +19,13 @@ function differences(one: string, other: string, read = contentsOf): string[] {
  * files that contain it.
  */
 function unmarked(site: string): Map<string, string> {
-  const { fingerprint } = JSON.parse(readFileSync(join(site, 'edition.json'), 'utf8'));
+  const { fingerprint, mark } = JSON.parse(readFileSync(join(site, 'edition.json'), 'utf8'));
   return new Map(
     [...contentsOf(site)].map(([path, text]) => [
       path,
-      ['edition.json', 'handbook.epub', 'worker.js'].includes(path) ? '' : text.replaceAll(fingerprint, 'FINGERPRINT'),
+      ['edition.json', 'handbook.epub', 'worker.js'].includes(path)
+        ? ''
+        : text.replaceAll(fingerprint, 'FINGERPRINT').replaceAll(mark, 'MARK'),
     ]),
   );
 }

@@ -13,7 +13,7 @@ test('the new site replaces the old one, and a deleted page is gone', async () =
   const out = join(folder, 'replaced', 'out');
   const ran = await build(club, out);
   assert.equal(ran.code, 0, ran.output);
-  assert.match(ran.output, /^Edition of 2026-03-02, ready in .*out after \d+\.\d s\.$/m);
+  assert.match(ran.output, /^Edition of 2026-03-02 \([0-9a-f]{6}\), ready in .*out after \d+\.\d s\.$/m);
   assert.ok(existsSync(join(out, 'lists', 'autumn-feed', 'index.html')));
   writeFileSync(
     join(club, 'checklists', 'autumn-feed.mdx'),

@@ -106,6 +106,21 @@ test('syrup: both systems are shown in words, and every gallon has its country',
   assert.equal(await sheet.words('syrup-l'), '1 US gal (3.79 L, 0.833 imperial gal)');
   assert.equal(await sheet.words('grains-below-least'), '62.8 °F (17.1 °C)');
   assert.equal(await sheet.said(), '7.38 lb of sugar and 3.69 lb of water make 1 US gal of syrup.');
+  // Whoever gets the result on paper or by a message reads which mix was asked for.
+  for (const by of ['weight', 'volume'] as const) {
+    await sheet.open(mixture(2, 1, by, 'syrup', 1, 'us-gal'));
+    const asked = `2:1 by ${by}, for 1 US gallons of syrup`;
+    await sheet.page.emulateMedia({ media: 'print' });
+    assert.equal(await sheet.page.locator('.asked-line').innerText(), asked);
+    await sheet.page.emulateMedia({ media: null });
+    const shared = await sheet.page.evaluate(() => {
+      let text: string | undefined;
+      Object.defineProperty(navigator, 'share', { configurable: true, value: async (given: ShareData) => void (text = given.text) });
+      document.querySelector<HTMLElement>('[data-action=share]')!.click();
+      return text;
+    });
+    assert.equal(shared, `${asked}: ${await sheet.said()}`);
+  }
   await sheet.open(mixture(3, 1, 'weight', 'sugar', 1, 'kg'));
   assert.match(await sheet.said(), /^So much sugar cannot all dissolve\./);
   assert.equal(await sheet.words('grains-below-most'), 'It cannot all dissolve.');

@@ -1,9 +1,12 @@
 /* Test host whose site can be stopped, changed for another edition, or contain two almanacs, and a reader whose browser stores a copy. */
+import { readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
 import { serve, type Served } from '../../src/cli/serve.ts';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
 import type { Site } from '../setup/built-site.ts';
+import { fromHeadersFile } from './host-headers.ts';
 
 export interface Host {
   /** The origin, without a last slash. */
@@ -12,6 +15,8 @@ export interface Host {
   put: (base: string, folder: string | null) => Promise<void>;
   /** Nothing answers from now on, as without signal. */
   stop: () => void;
+  /** The same after so many more answers. */
+  stopAfter: (requests: number) => void;
   start: () => void;
   /** Paths requested since the last call. */
   asked: () => string[];
@@ -21,9 +26,10 @@ export interface Host {
 export async function openHost(): Promise<Host> {
   const sites = new Map<string, Served>();
   let silent = false;
+  let answers = Infinity;
   const paths: string[] = [];
   const server: Server = createServer((request, response) => {
-    if (silent) return void request.socket.destroy();
+    if (silent || (answers -= 1) < 0) return void request.socket.destroy();
     const path = request.url ?? '/';
     paths.push(path);
     const base = [...sites.keys()].filter((each) => path.startsWith(each) || `${path}/` === each).sort((a, b) => b.length - a.length)[0];
@@ -46,13 +52,19 @@ export async function openHost(): Promise<Host> {
     put: async (base, folder) => {
       await sites.get(base)?.close();
       sites.delete(base);
-      if (folder) sites.set(base, await serve({ folder, base, port: 0 }));
+      if (!folder) return;
+      const headersFor = fromHeadersFile(readFileSync(join(folder, '_headers'), 'utf8'));
+      sites.set(base, await serve({ folder, base, port: 0, headers: (path) => headersFor(base + path) }));
     },
     stop: () => {
       silent = true;
       server.closeAllConnections();
     },
-    start: () => void (silent = false),
+    stopAfter: (requests) => void (answers = requests),
+    start: () => {
+      silent = false;
+      answers = Infinity;
+    },
     asked: () => paths.splice(0),
     close: async () => {
       for (const site of sites.values()) await site.close();

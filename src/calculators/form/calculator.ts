@@ -199,7 +199,9 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     print: () => window.print(),
     share: () => {
       keepAddress(read().pairs);
-      void navigator.share({ title: document.title, text: part('status').textContent!, url: location.href }).catch(() => undefined);
+      // An answer without its question is a number without its meaning.
+      const text = `${part('question').textContent}: ${part('status').textContent}`;
+      void navigator.share({ title: document.title, text, url: location.href }).catch(() => undefined);
     },
     clear: () => {
       live = false;

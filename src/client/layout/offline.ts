@@ -5,7 +5,8 @@
 const base = import.meta.env.BASE_URL;
 const place = document.querySelector<HTMLElement>('[data-offline]');
 const workers = navigator.serviceWorker;
-const address = new URL(`${base}worker.js`, location.href).href;
+const addressOf = (name: string): string => new URL(base + name, location.href).href;
+const address = addressOf('worker.js');
 const { edition } = document.documentElement.dataset;
 
 async function start(): Promise<void> {
@@ -33,7 +34,7 @@ export function keepOffline(): void {
   workers.oncontrollerchange = () => {
     workers.controller?.postMessage({ edition, tookOver: true });
     // The host must allow it: see worker-slash.ts.
-    if (base !== '/') void workers.register(`${base}worker-slash.js`, { scope: base.slice(0, -1) }).catch(() => undefined);
+    if (base !== '/') void workers.register(addressOf('worker-slash.js'), { scope: base.slice(0, -1) }).catch(() => undefined);
   };
   // A browser that stores nothing still shows the page.
   addEventListener('load', () => void start().catch(() => undefined));

@@ -123,6 +123,8 @@ test('a link to a target outside the folder is not followed', async (t) => {
 test('nothing is served outside the base path', async () => {
   const { origin } = new URL(sub.address);
   for (const path of ['/', '/year/', '/clubs', '/clubs/']) assert.equal((await ask(origin + path)).status, 404, path);
+  const slashless = await ask(`${origin}/club?x=1`);
+  assert.deepEqual([slashless.status, slashless.headers.location], [301, '/club/?x=1'], 'as plain hosts do');
   assert.equal((await ask(sub.address)).headers['x-own'], 'yes');
 });
 

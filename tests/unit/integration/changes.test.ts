@@ -39,11 +39,11 @@ test("a club's own files are compared by their bytes, unless the former record i
 test('the paragraph for the newsletter lists the changes', () => {
   assert.equal(
     letterParagraph('The Almanac', now, changesBetween(before, now), 'https://club.example'),
-    'The Almanac, edition of April\u00a018,\u00a02026. New: A new list. Changed: Varroa. Taken down: An old list. https://club.example',
+    'The Almanac, edition of April\u00a018,\u00a02026\u00a0(b). New: A new list. Changed: Varroa. Taken down: An old list. https://club.example',
   );
   assert.equal(
     letterParagraph('The Almanac', now, changesBetween(now, now), null),
-    'The Almanac, edition of April\u00a018,\u00a02026. Its pages say what they said before.',
+    'The Almanac, edition of April\u00a018,\u00a02026\u00a0(b). Its pages say what they said before.',
   );
   const many = { added: Array.from({ length: 14 }, (_, number) => `Page ${number + 1}`), changed: [], gone: [] };
   assert.match(letterParagraph('The Almanac', now, many, null), /Page 12 and 2 more\.$/);
@@ -69,12 +69,12 @@ test('the report names the differences, overdue pages, and the files to upload',
   const lines = reportLines({ site, former: formerEdition(former), almanac: 'The Almanac', address: null, due });
   for (const line of [
     '3 pages, 3 files, 0.0 MB.',
-    'Since the edition of March 1, 2026:',
+    'Since the edition of March 1, 2026 (a):',
     '  1 added',
     '    A new list',
     '  1 changed',
     '  1 gone',
-    '  The Almanac, edition of April\u00a018,\u00a02026. New: A new list. Changed: Varroa. Taken down: An old list.',
+    '  The Almanac, edition of April\u00a018,\u00a02026\u00a0(b). New: A new list. Changed: Varroa. Taken down: An old list.',
     '1 past their next check on April 18, 2026; npm run review -- --on 2026-04-18 lists all:',
     '  bulletins/varroa.mdx: Varroa, 2026-04-01',
     'Upload the whole folder; 2 of its 3 files differ from the last edition, and 1 of that one are gone.',

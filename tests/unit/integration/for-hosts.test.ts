@@ -72,6 +72,7 @@ test("headers: one rule per address, hashed files for ever, pages revalidated, t
       `/club/${PAGEFIND_FOLDER}fragment/* Cache-Control: public, max-age=31536000, immutable`,
       '/club/files/* Cache-Control: no-cache',
       '/club/worker.js Cache-Control: no-cache',
+      '/club/worker-slash.js Cache-Control: no-cache',
       '/club/ Cache-Control: no-cache',
       '/club/404.html Cache-Control: no-cache',
       '/club/lists/* Cache-Control: no-cache',
@@ -100,6 +101,8 @@ test("headers: one rule per address, hashed files for ever, pages revalidated, t
     ),
     "a club's own files are saved or handed on, never shown as a part of the site",
   );
+  assert.ok(made.includes('/club/worker-slash.js\n  Cache-Control: no-cache\n  Service-Worker-Allowed: /club\n'));
+  assert.doesNotMatch(headersFile('/', serverRules(withSearch)), /Service-Worker-Allowed/);
   assert.ok(made.includes('/club/*.ics\n  Content-Type: text/calendar; charset=utf-8'));
   assert.ok(made.includes('/club/*.pf_index\n  Content-Type: application/octet-stream'));
 });
@@ -127,6 +130,7 @@ test('Apache: the same rules, and our own 404 page', () => {
     made,
     /<If "%\{REQUEST_URI\} =~ m#\^\/club\/\(files\/\)#">\n.*\n {4}Header always set Content-Disposition "attachment"\n {4}Header always set Content-Security-Policy "default-src 'none'; sandbox; frame-ancestors 'none'"/,
   );
+  assert.match(made, /#\^\/club\/\(worker-slash\\\.js\)#">\n {4}Header set Service-Worker-Allowed "\/club"\n/);
   assert.ok(!policies[0]!.includes('wasm'));
   assert.equal(made.match(/<(?!\/)\w+/g)!.length, made.match(/<\/\w+/g)!.length);
 });
@@ -140,6 +144,7 @@ test('edition: a page differs when its words do, but not for its sidebar or its 
     { ...first, pages: Object.keys(first.pages) },
     {
       ...edition,
+      mark: 'f00d',
       club: 'ours',
       pages: ['pests/varroa/'],
       files: { 'files/form.pdf': { title: 'Form (PDF)', sha256: '5' } },
@@ -149,4 +154,10 @@ test('edition: a page differs when its words do, but not for its sidebar or its 
   assert.match(first.pages['pests/varroa/']!.sha256, /^[0-9a-f]{64}$/);
   assert.deepEqual(of(page('pests/varroa/', '<p class="new">Act <b>at</b> 3</p>', 'checked 2 May')), first);
   assert.notDeepEqual(of(page('pests/varroa/', '<p>Act at 2</p>', 'checked 1 May')), first);
+  // The name of the edition on a page is no change of the page.
+  const named = (fingerprint: string): unknown => {
+    const shown = page('about/', `<p>Edition of April\u00a018, 2026\u00a0(${fingerprint}), by us</p>`, '');
+    return (JSON.parse(editionRecord({ ...edition, fingerprint }, 'ours', [shown], {})) as EditionRecord).pages;
+  };
+  assert.deepEqual(named('f00d'), named('beef'));
 });

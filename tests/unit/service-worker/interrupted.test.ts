@@ -122,6 +122,7 @@ test('wherever the host stops: the first edition stays whole, and the next visit
 
 test('however full the device: photographs make room first; without room the first edition stays whole, and a page still opens', async () => {
   const ends = new Set<number>();
+  const pictureless = new Set<boolean>();
   for (let room = Object.keys(ONE).length + 1; room <= 16; room += 1) {
     const [device, host] = [new Device(), new Host({ ...ONE, 'pictures/hive.webp': 'hive' })];
     const pictures = ['pictures/hive.webp'];
@@ -136,14 +137,18 @@ test('however full the device: photographs make room first; without room the fir
       () => 2,
       () => 1,
     );
+    // Files that were under way when one failed.
+    await new Promise((resolve) => setTimeout(resolve, 5));
     if (by === 2) await update.activate();
     ends.add(by);
+    if (by === 2) pictureless.add(device.holds('pictures').length === 0);
     const worker = await start(by === 1 ? one : two, host, device, { replaces: true });
     const files: Record<string, string> = by === 1 ? ONE : TWO;
     for (const path of allOf(files).filter((each) => each !== 'dose/'))
       assert.deepEqual(await without(worker, host, [path]), [files[path]], `room for ${room}`);
   }
   assert.deepEqual([...ends].sort(), [1, 2]);
+  assert.deepEqual([...pictureless], [true, false], 'where there is room for all, the photographs stay');
 });
 
 test('a page of a network, or of another program, is not taken for a page of the almanac', async () => {
