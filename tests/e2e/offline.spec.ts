@@ -95,7 +95,9 @@ test('an address with its slash missing, index.html, a tail, other letters or no
     assert.equal(page.url(), at(query));
     assert.ok(await page.locator('h1').isVisible());
   }
-  await assert.rejects(page.goto(`${host.origin}/clubhouse`), 'another address of the host is left alone');
+  const strange = await reader.context.newPage();
+  await assert.rejects(strange.goto(`${host.origin}/clubhouse`), 'another address of the host is left alone');
+  await strange.close();
   for (const typed of ['no-such-page/', 'lists/%E0%A4%A/', 'lists/..%2f..%2fx']) {
     const answer = await page.goto(at(typed));
     assert.equal(answer?.status(), 404, typed);
