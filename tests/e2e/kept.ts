@@ -15,8 +15,8 @@ export interface Host {
   put: (base: string, folder: string | null) => Promise<void>;
   /** Nothing answers from now on, as without signal. */
   stop: () => void;
-  /** The same after so many more answers. */
-  stopAfter: (requests: number) => void;
+  /** The same after so many more answers. Waits until a request gets none. */
+  stopAfter: (requests: number) => Promise<void>;
   start: () => void;
   /** Paths requested since the last call. */
   asked: () => string[];
@@ -27,9 +27,10 @@ export async function openHost(): Promise<Host> {
   const sites = new Map<string, Served>();
   let silent = false;
   let answers = Infinity;
+  let refused = (): void => undefined;
   const paths: string[] = [];
   const server: Server = createServer((request, response) => {
-    if (silent || (answers -= 1) < 0) return void request.socket.destroy();
+    if (silent || (answers -= 1) < 0) return (refused(), void request.socket.destroy());
     const path = request.url ?? '/';
     paths.push(path);
     const base = [...sites.keys()].filter((each) => path.startsWith(each) || `${path}/` === each).sort((a, b) => b.length - a.length)[0];
@@ -60,7 +61,10 @@ export async function openHost(): Promise<Host> {
       silent = true;
       server.closeAllConnections();
     },
-    stopAfter: (requests) => void (answers = requests),
+    stopAfter: (requests) => {
+      answers = requests;
+      return new Promise((resolve) => (refused = resolve));
+    },
     start: () => {
       silent = false;
       answers = Infinity;

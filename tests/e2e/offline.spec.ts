@@ -12,7 +12,7 @@ import { demoSite, type Site } from '../setup/built-site.ts';
 import { paleEdges } from './edges.ts';
 import { hiddenFocus } from './focus.ts';
 import { axe } from './look.ts';
-import { openHost, openReader, wrongWithoutSignal, type Host, type Reader } from './kept.ts';
+import { openHost, openReader, settled, wrongWithoutSignal, type Host, type Reader } from './kept.ts';
 import { paleText, sideways, smallTargets, smallText } from './rules.ts';
 import { nothing, oneOfEachKind } from './visit.ts';
 
@@ -233,9 +233,10 @@ test('an update that is interrupted: what was read stays as it was read, the res
   host.start();
   await host.put('/club/', await laterEdition('e3e3e3'));
   // The page, worker.js, and some of the files.
-  host.stopAfter(60);
+  const stopped = host.stopAfter(60);
   await page.goto(at(LIST));
-  await reader.told(/is not complete/);
+  await stopped;
+  await settled(page);
   await page.goto(at(LIST));
   assert.equal(await page.locator('#corrected').innerText(), 'corrected in e3e3e3');
   assert.match(await reader.told(/No signal/), /this page is as you last saw it, newer than the saved edition of [^(]+\(e2e2e2\)\./);

@@ -5,12 +5,11 @@
 const base = import.meta.env.BASE_URL;
 const place = document.querySelector<HTMLElement>('[data-offline]');
 const workers = navigator.serviceWorker;
-const addressOf = (name: string): string => new URL(base + name, location.href).href;
-const address = addressOf('worker.js');
+const address = `${location.origin}${base}worker`;
 const { edition } = document.documentElement.dataset;
 
 async function start(): Promise<void> {
-  const registration = await workers.register(address, { updateViaCache: 'none' });
+  const registration = await workers.register(`${address}.js`, { updateViaCache: 'none' });
   registration.active?.postMessage({ edition });
   // A browser that was closed in the middle of an update has its edition complete, and not in use.
   registration.waiting?.postMessage('new edition');
@@ -21,20 +20,18 @@ async function start(): Promise<void> {
 export function keepOffline(): void {
   if (!place || !workers) return;
   workers.onmessage = ({ data, source }) => {
-    if ((source as ServiceWorker).scriptURL !== address) return;
+    if ((source as ServiceWorker).scriptURL !== `${address}.js`) return;
     place.hidden = false;
     place.textContent = `${data.says} `;
     // Nothing moves under the eyes of a reader: an edition that took over is said at the foot of the page that is in view.
     if (data.first && (!data.press || document.hidden)) document.querySelector('main')!.before(place);
-    if (!data.press) return;
-    const button = Object.assign(document.createElement('button'), { type: 'button', textContent: data.press });
-    button.onclick = () => location.reload();
-    place.append(button);
+    if (data.press)
+      place.append(Object.assign(document.createElement('button'), { textContent: data.press, onclick: () => location.reload() }));
   };
   workers.oncontrollerchange = () => {
     workers.controller?.postMessage({ edition, tookOver: true });
     // The host must allow it: see worker-slash.ts.
-    if (base !== '/') void workers.register(addressOf('worker-slash.js'), { scope: base.slice(0, -1) }).catch(() => undefined);
+    if (base !== '/') workers.register(`${address}-slash.js`, { scope: base.slice(0, -1) }).catch(() => undefined);
   };
   // A browser that stores nothing still shows the page.
   addEventListener('load', () => void start().catch(() => undefined));
