@@ -7,7 +7,7 @@ import { dayFrom, dayOfYear, daysInMonth, type Day } from './day.ts';
 import { monthName } from './month-names.ts';
 import { monthDay, numbersOf } from './year-span.ts';
 
-export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDay, monthDayIn, monthDayOf, type Joint } from './year-span.ts';
+export { formatMonthDay, formatMonthDays, halfMonthName, isWithinSpan, monthDay, monthDayOf, type Joint } from './year-span.ts';
 
 declare const monthDayMark: unique symbol;
 export type MonthDay = string & { readonly [monthDayMark]: true };

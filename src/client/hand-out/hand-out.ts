@@ -97,8 +97,8 @@ async function prepare(): Promise<readonly Asked[]> {
   const all = choice.pages.map((page) => answers.get(page)!);
   if (build !== builds) return all;
   show();
-  const { sheetsOf } = await import('./printed.ts');
-  if (build === builds) sheets.replaceChildren(...(all.length > 0 ? sheetsOf(all, about()) : []));
+  const drawn = all.length > 0 ? (await import('./printed.ts')).sheetsOf(all, about()) : [];
+  if (build === builds) sheets.replaceChildren(...drawn);
   return all;
 }
 
