@@ -13,6 +13,7 @@ export type Input = 'number' | 'count' | 'day' | 'text' | readonly string[];
 
 export const calculatorInputs: Readonly<Record<Calculator['slug'], Readonly<Record<string, Input>>>> = {
   'mite-count': { samples: 'text', method: ['wash', 'roll', 'gas'], phase: phases, recovery: 'number' },
+  'count-day': { counts: 'text', date: 'day', district: 'text', method: ['wash', 'roll', 'gas'], phase: phases },
   'sampling-plan': { share: 'number', certainty: 'number', colonies: 'count' },
   'sticky-board': { mites: 'count', days: 'number' },
   syrup: {

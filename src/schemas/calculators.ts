@@ -5,6 +5,7 @@
 export type Calculator = {
   readonly slug:
     | 'mite-count'
+    | 'count-day'
     | 'sampling-plan'
     | 'sticky-board'
     | 'syrup'
@@ -33,6 +34,7 @@ const PACKAGE_DAYS = [
 
 export const calculators: readonly Calculator[] = [
   { slug: 'mite-count', title: 'Mite count', lead: 'Mites per hundred bees, how sure that is, and whether to act.', needs: [] },
+  { slug: 'count-day', title: 'Count day', lead: 'The mite counts of one evening together, and the file for the club.', needs: [] },
   { slug: 'sampling-plan', title: 'Sampling plan', lead: 'How many bees and colonies to look at, and how often that misses.', needs: [] },
   { slug: 'sticky-board', title: 'Sticky board', lead: 'Mites that fall in a day, and why a board tells no more.', needs: [] },
   { slug: 'syrup', title: 'Syrup', lead: 'Sugar, water and syrup by weight or volume, and when it would grain.', needs: [] },

@@ -15,6 +15,14 @@ export const calculators = [
     table: /9\s+3\.0\s+1\.4 to 5\.7\s+Act\s+Act at once/,
   },
   {
+    slug: 'count-day',
+    values: `counts=${eight}&date=2026-08-15&district=valley&method=wash&phase=dearth`,
+    wide: `counts=${many}&date=2026-08-15&district=hill&phase=dearth`,
+    faulty: 'counts=A:x/;B:1/0&date=4/5/26&method=no',
+    example: 'counts=A:9/300',
+    table: /A\s+9\s+300\s+3\.0/,
+  },
+  {
     slug: 'sampling-plan',
     values: 'share=1&certainty=95&colonies=12',
     wide: 'share=0.01&certainty=99.99&colonies=99999999',

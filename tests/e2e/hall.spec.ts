@@ -1,5 +1,6 @@
 // The hall screen: what is on the wall is legible and whole, the clicker goes through a page, and every phone gets the page.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import decodeQR from 'qr/decode.js';
 import sharp from 'sharp';
@@ -121,4 +122,29 @@ test('a count that the hall calls out is judged while it is typed', async ({ pag
   await page.locator('input[name=mites]').fill('30');
   assert.notEqual(await verdict(), low);
   assert.equal(await page.locator('[data-part=status]').evaluate((line) => parseFloat(getComputedStyle(line).fontSize) >= 50), true);
+});
+
+test('the counts of an evening: typed once, drawn on the wall, and saved as the file of the club', async ({ page, demo }) => {
+  await inHall(page, demo.address);
+  await page.goto(new URL('work-it-out/count-day/', demo.address).href);
+  await page.locator('#box-counts-list').evaluate((box) => box.closest('details')!.setAttribute('open', ''));
+  await page.locator('#box-counts-list').fill('Oak 9 300\nAsh 0 300\nElm 25 310');
+  await page.locator('#box-date').fill('August 15, 2026');
+  await page.locator('[name=phase]').selectOption('fall-preparation');
+  await page.getByRole('button', { name: 'Calculate' }).click();
+  assert.equal(await page.locator('[data-part=status]').innerText(), '2 of 3 colonies are at or over 2 per hundred bees.');
+  assert.equal(await page.locator('.result .chart .dot').count(), 3);
+  const [chart, next] = [await page.locator('.result .chart').boundingBox(), await page.locator('.result .next').boundingBox()];
+  assert.ok(chart!.y < next!.y && chart!.y + chart!.height < WALL.height, 'the drawing is on the wall without scrolling');
+  const [file] = await Promise.all([page.waitForEvent('download'), page.locator('[data-counts-file]').click()]);
+  assert.equal(file.suggestedFilename(), 'counts-2026-08-15.csv');
+  const text = readFileSync((await file.path())!, 'utf8');
+  assert.equal(
+    text,
+    'date,district,mites,bees,method\n2026-08-15,valley,9,300,wash\n2026-08-15,valley,0,300,wash\n2026-08-15,valley,25,310,wash\n',
+  );
+  // The phone that counted hands its numbers on as a code.
+  await page.keyboard.press('c');
+  await page.locator('dialog .qr').waitFor();
+  assert.match(decodeURIComponent(await readCode(page, 'dialog .qr')), /#counts=Oak:9\/300;Ash:0\/300;Elm:25\/310&date=2026-08-15/);
 });

@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { test, vi } from 'vitest';
 import { next as brood } from '../../../src/calculators/brood-dates/next.ts';
 import { next as degreeDays } from '../../../src/calculators/degree-days/next.ts';
+import { next as countDay } from '../../../src/calculators/count-day/next.ts';
 import { next as mites } from '../../../src/calculators/mite-count/next.ts';
 import { next as packageCalendar } from '../../../src/calculators/package-calendar/next.ts';
 import { next as packageOrder } from '../../../src/calculators/package-order/next.ts';
@@ -28,6 +29,7 @@ vi.mock('../../../src/lib/settings.ts', async (original) => ({
 
 const tables: Record<string, Readonly<Record<string, NextStep>>> = {
   'mite-count': mites,
+  'count-day': countDay,
   'sampling-plan': sampling,
   'sticky-board': board,
   syrup,

@@ -42,7 +42,7 @@ const held = Object.fromEntries(
 );
 
 test('a calculator is only there where the club has the figures that it needs', () => {
-  assert.deepEqual(slugs(bare()), ['mite-count', 'sampling-plan', 'sticky-board', 'syrup', 'degree-days']);
+  assert.deepEqual(slugs(bare()), ['mite-count', 'count-day', 'sampling-plan', 'sticky-board', 'syrup', 'degree-days']);
   assert.ok(slugs(bare({ figures: held })).includes('winter-stores'));
   for (const { slug, needs } of calculators)
     for (const need of needs) {
@@ -89,7 +89,7 @@ test('no page leads to an empty room, to an entry that is not here, or to an unk
 
 test('the list of the search page and the shortcuts of the installed page name only what is there', () => {
   const almanac = bare();
-  assert.deepEqual(pagesByTitle(almanac).map(({ title }) => title), ['Degree-days', 'Mite count', 'Sampling plan', 'Sticky board', 'Syrup']); // prettier-ignore
+  assert.deepEqual(pagesByTitle(almanac).map(({ title }) => title), ['Count day', 'Degree-days', 'Mite count', 'Sampling plan', 'Sticky board', 'Syrup']); // prettier-ignore
   const names = (JSON.parse(manifest(almanac.club, '/', emptyRooms(almanac))) as { shortcuts: { name: string }[] }).shortcuts;
   assert.deepEqual(names.map(({ name }) => name), ['Now', 'Mite count']); // prettier-ignore
 });
