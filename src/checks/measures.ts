@@ -29,8 +29,12 @@ const KINDS: readonly [Measure['kind'], RegExp][] = [
   ['threshold', worded(String.raw`(?:mites?\s+)?(?:per|in|out of) (?:every |each )?(?:100|a hundred|one hundred)\b`)],
 ];
 
+/** Most texts have no number. Trying all the patterns on them costs time. */
+const NUMBERED = new RegExp(`[\\d½¼¾]|${NUMBER_WORDS}`, 'iu');
+
 /** Returns measures in the order of the sentence. A number counts once. */
 export function measuresIn(text: string): Measure[] {
+  if (!NUMBERED.test(text)) return [];
   const found = KINDS.flatMap(([kind, pattern]) =>
     [...text.matchAll(pattern)].map((match): Measure => ({ kind, words: match[0].trim(), index: match.index })),
   );

@@ -26,10 +26,13 @@ export type TagNode = {
   position?: Root['position'];
 };
 
-/** Every node of a tree, parents before children. */
+/** Every node of a tree, parents before children, in reading order. */
 export function* walk(node: Nodes): Generator<Nodes> {
-  yield node;
-  if ('children' in node) for (const child of node.children) yield* walk(child as Nodes);
+  const left = [node];
+  for (let next = left.pop(); next !== undefined; next = left.pop()) {
+    yield next;
+    if ('children' in next) for (const child of next.children.toReversed()) left.push(child as Nodes);
+  }
 }
 
 export const isTag = (node: unknown): node is TagNode =>
