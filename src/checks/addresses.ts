@@ -15,6 +15,7 @@ const STANDING = [
   '/work-it-out/',
   '/know-how/',
   '/meetings/',
+  '/sheets/',
   '/reading/',
   '/who-to-ask/',
   '/words/',

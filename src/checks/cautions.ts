@@ -11,13 +11,15 @@ import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
 import { nearName } from '../../shared/words/near-name.ts';
 import { atField, atFieldName, atWords, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
-type Working = ValidEntry<{ yard: boolean; work?: Work[] | undefined }>;
+type Working = ValidEntry<{ work?: Work[] | undefined }>;
+type YardPage = ValidEntry<{ yard: boolean; work?: Work[] | undefined }>;
 
 export function cautionFaults(club: ValidEntries): Diagnostic[] {
-  const pages: Working[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
+  const pages: YardPage[] = [...club.of.checklists, ...club.of.bulletins, ...club.of.articles, ...club.of.meetings];
+  const working = [...pages, ...club.of.sheets];
   return [
-    ...missingFaults(club, pages),
-    ...ownFaults(club, pages),
+    ...missingFaults(club, working),
+    ...ownFaults(club, working),
     ...pages.flatMap((page) => [...yardFaults(page), ...unlistedFaults(page)]),
     ...club.of.cautions.flatMap(boxFaults),
   ];
@@ -84,7 +86,7 @@ function ownFaults(club: ValidEntries, pages: Working[]): Diagnostic[] {
   }));
 }
 
-function yardFaults(page: Working): Diagnostic[] {
+function yardFaults(page: YardPage): Diagnostic[] {
   const { yard, work = [] } = page.data;
   if (yard && work.length === 0)
     return [
@@ -119,7 +121,7 @@ const SPEAKS_OF: readonly [RegExp, Work][] = [
   [/\b(?:blow ?torch|propane|scorch)\b/i, 'fire'],
 ];
 
-function unlistedFaults(page: Working): Diagnostic[] {
+function unlistedFaults(page: YardPage): Diagnostic[] {
   if (!isPage(page)) return [];
   const listed = new Set(page.data.work ?? []);
   const work = doneHere(page);
@@ -140,7 +142,7 @@ function unlistedFaults(page: Working): Diagnostic[] {
 }
 
 /** The work that a reader of the page does: the steps of a yard list, and a bulletin's test and first measures. */
-function doneHere(page: Page & Working): Page['tree']['children'] {
+function doneHere(page: Page & YardPage): Page['tree']['children'] {
   if (page.collection === 'checklists') return page.data.yard ? stepsIn(page.tree.children) : [];
   if (page.collection !== 'bulletins') return [];
   return stepsIn(

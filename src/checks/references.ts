@@ -65,7 +65,7 @@ function dutyFaults(club: ValidEntries): Diagnostic[] {
   if (!club.club) return [];
   const known = dutiesOf(club.club.data);
   const faults: Diagnostic[] = [];
-  for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'notices', 'answers'] as const) {
+  for (const name of ['checklists', 'bulletins', 'articles', 'meetings', 'sheets', 'notices', 'answers'] as const) {
     for (const entry of club.of[name]) {
       const law = 'law' in entry.data ? (entry.data.law ?? []) : [];
       const asked: [PropertyKey[], string][] = [

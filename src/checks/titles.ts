@@ -5,7 +5,7 @@ import { takenText } from '../source/taken.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
 import { atField, isDraft, isWithdrawn } from './place.ts';
 
-const TITLED = ['checklists', 'bulletins', 'articles', 'treatments', 'reading', 'meetings'] as const;
+const TITLED = ['checklists', 'bulletins', 'articles', 'treatments', 'reading', 'meetings', 'sheets'] as const;
 
 export function titleFaults(club: ValidEntries): Diagnostic[] {
   return TITLED.flatMap((name) => {

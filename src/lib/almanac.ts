@@ -19,6 +19,7 @@ import type { Forage } from '../schemas/forage.ts';
 import type { Meeting } from '../schemas/meetings.ts';
 import type { Notice } from '../schemas/notices.ts';
 import type { Reading } from '../schemas/reading.ts';
+import type { Sheet } from '../schemas/sheets.ts';
 import type { Sign } from '../schemas/signs.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { Treatment } from '../schemas/treatments.ts';
@@ -51,6 +52,7 @@ export type Almanac = {
   figures: Map<string, Figure>;
   sources: Map<string, Source>;
   cautions: Map<string, Caution>;
+  sheets: Item<Sheet>[];
   signs: Item<Sign>[];
   notices: Item<Notice>[];
   counts: Item<Counts>[];
@@ -117,6 +119,7 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
     figures,
     sources,
     cautions: new Map(withNumbers<Caution>('cautions').map((item) => [item.id, item.data])),
+    sheets: byTitle(withNumbers<Sheet>('sheets')),
     signs: byTitle(shelf<Sign>('signs')),
     notices: shelf<Notice>('notices').sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
     counts: shelf<Counts>('counts'),

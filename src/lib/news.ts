@@ -12,7 +12,7 @@ type Dated = { title: string; history?: { changed: string; what: string }[] | un
 /** Newest first. */
 export function newsOf(almanac: Almanac): News[] {
   const placeOf = (kind: Collection, id: string): string => `${collections[kind].path!.slice(1)}${id}/`;
-  const changes = (['checklists', 'bulletins', 'articles', 'meetings', 'treatments'] as const).flatMap((kind) =>
+  const changes = (['checklists', 'bulletins', 'articles', 'meetings', 'treatments', 'sheets'] as const).flatMap((kind) =>
     (almanac[kind] as { id: string; data: Dated }[]).flatMap(({ id, data }) =>
       (data.history ?? []).map(({ changed, what }, number) => ({
         key: `change/${kind}/${id}/${number + 1}`,

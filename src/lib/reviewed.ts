@@ -10,6 +10,7 @@ export function pastReview(almanac: Almanac, day: string): Due[] {
     ...almanac.checklists,
     ...almanac.bulletins,
     ...almanac.articles,
+    ...almanac.sheets,
     ...almanac.reading,
     ...almanac.treatments,
     ...almanac.forage,

@@ -28,6 +28,7 @@ export function emptyIn(almanac: Almanac, day: string): ReadonlySet<string> {
     ['treatments/', almanac.treatments.length],
     ['know-how/', almanac.articles.length],
     ['meetings/', almanac.meetings.length],
+    ['sheets/', almanac.sheets.length],
     ['reading/', almanac.reading.length],
     ['words/', almanac.words.length],
     ['figures/', almanac.figures.size],
@@ -72,7 +73,7 @@ function entryPages(almanac: Almanac): ReadonlySet<string> {
   const held =
     entries.get(almanac) ??
     new Set([
-      ...(['checklists', 'bulletins', 'articles', 'meetings', 'treatments'] as const).flatMap((name) =>
+      ...(['checklists', 'bulletins', 'articles', 'meetings', 'treatments', 'sheets'] as const).flatMap((name) =>
         (almanac[name] as { id: string }[]).map(({ id }) => `${collections[name].path}${id}/`),
       ),
       ...almanac.withdrawn.flatMap(({ place }) => place ?? []),

@@ -53,7 +53,7 @@ function datedPages({ articles, bulletins, checklists, meetings, seasons }: Alma
 
 /** Every page with a text of its own, from A to Z, by its path below the base. */
 export const pagesByTitle = (almanac: Almanac): { path: string; title: string; day?: string; when?: string }[] => {
-  const { checklists, bulletins, articles, meetings, treatments } = almanac;
+  const { checklists, bulletins, articles, meetings, treatments, sheets } = almanac;
   return [
     ...checklists.map(({ id, data }) => ({ path: `lists/${id}/`, title: data.title })),
     ...bulletins.map(({ id, data }) => ({ path: `pests/${id}/`, title: data.title })),
@@ -65,6 +65,7 @@ export const pagesByTitle = (almanac: Almanac): { path: string; title: string; d
       ...(calledOffIn(data) ? {} : { day: data['last-day'] ?? data.day, when: `${meetingTime(data)}, ${data.place}` }),
     })),
     ...treatments.map(({ id, data }) => ({ path: `treatments/${id}/`, title: data.title })),
+    ...sheets.map(({ id, data }) => ({ path: `sheets/${id}/`, title: data.title })),
     ...calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),
   ].sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
 };

@@ -22,6 +22,7 @@ export const KIND_WORDS = {
   local: 'text of this place',
   sources: 'source',
   cautions: 'box',
+  sheets: 'sheet',
   signs: 'sign',
   notices: 'notice',
   counts: 'counts',

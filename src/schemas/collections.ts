@@ -14,6 +14,7 @@ import { local } from './local.ts';
 import { meetings } from './meetings.ts';
 import { notices } from './notices.ts';
 import { reading } from './reading.ts';
+import { sheets } from './sheets.ts';
 import { signs } from './signs.ts';
 import { sources } from './sources.ts';
 import { treatments } from './treatments.ts';
@@ -49,6 +50,7 @@ export const collections = {
   counts: { schema: counts, entry: 'counts', ending: '.csv', path: null, mayLack: true },
   drawings: { schema: drawings, entry: 'drawing', ending: '.yaml', path: null, mayLack: true },
   files: { schema: files, entry: 'file', ending: '.yaml', path: null, mayLack: true },
+  sheets: { schema: sheets, entry: 'sheet', ending: '.yaml', path: '/sheets/', mayLack: true },
   local: { schema: local, entry: 'local', ending: '.mdx', path: null, mayLack: true },
 } as const satisfies Record<string, Kind>;
 

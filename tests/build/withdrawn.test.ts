@@ -29,6 +29,7 @@ const entries: Record<string, { file: string; field: RegExp }> = {
   answers: { file: 'queen-cells.yaml', field: /^answer: / },
   figures: { file: 'summer-colony-bees.yaml', field: /^ {4}place: / },
   sources: { file: 'charriere-imdorf-1999.yaml', field: /^where: / },
+  sheets: { file: 'sting-log.yaml', field: /^summary: / },
   signs: { file: 'brown-thread.yaml', field: /^look: / },
   notices: { file: 'june-meeting-off.yaml', field: /^ {2}- (?=The talk)/ },
   drawings: { file: 'bearding.yaml', field: /^words: / },

@@ -26,6 +26,7 @@ const GROUPS: Record<string, string> = {
   calculator: 'Calculators',
   word: 'Words',
   meeting: 'Meetings',
+  sheet: 'The club',
   reading: 'Books to read',
   about: 'The club',
   club: 'The club',

@@ -58,6 +58,7 @@ export function almanacOf(parts: Loose): Almanac {
     'words',
     'answers',
     'signs',
+    'sheets',
     'notices',
     'counts',
     'files',
