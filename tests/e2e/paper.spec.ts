@@ -22,13 +22,14 @@ function mostSheets(address: string): number {
   // Cases and long notes do not fit beside the steps on one sheet. The shorter lists do, on Letter.
   if (/^\/(lists|pests)\/.+\/$/.test(address)) return 2;
   if (address === '/card/') return 2;
+  if (/^\/(sheets\/.+|meetings)\/$/.test(address)) return 1;
   if (/^\/(work-it-out\/.+\/|year\/)?$/.test(address)) return 1;
   return /^\/(know-how|meetings)\/./.test(address) ? 4 : Infinity;
 }
 
 test('each sheet states its origin, and pages keep to their number of sheets on A4 and Letter, printed from the middle of the page', async ({}) => {
   const sheets: string[] = [];
-  const pages = [...new Set([...oneOfEachKind(site), ...site.pages.filter((page) => /^\/(lists|work-it-out)\/./.test(page))])];
+  const pages = [...new Set([...oneOfEachKind(site), ...site.pages.filter((page) => /^\/(lists|work-it-out|sheets)\/.|^\/meetings\/$/.test(page))])];
   const found = await visit({ browser, site, pages }, async (page, address) => {
     await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight / 2));
     const counts = [sheetsOf(await page.pdf({ format: 'A4' })), sheetsOf(await page.pdf({ format: 'Letter' }))];
@@ -87,6 +88,33 @@ test('the sides of the pocket card lie so that the folded sheet reads from 1 to 
     assert.equal(inOrder.map(({ turned }) => (turned ? 'down' : 'up')).join(' '), 'down down up up down down up up');
     await context.close();
   }
+});
+
+test('a programme of twenty meetings is one sheet, and blanks have lines of 8 mm and no word that is cut off', async () => {
+  const { page, context } = await open(browser, site.at('/meetings/'));
+  await page.evaluate(() => {
+    const list = document.querySelector('.programme')!;
+    const rows = [...list.children, ...document.querySelectorAll('[data-past] li')];
+    list.replaceChildren(...Array.from({ length: 20 }, (_, at) => rows[at % rows.length]!.cloneNode(true)));
+  });
+  for (const format of ['A4', 'Letter']) assert.equal(sheetsOf(await page.pdf({ format, preferCSSPageSize: true })), 1, format);
+  // The page of the pocket card, which has no margin, takes it from no other.
+  const [, left] = /(\d+(?:\.\d+)?) \d+(?:\.\d+)? Td|1 0 0 -?1 (\d+(?:\.\d+)?) /.exec(paperOf(await page.pdf({ format: 'A4' }))) ?? [];
+  assert.notEqual(left, '0.00');
+  const sheets = site.pages.filter((address) => /^\/sheets\/./.test(address));
+  assert.ok(sheets.length >= 5);
+  await page.setViewportSize({ width: 710, height: 970 }); // Letter without its margins, in CSS pixels
+  await page.emulateMedia({ media: 'print' });
+  for (const address of sheets) {
+    await page.goto(site.at(address));
+    const wrong = await page.locator('.blanks').evaluate((blanks) => {
+      const low = [...blanks.querySelectorAll('tbody tr')].filter((row) => row.getBoundingClientRect().height < (8 * 96) / 25.4);
+      const cut = [...blanks.querySelectorAll<HTMLElement>('th, td, .blank-fields span')].filter((cell) => cell.scrollWidth > cell.clientWidth + 1);
+      return [...low.map(() => 'a low line'), ...cut.map((cell) => cell.textContent)];
+    });
+    assert.deepEqual(wrong, [], address);
+  }
+  await context.close();
 });
 
 test('a page prints the same from any scroll position, so no sticky element covers the text', async () => {
