@@ -3,8 +3,8 @@ import type { Club } from '../schemas/club.ts';
 
 const SHORTCUTS = [
   ['Now', ''],
+  ['Checklists', 'lists/'],
   ['Mite count', 'work-it-out/mite-count/'],
-  ['Lists', 'lists/'],
 ] as const;
 
 /** `empty` are the paths of rooms that this almanac does not have. */
