@@ -129,7 +129,7 @@ const kinds: Record<
   counts: { title: '2026', change: [['method\n', 'method\n2026-06-13,brook,3,300,wash\n']] },
   drawings: { title: 'A queen cell', values: { words: 'It hangs from the comb.' } },
   files: { title: 'Joining form', beside: { 'files/joining-form.pdf': '%PDF-1.4\n%%EOF' } },
-  sheets: { title: 'Loan slip', values: { summary: 'Who has which book.', rows: '8' } },
+  sheets: { title: 'Loan slip', values: { summary: 'Who has which book.', name: 'Book', rows: '8' } },
   local: { title: 'Registering hives', values: {} },
 };
 
