@@ -40,7 +40,7 @@ export const fileOf = (site: Built, page: string): string =>
   page.endsWith('/') ? `${page.slice(site.base.length)}index.html` : page.slice(site.base.length);
 
 export const formOf = (site: Built, page: string): 'read' | 'form' =>
-  /^(work-it-out\/.|lists\/.|signs\/|search\/|hand-out\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
+  /^(work-it-out\/.|lists\/.|signs\/|search\/|hand-out\/|about\/access\/)/.test(page.slice(site.base.length)) ? 'form' : 'read';
 
 /** For all files of the site with this ending, or those made of one module. */
 export const bytesOf = (site: Built, ending: string, module = ''): number =>
