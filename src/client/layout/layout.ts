@@ -111,7 +111,8 @@ const arranged = (): void => root.classList.add('arranged');
 if (document.querySelector('[data-now]')) void import('./now.ts').then(({ showNow }) => showNow(today)).finally(arranged);
 else arranged();
 
-if (root.dataset.room) void import('../hall/hall.ts').then(({ openHall }) => openHall());
+// A phone shows the pages as they are, also after a look at the hall screen.
+if (root.dataset.room && matchMedia('(min-width: 900px)').matches) void import('../hall/hall.ts').then(({ openHall }) => openHall());
 
 for (const form of document.querySelectorAll<HTMLFormElement>('form[role=search]:not([data-print])')) {
   form.addEventListener('focusin', fetchAhead, { once: true });
