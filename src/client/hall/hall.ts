@@ -76,6 +76,7 @@ function back(): void {
   else if (at > 0) show(at - 1);
 }
 
+/** The keys of a clicker. No letter is a shortcut (WCAG 2.2, 2.1.4). */
 const KEYS: Readonly<Record<string, () => void>> = {
   ArrowRight: forward,
   PageDown: forward,
@@ -83,24 +84,15 @@ const KEYS: Readonly<Record<string, () => void>> = {
   PageUp: back,
   Home: () => show(0),
   End: () => show(slides.length - 1),
-  c: () => void showCode(),
-  d: turnLight,
-  // A clicker's button for a black screen sends one of these.
-  b: blank,
-  '.': blank,
 };
 
 function pressed(event: KeyboardEvent): void {
   const inField = (event.target as Element).closest?.('input, select, textarea, dialog');
   if (event.ctrlKey || event.metaKey || event.altKey || inField) return;
-  const answer = KEYS[event.key.length === 1 ? event.key.toLowerCase() : event.key];
-  if (!answer || (slides.length === 0 && /^(?:Arrow|Page|Home|End)/.test(event.key))) return;
+  const answer = KEYS[event.key];
+  if (!answer || slides.length === 0) return;
   event.preventDefault();
   answer();
-}
-
-function blank(): void {
-  root.classList.toggle('hall-blank');
 }
 
 function turnLight(): void {
