@@ -4,7 +4,7 @@ import type { Almanac } from './content.ts';
 type Bulletin = Almanac['bulletins'][number];
 export type LookAlikes = {
   /** The trouble itself comes first. */
-  troubles: { id: string; title: string }[];
+  troubles: { title: string }[];
   /** `cells` has one for each trouble: how often the sign shows in it, empty where it is not a sign of it. */
   signs: { words: string; cells: { shows: string; strong: boolean }[] }[];
 };
@@ -18,7 +18,7 @@ export function lookAlikes(almanac: Almanac, entry: Bulletin): LookAlikes | null
   const telling = troubles.flatMap(({ signs }) => signs.filter(isTelling));
   const ids = [...new Set([...troubles[0]!.signs, ...telling].map(({ sign }) => sign))];
   return {
-    troubles: troubles.map(({ id, title }) => ({ id, title })),
+    troubles: troubles.map(({ title }) => ({ title })),
     signs: ids.flatMap((id) => {
       const words = almanac.signs.find((sign) => sign.id === id)?.data.title;
       const shown = troubles.map(({ signs }) => signs.find(({ sign }) => sign === id));

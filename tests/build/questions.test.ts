@@ -85,6 +85,7 @@ test('a question for the meaning of a word returns its glossary entry first', as
 
 const DOES: Record<string, string> = {
   'mite-count': 'how many mites per 100 bees',
+  'count-day': 'put the mite counts of an evening together',
   'sampling-plan': 'how many hives should I sample',
   'sticky-board': 'mites on the board per day',
   syrup: 'how much sugar for a gallon',

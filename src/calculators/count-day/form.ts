@@ -5,7 +5,7 @@ import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
-import { boxOf, type FormError } from '../form/field.ts';
+import { boxOf, type Field, type FormError } from '../form/field.ts';
 import { count, label } from '../form/kind.ts';
 import { languageHere } from '../form/language-here.ts';
 import { make } from '../form/make.ts';
@@ -19,8 +19,21 @@ import type { NextKind } from './next.ts';
 import * as words from './text.ts';
 
 const whole = (value: number): string => formatNumber(value, { places: 0 });
-/** The club's own districts are the options of the page. */
-const districts = [...document.querySelectorAll<HTMLInputElement>('.calculator [name=district]')].map(({ value }) => value);
+/** The choices are the club's own, as the page has them. */
+const district: Field<string> = {
+  read: (form, name) => {
+    const { value } = form.elements.namedItem(name) as RadioNodeList;
+    return value ? { value, address: value } : { faults: [{ box: boxOf(form, name), words: 'Choose the district.' }], address: undefined };
+  },
+  fill: (form, name, text) => {
+    const choices = form.elements.namedItem(name) as RadioNodeList;
+    const before = choices.value;
+    choices.value = text;
+    if (choices.value === text) return undefined;
+    choices.value = before;
+    return { box: boxOf(form, name), words: `“${text}” is not one of the choices.` };
+  },
+};
 
 defineCalculator<Evening, CountDayFigures>('count-day', {
   fields: {
@@ -33,7 +46,7 @@ defineCalculator<Evening, CountDayFigures>('count-day', {
       such: 'A 12 300',
     }),
     date: day('the day of the count'),
-    district: choice(districts, 'the district'),
+    district,
     method: choice(methods, 'how the mites were counted'),
     phase: optionalChoice(phases),
   },

@@ -69,5 +69,8 @@ test('of two new files neither is suggested, unless one has the title', () => {
   );
   assert.match(renamedOnly, /write "\/know-how\/aid\/", and in articles\/aid\.mdx a line/);
   const neither = [...untitled.map((change) => (change.write ? { ...change, file: 'articles/aid.mdx' } : change)), other];
-  assert.match(named(neither), /write the address of a page that is there: open it in the preview, and copy what follows the name of the site$/);
+  assert.match(
+    named(neither),
+    /write the address of a page that is there: open it in the preview, and copy what follows the name of the site$/,
+  );
 });

@@ -98,5 +98,8 @@ test('the files of a page are told apart by book and club, with the way to chang
   const alone = panel({}, 'know-how/swarms/').lines.join('\n');
   assert.match(alone, /This page: books\/common\/articles\/swarms\.mdx , from: [\s\S]*To add to it, write articles\/swarms\.add\.mdx/);
   const list = panel(ADDED, 'know-how/').lines.join('\n');
-  assert.match(list, /This page lists the files of articles\/\.\n {2}Of your club:\n {2}- articles\/stings\.mdx\n {2}- articles\/swarms\.add\.mdx\n/);
+  assert.match(
+    list,
+    /This page lists the files of articles\/\.\n {2}Of your club:\n {2}- articles\/stings\.mdx\n {2}- articles\/swarms\.add\.mdx\n/,
+  );
 });

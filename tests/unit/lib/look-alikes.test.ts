@@ -23,10 +23,7 @@ const of = (id: string) =>
 
 test('its own signs come first, then what points strongly to another; weak signs of others are left out', () => {
   assert.deepEqual(of('sick'), {
-    troubles: [
-      { id: 'sick', title: 'SICK' },
-      { id: 'hard', title: 'HARD' },
-    ],
+    troubles: [{ title: 'SICK' }, { title: 'HARD' }],
     signs: [
       { words: 'It ropes', cells: [{ shows: 'often', strong: true }, { shows: '', strong: false }] },
       { words: 'It crumbles', cells: [{ shows: 'never', strong: false }, { shows: 'always', strong: true }] },

@@ -63,7 +63,7 @@ for (const [typed, err, code = 2] of [
   [['chekclist', 'Package day'], 'There is no kind "chekclist"; did you mean checklist?'],
   [
     ['xyzzy', 'a'],
-    'There is no kind "xyzzy"; there are: checklist, bulletin, article, meeting, reading, treatment, plant, word, answer, figure, source, caution, sign, notice, counts, drawing, file, local, club, schemas.',
+    'There is no kind "xyzzy"; there are: checklist, bulletin, article, meeting, reading, treatment, plant, word, answer, figure, source, caution, sign, notice, counts, drawing, file, sheet, local, club, schemas.',
   ],
   [['meeting'], 'meeting needs a title in quotes: npm run new -- meeting "Swarm season".'],
   [['article', 'Swarm', 'season'], 'Put all the words of the title in quotes: npm run new -- article "Swarm season".'],
