@@ -108,7 +108,10 @@ test('a programme of twenty meetings is one sheet, and blanks have lines of 8 mm
     const sheetRules = [...document.styleSheets].flatMap((sheet) => rules(sheet.cssRules)).filter((rule) => rule instanceof CSSPageRule);
     return sheetRules.map((rule) => `${rule.selectorText} ${rule.style.marginTop}`);
   });
-  assert.deepEqual(bare.filter((rule) => rule.startsWith(' ')), [' 7mm']);
+  assert.deepEqual(
+    bare.filter((rule) => rule.startsWith(' ')),
+    [' 7mm'],
+  );
   const sheets = site.pages.filter((address) => /^\/sheets\/./.test(address));
   assert.ok(sheets.length >= 5);
   await page.setViewportSize({ width: 710, height: 970 }); // Letter without its margins, in CSS pixels
