@@ -36,13 +36,16 @@ export function sourceWords(source: Source): string {
   );
 }
 
-/** A source for a reader: its words, and where it can be opened. */
-export type Cited = { words: string; url?: string; opened?: string };
+/** A source for a reader: its words, and where it can be opened. `isHidden`: a publication that has no open address here. */
+export type Cited = { words: string; url?: string; opened?: string; isHidden?: true };
+
+const NOT_PUBLISHED: readonly Source['kind'][] = ['habit', 'club'];
 
 export const cited = (source: Source): Cited => ({
   words: sourceWords(source),
   ...(source.url && { url: source.url }),
   ...(source.url && source.opened && { opened: formatDay(source.opened) }),
+  ...(!source.url && !NOT_PUBLISHED.includes(source.kind) && { isHidden: true as const }),
 });
 
 /** The note under a figure: author, place, method, first day, certainty, and check-by date. */

@@ -84,7 +84,9 @@ for (const [fields, words] of [
 test('a source with an address says where it can be opened and when it was', () => {
   const opened = source('A university', { url: 'https://example.org/a', opened: aDay('2026-04-01') });
   assert.deepEqual(cited(opened), { words: 'A university', url: 'https://example.org/a', opened: 'April\u00a01,\u00a02026' });
-  assert.deepEqual(cited(source('A club', { opened: aDay('2026-04-01') })), { words: 'A club' });
+  assert.deepEqual(cited(source('A club', { kind: 'club', opened: aDay('2026-04-01') })), { words: 'A club' });
+  // A publication that a reader cannot open says so.
+  assert.deepEqual(cited(source('An old paper')), { words: 'An old paper', isHidden: true });
   const notes: Parameters<typeof noteOf>[0] = [];
   noteOf(notes, ['A university', 'Ohio'], opened);
   assert.deepEqual(notes, [{ number: 1, words: 'A university. Ohio.', source: cited(opened) }]);

@@ -132,7 +132,9 @@ test('the review of a page in words, with its history as written', () => {
 });
 
 test('further sources are those that are still there', () =>
-  assert.deepEqual(furtherSources(almanacOf({ sources: { a: source('A university') } }), ['gone', 'a']), [{ words: 'A university' }]));
+  assert.deepEqual(furtherSources(almanacOf({ sources: { a: source('A university') } }), ['gone', 'a']), [
+    { words: 'A university', isHidden: true },
+  ]));
 
 test('a picture is found beside the pages of its own collection only', () => {
   const almanac = almanacOf({ pictures: { 'articles/./hive.jpg': { files: [] } } });
