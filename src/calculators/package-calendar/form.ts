@@ -136,7 +136,8 @@ async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> 
     installed,
     language: languageHere(),
     club: shelf!.replace(/\/.*/, ''),
-    edition: unwrap(parseDay(edition!)),
+    // The name of an edition is its day and a short mark.
+    edition: unwrap(parseDay(edition!.slice(0, 10))),
     address: location.href,
   });
   const link = make('a', { href: URL.createObjectURL(new Blob([text], { type: 'text/calendar' })), download: `package-${installed}.ics` });

@@ -38,7 +38,8 @@ const about = (): About => ({
   title: choice.title || usualTitle(),
   club: frame.dataset.club!,
   almanac: frame.dataset.almanac!,
-  day: root.dataset.edition!,
+  // The name of an edition is its day and a short mark.
+  day: root.dataset.edition!.slice(0, 10),
   edition: frame.dataset.editionWords!,
   base,
   root: frame.dataset.root || location.origin + base,
