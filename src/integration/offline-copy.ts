@@ -22,15 +22,21 @@ const SMALL_FILE = 100_000;
 /** A file of this size would be half of the limit for the whole copy. */
 const LARGE = 1_000_000;
 
+/** An old address that leads on to another page. */
+const LEADS_ON = 'http-equiv="refresh"';
+
 /** Writes `worker.js`, `worker-slash.js`, and `worker-off.js` to end the offline copy. Returns a sentence, and the files that were too large. */
 export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): Promise<string[]> {
   const all = filesIn(site);
   const isOnRequest = (file: string): boolean => file.startsWith(FILES) && statSync(join(site, file)).size > SMALL_FILE;
   const read = all.filter((file) => !LEFT_OUT.test(file) && !PICTURES.test(file) && !isOnRequest(file));
   let bytes = 0;
+  // The page for a missing address is no page of the almanac.
+  let pages = -1;
   const files = read.map((file) => {
     const content = readFileSync(join(site, file));
     bytes += gzipSync(content, { level: 9 }).length;
+    if (file.endsWith('.html') && !content.includes(LEADS_ON)) pages += 1;
     return [placeOf(file), digestOf(content)] as const;
   });
   const size = `${(bytes / 1e6).toFixed(1)} MB`;
@@ -42,7 +48,7 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     print: edition.fingerprint,
     zone,
     size,
-    pages: read.filter((file) => file.endsWith('.html')).length - 1,
+    pages,
     files,
     pictures: all.filter((file) => PICTURES.test(file)),
     ownFiles: all.filter(isOnRequest).map((file) => [file, digestOf(readFileSync(join(site, file)))] as const),
