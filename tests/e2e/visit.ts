@@ -35,6 +35,8 @@ export async function visit(
     for (let address = left.shift(); address !== undefined; address = left.shift()) {
       await page.goto(site.at(address));
       found.set(address, await look(page, address));
+      // The pages after the hall screen are those of a reader, who is in no hall.
+      if (address.endsWith('/hall/')) await page.evaluate(() => sessionStorage.clear());
     }
     await own.close();
   };
