@@ -147,8 +147,12 @@ function placeFaults(kind: Tabled, path: string, rows: readonly Row[], files: re
   });
 }
 
-/** Rules that compare the cells of a row. They are skipped while one of the cells is wrong. */
-const BETWEEN = new Set(['meeting', 'review', 'work']);
+/** Rules that compare cells of a row, with their cells. They are skipped while one of these is wrong. */
+const BETWEEN: Readonly<Record<string, readonly string[]>> = {
+  meeting: ['day', 'last-day', 'start', 'finish', 'weekday'],
+  review: ['checked', 'next-check', 'by', 'history', 'day', 'last-day'],
+  work: ['yard', 'work'],
+};
 
 /** The rules of the whole folder, with the rows among its entries. */
 function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Folder): Diagnostic[] {
@@ -166,14 +170,15 @@ function ruleFaults(kind: Tabled, path: string, rows: readonly Row[], folder: Fo
   }));
   unread.length = 0;
   const whole = checkFolder({ ...folder, entries: [...folder.entries, ...mended.map(named)] });
-  const isHalf = (index: number): boolean =>
-    Object.keys(mended[index]!.given).length < Object.keys(rows[index]!.given).length ||
-    NEEDED[kind].some((field) => !(field in rows[index]!.given));
+  const isHalf = (index: number, compared: readonly string[]): boolean =>
+    compared.some(
+      (field) => !(field in mended[index]!.given) && (field in rows[index]!.given || NEEDED[kind].some((each) => each === field)),
+    );
   const ofRows = (fault: Diagnostic): boolean => fault.path.startsWith(`${path}\n`) && fault.line > 0;
   const found = [
     ...alone,
     ...unread,
-    ...whole.filter((fault) => ofRows(fault) && !(BETWEEN.has(fault.rule) && isHalf(Number(fault.path.split('\n')[1])))),
+    ...whole.filter((fault) => ofRows(fault) && !isHalf(Number(fault.path.split('\n')[1]), BETWEEN[fault.rule] ?? [])),
   ];
   return found.filter(ofRows).map((fault) => {
     const row = rows[Number(fault.path.split('\n')[1])]!;

@@ -118,6 +118,7 @@ test('every refused cell is reported at once, by row and column, with a correcti
       't.csv:3:12 field: row 3, title: found a blank; write the title, or take the row out',
       't.csv:3:37 field: row 3, kind: found "party"; write one of: meeting, yard day, course, annual meeting, show',
       't.csv:3:43 contact: row 3, ask: found "nobody", a duty that no contact in club.yaml has; write one of: inspector, mentor',
+      't.csv:3:50 work: row 3, yard: found true, and no work listed; write a list "work:" with what the hands do, such as open-hive',
       't.csv:3:54 reference: row 3, reads: found "sting", which is not in articles/; write "stings"',
       't.csv:4:24 meeting: row 4, finish: found 18:30, which is not after start, 19:00; write a later time of 24 hours, such as 20:30',
       't.csv:4:35 meeting: row 4, weekday: found Friday, but 2027-03-11 is a Thursday; write Thursday, or the day that is meant',
