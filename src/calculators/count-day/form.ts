@@ -46,7 +46,7 @@ defineCalculator<Evening, CountDayFigures>('count-day', {
       such: 'A 12 300',
     }),
     date: day('the day of the count'),
-    district,
+    district: district,
     method: choice(methods, 'how the mites were counted'),
     phase: optionalChoice(phases),
   },

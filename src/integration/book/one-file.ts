@@ -114,9 +114,9 @@ export const sourcesList = (sources: readonly Listed[]): Element =>
     sources.map((source, index) => h('li', { id: `s${index + 1}` }, lineOf(source))),
   );
 
-function lineOf({ as, words, url, opened }: Listed): string | Element | (Element | string)[] {
+function lineOf({ as, words, url, opened, isHidden }: Listed): string | Element | (Element | string)[] {
   if (as !== undefined) return `As ${as}. ${words}`;
-  if (!url) return words;
+  if (!url) return isHidden ? `${words} (no open address found)` : words;
   // A link with words around it is part of a sentence. A link alone is a target of full size.
   return opened ? [h('a', { href: url }, words), ` (opened ${opened})`] : h('a.alone', { href: url }, words);
 }

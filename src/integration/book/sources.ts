@@ -11,16 +11,18 @@ import { lastLines } from './last-lines.ts';
 export type Mark = readonly [link: Element, source: number];
 
 /** A list entry: its words, or only those after the publication, which has its own number. */
-export type Listed = { as?: number; words: string; /** Where it can be opened. */ url?: string; opened?: string };
+export type Listed = { as?: number; words: string; /** Where it can be opened. */ url?: string; opened?: string; isHidden?: true };
 
 export class Sources {
   readonly #numbers = new Map<string, number>();
   readonly #listed: Listed[] = [];
   readonly #publications: readonly Cited[];
 
-  /** Publications in full, as notes begin with them. Short ones without an address are left out because they save nothing. */
+  /** Publications in full, as notes begin with them. Short ones that are no publications are left out because they save nothing. */
   constructor(publications: readonly Cited[]) {
-    this.#publications = publications.filter(({ words, url }) => url || words.length > 30).sort((a, b) => b.words.length - a.words.length);
+    this.#publications = publications
+      .filter(({ words, url, isHidden }) => url || isHidden || words.length > 30)
+      .sort((a, b) => b.words.length - a.words.length);
   }
 
   /** The number of a source in the book. New words get the next number. */
