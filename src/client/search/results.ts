@@ -26,7 +26,7 @@ const GROUPS: Record<string, string> = {
   calculator: 'Calculators',
   word: 'Words',
   meeting: 'Meetings',
-  sheet: 'The club',
+  sheet: 'Sheets to fill in',
   reading: 'Books to read',
   about: 'The club',
   club: 'The club',
