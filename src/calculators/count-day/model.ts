@@ -23,6 +23,9 @@ export type Evening = {
   readonly phase: Phase | undefined;
 };
 
+/** A sample has no share of found mites here. */
+export type CountReason = Exclude<SampleReason, 'impossible-recovery'>;
+
 export type Together = {
   readonly colonies: readonly { readonly label: string; readonly per100: number; readonly isOver: boolean }[];
   readonly spread: Five;
@@ -33,10 +36,10 @@ export type Together = {
 };
 
 /** Unit: mites per 100 bees. An error has the row of the count, from 1. */
-export function putTogether({ counts, phase }: Evening, { levels }: CountDayFigures): Result<Together, SampleReason> {
+export function putTogether({ counts, phase }: Evening, { levels }: CountDayFigures): Result<Together, CountReason> {
   for (const [index, count] of counts.entries()) {
     const refused = checkSample(count);
-    if (refused) return err(refused.reason, { row: index + 1 });
+    if (refused) return err(refused.reason as CountReason, { row: index + 1 });
   }
   const level = levelFor(levels, phase);
   const colonies = counts.map(({ label, mites, bees }, index) => {

@@ -1,14 +1,14 @@
 /* Form of the mite count. Sentences: text.ts. Verdict: model.ts. Arithmetic: shared/mites. */
 import { phases } from '../../../shared/mites/action-level.ts';
-import { mostBeesInSample, mostMitesInSample, type SampleReason } from '../../../shared/mites/rate.ts';
+import type { SampleReason } from '../../../shared/mites/rate.ts';
 import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
 import { defineCalculator, type Answer, type Place } from '../form/calculator.ts';
+import { colonyRows, sampleFault } from '../form/colony-rows.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
-import { count, label, number } from '../form/kind.ts';
+import { number } from '../form/kind.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
-import { rows } from '../form/rows.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
 import { dayFromToday, todayHere } from '../form/today.ts';
 import { judgeCount, methods, type Counted, type Judgement, type Method, type MiteFigures } from './model.ts';
@@ -24,14 +24,7 @@ const whole = (value: number): string => formatNumber(value, { places: 0 });
 
 defineCalculator<Counted, MiteFigures>('mite-count', {
   fields: {
-    samples: rows({
-      columns: { label, mites: count('how many mites were counted'), bees: count('how many bees were in the sample') },
-      marks: [':', '/'],
-      word: 'Colony',
-      most: 24,
-      shape: { numbers: 2, least: 1, whole: true, numberedNames: true },
-      such: 'A 12 300',
-    }),
+    samples: colonyRows(24),
     method: choice(methods, 'how the mites were counted'),
     phase: optionalChoice(phases),
     recovery: single(number('a share from 1 to 100, such as 92.9', { '%': same, percent: same })),
@@ -70,20 +63,10 @@ function answerOf(judgement: Judgement, counted: Counted, figures: MiteFigures):
   };
 }
 
-function faultOf(reason: SampleReason | 'no-samples', row = 1, form: HTMLFormElement): FormError {
-  if (reason === 'impossible-recovery')
-    return { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' };
-  const [name, says] = {
-    'no-samples': ['mites', 'Write how many mites were counted.'],
-    'no-bees': ['bees', 'A sample of 0 bees has no rate. Write how many bees were in it.'],
-    'bees-not-whole': ['bees', 'Write whole bees.'],
-    'mites-not-whole': ['mites', 'Write whole mites.'],
-    'mites-negative': ['mites', 'Mites cannot be under 0.'],
-    'too-many': ['mites', `More than ${whole(mostMitesInSample)} mites or ${whole(mostBeesInSample)} bees is not one sample.`],
-  }[reason] as [string, string];
-  const many = form.querySelectorAll('[data-row-of]').length > 1;
-  return { box: boxOf(form, name, row - 1), words: many ? `Colony ${row}: ${says}` : says };
-}
+const faultOf = (reason: SampleReason | 'no-samples', row: number | undefined, form: HTMLFormElement): FormError =>
+  reason === 'impossible-recovery'
+    ? { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' }
+    : sampleFault(form, reason, row);
 
 function showColonies(judgement: Judgement, result: HTMLElement): void {
   const { colonies, apiary } = judgement.count;
