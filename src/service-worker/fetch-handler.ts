@@ -50,7 +50,8 @@ async function inTime(asked: Promise<Response>, inCopy: () => Promise<Response |
   return undefined;
 }
 
-export async function file({ request }: FetchEvent): Promise<Response> {
+export async function file(event: FetchEvent): Promise<Response> {
+  const { request } = event;
   const url = new URL(request.url);
   const place = placeOf(request.url);
   const held = async (): Promise<Response | undefined> => (place === undefined ? undefined : cached(place));
@@ -58,6 +59,8 @@ export async function file({ request }: FetchEvent): Promise<Response> {
   const other = url.searchParams.get('ts');
   if (other && other !== copy.print) return fetch(request);
   if (isPicture(url)) return picture(request);
+  // A hand-out reads pages by script. It has each as its reader would see it.
+  if (place === '' || place?.endsWith('/')) return page(event);
   if (place !== undefined && !isCalendar(place)) return (await held()) ?? fetch(request);
   if (isHashed(url.pathname.slice(copy.base.length))) return ofOtherEdition(request);
   return fetch(request).catch(async () => (await held()) ?? Response.error());

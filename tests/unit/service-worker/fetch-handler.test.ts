@@ -55,6 +55,18 @@ test('a host that answers with a fault of its own: the copy serves what it has, 
   assert.equal(await worker.open('nowhere/'), '500 broken');
 });
 
+test('a page that a script reads, for a hand-out, is the one that its reader would see', async () => {
+  const host = new Host({ ...files });
+  const worker = await serving(edition, host);
+  const read = async (path: string): Promise<string> => (await worker.answer(path))!.text();
+  host.files['year/'] = 'year, corrected';
+  assert.equal(await read('year/'), 'year, corrected');
+  delete host.files['pests/Varroa/'];
+  assert.equal(await read('pests/Varroa/'), 'no such page');
+  host.state = 'none';
+  assert.equal(await read(''), 'home');
+});
+
 test('a page that the host no longer has is not brought back from the copy', async () => {
   const host = new Host({ ...files });
   const worker = await serving(edition, host);
