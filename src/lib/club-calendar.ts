@@ -1,8 +1,8 @@
 /*
  * Club calendar club.ics: the club's meetings, to subscribe to (RFC 5545), and a file of each meeting alone. Times are local, with the
  * rules of the time zone in the file. All-day events end on the day after. In club.ics each event reminds once, at six on the evening
- * before. An event has the same UID in both files, and always keeps it. Its SEQUENCE is the number of dated changes in its entry, and
- * one more where it is called off.
+ * before. An event has the same UID in both files, and always keeps it. Its SEQUENCE is two for each dated
+ * change in its entry, and one more where it is called off, so that it also rises when the meeting takes place after all.
  */
 import { withPlainSpaces } from '../../shared/days/show-day.ts';
 import { withClocks } from './country.ts';
@@ -76,7 +76,7 @@ function addMeeting(
   const url = root && new URL(`meetings/${meeting.id}/`, root).href;
   calendar.createEvent({
     id: `${meeting.id}@${club.id}`,
-    sequence: meeting.changes + Number(off),
+    sequence: 2 * meeting.changes + Number(off),
     ...(off ? { status: ICalEventStatus.CANCELLED } : {}),
     stamp: new WallClock(editionDay, '00:00'),
     start,

@@ -51,7 +51,7 @@ for (const club of ['demo', 'southern', 'sub-folder', 'hostile']) {
       location: [meeting.place, meeting.address].filter(Boolean).join(', '),
       start: meeting.start ? `${meeting.day}T${meeting.start}:00 ${zone}` : meeting.day,
       end: meeting.finish ? `${meeting['last-day'] ?? meeting.day}T${meeting.finish}:00 ${zone}` : null,
-      sequence: (meeting.history?.length ?? 0) + (meeting['called-off'] ? 1 : 0),
+      sequence: 2 * (meeting.history?.length ?? 0) + (meeting['called-off'] ? 1 : 0),
     }));
     const seen = events.map((event) => ({
       uid: event.uid,

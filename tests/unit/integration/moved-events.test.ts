@@ -52,6 +52,14 @@ test('an hour later, no change written', () =>
   ));
 test('an hour later, with a dated change', () =>
   assert.deepEqual(movedUnsaid(meetings({}), meetings({ start: '19:30', finish: '21:00', changes: 2 })), []));
+test('a meeting that takes place after all, with a dated change and without', () => {
+  const off = meetings({ calledOff: 'No power.' });
+  assert.deepEqual(movedUnsaid(meetings({}), off), [], 'to call it off is said by its status');
+  assert.deepEqual(movedUnsaid(off, meetings({ changes: 2 })), []);
+  assert.deepEqual(movedUnsaid(off, meetings({})), [
+    `Calendar: "${evening.title}" (2026-03-24-mites@quarry-town) was called off in the last site and is not any more, and no dated line under history: says so; calendars of members may keep the old ones.`,
+  ]);
+});
 test('only words changed', () => assert.deepEqual(movedUnsaid(meetings({}), meetings({ summary: 'Anew.', place: 'The barn' })), []));
 test('an event that came, and one that went', () =>
   assert.deepEqual(movedUnsaid(meetings({}), meetings({ id: 'other', day: aDay('2026-05-05') })), []));
