@@ -3,7 +3,7 @@ import { attribute, headingIds, isTag, walk } from '../source/prose.ts';
 import { calculatorNames } from '../schemas/calculators.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { ValidEntries } from './fields.ts';
-import { isDraft, isPage, type Page } from './place.ts';
+import { isAway, isPage, type Page } from './place.ts';
 
 /** Pages that exist in every club. */
 const STANDING = [
@@ -37,7 +37,7 @@ export type Addresses = {
   club: ValidEntries;
   /** Each address with its fragments. Null where any fragment is allowed. */
   known: Map<string, Set<string> | null>;
-  /** Addresses of drafts, which are not published. */
+  /** Addresses of drafts that readers cannot open. */
   drafts: Set<string>;
 };
 
@@ -50,7 +50,7 @@ export function addressesOf(club: ValidEntries): Addresses {
     for (const id of club.ids[name as Collection]) {
       const entry = entries.get(id);
       known.set(`${path}${id}/`, entry && isPage(entry) ? namesOn(entry) : null);
-      if (entry && isDraft(entry)) drafts.add(`${path}${id}/`);
+      if (entry && isAway(entry)) drafts.add(`${path}${id}/`);
     }
   }
   known.set('/words/', club.ids.words);

@@ -12,7 +12,7 @@ export type Page = Entry & { tree: NonNullable<Entry['tree']> };
 
 export const isPage = (entry: Entry): entry is Page => entry.tree !== null;
 
-export { isDraft } from '../source/draft.ts';
+export { isAway, isDraft } from '../source/draft.ts';
 
 /** Withdrawn entries are removed from all output. */
 export const isWithdrawn = (entry: Entry): boolean => (entry.fields.value as { withdrawn?: unknown } | null)?.withdrawn !== undefined;

@@ -7,11 +7,11 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { fieldName, type ValidEntries, type ValidEntry } from './fields.ts';
 import { nearOrAll } from '../../shared/words/near-name.ts';
 import { notIn } from './suggestions.ts';
-import { atField, isDraft } from './place.ts';
+import { atField, isAway, isDraft } from './place.ts';
 
 export function referenceFaults(club: ValidEntries): Diagnostic[] {
   const faults: Diagnostic[] = [];
-  const drafts = new Set(club.folder.entries.filter(isDraft).map((entry) => `${entry.collection}/${entry.id}`));
+  const drafts = new Set(club.folder.entries.filter(isAway).map((entry) => `${entry.collection}/${entry.id}`));
   for (const [name, { schema }] of Object.entries(collections)) {
     for (const entry of club.of[name as Collection]) {
       for (const { path, collection, id } of pointers(schema, entry.data, [])) {

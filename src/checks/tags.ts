@@ -9,7 +9,7 @@ import { districtsIn, undated } from './season.ts';
 import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
 import { dutiesOf } from './references.ts';
 import { notIn } from './suggestions.ts';
-import { atNode, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
+import { atNode, isAway, isDraft, isPage, isWithdrawn, type Page } from './place.ts';
 
 type Form = { must: readonly string[]; may: readonly string[]; holdsWords: boolean; example: string };
 
@@ -204,7 +204,7 @@ function drawnFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[]
   if (!club.ids.drawings.has(name))
     return [atNode(page, tag, { rule: 'reference', field: 'Drawing, name', ...notIn(club, 'drawings', name) })];
   const held = club.of.drawings.find(({ id }) => id === name);
-  return held && isDraft(held) && !isDraft(page) ? at('a draft, which is not shown', 'a drawing that is not a draft') : [];
+  return held && isAway(held) && !isDraft(page) ? at('a draft, which is not shown', 'a drawing that is not a draft') : [];
 }
 
 function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
@@ -215,7 +215,7 @@ function figureFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[
   }
   const figure = club.of.figures.find((each) => each.id === id);
   if (!figure) return [];
-  if (isDraft(figure) && !isDraft(page))
+  if (isAway(figure) && !isDraft(page))
     return [
       atNode(page, tag, {
         rule: 'reference',

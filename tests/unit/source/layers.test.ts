@@ -131,6 +131,20 @@ test('a draft leaves what is below it as it was', () => {
   assert.doesNotMatch(wordsOf(published, 'articles/old-comb'), /lindens/);
 });
 
+test('a page that leads to a text of a book is right while a draft lies over that text, and wrong where there is nothing below', () => {
+  const draft = '---\ntitle: Draft\ndraft: true\n---\nNot yet.\n';
+  const word = (to: string): string => `word: bees\nmeaning: Bees.\nmore: /know-how/${to}/\n${REVIEW}`;
+  const linesOf = (id: string): string[] => {
+    const files = { [`articles/${id}.mdx`]: draft, 'words/bees.yaml': word(id) };
+    return faults('US-OH', files).filter((line) => line.startsWith('words/'));
+  };
+  assert.deepEqual(linesOf('swarms'), []);
+  assert.match(
+    linesOf('ours').join('\n'),
+    /^words\/bees\.yaml:\d+:\d+ link: more: found "\/know-how\/ours\/", a draft, which readers cannot open/,
+  );
+});
+
 test('below a draft, what readers see has no sentence with a gap, and the gap is told', () => {
   const page = `---\ntitle: Swarms\ndraft: true\n---\nNot yet.\n`;
   const drafts: Record<string, string>[] = [
