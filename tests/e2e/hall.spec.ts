@@ -40,7 +40,14 @@ test('the first page of the hall is whole on a wall of 1280 to 3840 px, and its 
   page,
   demo,
 }) => {
+  await page.addInitScript(() => {
+    const asked: string[] = [];
+    const wakeLock = { request: async (kind: string) => void asked.push(kind) };
+    Object.assign(window, { asked });
+    Object.defineProperty(Navigator.prototype, 'wakeLock', { get: () => wakeLock });
+  });
   await inHall(page, demo.address);
+  assert.deepEqual(await page.evaluate(() => (window as unknown as { asked: string[] }).asked), ['screen'], 'the screen stays on');
   for (const width of [1280, 1920, 3840]) {
     await page.setViewportSize({ width, height: (width / 16) * 9 });
     const { scrollHeight, scrollWidth } = await page.evaluate(() => ({

@@ -9,8 +9,8 @@ const root = document.documentElement;
 const text = document.querySelector<HTMLElement>('main > .text')!;
 const base = root.dataset.shelf!.replace(/^[^/]*/, '');
 const key = `almanac ${root.dataset.shelf} room`;
-/** Pages with a form or with rows that change are one whole. */
-const isWhole = document.querySelector('.calculator, [data-now], form.asks') !== null;
+/** A checklist, or a page with a text of its own. Lists and forms are one whole. */
+const hasParts = document.querySelector('[data-list], main[itemtype]') !== null;
 
 let slides: Slide[] = [];
 let at = 0;
@@ -24,7 +24,7 @@ export function openHall(): void {
   } catch {
     // A browser that stores nothing is in the hall until the next page.
   }
-  slides = isWhole ? [] : slidesOf(text);
+  slides = hasParts ? slidesOf(text) : [];
   drawBar();
   document.addEventListener('keydown', pressed);
   addEventListener('hashchange', goToTarget);
