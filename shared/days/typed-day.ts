@@ -1,32 +1,54 @@
 /**
- * Parses a date as people type it: `April 18`, `18 Apr 2026`, `4/18/2026`, `18.4.26`, `2026-04-18`, `today`, `last Saturday`. In numbers
- * alone, where both readings are days (4/5/2026), the country decides. A weekday that does not match the date is refused. Sources: ISO
+ * Parses a date as people type it: `April 18`, `18 Apr 2026`, `4/18/2026`, `18.4.26`, `2026-04-18`, `today`, `last Saturday`, and in a Spanish
+ * club `18 de abril`, `hoy`, `el sábado pasado`. In numbers alone, where both readings are days (4/5/2026), the country decides. A weekday that does not match the date is refused. Sources: ISO
  * 8601-1:2019 for year-first dates; Unicode CLDR for the order of day and month.
  */
-import { isMonthFirst, type Language } from '../country/language.ts';
+import { isMonthFirst, tongueOf, type Language, type Tongue } from '../country/language.ts';
 import { err, ok, type Result } from '../result.ts';
 import { addDays, dayFrom, daysBetween, firstYear, lastYear, partsOf, weekday, weekdays, type Day, type DayReason } from './day.ts';
-import { monthNames } from './month-names.ts';
+import { monthNames, shownMonth } from './month-names.ts';
+
+type Names = readonly string[];
+type Said = { near: Names; last: RegExp; dayFirst: RegExp; weekdays: Names; months: Names };
+
+const SAID: Record<Tongue, Said> = {
+  en: {
+    near: ['yesterday', 'today', 'tomorrow'],
+    last: /^last (.+)$/,
+    dayFirst: /^(?:the )?(\d{1,2})(st|nd|rd|th)?[ ,.-]*(?:of )?([a-z]+)[ ,.-]*(?:'?(\d+))?$/,
+    weekdays: weekdays.map((name) => name.toLowerCase()),
+    months: monthNames.map((name) => name.toLowerCase()),
+  },
+  // Without accents, which many people leave out.
+  es: {
+    near: ['ayer', 'hoy', 'manana'],
+    last: /^(?:el )?(?:ultimo )?([a-z]+)(?: pasado)?$/,
+    dayFirst: /^(?:el )?(\d{1,2})()[ ,.-]*(?:de )?([a-z]+)[ ,.-]*(?:del? )?(?:'?(\d+))?$/,
+    weekdays: ['lunes', 'martes', 'miercoles', 'jueves', 'viernes', 'sabado', 'domingo'],
+    months: monthNames.map((_, month) => shownMonth(month + 1, 'es')),
+  },
+};
 
 export type TypedDayReason = DayReason | 'empty' | 'wrong-weekday';
 
 /** `today` is the day in the club. It decides what "yesterday" is, and the year where none is typed. */
 export function readTypedDay(text: string, language: Language, today: Day): Result<Day, TypedDayReason> {
-  const typed = text.trim().replace(/\s+/gu, ' ').toLowerCase();
+  const typed = text.trim().replace(/\s+/gu, ' ').toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
+  const said = SAID[tongueOf(language)];
   if (typed === '') return err('empty');
-  const near = nearDay(typed, today);
+  const near = nearDay(typed, said, today);
   if (near) return ok(near);
-  const { named, rest } = takeWeekday(typed);
-  const read = readNumbers(rest, language, today) ?? readWords(rest, today) ?? err('not-a-date');
+  const { named, rest } = takeWeekday(typed, said);
+  const read = readNumbers(rest, language, today) ?? readWords(rest, said, today) ?? err('not-a-date');
   if (!read.ok || named === undefined) return read;
   return weekday(read.value) === named ? read : err('wrong-weekday');
 }
 
 /** "today", "yesterday", "tomorrow", and "last Saturday", which is the nearest one before today. */
-function nearDay(typed: string, today: Day): Day | undefined {
-  const away = ['yesterday', 'today', 'tomorrow'].indexOf(typed) - 1;
+function nearDay(typed: string, said: Said, today: Day): Day | undefined {
+  const away = said.near.indexOf(typed) - 1;
   if (away > -2) return addDays(today, away);
-  const named = typed.startsWith('last ') ? weekdayNamed(typed.slice(5)) : undefined;
+  const named = weekdayNamed(said.last.exec(typed)?.[1] ?? '', said);
   return [1, 2, 3, 4, 5, 6, 7].map((days) => addDays(today, -days)).find((day) => weekday(day) === named);
 }
 
@@ -43,12 +65,12 @@ function readNumbers(typed: string, language: Language, today: Day): Result<Day,
 }
 
 /** A month in letters, before or after the day of the month. */
-function readWords(words: string, today: Day): Result<Day, DayReason> | undefined {
-  const dayFirst = /^(?:the )?(\d{1,2})(st|nd|rd|th)?[ ,.-]*(?:of )?([a-z]+)[ ,.-]*(?:'?(\d+))?$/.exec(words);
+function readWords(words: string, said: Said, today: Day): Result<Day, DayReason> | undefined {
+  const dayFirst = said.dayFirst.exec(words);
   const monthFirst = /^([a-z]+)[ ,.-]*(?:the )?(\d{1,2})(st|nd|rd|th)?(?:[ ,.-]+'?(\d+))?$/.exec(words);
   const date = Number(dayFirst?.[1] ?? monthFirst?.[2]);
-  const ordinal = dayFirst?.[2] ?? monthFirst?.[3];
-  const month = monthNames.findIndex((name) => isShortOf(dayFirst?.[3] ?? monthFirst?.[1] ?? '', name)) + 1;
+  const ordinal = (dayFirst?.[2] ?? monthFirst?.[3]) || undefined;
+  const month = said.months.findIndex((name) => isShortOf(dayFirst?.[3] ?? monthFirst?.[1] ?? '', name)) + 1;
   if (month === 0 || (ordinal !== undefined && ordinal !== ordinalOf(date))) return undefined;
   return withYear(dayFirst?.[4] ?? monthFirst?.[4], month, date, today);
 }
@@ -74,18 +96,17 @@ function withYear(year: string | undefined, month: number, date: number, today: 
   return nearest ? ok(nearest) : err('impossible-date');
 }
 
-function takeWeekday(typed: string): { named: string | undefined; rest: string } {
-  const found = /^([a-z]+)\.?,? (.+)$/.exec(typed);
-  const named = weekdayNamed(found?.[1] ?? '');
+function takeWeekday(typed: string, said: Said): { named: string | undefined; rest: string } {
+  const found = /^(?:el )?([a-z]+)\.?,? (.+)$/.exec(typed);
+  const named = weekdayNamed(found?.[1] ?? '', said);
   return named && found?.[2] ? { named, rest: found[2] } : { named: undefined, rest: typed };
 }
 
-const weekdayNamed = (word: string): string | undefined => weekdays.find((name) => isShortOf(word, name));
+const weekdayNamed = (word: string, said: Said): string | undefined => weekdays[said.weekdays.findIndex((name) => isShortOf(word, name))];
 
 /** Accepts `sep`, `sept` and `september`, but never fewer than three letters. */
 function isShortOf(word: string, name: string): boolean {
-  const full = name.toLowerCase();
-  return word.length >= 3 && (word === full || (word.length <= 5 && full.startsWith(word)));
+  return word.length >= 3 && (word === name || (word.length <= 5 && name.startsWith(word)));
 }
 
 function ordinalOf(date: number): string {

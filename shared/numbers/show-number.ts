@@ -1,8 +1,10 @@
 /**
- * Formats a number for print. Numbers are rounded here and nowhere earlier. A comma separates thousands and a point separates decimals;
- * there is no exponent and no `-0`. `toDataValue` is for machines: plain decimal, up to 10 significant digits, no thousands mark. It
- * rounds the floating-point number, halves away from 0.
+ * Formats a number for print. Numbers are rounded here and nowhere earlier. The marks of thousands and decimals are those of the club's
+ * country (Unicode CLDR: 12,345.6 or 12.345,6); there is no exponent and no `-0`. `toDataValue` is for machines: plain decimal, up to 10
+ * significant digits, no thousands mark. It rounds the floating-point number, halves away from 0.
  */
+import { languageHere } from '../country/language-here.ts';
+
 export type Rounding = { readonly places: number } | { readonly digits: number };
 
 export function formatNumber(value: number, rounding: Rounding): string {
@@ -53,11 +55,26 @@ function significant(value: number, digits: number): string {
 
 function withThousands(plain: string): string {
   const [whole = '', decimals] = plain.split('.');
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
-  return decimals === undefined ? grouped : `${grouped}.${decimals}`;
+  const { thousands, decimal } = marksOf(languageHere());
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, thousands);
+  return decimals === undefined ? grouped : grouped + decimal + decimals;
+}
+
+/** South Africa's clubs write the point, which most of them use in English. */
+function marksOf(language: string): { thousands: string; decimal: string } {
+  if (language.startsWith('en')) return { thousands: ',', decimal: '.' };
+  const parts = new Intl.NumberFormat(language).formatToParts(12_345.6);
+  const mark = (type: string): string => parts.find((part) => part.type === type)!.value;
+  return { thousands: mark('group'), decimal: mark('decimal') };
 }
 
 function finite(value: number): number {
   if (!Number.isFinite(value)) throw new RangeError(`formatNumber: needs a finite number, got ${value}`);
   return value;
 }
+
+/** A shown number without the zeros at the end of its decimals. */
+export const withoutZeros = (shown: string): string => {
+  const { decimal } = marksOf(languageHere());
+  return shown.includes(decimal) ? shown.replace(new RegExp(`\\${decimal}?0+$`), '') : shown;
+};

@@ -5,6 +5,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroConfig, AstroIntegration } from 'astro';
+import { setLanguageHere } from '../../shared/country/language-here.ts';
 import { validEntries, type ValidEntries } from '../checks/fields.ts';
 import { dueOn } from '../checks/review.ts';
 import { almanacOf, type RawEntry } from '../lib/almanac.ts';
@@ -36,7 +37,6 @@ export function almanac(): AstroIntegration {
     name: 'almanac',
     hooks: {
       'astro:config:setup': async ({ command, config: { root: address }, updateConfig }) => {
-        updateConfig({ vite: viteConfig() });
         if (command === 'preview') return;
         const root = fileURLToPath(address);
         const options = optionsIn(process.env, root);
@@ -46,17 +46,25 @@ export function almanac(): AstroIntegration {
           content: options.content,
           pictures,
           edition: { day: editionDay(folder, options.edition), fingerprint },
-          language: languageOf(folder),
         });
+        const speak = (folder: Folder): void => {
+          setLanguageHere(languageOf(folder));
+          updateConfig({ vite: viteConfig(languageOf(folder)) });
+        };
         if (command === 'build') {
           const prints = sourcePrints(root, options.content);
           const folder = await checkContent(options.content, pictures, say, {
             edition: options.edition,
             before: publishedIn(options.published),
           });
+          speak(folder);
           run = { root, options, say, settings: settings(folder, hashOfFiles(prints).slice(0, 16)) };
           build = { folder, prints, former: null, progress: null };
-        } else run = { root, options, say, settings: settings(openFolder(options.content), 'draft') };
+        } else {
+          const folder = openFolder(options.content);
+          speak(folder);
+          run = { root, options, say, settings: settings(folder, 'draft') };
+        }
         passSettings(run.settings);
       },
 

@@ -1,6 +1,8 @@
 /* Vite configuration: few script files, names that every host serves, and content pages as modules. */
 import type { AstroConfig } from 'astro';
+import type { Language } from '../../shared/country/language.ts';
 import { mdxModules } from '../source/mdx-modules.ts';
+import { words } from './words.ts';
 
 type ViteConfig = AstroConfig['vite'];
 type Plugin = Extract<NonNullable<NonNullable<ViteConfig['plugins']>[number]>, { name: string }>;
@@ -14,7 +16,7 @@ const plainImports: Plugin = {
   load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined),
 };
 
-export const viteConfig = (): ViteConfig => ({
+export const viteConfig = (language: Language): ViteConfig => ({
   // Some hosts serve no file whose name begins with "_". Astro would name a page's script after the page, such as [id].
   environments: {
     client: {
@@ -25,7 +27,7 @@ export const viteConfig = (): ViteConfig => ({
       },
     },
   },
-  plugins: [plainImports, mdxModules() as Plugin],
+  plugins: [plainImports, words(language), mdxModules() as Plugin],
   build: {
     // One sheet for the site: every page asks for the same file, and components may use each other's classes.
     cssCodeSplit: false,
@@ -39,7 +41,7 @@ export const viteConfig = (): ViteConfig => ({
           groups: [
             {
               name: 'leaf',
-              test: /preload-helper|client\/layout\/(?!preview|now|source-note)|calculators\/form\/(window|language)-here|shared\/(country\/language|days\/(today|year-span|month-names))\.ts/,
+              test: /preload-helper|client\/layout\/(?!preview|now|source-note)|calculators\/form\/window-here|shared\/(country\/language(-here)?|days\/(today|year-span|month-names))\.ts/,
             },
           ],
         },

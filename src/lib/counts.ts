@@ -3,6 +3,7 @@
  * all together with its likely range, and how many reached the level that the club follows. It contains no names, and no place finer than
  * a district.
  */
+import { languageHere } from '../../shared/country/language-here.ts';
 import { dayOf, partsOf, type Day } from '../../shared/days/day.ts';
 import { halfMonthName, isWithinSpan, monthDayOf } from '../../shared/days/month-day.ts';
 import { apiaryRate, type ApiaryRate } from '../../shared/mites/apiary-rate.ts';
@@ -70,7 +71,7 @@ function halvesOf(rows: readonly CountRow[], seasons: readonly DistrictSeason[],
     const rates = held.map(({ mites, bees }) => ratePer100(mites, bees));
     const own = held.map((row) => levelOn(row.date, seasons.find(({ id }) => id === row.district) ?? seasons[0]!, levels));
     return {
-      name: halfMonthName(monthDayOf(held[0]!.date)) + (runsOver ? ` ${key.slice(0, 4)}` : ''),
+      name: halfMonthName(monthDayOf(held[0]!.date), languageHere()) + (runsOver ? ` ${key.slice(0, 4)}` : ''),
       colonies: held.length,
       districts: seasons
         .map(({ id, name }) => ({ name, colonies: held.filter(({ district }) => district === id).length }))

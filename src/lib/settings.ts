@@ -3,7 +3,6 @@
  * integration passes it through one environment variable, because Astro bundles this file. Nothing here reads the clock.
  */
 import { resolve } from 'node:path';
-import type { Language } from '../../shared/country/language.ts';
 import { dayOf, type Day } from '../../shared/days/day.ts';
 
 export type Settings = {
@@ -12,8 +11,6 @@ export type Settings = {
   pictures: string;
   /** A day, and a hash of what the edition was built from. */
   edition: { day: Day; fingerprint: string };
-  /** The club's: how its country writes days and hours. */
-  language: Language;
 };
 
 const VARIABLE = 'ALMANAC_SETTINGS';
@@ -30,18 +27,11 @@ const settings: Settings = option
       content: resolve('content/demo-club'),
       pictures: resolve('.almanac/pictures'),
       edition: { day: dayOf(1970, 1, 1), fingerprint: 'unbuilt' },
-      language: 'en-US',
     };
 
 export const contentFolder = settings.content;
 export const picturesFolder = settings.pictures;
 export const edition = settings.edition;
-
-/** Read when it is asked for, because the integration loads this file before it knows the club. */
-export function languageOfBuild(): Language {
-  const passed = process.env[VARIABLE];
-  return passed ? (JSON.parse(passed) as Settings).language : settings.language;
-}
 
 /** The whole address of the first page; null where the site's is not known. `base` begins and ends with a slash. */
 export const rootAddress = (site: URL | undefined, base: string): string | null => (site ? new URL(base, site).href : null);

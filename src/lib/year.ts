@@ -2,6 +2,7 @@
  * The year as 24 half-months, each with what begins in it: lists, pests, reading, plants in flower, meetings. The ring with its list, the
  * wall sheet and the calendar all use this order.
  */
+import { languageHere } from '../../shared/country/language-here.ts';
 import { dayOfCommonYear, halfMonthName, monthDay, monthDayAt, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Almanac } from './content.ts';
 import { plantsHere } from './bloom.ts';
@@ -34,7 +35,7 @@ export function yearOf(almanac: Almanac, base: string): HalfMonth[] {
   const items = yearItems(almanac, base);
   return halves.map(({ from, to }, index) => ({
     id: halfId(index),
-    name: halfMonthName(from),
+    name: halfMonthName(from, languageHere()),
     from,
     to,
     items: items.filter(({ day }) => halfOf(day) === index),

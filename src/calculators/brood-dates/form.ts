@@ -5,7 +5,7 @@ import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
-import { languageHere } from '../form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice } from '../form/single.ts';
 import { dayFromToday, todayHere } from '../form/today.ts';

@@ -5,7 +5,7 @@ import { colonyRows, sampleFault } from '../form/colony-rows.ts';
 import { day } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type Field } from '../form/field.ts';
-import { languageHere } from '../form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { make } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, optionalChoice } from '../form/single.ts';

@@ -5,7 +5,7 @@ import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { number, optional } from '../form/kind.ts';
-import { languageHere } from '../form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';

@@ -5,7 +5,7 @@ import { withPlainSpaces } from '../../../shared/days/show-day.ts';
 import { readTypedDay } from '../../../shared/days/typed-day.ts';
 import { formatMonthDay, monthDay as monthDayFrom } from '../../../shared/days/year-span.ts';
 import { ok } from '../../../shared/result.ts';
-import { languageHere } from '../form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import type { Kind } from '../form/kind.ts';
 
 const shown = (value: MonthDay): string => withPlainSpaces(formatMonthDay(value, languageHere()));

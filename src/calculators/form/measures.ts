@@ -1,5 +1,5 @@
 /* Formats weights, volumes and temperatures in both systems, the club's own first, with three significant digits where a unit was converted. */
-import { formatNumber } from '../../../shared/numbers/show-number.ts';
+import { formatNumber, withoutZeros } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit } from '../../../shared/units/temperature.ts';
 import { litresToImperialGallons, litresToUsGallons } from '../../../shared/units/volume.ts';
 import { kilogramsToPounds } from '../../../shared/units/weight.ts';
@@ -59,8 +59,7 @@ export function temperatureRange(least: number, most: number, first: System): st
 
 /** Three significant digits without trailing zeros, and whole numbers from a thousand. */
 export function three(value: number): string {
-  const shown = formatNumber(value, Math.abs(value) >= 1000 ? { places: 0 } : { digits: 3 });
-  return shown.includes('.') ? shown.replace(/\.?0+$/, '') : shown;
+  return withoutZeros(formatNumber(value, Math.abs(value) >= 1000 ? { places: 0 } : { digits: 3 }));
 }
 
 /** The same for a number whose unit may have been converted. Above a thousand it has more digits only as somebody typed them. */
@@ -70,7 +69,7 @@ export function converted(value: number): string {
 }
 
 function degrees(value: number): string {
-  return formatNumber(value, { places: 1 }).replace('.0', '');
+  return withoutZeros(formatNumber(value, { places: 1 }));
 }
 
 function inOrder([us, metric]: readonly [string, string], first: System, also?: string): string {

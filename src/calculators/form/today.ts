@@ -2,7 +2,7 @@
 import { addDays, type Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { todayIn } from '../../../shared/days/today.ts';
-import { languageHere } from './language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 
 export const todayHere = (): Day => todayIn(document.documentElement.dataset.zone!, new Date());
 

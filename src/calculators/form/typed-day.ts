@@ -4,7 +4,7 @@ import { formatDay, formatDayWithWeekday, withPlainSpaces } from '../../../share
 import { readTypedDay, type TypedDayReason } from '../../../shared/days/typed-day.ts';
 import { formatMonthDay, monthDay } from '../../../shared/days/year-span.ts';
 import type { Result } from '../../../shared/result.ts';
-import { languageHere } from './language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { todayHere } from './today.ts';
 
 export const readDay = (typed: string): Result<Day, TypedDayReason> => readTypedDay(typed, languageHere(), todayHere());

@@ -10,7 +10,7 @@ import { day, optionalDay } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { quantity } from '../form/kind.ts';
-import { languageHere } from '../form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { make } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, single } from '../form/single.ts';

@@ -9,7 +9,7 @@ import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { day, optionalDay } from '../form/day-field.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { label, optional, quantity } from '../form/kind.ts';
-import { languageHere } from '../form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { make, makeOutput } from '../form/make.ts';
 import { measured } from '../form/measured.ts';
 import { temperatureWords } from '../form/measures.ts';

@@ -4,7 +4,7 @@
  */
 import { isDay } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday, withPlainSpaces } from '../../../shared/days/show-day.ts';
-import { languageHere } from '../../calculators/form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { GROUPS, groupOf, spanOf, spanWords, type Span } from './own-days.ts';
 import { reveal } from './folds.ts';
 import { listOf, type Run } from './record.ts';

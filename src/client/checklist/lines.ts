@@ -1,5 +1,5 @@
 /* What only a stored record shows: the hives, notes and answers in their steps, and the apiary's address. Loaded once there is a record. */
-import { languageHere } from '../../calculators/form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { printOf } from '../../../shared/address/print.ts';
 import { isDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';

@@ -4,7 +4,7 @@
  */
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { isDay } from '../../../shared/days/day.ts';
-import { languageHere } from '../../calculators/form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { accept, type Acceptance } from './accept.ts';
 import { boxes, id, list, show, stepOf, store, today } from './checklist.ts';
 import { hiveName } from './hive-name.ts';

@@ -8,7 +8,7 @@ import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
 import { pointRings } from './ring.ts';
 import { showNotices } from './notices.ts';
-import { languageHere } from '../../calculators/form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
 const root = document.documentElement;

@@ -6,7 +6,7 @@ import type { MonthDay } from '../../../shared/days/month-day.ts';
 import { formatMonthDay, isWithinSpan, monthDayIn } from '../../../shared/days/year-span.ts';
 import { isMonthFirst } from '../../../shared/country/language.ts';
 import type { Day } from '../../../shared/days/day.ts';
-import { languageHere } from '../../calculators/form/language-here.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 import { daysBetween, pointRings } from './ring.ts';
 

@@ -17,12 +17,11 @@ test('what was passed is what the pages read', async () => {
     content: '/club',
     pictures: '/pictures',
     edition: { day: aDay('2026-05-01'), fingerprint: 'abc' },
-    language: 'en-NZ' as const,
   };
   (await load()).passSettings(settings);
   vi.resetModules();
-  const { contentFolder, picturesFolder, edition, languageOfBuild } = await load();
-  assert.deepEqual({ content: contentFolder, pictures: picturesFolder, edition, language: languageOfBuild() }, settings);
+  const { contentFolder, picturesFolder, edition } = await load();
+  assert.deepEqual({ content: contentFolder, pictures: picturesFolder, edition }, settings);
 });
 
 test('outside a build the content is the demo club, of an edition that is none', async () => {

@@ -69,6 +69,26 @@ test('days are written in words, and no line breaks inside a date', () => {
     withPlainSpaces(formatDaysWithWeekdays(aDay('2026-12-31'), aDay('2027-01-02'), 'en-IE')),
     'Thursday 31 December 2026 to Saturday 2 January 2027',
   );
+  assert.equal(withPlainSpaces(formatDaysWithWeekdays(...days, 'es')), 'martes, 21 al viernes, 24 de abril de 2026');
+  assert.equal(withPlainSpaces(formatDayRange(aDay('2026-05-20'), aDay('2026-06-04'), 'es')), '20 de mayo al 4 de junio de 2026');
+});
+
+test('a Spanish club reads the days that people type in Spanish', () => {
+  const today = aDay('2026-11-29');
+  for (const [typed, day] of [
+    ['hoy', '2026-11-29'],
+    ['mañana', '2026-11-30'],
+    ['Ayer', '2026-11-28'],
+    ['el sábado pasado', '2026-11-28'],
+    ['18 abr', '2027-04-18'],
+    ['el 18 de abril del 2026', '2026-04-18'],
+    ['miercoles 15 de abril de 2026', '2026-04-15'],
+    ['4/5/2026', '2026-05-04'],
+  ] as const)
+    for (const language of ['es', 'es-US', 'es-MX'] as const)
+      assert.deepEqual(readTypedDay(typed, language, today), { ok: true, value: day }, `${language}: ${typed}`);
+  assert.deepEqual(readTypedDay('lunes 15 de abril de 2026', 'es', today), { ok: false, reason: 'wrong-weekday' });
+  assert.deepEqual(readTypedDay('31 de abril', 'es', today), { ok: false, reason: 'impossible-date' });
 });
 
 test('days are written as the runtime\u2019s copy of CLDR writes them; its comma after a weekday and its 01 are left out', () => {
@@ -90,6 +110,7 @@ test('a clock has twelve hours where CLDR or the public offices say so', () => {
     assert.equal(isTwelve, hour12 || ['en-GB', 'en-IE'].includes(language), language);
   }
   assert.equal(formatClock('18:30', 'en-US'), '6:30\u00a0pm');
+  assert.equal(withPlainSpaces(formatClocks('10:00', '12:30', 'es-MX')), '10 a. m. a 12:30 p. m.');
   assert.equal(
     withPlainSpaces(withClocks('Monday to Friday, 08:00-16:30; else 9:00 and 30:00', 'en-US')),
     'Monday to Friday, 8 am–4:30 pm; else 9:00 and 30:00',
@@ -181,8 +202,8 @@ test('days of every year', () => {
   assert.equal(addMonthDays(monthDay('12-25'), 10), '01-04');
   assert.equal(formatMonthDay(monthDay('05-03'), 'en-US'), 'May\u00a03');
   assert.equal(formatMonthDay(monthDay('05-03'), 'en-GB'), '3\u00a0May');
-  assert.equal(halfMonthName(monthDay('05-15')), 'First half of May');
-  assert.equal(halfMonthName(monthDay('05-16')), 'Second half of May');
+  assert.equal(halfMonthName(monthDay('05-15'), 'en-US'), 'First half of May');
+  assert.equal(halfMonthName(monthDay('05-16'), 'es-MX'), 'Segunda mitad de mayo');
   assert.equal(isWithinSpan(monthDay('01-05'), monthDay('11-01'), monthDay('02-15')), true);
   assert.equal(isWithinSpan(monthDay('06-05'), monthDay('11-01'), monthDay('02-15')), false);
   assert.equal(isWithinSpan(monthDay('05-31'), monthDay('05-01'), monthDay('05-31')), true);

@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
+import { setLanguageHere } from '../../../../shared/country/language-here.ts';
+import { languages } from '../../../../shared/country/language.ts';
 import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../../shared/numbers/show-number.ts';
 import { rows } from '../../../rows.ts';
 import { dataValues, shown } from '../../../tables/typed-numbers.ts';
@@ -15,6 +17,22 @@ test('a number beside its limit is printed on its own side', () => {
   assert.equal(formatAgainst(3, 3, 1), '3.0');
   assert.equal(formatAgainst(2.9, 3, 1), '2.9');
   assert.equal(formatAgainst(3.004, 3, 1), '3.004');
+});
+
+test('the marks of thousands and decimals are those of CLDR, in English and in Spanish', () => {
+  try {
+    for (const language of languages.filter((each) => each !== 'en-ZA')) {
+      setLanguageHere(language);
+      for (const value of [0.5, 12_345.25, 1_234_567])
+        assert.equal(
+          formatNumber(value, { places: 2 }),
+          new Intl.NumberFormat(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value),
+          language,
+        );
+    }
+  } finally {
+    setLanguageHere('en-US');
+  }
 });
 
 const finite = fc.double({ min: -1e300, max: 1e300, noNaN: true });
