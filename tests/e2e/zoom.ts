@@ -46,6 +46,8 @@ export function testZoom(pagesOf: (site: Site) => readonly string[]): void {
 }
 
 async function zoomed(page: Page): Promise<Found> {
+  // Until its script has put the first page in order, an animation keeps it out of sight.
+  await page.locator('html.arranged').waitFor({ state: 'attached' });
   const found: Found = { lost: [], wide: [], focus: [], spaced: [], still: await page.evaluate(moving) };
   const whole = await page.evaluate(wordsSeen);
   for (const { times, window } of ENLARGED) {

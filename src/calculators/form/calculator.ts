@@ -72,6 +72,8 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
   const misread = new Map<string, { fault: FormError; address: string }>();
   /** True after the first press, or when the address had values. */
   let live = false;
+  /** The address that the form wrote last. Names that it does not have are no longer in it. */
+  let written = '';
 
   function open(): void {
     if (!location.hash.includes('=')) return;
@@ -84,7 +86,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
       const fault = fields[name as keyof Values & string].fill(form, name, text);
       if (fault) misread.set(name, { fault, address: text });
     }
-    say('passed-over', passedOver(address));
+    if (location.hash !== written) say('passed-over', passedOver(address));
     live = true;
     list(refresh());
     fold();
@@ -96,6 +98,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     empty();
     const { values, pairs, faults } = read();
     keepAddress(pairs);
+    written = location.hash;
     const worked = faults.length > 0 ? faults : work(values, place());
     if (!('headline' in worked)) {
       markFaults(worked);
