@@ -1,12 +1,13 @@
 /**
  * Parses a `when`: a time in a hive's year in words. Forms: "in swarming", "1 October to 15 November", "2 weeks before main flow to main
- * flow", "day 3 to day 5 after installing", "any time". Each meaning has one form; any other is refused with the form to write. There are
- * no years: a span may cross New Year, and 29 February is not a day of every year.
+ * flow", "day 3 to day 5 after installing", "any time". Each meaning has one form, and one in Spanish; any other is refused with the form to
+ * write. There are no years: a span may cross New Year, and 29 February is not a day of every year.
  */
 import { addMonthDays, dayOfCommonYear, monthDay, type MonthDay } from '../days/month-day.ts';
 import { err, ok, type Correction, type Result } from '../result.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
 import { betterForm } from './when-hints.ts';
+import { fromSpanish, isLikelySpanish, SPANISH_FORMS } from './spanish.ts';
 import { readPoint } from './when-point.ts';
 
 export { anchorName, anchors, ownEvents, phaseName, phases, type Phase };
@@ -27,8 +28,10 @@ export type Window = { from: MonthDay; to: MonthDay };
 export type SeasonDays = { phases: Record<Phase, Window>; anchors: Record<string, MonthDay> };
 
 export function readWhen(text: string): Result<When, Correction> {
-  const when = readExactly(text);
-  return when ? ok(when) : err(betterForm(text, readExactly));
+  const spanish = fromSpanish(text);
+  const when = readExactly(spanish ?? text);
+  if (when) return ok(when);
+  return err(!spanish && isLikelySpanish(text) ? { found: `"${text}"`, write: SPANISH_FORMS } : betterForm(spanish ?? text, readExactly));
 }
 
 /** The accepted form of the text, or undefined. */

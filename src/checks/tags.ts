@@ -4,6 +4,7 @@ import type { Diagnostic } from '../source/diagnostic.ts';
 import { attribute, isTag, plainText, walk, type TagNode } from '../source/prose.ts';
 import { TAGS, type Tag } from '../source/tag-syntax.ts';
 import type { ValidEntries } from './fields.ts';
+import { spanishName } from '../../shared/season/spanish.ts';
 import { anchorName, anchors } from '../../shared/season/when.ts';
 import { districtsIn, undated } from './season.ts';
 import { nearName, nearOrAll } from '../../shared/words/near-name.ts';
@@ -164,7 +165,7 @@ function dayFaults(page: Page, tag: TagNode, club: ValidEntries): Diagnostic[] {
   const of = attribute(tag, 'of');
   if (!of) return [];
   const at = (found: string, write: string): Diagnostic[] => [atNode(page, tag, { rule: 'when', field: 'Day, of', found, write })];
-  const id = anchors.find((each) => anchorName(each) === of);
+  const id = anchors.find((each) => anchorName(each) === of || spanishName(each) === of);
   if (!id) return at(`"${of}"`, nearOrAll(of, anchors.map(anchorName)));
   const no = undated([id], districtsIn(club));
   return no ? at(no.found, no.write) : [];

@@ -1,4 +1,7 @@
 /* Describes the basis of a date for a page: "from 6 years of members' dates, about 9 days either way". */
+import { languageHere } from '../../shared/country/language-here.ts';
+import { tongueOf } from '../../shared/country/language.ts';
+import { spanishName } from '../../shared/season/spanish.ts';
 import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
 import { anchorRules, type AnchorDate, type AnchorId, type Anchors, type Basis } from '../../shared/season/anchors.ts';
 import { anchorName, phases, type Phase } from '../../shared/season/phases.ts';
@@ -71,6 +74,7 @@ export const NO_BLOOM: Record<NoBloom, string> = {
 
 /** Every anchor in the order of the year, in the club's variety of English. */
 export function anchorTitle(id: AnchorId, club: Pick<Club, 'words'>): string {
+  if (tongueOf(languageHere()) === 'es') return spanishName(id);
   const words = anchorName(id);
   return club.words === 'uk' ? words.replace('fall', 'autumn').replace('freeze', 'frost') : words;
 }

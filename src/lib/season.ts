@@ -2,6 +2,9 @@
  * Season dates of each district, with their basis. Every date on a page, list, calendar or print comes from here. shared/season computes
  * the days from climate, members' dates and guesses.
  */
+import { languageHere } from '../../shared/country/language-here.ts';
+import { tongueOf } from '../../shared/country/language.ts';
+import { spanishName } from '../../shared/season/spanish.ts';
 import type { Joint, MonthDay } from '../../shared/days/month-day.ts';
 import { formatMonthDays } from './country.ts';
 import { anchorsIn, phaseName, phases, readWhen, resolveWhen, type Phase, type SeasonDays, type When } from '../../shared/season/when.ts';
@@ -88,6 +91,11 @@ export function partChoices(
 
 /** This club's name for a phase or an anchor. Authors always use one name; readers with `words: uk` see autumn and frost. */
 export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string =>
-  club.words === 'uk' ? phaseName(phase).replace('fall', 'autumn') : phaseName(phase);
+  tongueOf(languageHere()) === 'es'
+    ? spanishName(phase)
+    : club.words === 'uk'
+      ? phaseName(phase).replace('fall', 'autumn')
+      : phaseName(phase);
 
-export { phaseName as phaseWords } from '../../shared/season/when.ts';
+/** The name of a phase in the language of the site. */
+export const phaseWords = (phase: string): string => (tongueOf(languageHere()) === 'es' ? spanishName(phase) : phaseName(phase));

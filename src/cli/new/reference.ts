@@ -2,6 +2,7 @@
  * Text of docs/reference.md: every field of every collection, the tags, the forms of `when:`, and the commands. The lists come from the
  * schemas, the tag check and the command table, so the reference is always up to date.
  */
+import { SPANISH_FORMS, spanishEvents, spanishName } from '../../../shared/season/spanish.ts';
 import { z } from 'astro/zod';
 import { FORMS } from '../../checks/tags.ts';
 import { TAGS, type Tag } from '../../source/tag-syntax.ts';
@@ -227,6 +228,7 @@ function whenPart(): string[] {
     `- Parts of the year: ${phases.map(phaseName).join(', ')}.`,
     `- Days of the year: ${names.join(', ')}.`,
     `- The reader's own days: ${ownEvents.join(', ')}.`,
+    `- In Spanish: ${SPANISH_FORMS.replace(/"/g, '`').replace(' or ', ', ')}. The names are ${[...phases, ...anchors.filter((id) => !(phases as readonly string[]).includes(id))].map(spanishName).join(', ')}; the reader's own days are ${Object.values(spanishEvents).join(', ')}.`,
   ];
 }
 

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
 import fc from 'fast-check';
-import { ok, unwrap, type Correction, type Refused } from '../../../../shared/result.ts';
+import { err, ok, unwrap, type Correction, type Refused } from '../../../../shared/result.ts';
 import { addMonthDays, type MonthDay } from '../../../../shared/days/month-day.ts';
 import { anchorIds, anchorsOf } from '../../../../shared/season/anchors.ts';
 import {
@@ -15,6 +15,7 @@ import {
   type Window,
 } from '../../../../shared/season/when.ts';
 import { guessesFrom, seasonFrom } from '../../../../shared/season/year.ts';
+import { SPANISH_FORMS, spanishName } from '../../../../shared/season/spanish.ts';
 import { rows } from '../../../rows.ts';
 import { aMonthDay } from '../../../days.ts';
 
@@ -59,6 +60,26 @@ rows('a when and its days', [
   { case: 'any time', given: 'any time', expect: null, from: 'bound to no date' },
   { case: 'the reader\'s own days', given: 'day 3 to day 5 after installing', expect: null, from: 'bound to no date' },
 ], (given, expect) => assert.deepEqual(windowOf(given), expect)); // prettier-ignore
+
+rows('a when in Spanish means the same', [
+  { case: 'a span', given: 'del 1 de octubre al 15 de noviembre', expect: '1 October to 15 November', from: 'calendar' },
+  { case: 'without its article', given: '1 de octubre a 15 de noviembre', expect: '1 October to 15 November', from: 'calendar' },
+  { case: 'one month said once', given: 'del 1 al 15 de octubre', expect: '1 October to 15 October', from: 'calendar' },
+  { case: 'one day', given: '1 de octubre', expect: '1 October', from: 'calendar' },
+  { case: 'a part of the year', given: 'en la enjambrazón', expect: 'in swarming', from: 'glossary-es' },
+  { case: 'a part without its accent', given: 'en la preparacion de otoño', expect: 'in fall preparation', from: 'glossary-es' },
+  { case: 'before an anchor', given: 'de 6 semanas antes del flujo principal al flujo principal', expect: '6 weeks before main flow to main flow', from: 'glossary-es' },
+  { case: 'two days of the year', given: 'desde la última helada hasta una semana después del fin de la cría', expect: 'last freeze to 1 week after end of brood', from: 'glossary-es' },
+  { case: 'any time', given: 'en cualquier momento', expect: 'any time', from: 'glossary-es' },
+  { case: 'own days', given: 'del día 3 al día 5 después de instalar', expect: 'day 3 to day 5 after installing', from: 'glossary-es' },
+  { case: 'an own day', given: 'día 4 después de pasar a la colmena', expect: 'day 4 after hiving', from: 'glossary-es' },
+], (given, expect) => assert.deepEqual(readWhen(given), ok(unwrap(readWhen(expect))))); // prettier-ignore
+
+test('every part and day of the year has a Spanish name of its own, which a when may use', () => {
+  for (const anchor of anchors) assert.ok(readWhen(`de 1 día antes del ${spanishName(anchor)} al ${spanishName(anchor)}`).ok, anchor);
+  assert.equal(new Set(anchors.map(spanishName)).size, anchors.length);
+  assert.deepEqual(readWhen('en enero'), err({ found: '"en enero"', write: SPANISH_FORMS }));
+});
 
 rows('own days', [
   { case: 'two days', given: 'day 3 to day 5 after installing', expect: { kind: 'own-days', from: 3, to: 5, event: 'installing' }, from: 'the form' },
