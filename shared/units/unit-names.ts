@@ -1,5 +1,5 @@
 /**
- * Units that a form offers, spelt as in an address, and the words that people type for each. A bare "gallon" or "pint" is not accepted,
+ * Units that a form offers, spelt as in an address, and the words that people type for each, in English and in Spanish. A bare "gallon" or "pint" is not accepted,
  * because the American and British ones differ by a fifth. A bare "oz" is a weight.
  */
 export const unitNames = ['kg', 'g', 'lb', 'oz', 'L', 'mL', 'us-gal', 'us-qt', 'us-cup', 'imp-gal', 'imp-pt', 'C', 'F'] as const;
@@ -7,17 +7,17 @@ export type UnitName = (typeof unitNames)[number];
 
 /** In lower case, without full stops, as `readTypedNumber` takes its allowed units. */
 export const unitWords: Readonly<Record<UnitName, readonly string[]>> = {
-  kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes'],
-  g: ['g', 'gram', 'grams', 'gramme', 'grammes'],
-  lb: ['lb', 'lbs', 'pound', 'pounds'],
-  oz: ['oz', 'ounce', 'ounces'],
-  L: ['l', 'litre', 'litres', 'liter', 'liters'],
-  mL: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters'],
-  'us-gal': ['us gal', 'us-gal', 'us gallon', 'us gallons'],
-  'us-qt': ['us qt', 'us-qt', 'us quart', 'us quarts'],
-  'us-cup': ['us cup', 'us-cup', 'us cups'],
-  'imp-gal': ['imp gal', 'imp-gal', 'imperial gallon', 'imperial gallons'],
-  'imp-pt': ['imp pt', 'imp-pt', 'imperial pint', 'imperial pints'],
+  kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes', 'kilogramo', 'kilogramos'],
+  g: ['g', 'gram', 'grams', 'gramme', 'grammes', 'gramo', 'gramos'],
+  lb: ['lb', 'lbs', 'pound', 'pounds', 'libra', 'libras'],
+  oz: ['oz', 'ounce', 'ounces', 'onza', 'onzas'],
+  L: ['l', 'litre', 'litres', 'liter', 'liters', 'litro', 'litros'],
+  mL: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters', 'mililitro', 'mililitros'],
+  'us-gal': ['us gal', 'us-gal', 'us gallon', 'us gallons', 'galón us', 'galones us'],
+  'us-qt': ['us qt', 'us-qt', 'us quart', 'us quarts', 'cuartos us'],
+  'us-cup': ['us cup', 'us-cup', 'us cups', 'taza us', 'tazas us'],
+  'imp-gal': ['imp gal', 'imp-gal', 'imperial gallon', 'imperial gallons', 'galón imperial', 'galones imperiales'],
+  'imp-pt': ['imp pt', 'imp-pt', 'imperial pint', 'imperial pints', 'pinta imperial', 'pintas imperiales'],
   C: ['c', '°c', '℃', 'celsius'],
   F: ['f', '°f', '℉', 'fahrenheit'],
 };
