@@ -5,6 +5,9 @@
 export const unitNames = ['kg', 'g', 'lb', 'oz', 'L', 'mL', 'us-gal', 'us-qt', 'us-cup', 'imp-gal', 'imp-pt', 'C', 'F'] as const;
 export type UnitName = (typeof unitNames)[number];
 
+const ofTheStates = (...words: string[]): string[] =>
+  words.flatMap((word) => [`${word} ee uu`, `${word} de ee uu`, ...(word === 'gal' ? [] : [`${word} us`])]);
+
 /** In lower case, without full stops, as `readTypedNumber` takes its allowed units. */
 export const unitWords: Readonly<Record<UnitName, readonly string[]>> = {
   kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes', 'kilogramo', 'kilogramos'],
@@ -13,13 +16,13 @@ export const unitWords: Readonly<Record<UnitName, readonly string[]>> = {
   oz: ['oz', 'ounce', 'ounces', 'onza', 'onzas'],
   L: ['l', 'litre', 'litres', 'liter', 'liters', 'litro', 'litros'],
   mL: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters', 'mililitro', 'mililitros'],
-  'us-gal': ['us gal', 'us-gal', 'us gallon', 'us gallons', 'galón us', 'galones us'],
-  'us-qt': ['us qt', 'us-qt', 'us quart', 'us quarts', 'cuartos us'],
-  'us-cup': ['us cup', 'us-cup', 'us cups', 'taza us', 'tazas us'],
-  'imp-gal': ['imp gal', 'imp-gal', 'imperial gallon', 'imperial gallons', 'galón imperial', 'galones imperiales'],
+  'us-gal': ['us gal', 'us-gal', 'us gallon', 'us gallons', ...ofTheStates('gal', 'galón', 'galones')],
+  'us-qt': ['us qt', 'us-qt', 'us quart', 'us quarts', ...ofTheStates('cuarto', 'cuartos')],
+  'us-cup': ['us cup', 'us-cup', 'us cups', ...ofTheStates('taza', 'tazas')],
+  'imp-gal': ['imp gal', 'imp-gal', 'imperial gallon', 'imperial gallons', 'galón imperial', 'galones imperiales', 'gal imperiales'],
   'imp-pt': ['imp pt', 'imp-pt', 'imperial pint', 'imperial pints', 'pinta imperial', 'pintas imperiales'],
-  C: ['c', '°c', '℃', 'celsius'],
-  F: ['f', '°f', '℉', 'fahrenheit'],
+  C: ['c', '°c', '℃', 'celsius', 'grados celsius'],
+  F: ['f', '°f', '℉', 'fahrenheit', 'grados fahrenheit'],
 };
 
 /** The unit that a typed word means, or undefined. */

@@ -4,6 +4,7 @@
  */
 import type { Drawing, Shape } from './drawing.ts';
 import { scaleStep } from './scale.ts';
+import { dayZero } from './chart.en.ts';
 
 export type BandDay = { readonly least: number; readonly most: number };
 export type Across = { readonly at: number; readonly words: string };
@@ -43,7 +44,7 @@ export function band(days: readonly BandDay[], across: Across, unit: (value: num
               {
                 tag: 'text',
                 at: { x: x(day), y: rem(floor + 1.4), 'text-anchor': day === 0 ? 'start' : 'middle' },
-                words: day === 0 ? 'day 0' : String(day),
+                words: day === 0 ? dayZero : String(day),
               },
             ]
           : [],

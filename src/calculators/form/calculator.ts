@@ -10,6 +10,7 @@ import { listFaults, markFaults, unmark } from './faults.ts';
 import type { FormError, Field } from './field.ts';
 import type { System } from './measures.ts';
 import * as remembered from './remembered.ts';
+import * as words from './text.en.ts';
 
 export type Calculator<Values, Figures> = {
   /** By the names in the address, in their order. */
@@ -104,7 +105,7 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
       markFaults(worked);
       (part('asked') as HTMLDetailsElement).open = true;
       root.classList.remove('answered');
-      say('status', `No result yet. There ${worked.length === 1 ? 'is 1 problem' : `are ${worked.length} problems`}.`);
+      say('status', words.noResult(worked.length));
       return worked;
     }
     show(worked);
@@ -116,9 +117,9 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     say('question', asked);
     say('question-printed', asked);
     text('more', more);
-    const [words = '', step = '', value] = tag ?? [];
+    const [verdict = '', step = '', value] = tag ?? [];
     const output = part('tag');
-    output.textContent = words;
+    output.textContent = verdict;
     output.className = `status ${step}`;
     if (value !== undefined) output.dataset.value = value;
     text('next', next.says ?? '');
@@ -167,13 +168,13 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     listFaults(part('summary'), faults);
   }
 
-  function say(name: string, words: string): void {
+  function say(name: string, sentence: string): void {
     const line = part(name);
-    if (line.textContent !== words) line.textContent = words;
+    if (line.textContent !== sentence) line.textContent = sentence;
   }
 
-  function text(name: string, words: string): void {
-    root.querySelector(`[data-text="${name}"]`)!.textContent = words;
+  function text(name: string, sentence: string): void {
+    root.querySelector(`[data-text="${name}"]`)!.textContent = sentence;
   }
 
   function changed(): void {
@@ -222,16 +223,16 @@ function wake<Values, Figures>(root: HTMLElement, { fields, work }: Calculator<V
     },
     copy: (button) => {
       keepAddress(read().pairs);
-      const words = button.lastChild!;
-      const before = words.textContent;
+      const label = button.lastChild!;
+      const before = label.textContent;
       const showForAWhile = (answer: string): void => {
-        words.textContent = answer;
-        setTimeout(() => (words.textContent = before), 4000);
+        label.textContent = answer;
+        setTimeout(() => (label.textContent = before), 4000);
       };
       const copied = navigator.clipboard?.writeText(location.href) ?? Promise.reject();
       copied.then(
-        () => showForAWhile('Copied'),
-        () => showForAWhile('Copy it from the address bar'),
+        () => showForAWhile(words.copied),
+        () => showForAWhile(words.copyFromBar),
       );
     },
   };
@@ -296,9 +297,7 @@ function keepAddress(pairs: readonly (readonly [string, string])[]): void {
 function passedOver({ unknown, repeated }: Address): string {
   const once = [...new Set(unknown)];
   return [
-    ...(once.length > 0 ? [`The link names something that this form does not have: ${once.join(', ')}.`] : []),
-    ...(repeated.length > 0
-      ? [`The link gives these more than once, and the first one counts: ${[...new Set(repeated)].join(', ')}.`]
-      : []),
+    ...(once.length > 0 ? [words.unknownInLink(once.join(', '))] : []),
+    ...(repeated.length > 0 ? [words.twiceInLink([...new Set(repeated)].join(', '))] : []),
   ].join(' ');
 }

@@ -1,6 +1,7 @@
 /* Shows form errors twice in the same words: in a list above the form, and beside each field. */
 import type { FormError } from './field.ts';
 import { make } from './make.ts';
+import * as text from './text.en.ts';
 
 export function markFaults(faults: readonly FormError[]): void {
   for (const [at, { box, words, fixes = [] }] of faults.entries()) {
@@ -18,7 +19,7 @@ export function markFaults(faults: readonly FormError[]): void {
         make(
           'p',
           { class: 'fault fixes' },
-          ...fixes.map((fix) => make('button', { type: 'button', 'data-fix': fix, 'data-of': box.id }, `Use ${fix}`)),
+          ...fixes.map((fix) => make('button', { type: 'button', 'data-fix': fix, 'data-of': box.id }, text.use(fix))),
         ),
       );
   }
@@ -39,7 +40,7 @@ export function unmark(within: Element): void {
 export function listFaults(list: HTMLElement, faults: readonly FormError[]): void {
   list.hidden = faults.length === 0;
   list.replaceChildren(
-    make('h2', {}, faults.length === 1 ? 'There is 1 problem' : `There are ${faults.length} problems`),
+    make('h2', {}, text.thereAre(faults.length)),
     make('ul', {}, ...faults.map(({ box, words }) => {
       const link = make('a', { href: `#${box.id}` }, words);
       link.addEventListener('click', (event) => {

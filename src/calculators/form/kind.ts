@@ -8,6 +8,7 @@ import { readTypedCount } from '../../../shared/numbers/typed-count.ts';
 import { readTypedNumber } from '../../../shared/numbers/typed-number.ts';
 import { ok, err, type Result, type Refused } from '../../../shared/result.ts';
 import type { System } from './measures.ts';
+import * as words from './text.en.ts';
 import { boxNumber, exactly, shownIn, type Measure } from './units.ts';
 
 /** `units` are the units of the form. Kinds without a unit ignore them. */
@@ -123,25 +124,24 @@ function numberFixes({ reason }: Refused<string>, typed: string): string[] {
 
 /** The sentence for a number that cannot be parsed. */
 export function numberWords({ reason, text }: Refused<string>, typed: string, what: string): string {
-  const found = `“${typed}”`;
   switch (reason) {
     case 'empty':
-      return `Write ${what}.`;
+      return words.write(what);
     case 'ambiguous-mark':
-      return `${found} can be read two ways. Write ${typed.replace(/[.,]/, '')}, or ${boxNumber(Number(typed.replace(',', '.').replace(/[^\d.]/g, '')))}.`;
+      return words.twoWays(typed, typed.replace(/[.,]/, ''), boxNumber(Number(typed.replace(',', '.').replace(/[^\d.]/g, ''))));
     case 'thousands-mark':
-      return `Write ${found} without marks between the thousands.`;
+      return words.thousandsMark(typed);
     case 'two-numbers':
-      return `${found} is more than one number. Write one.`;
+      return words.twoNumbers(typed);
     case 'too-many-digits':
-      return `${found} has too many digits.`;
+      return words.tooManyDigits(typed);
     case 'unknown-unit':
-      return `“${text}” cannot be read here. Write ${what}, as a number alone.`;
+      return words.unknownUnit(text ?? '', what);
     case 'not-whole':
-      return `${found} is not a whole number. Write ${what}.`;
+      return words.notWhole(typed, what);
     case 'negative':
-      return `${found} is under 0. Write ${what}.`;
+      return words.underZero(typed, what);
     default:
-      return `${found} is not a number. Write ${what}.`;
+      return words.notANumber(typed, what);
   }
 }

@@ -3,6 +3,7 @@ import { formatNumber, withoutZeros } from '../../../shared/numbers/show-number.
 import { celsiusToFahrenheit } from '../../../shared/units/temperature.ts';
 import { litresToImperialGallons, litresToUsGallons } from '../../../shared/units/volume.ts';
 import { kilogramsToPounds } from '../../../shared/units/weight.ts';
+import * as text from './measures.en.ts';
 
 export type System = 'us' | 'metric';
 
@@ -13,9 +14,9 @@ export function weightWords(kg: number, first: System): string {
 /** The imperial gallon comes last, because it is the least common here. */
 export function volumeWords(litres: number, first: System): string {
   return inOrder(
-    [`${converted(litresToUsGallons(litres))} US gal`, `${converted(litres)} L`],
+    [text.usGallons(converted(litresToUsGallons(litres))), `${converted(litres)} L`],
     first,
-    `${converted(litresToImperialGallons(litres))} imperial gal`,
+    text.imperialGallons(converted(litresToImperialGallons(litres))),
   );
 }
 
@@ -35,7 +36,7 @@ export function volumeAlone(litres: number, system: System): string {
 /** Weight per volume. */
 export function strengthWords(kgPerLitre: number, first: System): string {
   return inOrder(
-    [`${converted(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb in a US gallon`, `${converted(kgPerLitre)} kg in a litre`],
+    [text.poundsInGallon(converted(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))), text.kilogramsInLitre(converted(kgPerLitre))],
     first,
   );
 }
@@ -44,8 +45,8 @@ export function strengthWords(kgPerLitre: number, first: System): string {
 export function densityWords(kgPerLitre: number, first: System): string {
   return inOrder(
     [
-      `${formatNumber(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1), { digits: 3 })} lb a US gallon`,
-      `${formatNumber(kgPerLitre, { digits: 3 })} kg a litre`,
+      text.poundsAGallon(formatNumber(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1), { digits: 3 })),
+      text.kilogramsALitre(formatNumber(kgPerLitre, { digits: 3 })),
     ],
     first,
   );
@@ -53,7 +54,7 @@ export function densityWords(kgPerLitre: number, first: System): string {
 
 /** The two temperatures at the ends of one answer. */
 export function temperatureRange(least: number, most: number, first: System): string {
-  const span = (of: (celsius: number) => number) => `${degrees(of(least))} to ${degrees(of(most))}`;
+  const span = (of: (celsius: number) => number) => text.fromTo(degrees(of(least)), degrees(of(most)));
   return inOrder([`${span(celsiusToFahrenheit)} °F`, `${span((celsius) => celsius)} °C`], first);
 }
 

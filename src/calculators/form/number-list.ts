@@ -7,6 +7,8 @@ import { readTypedList } from '../../../shared/numbers/typed-list.ts';
 import { err, type Result } from '../../../shared/result.ts';
 import { numberWords, type Kind } from './kind.ts';
 import type { System } from './measures.ts';
+import * as words from './rows.en.ts';
+import { write } from './text.en.ts';
 import { exactly, shownIn, type Measure } from './units.ts';
 
 export type NumberList = {
@@ -31,11 +33,10 @@ export function numberList({ what, word, one, most, measure }: NumberList): Kind
     write: writeAddressNumbers,
     exact: (values) => values.map((value) => exactly(measure, value)).join('\n'),
     says: ({ reason, row, text = '' }, _, units) => {
-      if (reason === 'empty' && row === undefined) return `Write ${what}.`;
-      if (reason === 'too-many') return `The list takes ${most} numbers at most, and these are ${text}.`;
-      if (reason === 'comma-list')
-        return `${word} ${row}: “${text}” can be read two ways. Write one number per line, with a ${decimalMark() === '.' ? 'point' : 'comma'} for decimals.`;
-      return `${word} ${row}: ${numberWords({ ok: false, reason, text }, text, one[units])}`;
+      if (reason === 'empty' && row === undefined) return write(what);
+      if (reason === 'too-many') return words.tooManyNumbers(most, text);
+      if (reason === 'comma-list') return words.commaList(word, row!, text, decimalMark());
+      return words.inRow(word, row!, numberWords({ ok: false, reason, text }, text, one[units]));
     },
   };
 }

@@ -9,6 +9,7 @@ import { unmark } from './faults.ts';
 import { boxOf, type FormError, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import * as remembered from './remembered.ts';
+import * as text from './rows.en.ts';
 import { fillBox, turnBox } from './single.ts';
 import { systemOf } from './units.ts';
 
@@ -57,10 +58,10 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   function number(form: HTMLFormElement, name: string): void {
     const all = rowsOf(form, name);
     for (const [at, row] of all.entries()) {
-      row.setAttribute('aria-label', `${spec.word} ${at + 1}`);
+      row.setAttribute('aria-label', text.numbered(spec.word, at + 1));
       const out = row.querySelector('button')!;
       out.hidden = all.length === 1;
-      out.setAttribute('aria-label', `Remove ${spec.word.toLowerCase()} ${at + 1}`);
+      out.setAttribute('aria-label', text.remove(spec.word, at + 1));
     }
     form.querySelector<HTMLButtonElement>(`[data-add-to="${name}"]`)!.disabled = all.length >= spec.most;
   }
@@ -68,7 +69,7 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
   function fillRows(form: HTMLFormElement, name: string, records: readonly (readonly string[])[]): FormError | undefined {
     makeRows(form, name, records.length);
     const wrong = records.flatMap((record, row) =>
-      record.flatMap((text, at) => fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, text) ?? []),
+      record.flatMap((cell, at) => fillBox(boxOf(form, names[at]!, row), spec.columns[names[at]!]!, cell) ?? []),
     );
     return wrong[0];
   }
@@ -81,18 +82,18 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     if (!read.ok) return { box: list, words: listWords(read.row, read.text) };
     const right = rowsOf(form, name).filter((row) => isRight(form, row));
     const count = right.length + read.value.length;
-    if (count > spec.most) return { box: list, words: tooMany(count) };
+    if (count > spec.most) return { box: list, words: text.tooManyRows(spec.most, count) };
     for (const row of rowsOf(form, name)) if (!right.includes(row) && rowsOf(form, name).length > 1) row.remove();
     makeRows(form, name, count);
     const numbers = names.filter((column) => column !== 'label');
     for (const [row, { label, numbers: typed }] of read.value.entries()) {
-      const write = (column: string, text: string): void => {
+      const write = (column: string, cell: string): void => {
         const box = boxOf(form, column, right.length + row);
-        box.value = text;
+        box.value = cell;
         remembered.forget(box);
       };
       if (names.includes('label')) write('label', label);
-      for (const [at, text] of typed.entries()) write(numbers[at]!, text);
+      for (const [at, cell] of typed.entries()) write(numbers[at]!, cell);
     }
     list.value = '';
     return undefined;
@@ -106,13 +107,9 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
     );
   }
 
-  function tooMany(found: number): string {
-    return `The form takes ${spec.most} rows at most, and these are ${found}.`;
-  }
-
   function listWords(line = 1, found = ''): string {
     const shown = found.length > 40 ? `${found.slice(0, 40)}…` : found;
-    return `Line ${line}: found “${shown}”. Write a line like “${spec.such}”, and separate the columns with a tab, comma or space.`;
+    return text.wrongLine(line, shown, spec.such);
   }
 
   return {
@@ -132,9 +129,10 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
             value[column] = read.value;
             return spec.columns[column]!.write(read.value) ?? '';
           }
+          const says = spec.columns[column]!.says(read, typed, systemOf(form));
           faults.push({
             box,
-            words: (all.length > 1 ? `${spec.word} ${row + 1}: ` : '') + spec.columns[column]!.says(read, typed, systemOf(form)),
+            words: all.length > 1 ? text.inRow(spec.word, row + 1, says) : says,
             fixes: spec.columns[column]!.fixes?.(read, typed) ?? [],
           });
           return typed;
@@ -143,13 +141,16 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
       const address = writeAddressRecords(written, spec.marks);
       return faults.length > 0 ? { faults, address } : { value: values as RowOf<Of>[], address };
     },
-    fill: (form, name, text) => {
-      const read = readAddressRecords(text, spec.marks);
+    fill: (form, name, address) => {
+      const read = readAddressRecords(address, spec.marks);
       if (read.ok && read.value.length <= spec.most) return fillRows(form, name, read.value);
       const list = boxOf(form, `${name}-list`);
-      list.value = text;
-      const spelling = spec.like ? `like ${spec.like}` : names.map((column, at) => column + (spec.marks[at] ?? '')).join('');
-      return { box: list, words: read.ok ? tooMany(read.value.length) : `“${read.text ?? text}” in the address is not ${spelling}.` };
+      list.value = address;
+      const spelling = spec.like ? text.likeInAddress(spec.like) : names.map((column, at) => column + (spec.marks[at] ?? '')).join('');
+      return {
+        box: list,
+        words: read.ok ? text.tooManyRows(spec.most, read.value.length) : text.wrongAddress(read.text ?? address, spelling),
+      };
     },
     turn: (form, name) => {
       const shows = rowsOf(form, name).flatMap((_, row) =>
@@ -185,11 +186,11 @@ export function rows<const Of extends Columns>(spec: Rows<Of>): Field<readonly R
       list.addEventListener('change', take);
       form.addEventListener('paste', (event) => {
         const box = event.target as HTMLElement;
-        const text = event.clipboardData?.getData('text') ?? '';
+        const pasted = event.clipboardData?.getData('text') ?? '';
         // A name may hold blanks and commas, so into a row only a whole list is taken apart.
-        if (box !== list && !(box.closest(`[data-row-of="${name}"]`) && /[\t\n]\S/.test(text))) return;
+        if (box !== list && !(box.closest(`[data-row-of="${name}"]`) && /[\t\n]\S/.test(pasted))) return;
         event.preventDefault();
-        list.value += text;
+        list.value += pasted;
         take();
       });
     },

@@ -2,6 +2,7 @@
 import { boxOf, type FormControl, type FormError, type Field } from './field.ts';
 import type { Kind } from './kind.ts';
 import * as remembered from './remembered.ts';
+import * as text from './text.en.ts';
 import { systemOf } from './units.ts';
 
 export function single<Value>(kind: Kind<Value>): Field<Value> {
@@ -16,21 +17,21 @@ export function single<Value>(kind: Kind<Value>): Field<Value> {
         address: kind.readAddress(typed).ok ? undefined : typed,
       };
     },
-    fill: (form, name, text) => fillBox(boxOf(form, name), kind, text),
+    fill: (form, name, address) => fillBox(boxOf(form, name), kind, address),
     ...(kind.exact ? { turn: (form, name) => turnBox(boxOf(form, name), kind) } : {}),
   };
 }
 
 /** A valid address text goes in as a value. An invalid one goes in as it is, so that its error is beside it. */
-export function fillBox<Value>(box: FormControl, kind: Kind<Value>, text: string): FormError | undefined {
-  const read = kind.readAddress(text);
+export function fillBox<Value>(box: FormControl, kind: Kind<Value>, address: string): FormError | undefined {
+  const read = kind.readAddress(address);
   if (read.ok) {
     writeBox(box, kind, read.value);
     return undefined;
   }
-  box.value = text;
-  const typed = kind.read(text, systemOf(box.form));
-  return typed.ok ? { box, words: `In an address this is written ${kind.write(typed.value)}. Press “Calculate” to use it.` } : undefined;
+  box.value = address;
+  const typed = kind.read(address, systemOf(box.form));
+  return typed.ok ? { box, words: text.inAnAddress(kind.write(typed.value) ?? '') } : undefined;
 }
 
 function writeBox<Value>(box: FormControl, kind: Kind<Value>, value: Value): void {
@@ -57,7 +58,7 @@ export function choice<const Word extends string>(words: readonly Word[], what: 
     ...field,
     read: (form, name) => {
       const { value, address } = field.read(form, name) as { value: Word | undefined; address: string | undefined };
-      return value === undefined ? { faults: [{ box: boxOf(form, name), words: `Choose ${what}.` }], address } : { value, address };
+      return value === undefined ? { faults: [{ box: boxOf(form, name), words: text.choose(what) }], address } : { value, address };
     },
   };
 }
@@ -69,9 +70,9 @@ export function optionalChoice<const Word extends string>(words: readonly Word[]
       const value = words.find((word) => word === chosen(form, name).value);
       return { value, address: value };
     },
-    fill: (form, name, text) => {
-      if (!words.some((word) => word === text)) return { box: boxOf(form, name), words: `“${text}” is not one of the choices.` };
-      chosen(form, name).value = text;
+    fill: (form, name, address) => {
+      if (!words.some((word) => word === address)) return { box: boxOf(form, name), words: text.noChoice(address) };
+      chosen(form, name).value = address;
       return undefined;
     },
   };

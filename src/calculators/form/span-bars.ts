@@ -4,6 +4,7 @@
  */
 import type { Drawing, Shape } from './drawing.ts';
 import { scaleStep } from './scale.ts';
+import { day as dayWord } from './chart.en.ts';
 
 export type SpanBar = { readonly label: string; readonly from: number; readonly to: number; readonly tone?: string };
 
@@ -31,7 +32,7 @@ export function spanBars(bars: readonly SpanBar[], dayZero: string, label: strin
         { tag: 'line', at: { class: 'hair', x1: x(day), x2: x(day), y1: `${topRem}rem`, y2: `${floor + 0.3}rem` } },
         { tag: 'text', at: { x: x(day), y: `${floor + 1.4}rem`, 'text-anchor': 'middle' }, words: String(day).replace('-', '−') },
       ]),
-      { tag: 'text', at: { x: 0, y: `${floor + 1.4}rem` }, words: 'day' },
+      { tag: 'text', at: { x: 0, y: `${floor + 1.4}rem` }, words: dayWord },
       { tag: 'line', at: { x1: x(first), x2: x(last), y1: `${floor}rem`, y2: `${floor}rem` } },
       ...bars.flatMap(({ label, from, to, tone = '' }, row): Shape[] => [
         { tag: 'text', at: { x: 0, y: `${topRem + (row + 0.5) * rowRem + 0.35}rem` }, words: label },

@@ -6,6 +6,7 @@ import { formatMonthDay, monthDay } from '../../../shared/days/year-span.ts';
 import type { Result } from '../../../shared/result.ts';
 import { languageHere } from '../../../shared/country/language-here.ts';
 import { todayHere } from './today.ts';
+import * as text from './typed-day.en.ts';
 
 export const readDay = (typed: string): Result<Day, TypedDayReason> => readTypedDay(typed, languageHere(), todayHere());
 
@@ -19,17 +20,17 @@ const example = (): string => formatMonthDay(monthDay(4, 18), languageHere());
 
 /** `what` as in "Write the day of the install." */
 export function dayFaultWords(reason: string, typed: string, what: string): string {
-  const found = `“${typed.trim()}”`;
+  const found = typed.trim();
   switch (reason) {
     case 'empty':
-      return `Write ${what}, such as ${example()}.`;
+      return text.write(what, example());
     case 'wrong-weekday':
-      return `${found}: that date is not on that weekday.`;
+      return text.wrongWeekday(found);
     case 'impossible-date':
-      return `${found} is not in the calendar.`;
+      return text.notInCalendar(found);
     case 'year-out-of-range':
-      return `${found}: write a year from 1900 to 2199.`;
+      return text.yearOutOfRange(found);
     default:
-      return `${found} is not a date. Write it like ${example()}.`;
+      return text.notADate(found, example());
   }
 }

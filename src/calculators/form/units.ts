@@ -48,8 +48,12 @@ const temperatures: Table = {
   F: [unitWords.F, fahrenheitToCelsius, celsiusToFahrenheit],
 };
 const inPound: Table = {
-  'per lb': [['per lb', 'per pound', 'a pound'], same, same],
-  'per kg': [['per kg', 'per kilogram', 'a kilogram'], weight.poundsToKilograms, weight.kilogramsToPounds],
+  'per lb': [['per lb', 'per pound', 'a pound', 'por lb', 'por libra'], same, same],
+  'per kg': [
+    ['per kg', 'per kilogram', 'a kilogram', 'por kg', 'por kilo', 'por kilogramo'],
+    weight.poundsToKilograms,
+    weight.kilogramsToPounds,
+  ],
 };
 
 /** A weight at the hive: pounds or kilograms, kilograms in the address. */

@@ -1,0 +1,3 @@
+/* Words on the scale of a chart. */
+export const day = 'day';
+export const dayZero = 'day 0';

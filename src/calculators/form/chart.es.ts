@@ -1,0 +1,2 @@
+export const day = 'día';
+export const dayZero = 'día 0';

@@ -1,0 +1,13 @@
+export const change = 'Change numbers';
+export const units = 'Units';
+export const problems = 'Problems in the form';
+export const needsScript = '**This form needs JavaScript.** The example and the table below answer without it.';
+export const calculate = 'Calculate';
+export const clear = 'Clear';
+export const result = 'Result';
+export const share = 'Share';
+export const copyLink = 'Copy link';
+export const print = 'Print';
+export const anExample = 'An example';
+export const tryNumbers = 'Try these numbers';
+export const workedOut = 'How this is worked out';

@@ -1,0 +1,13 @@
+export const change = 'Cambiar los números';
+export const units = 'Unidades';
+export const problems = 'Problemas en el formulario';
+export const needsScript = '**Este formulario necesita JavaScript.** El ejemplo y la tabla de abajo responden sin él.';
+export const calculate = 'Calcular';
+export const clear = 'Borrar';
+export const result = 'Resultado';
+export const share = 'Compartir';
+export const copyLink = 'Copiar el enlace';
+export const print = 'Imprimir';
+export const anExample = 'Un ejemplo';
+export const tryNumbers = 'Probar estos números';
+export const workedOut = 'Cómo se calcula';

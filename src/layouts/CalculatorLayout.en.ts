@@ -1,0 +1,1 @@
+export const limits = 'Limits of this calculator';

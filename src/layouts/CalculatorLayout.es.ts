@@ -1,0 +1,1 @@
+export const limits = 'Límites de esta calculadora';
