@@ -401,18 +401,24 @@ test('mite count: Back finds numbers and result together', async () => {
 
 test('mite count: presses before the script arrives are repeated', async () => {
   const own = await openCalculator(browser, site, 'mite-count');
+  let arrive = (): void => undefined;
   await own.page.route('**/mite-count.*.js', async (route) => {
-    await new Promise((done) => setTimeout(done, 400));
+    await new Promise<void>((resolve) => (arrive = resolve));
     await route.continue();
   });
   await own.page.clock.setFixedTime('2026-07-20T12:00Z');
+  const pressed = async (...names: string[]): Promise<void> => {
+    const asked = own.page.waitForRequest('**/mite-count.*.js');
+    for (const name of names) await own.page.getByRole('button', { name, exact: true }).click();
+    await asked;
+    arrive();
+  };
   await own.open('');
   await own.fill('mites', '9');
-  await own.press('Calculate');
-  assert.equal((await own.values()).verdict, 'act');
+  await pressed('Calculate');
+  await own.page.waitForSelector('output[data-value="act"]');
   await own.open('');
-  await own.press('Add a colony');
-  await own.press('Add a colony');
+  await pressed('Add a colony', 'Add a colony');
   await own.page.locator('form [name="mites"]').nth(2).waitFor();
   assert.equal(await own.page.locator('form [name="mites"]').count(), 3);
   await own.close();

@@ -67,6 +67,17 @@ export const survivals: SourcedRow<{ bees: number }, { share: number }>[] = [
   { case: '37,061 bees', given: { bees: 37_061 }, expect: { share: 0.55 }, ...harbo },
 ];
 
+/** A series that the fit did not use: how long workers live in spring. A band of shares alive at day 22 implies a band of mean lives. */
+export const springLives: SourcedRow<{ days: number }, { leastMeanLife: number; mostMeanLife: number }>[] = [
+  {
+    case: 'workers in spring',
+    given: { days: 22 },
+    expect: { leastMeanLife: 30, mostMeanLife: 40 },
+    from: 'Scientific Reports 9:4044 (2019), introduction: 30 to 40 days in spring',
+    basis: 'published',
+  },
+];
+
 const harbo1986 = { from: "the fit's own data: Harbo 1986, cells of brood 19 days after release", basis: 'published' } as const;
 
 export const broodCells: SourcedRow<{ bees: number }, { cells: number }>[] = [

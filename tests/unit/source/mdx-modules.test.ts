@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, test } from 'vitest';
+import { afterAll, test, vi } from 'vitest';
 import { entriesOf } from '../../../src/source/loader.ts';
 import { mdxModules } from '../../../src/source/mdx-modules.ts';
 import { openFolder } from '../../../src/source/open-folder.ts';
@@ -87,9 +87,8 @@ test('after a change the preview reads the folder once and updates what changed'
   writeFileSync(join(club, PAGE), readFileSync(join(club, PAGE), 'utf8').replace('Very cold', 'Ice-cold'));
   const before = openFolder(club);
   for (const hear of heard) hear(join(club, PAGE));
-  await new Promise((done) => setTimeout(done, 50));
+  await vi.waitFor(() => assert.deepEqual(given, ['articles/stings']));
   assert.notEqual(openFolder(club), before);
-  assert.deepEqual(given, ['articles/stings']);
   const now = openFolder(club);
   for (const hear of heard) hear(join(`${club}-other`, PAGE));
   await new Promise((done) => setTimeout(done, 50));
@@ -128,8 +127,7 @@ test("a change to a book's page shows in the preview of a club over it, below th
     given.length = 0;
     edit(over, 'common/articles/swarms.mdx', 'A swarm hangs still.', 'A swarm hangs on a branch.');
     for (const hear of heard) hear(join(over, 'common/articles/swarms.mdx'));
-    await new Promise((done) => setTimeout(done, 50));
-    assert.deepEqual(given, ['articles/swarms']);
+    await vi.waitFor(() => assert.deepEqual(given, ['articles/swarms']));
     assert.match(preview.load.handler(address), /A swarm hangs on a branch\.[\s\S]*Ours hang in the lindens\./);
     const page = { url: address };
     const graph = {

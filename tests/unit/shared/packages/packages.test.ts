@@ -44,6 +44,13 @@ rows('the band of survival passes through the data it was fitted to', tables.sur
   assert.ok(beesLeast <= bees * share + 1e-6 && bees * share <= beesMost + 1e-6, `${bees * share} is not in ${beesLeast} to ${beesMost}`);
 });
 
+rows('the band of survival meets a band of lives that it was not fitted to', tables.springLives, ({ days }, expected) => {
+  const { beesLeast, beesMost } = dayOf(curve(10_000), days - 3);
+  const meanLife = (alive: number): number => -days / Math.log(alive / 10_000);
+  assert.ok(meanLife(beesLeast) <= expected.mostMeanLife, `${meanLife(beesLeast)} days at least`);
+  assert.ok(meanLife(beesMost) >= expected.leastMeanLife, `${meanLife(beesMost)} days at most`);
+});
+
 rows('survival carried on', tables.carriedOn, ({ daysAfterShaking }, { least, most, within }) => {
   const found = dayOf(curve(10_000), daysAfterShaking - 3);
   near(found.beesLeast, least, within, 'least');
