@@ -78,3 +78,6 @@ export const withoutZeros = (shown: string): string => {
   const { decimal } = marksOf(languageHere());
   return shown.includes(decimal) ? shown.replace(new RegExp(`\\${decimal}?0+$`), '') : shown;
 };
+
+/** A number with all its digits, as the country writes it: 29.5 or 29,5. */
+export const formatExact = (value: number): string => withoutZeros(formatNumber(value, { digits: 10 }));

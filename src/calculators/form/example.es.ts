@@ -1,0 +1,1 @@
+export const title = 'El ejemplo paso a paso, y una tabla';
