@@ -166,8 +166,8 @@ for (const [path, code, fault] of [
   ['shared/mites/rate.ts', "import { readFileSync } from 'node:fs';", 'shared/mites/rate.ts imports node:fs'],
   [
     'src/calculators/syrup/form.ts',
-    "export * from '../mite-count/text.ts';",
-    'src/calculators/syrup/form.ts imports src/calculators/mite-count/text.ts: calculators/syrup may not use calculators/mite-count',
+    "export * from '../mite-count/text.en.ts';",
+    'src/calculators/syrup/form.ts imports src/calculators/mite-count/text.en.ts: calculators/syrup may not use calculators/mite-count',
   ],
   [
     'src/calculators/syrup/form.ts',

@@ -2,9 +2,8 @@
 import type { Drawing } from '../form/drawing.ts';
 import { rangeBars, type Bar } from '../form/range-bars.ts';
 import type { Judgement } from './model.ts';
-import { verdictNames } from './text.ts';
+import { atOnceShort, chart, verdictNames } from './text.en.ts';
 import type { Verdict } from '../../../shared/mites/verdict.ts';
-import { toDataValue } from '../../../shared/numbers/show-number.ts';
 
 export function drawCount({ count, level }: Pick<Judgement, 'count' | 'level'>): Drawing {
   const { colonies, apiary } = count;
@@ -14,21 +13,17 @@ export function drawCount({ count, level }: Pick<Judgement, 'count' | 'level'>):
   const all = apiary
     ? [
         {
-          label: 'All',
+          label: chart.all,
           value: apiary.per100,
           ...(apiary.lowPer100 === undefined ? {} : { low: apiary.lowPer100, high: apiary.highPer100! }),
           ...verdictOf(apiary.verdict, false),
         },
       ]
     : [];
-  return rangeBars(
-    [...bars, ...all],
-    level && { at: level.levelPer100, words: `the club’s level, ${toDataValue(level.levelPer100)}` },
-    'Mites per hundred bees: a mark is the count, the line through it its likely range, the dashed line the level. The table has the same numbers.',
-  );
+  return rangeBars([...bars, ...all], level && { at: level.levelPer100, words: chart.level(level.levelPer100) }, chart.label);
 }
 
 /** The word is short, so that it fits beside the row on a narrow screen. */
 function verdictOf(verdict: Verdict | undefined, atOnce: boolean): Pick<Bar, 'verdict'> {
-  return verdict ? { verdict: [verdict, atOnce ? 'At once' : verdictNames[verdict]] } : {};
+  return verdict ? { verdict: [verdict, atOnce ? atOnceShort : verdictNames[verdict]] } : {};
 }

@@ -1,9 +1,10 @@
-/* Form of the mite count. Sentences: text.ts. Verdict: model.ts. Arithmetic: shared/mites. */
+/* Form of the mite count. Words: text.en.ts. Verdict: model.ts. Arithmetic: shared/mites. */
 import { phases } from '../../../shared/mites/action-level.ts';
 import type { SampleReason } from '../../../shared/mites/rate.ts';
-import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
+import { toDataValue } from '../../../shared/numbers/show-number.ts';
 import { defineCalculator, type Answer, type Place } from '../form/calculator.ts';
 import { colonyRows, sampleFault } from '../form/colony-rows.ts';
+import * as counts from '../form/colony-rows.en.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type FormError } from '../form/field.ts';
 import { number } from '../form/kind.ts';
@@ -11,23 +12,22 @@ import { make, makeOutput } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, optionalChoice, single } from '../form/single.ts';
 import { dayFromToday, todayHere } from '../form/today.ts';
-import { judgeCount, methods, type Counted, type Judgement, type Method, type MiteFigures } from './model.ts';
+import { inPercent } from '../form/typed-units.ts';
+import { judgeCount, methods, rateWords, verdictSteps, type Counted, type Judgement, type Method, type MiteFigures } from './model.ts';
 import { drawCount } from './chart.ts';
-import type { NextKind } from './next.ts';
-import * as words from './text.ts';
+import { daysToNextCount, nextKind, type NextKind } from './next.ts';
+import * as words from './text.en.ts';
 
 const hazardsOf: Readonly<Record<Method, readonly string[]>> = { wash: ['alcohol-fire'], roll: [], gas: ['carbon-dioxide'] };
-const same = (value: number): number => value;
 /** A longer table is folded, because the chart says the same. */
 const mostOpen = 4;
-const whole = (value: number): string => formatNumber(value, { places: 0 });
 
 defineCalculator<Counted, MiteFigures>('mite-count', {
   fields: {
     samples: colonyRows(24),
-    method: choice(methods, 'how the mites were counted'),
+    method: choice(methods, counts.asked.method),
     phase: optionalChoice(phases),
-    recovery: single(number('a share from 1 to 100, such as 92.9', { '%': same, percent: same })),
+    recovery: single(number(words.recovery.asked, inPercent)),
   },
   work: (counted, place) => {
     const judgement = judgeCount(counted, place.figures);
@@ -43,43 +43,40 @@ defineCalculator<Counted, MiteFigures>('mite-count', {
 
 function answerOf(judgement: Judgement, counted: Counted, figures: MiteFigures): Answer<NextKind> {
   const { verdict, coloniesAtOnce } = judgement.count;
-  const days = words.daysToNextCount(judgement, figures);
+  const days = daysToNextCount(judgement, figures);
   return {
     headline: words.headline(judgement),
     more: words.verdictReason(judgement),
-    tag: [words.verdictWords(verdict, coloniesAtOnce.length > 0) || 'No verdict', verdict ? words.verdictSteps[verdict] : '', verdict],
+    tag: [words.verdictWords(verdict, coloniesAtOnce.length > 0) || words.noVerdict, verdict ? verdictSteps[verdict] : '', verdict],
     asked: words.askedWords(counted),
     next: {
-      kind: words.nextKind(judgement, counted),
+      kind: nextKind(judgement, counted),
       says: words.nextStep(judgement, counted),
       // Of these verdicts each asks for more samples.
       hazards: verdict === 'act' || verdict === 'unsure' ? hazardsOf[counted.method] : [],
-      again:
-        days === undefined
-          ? 'Next count: when the treatment time on your label is over. Write that day down.'
-          : `Next count: by ${dayFromToday(days)}.`,
+      again: words.nextCount(days === undefined ? undefined : dayFromToday(days)),
       values: { 'treatment-window': `start=${todayHere()}` },
     },
   };
 }
 
 const faultOf = (reason: SampleReason | 'no-samples', row: number | undefined, form: HTMLFormElement): FormError =>
-  reason === 'impossible-recovery'
-    ? { box: boxOf(form, 'recovery'), words: 'The share of mites found lies over 0 and up to 100.' }
-    : sampleFault(form, reason, row);
+  reason === 'impossible-recovery' ? { box: boxOf(form, 'recovery'), words: words.recovery.impossible } : sampleFault(form, reason, row);
 
 function showColonies(judgement: Judgement, result: HTMLElement): void {
   const { colonies, apiary } = judgement.count;
-  const rate = (name: string, value: number) => makeOutput(name, words.rateWords(value, judgement), toDataValue(value));
+  const rate = (name: string, value: number) => makeOutput(name, rateWords(value, judgement), toDataValue(value));
   result.querySelector('tbody')!.replaceChildren(
     ...colonies.map((colony) => {
       const name = colony.label;
       const corrected =
-        colony.per100Corrected === undefined ? [] : [make('small', {}, rate('per-100-corrected', colony.per100Corrected), ' corrected')];
+        colony.per100Corrected === undefined
+          ? []
+          : [make('small', {}, rate('per-100-corrected', colony.per100Corrected), ` ${words.cells.corrected}`)];
       return make('tr', { 'data-sample': name },
-        make('th', { scope: 'row' }, name, make('small', {}, `${whole(colony.mites)} in ${whole(colony.bees)}`)),
+        make('th', { scope: 'row' }, name, make('small', {}, words.cells.miteInBees(colony.mites, colony.bees))),
         make('td', {}, rate('per-100', colony.per100), ...corrected),
-        make('td', {}, rate('low', colony.lowPer100), ' to ', rate('high', colony.highPer100)),
+        make('td', {}, rate('low', colony.lowPer100), ` ${words.cells.to} `, rate('high', colony.highPer100)),
         make('td', {}, words.verdictWords(colony.verdict, colony.atOnce)),
       ); // prettier-ignore
     }),
@@ -87,10 +84,10 @@ function showColonies(judgement: Judgement, result: HTMLElement): void {
   foldNumbers(result.querySelector<HTMLDetailsElement>('[data-of="numbers"]')!, colonies.length > mostOpen);
   result.querySelector('tfoot')!.hidden = !apiary;
   if (!apiary) return;
-  put(result, 'apiary-per-100', words.rateWords(apiary.per100, judgement), apiary.per100);
+  put(result, 'apiary-per-100', rateWords(apiary.per100, judgement), apiary.per100);
   const { lowPer100: low, highPer100: high } = apiary;
-  put(result, 'apiary-low', low === undefined ? 'none under four colonies' : words.rateWords(low, judgement), low);
-  put(result, 'apiary-high', high === undefined ? '' : `to ${words.rateWords(high, judgement)}`, high);
+  put(result, 'apiary-low', low === undefined ? words.cells.noRange : rateWords(low, judgement), low);
+  put(result, 'apiary-high', high === undefined ? '' : words.cells.upTo(rateWords(high, judgement)), high);
   show(result, 'apiary-verdict', words.verdictWords(apiary.verdict, false));
 }
 
@@ -102,9 +99,9 @@ function foldNumbers(fold: HTMLDetailsElement, isLong: boolean): void {
 
 function showVerdict(judgement: Judgement, counted: Counted, { result, figures }: Place<MiteFigures>): void {
   const { count: { toSettle, coloniesToAct, colonies, apiary }, level, atOnce } = judgement; // prettier-ignore
-  put(result, 'action-level', level ? `${level.levelPer100} per 100 bees` : words.noLevel(figures, counted.phase), level?.levelPer100);
+  put(result, 'action-level', level ? words.cells.per100(level.levelPer100) : words.noLevel(figures, counted.phase), level?.levelPer100);
   show(result, 'level-from', level ? `${level.words} ${words.levelRemarks(level, counted)}` : '');
-  put(result, 'at-once-level', atOnce ? `${atOnce.levelPer100} per 100 bees` : 'None for this part of the year.', atOnce?.levelPer100);
+  put(result, 'at-once-level', atOnce ? words.cells.per100(atOnce.levelPer100) : words.cells.noAtOnce, atOnce?.levelPer100);
   show(result, 'at-once-from', atOnce ? atOnce.words : '');
   placeOf(result, 'at-once-level')!.hidden = !atOnce;
   put(
@@ -113,7 +110,12 @@ function showVerdict(judgement: Judgement, counted: Counted, { result, figures }
     words.settleWords(toSettle, counted.samples, figures),
     toSettle && toSettle.bees !== 'too-many' ? toSettle.bees : undefined,
   );
-  put(result, 'colonies-to-act', coloniesToAct.join(', ') || 'None', coloniesToAct.length > 0 ? coloniesToAct.join(';') : undefined);
+  put(
+    result,
+    'colonies-to-act',
+    coloniesToAct.join(', ') || words.cells.none,
+    coloniesToAct.length > 0 ? coloniesToAct.join(';') : undefined,
+  );
   result.querySelector<HTMLElement>('[data-of="bees-to-settle"]')!.hidden = !toSettle;
   placeOf(result, 'colonies-to-act')!.hidden = !apiary || !level;
   show(result, 'apiary-remarks', words.apiaryRemarks(apiary, colonies.length, figures.fewestColonies));
@@ -128,7 +130,7 @@ function showWeeks({ count: { weeks, colonies }, level }: Judgement, { result, f
   const reached = level !== undefined && colonies.some(({ highPer100 }) => highPer100 >= level.levelPer100);
   const soonest = figures.growth && 'soonestWeeks' in weeks ? weeks.soonestWeeks : undefined;
   const latest = figures.growth && 'latestWeeks' in weeks ? weeks.latestWeeks : undefined;
-  const reason = figures.growth ? words.weeksReason(weeks.state) : 'No figure for this club.';
+  const reason = figures.growth ? words.weeksReasons[weeks.state] : words.noFigure;
   put(result, 'weeks-to-level-soonest', soonest === undefined ? reason : words.soonestWords(soonest, reached), soonest);
   put(result, 'weeks-to-level-latest', latest === undefined ? (soonest === undefined ? '' : reason) : words.latestWords(latest), latest);
 }

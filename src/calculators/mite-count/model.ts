@@ -6,7 +6,9 @@ import type { Result } from '../../../shared/result.ts';
 import { levelFor, type Phase } from '../../../shared/mites/action-level.ts';
 import { judgeMiteCount, type MiteCount } from '../../../shared/mites/mite-count.ts';
 import type { MiteSample, SampleReason } from '../../../shared/mites/rate.ts';
+import type { Verdict } from '../../../shared/mites/verdict.ts';
 import type { Growth } from '../../../shared/mites/weeks-to-level.ts';
+import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number.ts';
 
 export type Method = 'wash' | 'roll' | 'gas';
 export const methods: readonly Method[] = ['wash', 'roll', 'gas'];
@@ -57,3 +59,19 @@ export function judgeCount(
   });
   return count.ok ? { ok: true, value: { count: count.value, level, atOnce } } : count;
 }
+
+/** The level of gravity of each verdict. */
+export const verdictSteps: Readonly<Record<Verdict, string>> = { below: 'settled', unsure: 'watch', act: 'act' };
+
+/** The levels that a rate is compared with. Rounding never carries it across one of them. */
+export type Lines = Pick<Judgement, 'level' | 'atOnce'>;
+
+export function rateWords(per100: number, { level, atOnce }: Lines): string {
+  if (!level) return formatNumber(per100, { places: 1 });
+  const nearer = atOnce && Math.abs(per100 - atOnce.levelPer100) < Math.abs(per100 - level.levelPer100) ? atOnce : level;
+  return formatAgainst(per100, nearer.levelPer100, 1);
+}
+
+/** True where only the correction for missed mites makes the verdict unsure. */
+export const onlyCorrected = ({ colonies, apiary }: MiteCount): boolean =>
+  [...colonies, ...(apiary ? [apiary] : [])].every((one) => one.verdict !== 'unsure' || one.onlyCorrected);
