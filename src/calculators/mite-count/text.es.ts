@@ -157,7 +157,7 @@ export const apiaryRemarks: typeof English.apiaryRemarks = (apiary, colonies, fe
 };
 
 export const recovery: typeof English.recovery = {
-  asked: 'un porcentaje de 1 a 100, como 92,9',
+  asked: `un porcentaje de 1 a 100, como ${formatExact(92.9)}`,
   impossible: 'El porcentaje de ácaros encontrados es mayor que 0 y llega como máximo a 100.',
 };
 
