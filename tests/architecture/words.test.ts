@@ -15,7 +15,7 @@ const ROOMS = /^(?:src\/(?:calculators|client|components|layouts|lib|pages|paper
 const DONE = [
   /^src\/components\/Cautions/,
   /^src\/components\/(?:Calculator\.|form\/)/,
-  /^src\/calculators\/form\//,
+  /^src\/calculators\/(?:form|mite-count)\//,
   /^src\/layouts\/CalculatorLayout/,
 ];
 const NOT_FOR_READERS = /^src\/client\/layout\/preview|^src\/pages\/(?:robots|open\/)|^src\/calculators\/form\/(?:typed-)?units\./;

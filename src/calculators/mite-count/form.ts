@@ -25,7 +25,7 @@ const mostOpen = 4;
 defineCalculator<Counted, MiteFigures>('mite-count', {
   fields: {
     samples: colonyRows(24),
-    method: choice(methods, counts.asked.method),
+    method: choice(methods, counts.methodAsked),
     phase: optionalChoice(phases),
     recovery: single(number(words.recovery.asked, inPercent)),
   },

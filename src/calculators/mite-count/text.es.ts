@@ -1,4 +1,4 @@
-import { phaseName } from '../../../shared/season/phases.ts';
+import { spanishPhases } from '../../../shared/season/spanish.ts';
 import { formatExact, formatNumber } from '../../../shared/numbers/show-number.ts';
 import { onlyCorrected, rateWords, type Method } from './model.ts';
 import type * as English from './text.en.ts';
@@ -41,7 +41,7 @@ function named(names: readonly string[], verb = false): string {
 }
 
 export const noLevel: typeof English.noLevel = ({ levels }, phase) =>
-  levels.length === 0 || !phase ? 'Aquí no hay nivel.' : `No hay nivel para esta fase del año, ${phaseName(phase)}.`;
+  levels.length === 0 || !phase ? 'Aquí no hay nivel.' : `No hay nivel para esta fase del año, ${spanishPhases[phase]}.`;
 
 export const verdictReason: typeof English.verdictReason = ({ count, level, atOnce }) => {
   if (!level) return 'Sin un nivel no se puede decir si hay que actuar.';
@@ -81,7 +81,7 @@ export const nextStep: typeof English.nextStep = ({ count, level }, { phase }) =
     if (typeof settles === 'number')
       return 'Tome hoy una segunda muestra de la misma colonia y sume las dos, o cuente otra vez en dos semanas.';
     return settles === 'too-many'
-      ? 'Haga lo mismo que con «Actúe», o cuente otra vez en dos semanas: si los ácaros aumentan, se verá entonces.'
+      ? 'Haga lo mismo que con “Actúe”, o cuente otra vez en dos semanas: si los ácaros aumentan, se verá entonces.'
       : 'Cuente otra vez en dos semanas.';
   }
   const late = phase === 'dearth' || phase === 'fall-preparation' ? ' En esta época del año también llegan ácaros de otras colmenas.' : '';
@@ -106,7 +106,7 @@ export const askedWords: typeof English.askedWords = ({ samples, method, phase, 
       ? `${samples.length} colonias`
       : `${first!.label ? `${first!.label}: ` : ''}${whole(first!.mites)} ${first!.mites === 1 ? 'ácaro' : 'ácaros'} en ${whole(first!.bees)} abejas`;
   const adjusted = recovery === 100 ? '' : `, ajustado para un ${formatExact(recovery)} % encontrado`;
-  return `${counted}, ${methodNames[method]}, ${phase ? phaseName(phase) : 'fase del año sin elegir'}${adjusted}`;
+  return `${counted}, ${methodNames[method]}, ${phase ? spanishPhases[phase] : 'fase del año sin elegir'}${adjusted}`;
 };
 
 export const noFigure = 'No hay cifra para esta asociación.';
@@ -232,7 +232,7 @@ export const background: typeof English.background = {
     '**Por debajo:** todo el rango probable está por debajo del nivel.',
     'De varias colonias decide la peor, para que un promedio no oculte ninguna.',
     'Una corrección por los ácaros no vistos nunca hace más suave el resultado.',
-    'Con un nivel de 1, una muestra de 300 abejas es demasiado pequeña para «Por debajo», aunque no tenga ningún ácaro.',
+    'Con un nivel de 1, una muestra de 300 abejas es demasiado pequeña para “Por debajo”, aunque no tenga ningún ácaro.',
   ],
   most: (bees) => `A ninguna colonia se le piden más de ${bees} abejas.`,
   levels: '**Los niveles de la asociación:** {levels}.',
