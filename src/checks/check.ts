@@ -46,6 +46,7 @@ import { stationFaults } from './stations.ts';
 import { strayStepFaults } from './stray-steps.ts';
 import { tagFaults } from './tags.ts';
 import { meetingNameHints, titleFaults } from './titles.ts';
+import { translationFaults, translationHints } from './translations.ts';
 import { typedFaults } from './typed.ts';
 import { untaggedFaults, untaggedHints } from './untagged.ts';
 import { wordFaults } from './words.ts';
@@ -109,7 +110,13 @@ const isOfBook = ({ books }: Folder, path: string): boolean => books.some(({ id 
 /** Every diagnostic of a folder that was read, in reading order. */
 export function checkFolder(folder: Folder, given: Given = {}): Diagnostic[] {
   const further = [...fieldFaults(folder), ...typedFaults(folder), ...ofRules(folder, given)];
-  return inReadingOrder([...folder.faults, ...nameFaults(folder), ...bookFaults(folder), ...further.filter(isReadable(folder.faults))]);
+  return inReadingOrder([
+    ...folder.faults,
+    ...nameFaults(folder),
+    ...bookFaults(folder),
+    ...translationFaults(folder),
+    ...further.filter(isReadable(folder.faults)),
+  ]);
 }
 
 /** What a tag does is unknown before the tag is mended. */
@@ -143,7 +150,7 @@ const lineOf = ({ path, line }: Diagnostic): string => `${path}:${line}`;
 /** Hints: content that is valid but better written otherwise. `check` prints them and no build fails because of them. */
 export const hintsOf = (folder: Folder): Diagnostic[] => {
   const club = validEntries(folder);
-  const hints = HINTS.flatMap((rule) => rule(club));
+  const hints = [...HINTS.flatMap((rule) => rule(club)), ...translationHints(folder)];
   return inReadingOrder(hints.filter(({ path }) => !isOfBook(folder, path)));
 };
 

@@ -8,15 +8,21 @@ import { withoutDrafts, type Folder } from '../source/folder.ts';
 import { picturesShown } from '../source/pictures.ts';
 import { checkFolder } from './check.ts';
 import type { Given } from './fields.ts';
+import { isInTranslation } from './translations.ts';
 
-/** `faults` stop a build. `drafts` wait until their pages are published. */
-export type Found = { faults: Diagnostic[]; drafts: Diagnostic[] };
+/**
+ * `faults` stop a build. `drafts` wait until their pages are published. In place of what has faults in `translations` the original is
+ * shown.
+ */
+export type Found = { faults: Diagnostic[]; drafts: Diagnostic[]; translations: Diagnostic[] };
 
 /** `unreadable`: diagnostics of pictures, which are found when the pictures are prepared. */
 export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = [], given: Given = {}): Found {
-  const all = inReadingOrder([...checkFolder(folder, given), ...unreadable]);
+  const found = inReadingOrder([...checkFolder(folder, given), ...unreadable]);
+  const translations = found.filter(isInTranslation);
+  const all = found.filter((fault) => !isInTranslation(fault));
   const drafts = draftFiles(folder);
-  if (drafts.size === 0) return { faults: all, drafts: [] };
+  if (drafts.size === 0) return { faults: all, drafts: [], translations };
   const isPublished = ({ path }: { path: string }): boolean => !drafts.has(path);
   const published = withoutDrafts(folder);
   const stops = [
@@ -30,11 +36,11 @@ export function foundIn(folder: Folder, unreadable: readonly Diagnostic[] = [], 
       given,
     ),
     ...unreadable.filter(isPublished),
-  ];
+  ].filter((fault) => !isInTranslation(fault));
   // The whole folder gives the message "a draft, which is not shown" where the other gives "which is not there".
   const byPlace = new Map(all.map((fault) => [placeOf(fault), fault]));
   const faults = stops.flatMap((fault) => byPlace.get(placeOf(fault)) ?? (fault.rule === 'missing-folder' ? [] : [fault]));
-  return { faults: inReadingOrder(faults), drafts: all.filter((fault) => !faults.includes(fault)) };
+  return { faults: inReadingOrder(faults), drafts: all.filter((fault) => !faults.includes(fault)), translations };
 }
 
 const placeOf = ({ path, line, column, rule, field }: Diagnostic): string => JSON.stringify([path, line, column, rule, field]);

@@ -1,10 +1,13 @@
 /* Checks names of files and folders: a host can serve them, a collection expects them, and none occurs twice. */
+import { tongues } from '../../shared/country/language.ts';
 import { collections } from '../schemas/collections.ts';
+import { textFieldsOf } from '../schemas/translations.ts';
 import type { Diagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { endingRefused } from './files.ts';
 import { isPictureName, isUnreadName } from '../source/picture-file.ts';
 import { ADDED_TO } from '../source/overlay.ts';
+import { translationIn } from '../source/translations.ts';
 import { nearOrAll } from '../../shared/words/near-name.ts';
 
 const PLAIN = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -80,7 +83,7 @@ function missingFolders(folder: Folder): Diagnostic[] {
 /** Checks the folder and the name of one file. */
 export function fileFaults(path: string, isBook = false): Diagnostic[] {
   const parts = path.split('/');
-  if (ALONE.has(path)) return [];
+  if (ALONE.has(path) || (isBook && translationIn(path)?.collection === 'book')) return [];
   if (parts.length === 1)
     return [
       fault(
@@ -121,7 +124,21 @@ export function fileFaults(path: string, isBook = false): Diagnostic[] {
     ];
   const dot = parts[1]!.lastIndexOf('.');
   const ending = parts[1]!.slice(dot);
-  const name = parts[1]!.slice(0, dot).replace(ADDED_TO.includes(parts[0]!) ? /\.add$/ : /$^/, '');
+  const other = textFieldsOf(parts[0]!) ? /^[a-z0-9-]+\.([a-z]{2})\.(?:mdx|yaml)$/.exec(parts[1]!)?.[1] : undefined;
+  if (other !== undefined && translationIn(path) === null)
+    return [
+      fault(
+        path,
+        'file-name',
+        "the file's name",
+        `"${other}", a language that the program does not speak`,
+        `one of: ${tongues.join(', ')}`,
+      ),
+    ];
+  const name = parts[1]!
+    .slice(0, dot)
+    .replace(other === undefined ? /$^/ : /\.[a-z]{2}$/, '')
+    .replace(ADDED_TO.includes(parts[0]!) ? /\.add$/ : /$^/, '');
   const others = isClubFile ? undefined : LEFT_BEHIND.find(({ pattern }) => pattern.test(parts[1]!));
   if (others) return [fault(path, 'file-ending', "the file's name", `"${parts[1]}", ${others.found}`, others.write)];
   if (ending !== kind.ending && !isClubFile)

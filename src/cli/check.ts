@@ -30,7 +30,11 @@ if (values['write-ids']) writeIds(values.content);
 const folder = readFolder(values.content);
 const { faults: unreadable } = await readyPictures(folder, picturesFolder, console.error);
 const found = foundIn(folder, unreadable, { edition: values.on, before: publishedIn(lastGoodOf(values.content) ?? undefined) });
-const faults = inReadingOrder([...found.faults, ...(values.strict ? overdueFaults(validEntries(folder), values.on!) : [])]);
+const faults = inReadingOrder([
+  ...found.faults,
+  ...found.translations,
+  ...(values.strict ? overdueFaults(validEntries(folder), values.on!) : []),
+]);
 console.log(values.format === 'json' ? JSON.stringify(withLevels(), null, 2) : lines().join('\n'));
 if (process.env.GITHUB_ACTIONS === 'true' && values.format === 'text') {
   const place = relative(process.env.GITHUB_WORKSPACE ?? projectFolder, values.content)
@@ -51,7 +55,7 @@ function lines(): string[] {
   ];
 }
 
-/** In reading order. Only those of the level "fault" stop a build. */
+/** In reading order. Those of the level "draft" stop no build, and a translation with a fault is merely not shown. */
 function withLevels(): (Diagnostic & { level: 'fault' | 'draft' })[] {
   const leveled = [
     ...faults.map((fault) => ({ ...fault, level: 'fault' as const })),

@@ -2,6 +2,7 @@
 import type { Given } from '../checks/fields.ts';
 import { hintsOf } from '../checks/check.ts';
 import { draftsLine, foundIn } from '../checks/drafts.ts';
+import { translationsLine } from '../checks/translations.ts';
 import { summaryLines } from '../checks/summary.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { readyPictures } from '../pictures/ready-pictures.ts';
@@ -25,11 +26,12 @@ type Say = (line: string) => void;
 export async function checkContent(content: string, pictures: string, say: Say, given: Given = {}): Promise<Folder> {
   const folder = openFolder(content, true);
   const prepared = await readyPictures(folder, pictures, say);
-  const { faults, drafts } = foundIn(folder, prepared.faults, given);
-  for (const fault of faults) console.error(formatDiagnostic(fault));
+  const { faults, drafts, translations } = foundIn(folder, prepared.faults, given);
+  for (const fault of [...faults, ...translations]) console.error(formatDiagnostic(fault));
   if (faults.length > 0) throw new ContentError(faults.length);
   say(`Checked: ${folder.entries.length + 1} files, no fault.`);
   if (drafts.length > 0) say(draftsLine(drafts));
+  if (translations.length > 0) say(translationsLine(translations));
   for (const line of summaryLines(folder, editionDay(folder))) say(line);
   if (prepared.made > 0) say(`Pictures made ready: ${prepared.made}.`);
   return folder;
@@ -42,7 +44,9 @@ export function findingsWatcher(content: string, pictures: string, say: Say): ()
   return async () => {
     const folder = openFolder(content);
     if (latest?.folder === folder) return latest;
-    const { faults, drafts } = foundIn(folder, (await readyPictures(folder, pictures, say)).faults);
+    const found = foundIn(folder, (await readyPictures(folder, pictures, say)).faults);
+    const { drafts } = found;
+    const faults = [...found.faults, ...found.translations];
     const text = [...faults.map(formatDiagnostic), ...drafts.map((draft) => `draft: ${formatDiagnostic(draft)}`)].join('\n');
     if (text !== printed || !latest) {
       if (text) say(text);

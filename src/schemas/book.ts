@@ -1,6 +1,6 @@
 /* book.yaml: a book is a folder of the same shape as a club's, which many clubs stand on. */
 import { z } from 'astro/zod';
-import { languages } from '../../shared/country/language.ts';
+import { languages, tongues } from '../../shared/country/language.ts';
 import { phaseSpans } from './climate.ts';
 import { number24, UNIT_SYSTEMS, WORD_SETS } from './club.ts';
 import { day, id, oneOf, section, words } from './fields.ts';
@@ -11,6 +11,7 @@ export const book = section({
   title: words('what it is called, such as "The common book"'),
   edition: day().describe('The day of its last change.'),
   place: where().describe('Where it holds: anywhere, north, south, or a code of ISO 3166.'),
+  language: oneOf(tongues).optional().describe('The language of its own words. English where it is left out.'),
   editors: words('the office that edits it, such as "editors of the common book"').describe("Never a person's name."),
   mistakes: z
     .email({ error: 'an address such as almanac@example.org' })

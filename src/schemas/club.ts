@@ -1,6 +1,6 @@
 /* club.yaml: the publisher of the almanac, its place and districts, and the contacts of members. */
 import { z } from 'astro/zod';
-import { languages } from '../../shared/country/language.ts';
+import { languages, tongues } from '../../shared/country/language.ts';
 import { climate, observedYear, season } from './climate.ts';
 import { collectionNames } from './collections.ts';
 import { clock, day, id, list, number, oneOf, section, words, yesNo } from './fields.ts';
@@ -67,6 +67,9 @@ export const club = section({
   demonstration: yesNo().describe('true marks every page as an invented club and keeps search engines away.'),
   place: words('county and state or land', 'Tamarack County, Ohio'),
   language: oneOf(languages).describe('The English of its country: how days, hours and words are written.'),
+  'also-in': list(oneOf(tongues))
+    .optional()
+    .describe('Other languages in which readers are offered the pages that are translated, such as es. Each page links to the other.'),
   words: oneOf(WORD_SETS).describe('Fall or autumn, sticky board or varroa board.'),
   hemisphere: oneOf(['north', 'south']),
   'time-zone': words('a zone such as America/New_York')

@@ -5,14 +5,14 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Root } from 'mdast';
-import { languages, type Language } from '../../shared/country/language.ts';
+import { languages, tongueOf, tongues, type Language, type Tongue } from '../../shared/country/language.ts';
 import type { Here } from '../schemas/where.ts';
 import { booksFolder } from './books-folder.ts';
 import { booksBelow, booksFor, booksIn, type BookAt } from './books.ts';
 import { decode, decodedAsBest } from './decode.ts';
 import { daysKnown, figuresKnown, gapsIn, withoutGaps, type Known } from './gaps.ts';
 import { kindOfOverlay } from './overlay.ts';
-import { mergeLayers, type Layer, type Merged } from './layers.ts';
+import { mergeLayers, nameOf, type Layer, type Merged } from './layers.ts';
 import { isDraft, saysDraft } from './draft.ts';
 import type { Diagnostic } from './diagnostic.ts';
 import { parseProse } from './prose.ts';
@@ -20,6 +20,8 @@ import { readFields, splitPage, unsplit, type Fields } from './fields.ts';
 import { oneVersion } from './unmerged.ts';
 import { isPassedOver } from './passed-over.ts';
 import { readTable } from './table.ts';
+import { baseOf, translated, translationIn } from './translations.ts';
+import { differences, isFit, type Difference } from './translation-differences.ts';
 import { turnedExamples } from './turned-examples.ts';
 
 export type Entry = {
@@ -47,10 +49,23 @@ export type Entry = {
   overlays?: Entry[];
   /** Words that another file added: from `fromLine` on they are those of `path` from its line `toLine` on. */
   added?: { path: string; fromLine: number; toLine: number };
+  /** The language of its words. */
+  tongue?: Tongue;
+  /** The file that its words are from, where they were translated, and the entry that was translated. */
+  translation?: Entry;
+  original?: Entry;
 };
 
-/** A book that the folder stands on, as it lies on the disk. */
-export type BookLayer = BookAt & { entry: Entry | null; files: string[]; entries: Entry[] };
+/** A file with the words of an entry in another language: its own id is that of the entry. */
+export type Translation = {
+  file: Entry;
+  /** Null where nothing has its name. */
+  original: Entry | null;
+  differences: Difference[];
+};
+
+/** A book that the folder stands on, as it lies on the disk. `translations`: those in the languages that the club speaks. */
+export type BookLayer = BookAt & { entry: Entry | null; files: string[]; entries: Entry[]; translations: Entry[] };
 
 export type Folder = {
   directory: string;
@@ -67,6 +82,12 @@ export type Folder = {
   here: Here | null;
   /** Of all layers, each entry once. */
   entries: Entry[];
+  /** The same for readers of each other language that the club offers. An entry without a translation is as in `entries`. */
+  alsoIn: ReadonlyMap<Tongue, readonly Entry[]>;
+  /** The folder's own files with words in another language, and those of the books. */
+  translations: Translation[];
+  /** Faults of translations that cannot be parsed. They stop no build. */
+  unreadTranslations: Diagnostic[];
   /** Own files that only change an entry of a book, and those of them that change nothing. */
   overlays: Entry[];
   overNothing: Entry[];
@@ -98,6 +119,9 @@ export function readFolder(directory: string, former?: Folder): Folder {
     books: [],
     here: null,
     entries: [],
+    alsoIn: new Map(),
+    translations: [],
+    unreadTranslations: [],
     overlays: [],
     overNothing: [],
     elsewhere: { entries: 0, rows: 0 },
@@ -117,26 +141,85 @@ export function readFolder(directory: string, former?: Folder): Folder {
   if (folder.files.includes('claims.csv')) folder.claims = readEntry(folder, 'claims.csv', 'claims', 'claims', former);
   if (folder.book && folder.files.includes('stations.csv'))
     folder.stations = readEntry(folder, 'stations.csv', 'stations', 'stations', former);
-  const own = readEntries(folder, '', folder.files, former);
-  own.push(...unnamedFiles(folder));
+  const tongue = folder.book ? tongueOfBook(folder.book) : tongueOf(languageOf(folder));
+  const own = [...readEntries(folder, '', folder.files, former), ...unnamedFiles(folder)].map((entry) => ({ ...entry, tongue }));
+  const ownTranslations = readTranslations(folder, '', folder.files, tongues, former);
+  const wanted = [tongue, ...offeredIn(folder)];
   const { here, books } = standsOn(folder);
   folder.here = here;
   for (const book of books) {
-    const layer: BookLayer = { ...book, entry: null, files: [], entries: [] };
+    const layer: BookLayer = { ...book, entry: null, files: [], entries: [], translations: [] };
     folder.books.push(layer);
     const prefix = prefixOf(book.id);
     const faults: Diagnostic[] = [];
     layer.files = list(book.directory, '', faults, [realpathSync(book.directory)]);
     folder.faults.push(...faults.map((fault) => ({ ...fault, path: prefix + fault.path })));
     layer.entry = readEntry(folder, `${prefix}book.yaml`, 'book', 'book', former);
-    layer.entries = readEntries(folder, prefix, layer.files, former).map((entry) => ({ ...entry, book: book.id }));
+    const of = { book: book.id, tongue: tongueOfBook(layer.entry) };
+    layer.entries = readEntries(folder, prefix, layer.files, former).map((entry) => ({ ...entry, ...of }));
+    layer.translations = readTranslations(folder, prefix, layer.files, wanted, former);
   }
-  if (books.length > 0) stack(folder, own);
-  else {
-    folder.entries = own.filter((entry) => kindOfOverlay(entry) === null);
-    folder.overlays = folder.overNothing = own.filter((entry) => kindOfOverlay(entry) !== null);
-  }
+  if (books.length > 0) stack(folder, own, ownTranslations, wanted);
+  else alone(folder, own, ownTranslations, wanted);
+  folder.translations.push(...furtherTranslations(folder, ownTranslations));
   return folder;
+}
+
+/** The language of a book's own words. */
+function tongueOfBook(book: Entry | null): Tongue {
+  const { language } = (book?.fields.value ?? {}) as { language?: unknown };
+  return tongues.find((each) => each === language) ?? 'en';
+}
+
+/** A book's own words in a language, or in its own where they are not translated. */
+export function bookIn({ entry, translations }: BookLayer, tongue: Tongue): Entry | null {
+  const file = translations.find((each) => each.collection === 'book' && each.tongue === tongue);
+  return entry && file && isFit(file, differences(entry, file)) ? translated(entry, file) : entry;
+}
+
+/** The other languages in which the club offers pages. */
+function offeredIn({ club }: Folder): Tongue[] {
+  const { 'also-in': also } = (club?.fields.value ?? {}) as { 'also-in'?: unknown };
+  return Array.isArray(also) ? tongues.filter((each) => also.includes(each)) : [];
+}
+
+/** Files with words in one of the languages. Their ids are those of the entries that they translate. */
+function readTranslations(folder: Folder, prefix: string, files: readonly string[], wanted: readonly Tongue[], former?: Folder): Entry[] {
+  // What cannot be parsed stops no build: the original is shown.
+  const apart: Folder = { ...folder, faults: folder.unreadTranslations };
+  return files.flatMap((path) => {
+    const of = translationIn(path);
+    if (!of || !wanted.includes(of.tongue)) return [];
+    const entry = readEntry(apart, prefix + path, of.collection, of.id, former);
+    return entry ? [{ ...entry, tongue: of.tongue }] : [];
+  });
+}
+
+/** A folder without books below it: its entries are its own. */
+function alone(folder: Folder, own: readonly Entry[], translations: readonly Entry[], wanted: readonly Tongue[]): void {
+  folder.overlays = folder.overNothing = own.filter((entry) => kindOfOverlay(entry) !== null);
+  const entries = own.filter((entry) => kindOfOverlay(entry) === null);
+  const inTongue = (tongue: Tongue): Entry[] => {
+    const merged = mergeLayers([{ id: '', place: null, entries, translations: inOne(translations, tongue) }], null, []);
+    folder.translations.push(...merged.translations);
+    return merged.entries;
+  };
+  folder.entries = folder.book ? entries : inTongue(wanted[0]!);
+  folder.alsoIn = new Map(wanted.slice(1).map((tongue) => [tongue, inTongue(tongue)]));
+}
+
+const inOne = (translations: readonly Entry[], tongue: Tongue): Entry[] => translations.filter((each) => each.tongue === tongue);
+
+/** Own translations into a language that no reader here is offered, and those without an original: both are compared all the same. */
+function furtherTranslations(folder: Folder, own: readonly Entry[]): Translation[] {
+  const compared = new Set(folder.translations.map(({ file }) => file));
+  const originals = new Map([...folder.entries, ...(folder.book ? [folder.book] : [])].map((entry) => [nameOf(entry), baseOf(entry)]));
+  return own
+    .filter((file) => !compared.has(file))
+    .map((file) => {
+      const original = originals.get(nameOf(file)) ?? null;
+      return { file, original, differences: original ? differences(original, file) : [] };
+    });
 }
 
 const prefixOf = (book: string): string => `books/${book}/`;
@@ -146,7 +229,7 @@ const isInBooks = (directory: string, path: string): boolean => path.startsWith(
 
 function readEntries(folder: Folder, prefix: string, files: readonly string[], former?: Folder): Entry[] {
   return files.flatMap((path) => {
-    const match = /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
+    const match = translationIn(path) ? null : /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
     const entry = match && readEntry(folder, prefix + path, match[1]!, match[2]!, former);
     if (!entry) return [];
     if (entry.collection === 'files') return [withSize(folder, entry, path.replace(/yaml$/, 'pdf'))];
@@ -166,37 +249,58 @@ function standsOn({ directory, club, book }: Folder): { here: Here | null; books
   return { here, books: named.flatMap((id, index) => (named.indexOf(id) === index ? all.filter((each) => each.id === id) : [])) };
 }
 
-/** Lays the club's own files over those of the books. */
-function stack(folder: Folder, own: readonly Entry[]): void {
-  const fields = (folder.club?.fields.value ?? {}) as {
-    'leaves-out'?: unknown;
-    contacts?: unknown;
-    'stands-in'?: unknown;
-    poison?: unknown;
+/** Lays the club's own files over those of the books: for its readers, and once more for those of each other language. */
+function stack(folder: Folder, own: readonly Entry[], ownTranslations: readonly Entry[], wanted: readonly Tongue[]): void {
+  const { 'leaves-out': left } = (folder.club?.fields.value ?? {}) as { 'leaves-out'?: unknown };
+  const leavesOut = Array.isArray(left) ? left.map(String) : [];
+  const inTongue = (tongue: Tongue): Merged => {
+    const layers: Layer[] = [
+      ...folder.books.map((book) => ({ ...book, translations: inOne(book.translations, tongue) })),
+      { id: '', place: null, entries: own, translations: inOne(ownTranslations, tongue) },
+    ];
+    const merged = mergeLayers(layers, folder.here, leavesOut);
+    folder.translations.push(...merged.translations);
+    return merged;
   };
-  const leavesOut = Array.isArray(fields['leaves-out']) ? fields['leaves-out'].map(String) : [];
-  const layers: Layer[] = [...folder.books, { id: '', place: null, entries: own }];
-  const merged = mergeLayers(layers, folder.here, leavesOut);
+  const merged = inTongue(wanted[0]!);
   Object.assign(folder, { overlays: merged.overlays, overNothing: merged.overNothing, elsewhere: merged.elsewhere });
-  if (!folder.club || !folder.here) {
-    folder.entries = merged.entries;
-    return;
+  folder.entries = completed(folder, merged.entries, wanted[0]!);
+  folder.alsoIn = new Map(wanted.slice(1).map((tongue) => [tongue, completed(folder, inTongue(tongue).entries, tongue)]));
+  const { club, here } = folder;
+  if (club && here) {
+    const known = knownHere(folder, merged.entries, here, wanted[0]!);
+    folder.gaps = [
+      ...new Set(merged.entries.flatMap(published).flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known)))),
+    ].sort();
   }
+}
+
+/** What the club has of all that the pages of its books ask for. */
+function knownHere(folder: Folder, entries: readonly Entry[], here: Here, tongue: Tongue): Known {
+  const fields = (folder.club?.fields.value ?? {}) as { contacts?: unknown; 'stands-in'?: unknown; poison?: unknown };
   const contacts = Array.isArray(fields.contacts) ? (fields.contacts as { duty?: unknown }[]) : [];
-  const shown = merged.entries.flatMap(published);
-  const known: Known = {
+  const shown = entries.flatMap(published);
+  const dutiesIn = (entry: Entry | null): [string, string][] =>
+    Object.entries((entry?.fields.value as { duties?: Record<string, string> } | undefined)?.duties ?? {});
+  return {
     duties: new Set([...contacts.map((contact) => String(contact?.duty)), ...Object.keys(fields['stands-in'] ?? {})]),
-    wordsFor: new Map(folder.books.flatMap(({ entry }) => Object.entries((entry?.fields.value as { duties?: object })?.duties ?? {}))),
-    figures: figuresKnown(shown, folder.here),
+    wordsFor: new Map(folder.books.flatMap((book) => dutiesIn(bookIn(book, tongue)))),
+
+    figures: figuresKnown(shown, here),
     hasPoisonLine: fields.poison !== undefined,
     hasDay: daysKnown(fields),
     locals: new Set(shown.filter(({ collection }) => collection === 'local').map(({ id }) => id)),
   };
-  folder.gaps = [...new Set(shown.flatMap((entry) => (entry.book === undefined ? [] : gapsIn(entry, known))))].sort();
+}
+
+/** The entries as they read here, without what the club cannot complete. */
+function completed(folder: Folder, entries: readonly Entry[], tongue: Tongue): Entry[] {
+  if (!folder.club || !folder.here) return [...entries];
+  const known = knownHere(folder, entries, folder.here, tongue);
   const bothHalves = new Set(
     folder.here.hemisphere === 'south' ? folder.books.filter(({ place }) => place === 'anywhere').map(({ id }) => id) : [],
   );
-  folder.entries = merged.entries.map((entry) => complete(entry, known, bothHalves));
+  return entries.map((entry) => complete(entry, known, bothHalves));
 }
 
 /**
@@ -204,7 +308,8 @@ function stack(folder: Folder, own: readonly Entry[]): void {
  * draft, what it would take the place of too. `turned` are the books whose examples are turned.
  */
 function complete(entry: Entry, known: Known, turned: ReadonlySet<string>): Entry {
-  const { book, added, bodyLine } = entry;
+  const { book, bodyLine } = entry;
+  const added = addedTo(entry);
   const inBook =
     book !== undefined && turned.has(book) && entry.tree ? turnedExamples(entry.tree, added && added.fromLine - bodyLine + 1) : entry.tree;
   const tree = book === undefined || !inBook ? inBook : withoutGapsOfBook(entry, inBook, known);
@@ -212,8 +317,13 @@ function complete(entry: Entry, known: Known, turned: ReadonlySet<string>): Entr
   return tree === entry.tree && over === entry.over ? entry : { ...entry, tree, ...(over ? { over } : {}) };
 }
 
+/** The words that were added below those of the page. A translation is in the place of them. */
+const addedTo = ({ added, translation }: Entry): Entry['added'] => (added?.path === translation?.path ? undefined : added);
+
 /** A gap in the words that the club added is a fault of the club's, so those words stay as they are. */
-function withoutGapsOfBook({ added, bodyLine }: Entry, tree: Root, known: Known): Root {
+function withoutGapsOfBook(entry: Entry, tree: Root, known: Known): Root {
+  const { bodyLine } = entry;
+  const added = addedTo(entry);
   const from = added && !added.path.startsWith('books/') ? added.fromLine : Infinity;
   const isAdded = ({ position }: Root['children'][number]): boolean => bodyLine + (position?.start.line ?? 1) - 1 >= from;
   const theirs: Root = { ...tree, children: tree.children.filter((node) => !isAdded(node)) };
@@ -246,6 +356,7 @@ const published = (entry: Entry): Entry[] => (!isDraft(entry) ? [entry] : entry.
 export const withoutDrafts = (folder: Folder): Folder => ({
   ...folder,
   entries: folder.entries.flatMap(published),
+  alsoIn: new Map([...folder.alsoIn].map(([tongue, entries]) => [tongue, entries.flatMap(published)])),
   overlays: folder.overlays.filter((entry) => !isDraft(entry)),
   overNothing: folder.overNothing.filter((entry) => !isDraft(entry)),
 });

@@ -142,8 +142,8 @@ function clear(node: Nodes, known: Known): boolean {
 }
 
 /** The end of a sentence inside a text. */
-const SENTENCE_END = /(?<=[.!?]["”’)]*\s)\s*(?=["“‘(]?[\p{Lu}\d])/u;
-const ENDED = /[.!?]["”’)]*$/;
+const SENTENCE_END = /(?<=[.!?]["”’»)]*\s)\s*(?=["“‘(«¿¡]*[\p{Lu}\d])/u;
+const ENDED = /[.!?]["”’»)]*$/;
 
 /** The sentences that are left. A question before one that goes would have no answer, and goes too. */
 function whole(all: readonly PhrasingContent[][], known: Known): PhrasingContent[][] {

@@ -5,11 +5,16 @@
  */
 import { holdsHere, type For, type Here, type Where } from '../schemas/where.ts';
 import { isDraft } from './draft.ts';
-import type { Entry } from './folder.ts';
+import type { Entry, Translation } from './folder.ts';
 import { isAddition, kindOfOverlay, laidOver } from './overlay.ts';
+import { differences, isFit } from './translation-differences.ts';
+import { baseOf, translated } from './translations.ts';
 
-/** Files of one folder, as they lie there. `place` is that of a book; the club's own folder has none. */
-export type Layer = { id: string; place: Where | null; entries: readonly Entry[] };
+/**
+ * Files of one folder, as they lie there. `place` is that of a book; the club's own folder has none. `translations` are in the language
+ * that is wanted.
+ */
+export type Layer = { id: string; place: Where | null; entries: readonly Entry[]; translations?: readonly Entry[] };
 
 export type Merged = {
   entries: Entry[];
@@ -17,6 +22,8 @@ export type Merged = {
   overlays: Entry[];
   /** Own files that would change an entry that is in no book. */
   overNothing: Entry[];
+  /** What was compared with an entry below it. */
+  translations: Translation[];
   /** What is not here: entries of other places, and rows of figures and treatments. */
   elsewhere: { entries: number; rows: number };
 };
@@ -27,7 +34,7 @@ const NEVER = new Set(['meetings', 'notices', 'counts', 'files']);
 /** `here` is null where a book is checked by itself: then everything holds. Layers from the widest to the nearest. */
 export function mergeLayers(layers: readonly Layer[], here: Here | null, leavesOut: readonly string[]): Merged {
   const held = new Map<string, Entry>();
-  const merged: Merged = { entries: [], overlays: [], overNothing: [], elsewhere: { entries: 0, rows: 0 } };
+  const merged: Merged = { entries: [], overlays: [], overNothing: [], translations: [], elsewhere: { entries: 0, rows: 0 } };
   const left = new Set(leavesOut);
   for (const layer of layers) {
     const isOwn = layer === layers.at(-1);
@@ -46,6 +53,14 @@ export function mergeLayers(layers: readonly Layer[], here: Here | null, leavesO
         if (below) held.set(nameOf(entry), laidOver(kind, withPlaces(entry, layer.place), below));
         else if (isOwn) merged.overNothing.push(entry);
       }
+    }
+    for (const file of layer.translations ?? []) {
+      const entry = held.get(nameOf(file));
+      if (!entry) continue;
+      const original = baseOf(entry);
+      const found = differences(original, file);
+      merged.translations.push({ file, original, differences: found });
+      if (isFit(file, found)) held.set(nameOf(file), translated(entry, file));
     }
   }
   for (const entry of held.values()) {

@@ -5,10 +5,11 @@
 import { createHash } from 'node:crypto';
 import { sep } from 'node:path';
 import type { Loader } from 'astro/loaders';
+import { tongueOf } from '../../shared/country/language.ts';
 import { booksFolder } from './books-folder.ts';
 import { isDraft } from './draft.ts';
-import { isWhole, withoutDrafts, type Entry, type Folder } from './folder.ts';
-import { isText, modulePath } from './mdx-modules.ts';
+import { isWhole, languageOf, withoutDrafts, type Entry, type Folder } from './folder.ts';
+import { isText, isWrittenForCountry, modulePath } from './mdx-modules.ts';
 import { originOf } from './origins.ts';
 import { folderAfterChange, openFolder } from './open-folder.ts';
 
@@ -24,12 +25,12 @@ export function entriesOf(directory: string, collection: string, written: (text:
       const fill = async (folder: Folder): Promise<void> => {
         const gone = new Set(store.keys());
         for (const entry of wholeEntries(watcher ? folder : withoutDrafts(folder), collection)) {
-          const digest = createHash('sha256').update(entry.text).update(entry.body).digest('hex');
+          const digest = digestOf(entry);
           if (store.get(entry.id)?.digest === digest) {
             gone.delete(entry.id);
             continue;
           }
-          const fields = entry.book && collection !== 'sources' ? withWords(entry.fields.value, written) : entry.fields.value;
+          const fields = fieldsOf(entry, written);
           const data = await parseData({ id: entry.id, data: fields as Record<string, unknown> }).catch((error: unknown) => {
             // The preview skips an entry that checks refuse. In a build, only a draft can still be invalid here.
             if (watcher || isDraft(entry)) return null;
@@ -58,6 +59,17 @@ export function entriesOf(directory: string, collection: string, written: (text:
   };
 }
 
+const digestOf = ({ text, body, translation }: Entry): string =>
+  createHash('sha256')
+    .update(text)
+    .update(body)
+    .update(translation?.text ?? '')
+    .digest('hex');
+
+/** A book's fields as the club's country writes them. Names of publications stay. */
+const fieldsOf = (entry: Entry, written: (text: string) => string): unknown =>
+  isWrittenForCountry(entry) && entry.collection !== 'sources' ? withWords(entry.fields.value, written) : entry.fields.value;
+
 /** Fields with their texts changed. An id, an address or a choice has no blank and no capital, and stays. So does what people type. */
 function withWords(value: unknown, written: (text: string) => string): unknown {
   if (typeof value === 'string') return isText(value) ? written(value) : value;
@@ -77,7 +89,7 @@ export function originsOf(directory: string): Loader {
         store.clear();
         if (folder.books.length === 0) return;
         for (const entry of (watcher ? folder : withoutDrafts(folder)).entries)
-          store.set({ id: `${entry.collection}/${entry.id}`, data: originOf(folder, entry) });
+          store.set({ id: `${entry.collection}/${entry.id}`, data: originOf(folder, entry, tongueOf(languageOf(folder))) });
       };
       fill(openFolder(directory));
       for (const event of ['add', 'change', 'unlink'] as const) {

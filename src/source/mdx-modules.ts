@@ -8,7 +8,7 @@ import type { Processor } from 'unified';
 import { decode } from './decode.ts';
 import { onDisk, withoutDrafts, type Entry, type Folder } from './folder.ts';
 import { heldFolder, openFolder } from './open-folder.ts';
-import { writtenAt } from './page-files.ts';
+import { filesOfEntry, writtenAt } from './page-files.ts';
 
 /** A virtual folder. A club's own may be anywhere, under a name that no module address can contain. */
 const BELOW = 'club-words/';
@@ -67,7 +67,7 @@ function readIfChanged(path: string): void {
 /** The files that a page's words are from; of a page that is not there, the one that it would be from. */
 function filesOf(folder: Folder, path: string): string[] {
   const entry = pagesOf(folder).get(path);
-  return entry ? [entry.path, ...(entry.overlays ?? []).map((overlay) => overlay.path)] : [path];
+  return entry ? filesOfEntry(entry) : [path];
 }
 
 function textNow(folder: Folder, path: string): string | undefined {
@@ -98,8 +98,14 @@ function heldEntry(path: string | null): Entry | undefined {
 /** True for words of a reader: an id, an address or a choice has no blank and no capital. */
 export const isText = (value: string): boolean => (/\s/.test(value) || /^\p{Lu}/u.test(value)) && !/^\w+:\/\//.test(value);
 
-/** True where the words of a module are from a book. */
-export const isOfBook = (address: string): boolean => heldEntry(pathIn(address))?.book !== undefined;
+/** A book is written in American English. In a translation nothing is changed. */
+export const isWrittenForCountry = ({ book, tongue = 'en' }: Entry): boolean => book !== undefined && tongue === 'en';
+
+/** True where the words of a module are from a book in English. */
+export function isOfBook(address: string): boolean {
+  const entry = heldEntry(pathIn(address));
+  return entry !== undefined && isWrittenForCountry(entry);
+}
 
 /** Returns the parsed tree in place of a second parse. It is a copy, because compiling changes it and the preview checks it again. */
 export function remarkReadTree(this: Processor): void {

@@ -3,9 +3,10 @@
  * text's hash to its claims.csv. The line stops counting when the text changes.
  */
 import { createHash } from 'node:crypto';
+import type { Tongue } from '../../shared/country/language.ts';
 import { isDay } from '../../shared/days/day.ts';
 import type { Origin } from '../schemas/origin.ts';
-import type { Entry, Folder } from './folder.ts';
+import { bookIn, type Entry, type Folder } from './folder.ts';
 import { nameOf } from './layers.ts';
 
 /** The entry as the books have it, under what the club laid over it; null for the club's own. */
@@ -36,9 +37,10 @@ export function lapsedClaims(folder: Folder): string[] {
   return folder.entries.filter((entry) => named.has(nameOf(entry)) && claimFor(folder, entry) === null).map(nameOf);
 }
 
-export function originOf(folder: Folder, entry: Entry): Origin {
+/** `tongue`: the language in which readers are told. */
+export function originOf(folder: Folder, entry: Entry, tongue: Tongue = 'en'): Origin {
   const book = folder.books.find(({ id }) => id === entry.book);
-  const fields = (book?.entry?.fields.value ?? {}) as { title?: unknown; editors?: unknown; mistakes?: unknown };
+  const fields = ((book && bookIn(book, tongue))?.fields.value ?? {}) as { title?: unknown; editors?: unknown; mistakes?: unknown };
   const isOwn = entry.book === undefined;
   return {
     book: book

@@ -2,6 +2,8 @@
  * Files that change an entry of a book: `x.add.mdx` adds words, a figure without title and unit chooses among rows, and a file
  * with only `withdrawn:` takes the entry down. Every value keeps the position in its own file.
  */
+import type { Root } from 'mdast';
+import type { Tongue } from '../../shared/country/language.ts';
 import { CHOICE_FIELDS } from '../schemas/overlays.ts';
 import { isDraft } from './draft.ts';
 import type { Fields } from './fields.ts';
@@ -88,11 +90,14 @@ function without(entry: Entry, names: Values): Entry {
   return { ...entry, fields: { ...entry.fields, value } };
 }
 
+/** The heading above the words that a club adds, where it gives none. */
+const ADDED: Readonly<Record<Tongue, string>> = { en: 'In our club', es: 'En nuestra asociación' };
+
 /** Adds the words after those of the book, under a heading, and joins the lists of work, sources and law. */
 function withWords(entry: Entry, below: Entry): Entry {
   if (!entry.tree || !below.tree) return below;
   const own = valuesOf(entry);
-  const heading = typeof own.heading === 'string' ? own.heading : 'In our club';
+  const heading = typeof own.heading === 'string' ? own.heading : ADDED[entry.tongue ?? 'en'];
   const before = entry.body.trim() === '' ? below.body : `${below.body.trimEnd()}\n\n## ${heading}\n\n`;
   const body = before + entry.body;
   const line = before.split('\n').length;
@@ -109,7 +114,17 @@ function withWords(entry: Entry, below: Entry): Entry {
     },
     text: below.text.slice(0, below.text.length - below.body.length) + body,
     body,
-    tree: parseProse(body),
+    tree:
+      entry.body.trim() === ''
+        ? below.tree
+        : joinedTree(below.tree, parseProse(body), line, entry.tongue === below.tongue ? undefined : entry.tongue),
     added: { path: entry.path, fromLine: below.bodyLine + line - 1, toLine: entry.bodyLine },
   };
+}
+
+/** Words in another language than those above them say so. */
+function joinedTree(below: Root, whole: Root, line: number, tongue: Tongue | undefined): Root {
+  const added = whole.children.filter(({ position }) => (position?.start.line ?? 0) >= line - 2);
+  if (tongue) for (const node of added) node.data = { ...node.data, hProperties: { lang: tongue } } as typeof node.data;
+  return { ...whole, children: [...below.children, ...added] };
 }

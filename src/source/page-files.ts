@@ -80,7 +80,11 @@ const entryOf = ({ entries }: Folder, collection: string, id: string): Entry | u
   entries.find((entry) => entry.collection === collection && entry.id === id);
 
 /** What was laid over it last comes first. */
-const filesOfEntry = ({ path, overlays = [] }: Entry): string[] => [...overlays.map((overlay) => overlay.path).reverse(), path];
+export const filesOfEntry = ({ path, translation, overlays = [] }: Entry): string[] => [
+  ...overlays.map((overlay) => overlay.path).reverse(),
+  ...(translation ? [translation.path] : []),
+  path,
+];
 
 function shownOn(folder: Folder, entry: Entry): string[] {
   const { work, sources } = (entry.fields.value ?? {}) as { work?: unknown; sources?: unknown };

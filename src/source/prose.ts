@@ -55,12 +55,20 @@ export function plainText(node: Nodes | TagNode): string {
   return 'children' in node ? (node.children as Nodes[]).map(plainText).join('') : '';
 }
 
-/** The id of each heading on the page: its words in lower case, joined by hyphens. A repeated one gets a number. */
+/**
+ * The id of each heading on the page: its words in lower case, joined by hyphens. A repeated one gets a number. A heading of a
+ * translation has that of the original.
+ */
 export function headingIds(tree: Root): Map<Heading, string> {
   const ids = new Map<Heading, string>();
   const times = new Map<string, number>();
   for (const node of walk(tree)) {
     if (node.type !== 'heading') continue;
+    const given = (node.data as { id?: string } | undefined)?.id;
+    if (given !== undefined) {
+      ids.set(node, given);
+      continue;
+    }
     const id =
       plainText(node)
         .toLowerCase()
