@@ -142,7 +142,7 @@ export function readFolder(directory: string, former?: Folder): Folder {
   if (folder.book && folder.files.includes('stations.csv'))
     folder.stations = readEntry(folder, 'stations.csv', 'stations', 'stations', former);
   const tongue = folder.book ? tongueOfBook(folder.book) : tongueOf(languageOf(folder));
-  const own = [...readEntries(folder, '', folder.files, former), ...unnamedFiles(folder)].map((entry) => ({ ...entry, tongue }));
+  const own = [...readEntries(folder, '', folder.files, former), ...unnamedFiles(folder)].map((entry) => madeIn(entry, { tongue }));
   const ownTranslations = readTranslations(folder, '', folder.files, tongues, former);
   const wanted = [tongue, ...offeredIn(folder)];
   const { here, books } = standsOn(folder);
@@ -156,13 +156,24 @@ export function readFolder(directory: string, former?: Folder): Folder {
     folder.faults.push(...faults.map((fault) => ({ ...fault, path: prefix + fault.path })));
     layer.entry = readEntry(folder, `${prefix}book.yaml`, 'book', 'book', former);
     const of = { book: book.id, tongue: tongueOfBook(layer.entry) };
-    layer.entries = readEntries(folder, prefix, layer.files, former).map((entry) => ({ ...entry, ...of }));
+    layer.entries = readEntries(folder, prefix, layer.files, former).map((entry) => madeIn(entry, of));
     layer.translations = readTranslations(folder, prefix, layer.files, wanted, former);
   }
   if (books.length > 0) stack(folder, own, ownTranslations, wanted);
   else alone(folder, own, ownTranslations, wanted);
   folder.translations.push(...furtherTranslations(folder, ownTranslations));
   return folder;
+}
+
+const made = new WeakMap<Entry, Entry>();
+
+/** The entry with its language and its book. A file whose text is unchanged gives the same entry in each reading. */
+function madeIn(entry: Entry, of: { tongue: Tongue; book?: string }): Entry {
+  const held = made.get(entry);
+  if (held && held.tongue === of.tongue && held.book === of.book) return held;
+  const now = { ...entry, ...of };
+  made.set(entry, now);
+  return now;
 }
 
 /** The language of a book's own words. */
@@ -191,7 +202,7 @@ function readTranslations(folder: Folder, prefix: string, files: readonly string
     const of = translationIn(path);
     if (!of || !wanted.includes(of.tongue)) return [];
     const entry = readEntry(apart, prefix + path, of.collection, of.id, former);
-    return entry ? [{ ...entry, tongue: of.tongue }] : [];
+    return entry ? [madeIn(entry, { tongue: of.tongue })] : [];
   });
 }
 

@@ -6,8 +6,7 @@ import type { Nodes, Root } from 'mdast';
 import { isDay } from '../../shared/days/day.ts';
 import { otherNumbers } from '../../shared/numbers/numbers-in.ts';
 import { nearName } from '../../shared/words/near-name.ts';
-import type { z } from 'astro/zod';
-import { collections, type Collection } from '../schemas/collections.ts';
+import { collections } from '../schemas/collections.ts';
 import { MAY_LACK, textFieldsOf, TRANSLATION_FIELDS, type TextFields, type Texts } from '../schemas/translations.ts';
 import { quoted } from './diagnostic.ts';
 import type { Entry } from './folder.ts';
@@ -279,9 +278,11 @@ export const isFit = (file: Entry, found: readonly Difference[]): boolean =>
   (file.tree !== null || !file.path.endsWith('.mdx')) &&
   found.every(({ isGrave }) => !isGrave);
 
+type Schema = { safeParse: (value: unknown) => { success: boolean; error?: { issues: { path: PropertyKey[]; message: string }[] } } };
+
 /** What the schema refuses of the entry in the words of the translation, such as a blank where a text is needed. */
 function unfit(original: Entry, translation: Entry): Difference[] {
-  const schema = (collections as Readonly<Record<string, { schema: z.ZodType }>>)[original.collection as Collection]?.schema;
+  const schema = (collections as Readonly<Record<string, { schema: Schema }>>)[original.collection]?.schema;
   const before = schema?.safeParse(original.fields.value);
   const after = before?.success ? schema!.safeParse(translated(original, translation).fields.value) : before;
   return (before?.success ? (after?.error?.issues ?? []) : []).map(({ path, message }) => {
