@@ -399,29 +399,33 @@ test('mite count: Back finds numbers and result together', async () => {
   assert.equal((await sheet.values())['1 per-100'], '2');
 });
 
-test('mite count: presses before the script arrives are repeated', async () => {
+/** Presses buttons of a fresh form before its script has arrived. */
+async function pressedEarly(mites: string, ...names: string[]): Promise<Awaited<ReturnType<typeof openCalculator>>> {
   const own = await openCalculator(browser, site, 'mite-count');
   let arrive = (): void => undefined;
-  await own.page.route('**/mite-count.*.js', async (route) => {
-    await new Promise<void>((resolve) => (arrive = resolve));
+  const held = new Promise<void>((resolve) => (arrive = resolve));
+  await own.page.route('**/assets/form.*.js', async (route) => {
+    await held;
     await route.continue();
   });
   await own.page.clock.setFixedTime('2026-07-20T12:00Z');
-  const pressed = async (...names: string[]): Promise<void> => {
-    const asked = own.page.waitForRequest('**/mite-count.*.js');
-    for (const name of names) await own.page.getByRole('button', { name, exact: true }).click();
-    await asked;
-    arrive();
-  };
+  const asked = own.page.waitForRequest('**/assets/form.*.js');
   await own.open('');
-  await own.fill('mites', '9');
-  await pressed('Calculate');
-  await own.page.waitForSelector('output[data-value="act"]');
-  await own.open('');
-  await pressed('Add a colony', 'Add a colony');
-  await own.page.locator('form [name="mites"]').nth(2).waitFor();
-  assert.equal(await own.page.locator('form [name="mites"]').count(), 3);
-  await own.close();
+  await own.page.locator('form [name="mites"]').fill(mites);
+  for (const name of names) await own.page.getByRole('button', { name, exact: true }).click();
+  await asked;
+  arrive();
+  return own;
+}
+
+test('mite count: presses before the script arrives are repeated', async () => {
+  const counted = await pressedEarly('9', 'Calculate');
+  await counted.page.waitForSelector('output[data-value="act"]');
+  await counted.close();
+  const added = await pressedEarly('9', 'Add a colony', 'Add a colony');
+  await added.page.locator('form [name="mites"]').nth(2).waitFor();
+  assert.equal(await added.page.locator('form [name="mites"]').count(), 3);
+  await added.close();
 });
 
 test('mite count: by keyboard alone, announced once, in words', async () => {
