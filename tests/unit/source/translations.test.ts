@@ -1,7 +1,8 @@
 /* Translations: a file x.es.mdx gives words alone, all else stays that of the original, and what could mislead is not shown. */
 import assert from 'node:assert/strict';
+import { fileURLToPath } from 'node:url';
 import { test } from 'vitest';
-import { checkFolder, hintsOf } from '../../../src/checks/check.ts';
+import { check, checkFolder, hintsOf } from '../../../src/checks/check.ts';
 import { foundIn } from '../../../src/checks/drafts.ts';
 import { formatDiagnostic } from '../../../src/source/diagnostic.ts';
 import { readFolder, type Entry, type Folder } from '../../../src/source/folder.ts';
@@ -175,3 +176,6 @@ test('the line of: names the text that was translated, and tells when that has c
   );
   assert.notEqual(hashOfOriginal({ ...original, body: `${original.body} More.` }), hash);
 });
+
+test('the Spanish club of the fixtures has no fault over the books of the program', () =>
+  assert.deepEqual(check(fileURLToPath(new URL('../../fixtures/clubs/spanish', import.meta.url))).map(formatDiagnostic), []));
