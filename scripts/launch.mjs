@@ -24,6 +24,10 @@ const commands = {
   'test:slow': ['test.ts', '--slow'],
 };
 
+// Commands for which Node keeps its compiled modules. A build also loads modules that it writes itself, under new names each time, and
+// would fill the disk with them.
+const keepsCompiled = new Set(['check', 'review', 'overview', 'base']);
+
 // npm runs a script through a shell. A signal to npm ends only that shell, so its end must be noticed here.
 if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
 
@@ -44,7 +48,7 @@ async function launch(name, words) {
   const before = ['--disable-warning=ExperimentalWarning', '--import', new URL('leave-with-parent.mjs', import.meta.url).href];
   const { code } = await runChild(found.node, [...before, script, ...first, ...words], {
     cwd: project,
-    env: environmentFor(found.node),
+    env: { ...environmentFor(found.node), ...(keepsCompiled.has(name) ? { NODE_COMPILE_CACHE: `${project}.almanac/compiled` } : {}) },
     stdio: 'inherit',
   });
   return code;

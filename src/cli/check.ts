@@ -14,6 +14,7 @@ import { summaryLines } from '../checks/summary.ts';
 import { withIds } from '../checks/task-ids.ts';
 import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder } from '../source/folder.ts';
+import { readFolderCached } from '../source/parse-cache.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { annotations } from './annotations.ts';
@@ -27,7 +28,7 @@ if (values.strict && values.on === undefined) stop('--strict needs the day that 
 if (!values.strict && values.on !== undefined) stop('--on is for --strict: --strict --on 2026-05-01.');
 if (values['write-ids']) writeIds(values.content);
 
-const folder = readFolder(values.content);
+const folder = readFolderCached(values.content);
 const { faults: unreadable } = await readyPictures(folder, picturesFolder, console.error);
 const found = foundIn(folder, unreadable, { edition: values.on, before: publishedIn(lastGoodOf(values.content) ?? undefined) });
 const faults = inReadingOrder([

@@ -14,6 +14,7 @@ import { publishedIn } from '../source/last-edition.ts';
 import { editionDay } from '../source/edition-day.ts';
 import { languageOf, type Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
+import { readFolderCached } from '../source/parse-cache.ts';
 import { checkContent } from './check-content.ts';
 import { hashOfFiles, sourcePrints, whatChanged, type Prints } from './fingerprint.ts';
 import { formerEdition, type FormerEdition } from './former-edition.ts';
@@ -61,7 +62,7 @@ export function almanac(): AstroIntegration {
           run = { root, options, say, settings: settings(folder, hashOfFiles(prints).slice(0, 16)) };
           build = { folder, prints, former: null, progress: null };
         } else {
-          const folder = openFolder(options.content);
+          const folder = openFolder(options.content, false, readFolderCached);
           speak(folder);
           run = { root, options, say, settings: settings(folder, 'draft') };
         }

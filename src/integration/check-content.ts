@@ -9,6 +9,7 @@ import { readyPictures } from '../pictures/ready-pictures.ts';
 import { formatDiagnostic } from '../source/diagnostic.ts';
 import type { Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
+import { readFolderCached } from '../source/parse-cache.ts';
 import type { Findings } from './preview-panel.ts';
 
 /** The content has faults, which are printed. The error has no stack, because the program is not at fault. */
@@ -24,7 +25,7 @@ type Say = (line: string) => void;
 
 /** The folder, read and without a fault. @throws ContentError after printing the faults. */
 export async function checkContent(content: string, pictures: string, say: Say, given: Given = {}): Promise<Folder> {
-  const folder = openFolder(content, true);
+  const folder = openFolder(content, true, readFolderCached);
   const prepared = await readyPictures(folder, pictures, say);
   const { faults, drafts, translations } = foundIn(folder, prepared.faults, given);
   for (const fault of [...faults, ...translations]) console.error(formatDiagnostic(fault));

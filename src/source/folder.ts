@@ -104,12 +104,13 @@ export type Folder = {
 };
 
 type Parsed = { text: string; entry: Entry | null; faults: Diagnostic[] };
+type Former = Pick<Folder, 'parsed'>;
 
 /**
  * Reads the folder. A missing folder or an unreadable file is a diagnostic, not an exception. A file whose text is unchanged since the
  * `former` reading is not parsed again.
  */
-export function readFolder(directory: string, former?: Folder): Folder {
+export function readFolder(directory: string, former?: Former): Folder {
   const folder: Folder = {
     directory,
     club: null,
@@ -238,7 +239,7 @@ const prefixOf = (book: string): string => `books/${book}/`;
 /** The folder of books may lie among a club's files; it is none of them. */
 const isInBooks = (directory: string, path: string): boolean => path.startsWith('books/') && resolve(directory, 'books') === booksFolder();
 
-function readEntries(folder: Folder, prefix: string, files: readonly string[], former?: Folder): Entry[] {
+function readEntries(folder: Folder, prefix: string, files: readonly string[], former?: Former): Entry[] {
   return files.flatMap((path) => {
     const match = translationIn(path) ? null : /^([^/]+)\/([^/]+)\.(mdx|yaml|csv)$/.exec(path);
     const entry = match && readEntry(folder, prefix + path, match[1]!, match[2]!, former);
@@ -372,7 +373,7 @@ export const withoutDrafts = (folder: Folder): Folder => ({
   overNothing: folder.overNothing.filter((entry) => !isDraft(entry)),
 });
 
-function readEntry(folder: Folder, path: string, collection: string, id: string, former?: Folder): Entry | null {
+function readEntry(folder: Folder, path: string, collection: string, id: string, former?: Former): Entry | null {
   const bytes = bytesOf(folder, path);
   if (!bytes) return null;
   const decoded = decode(path, bytes);
@@ -382,7 +383,7 @@ function readEntry(folder: Folder, path: string, collection: string, id: string,
   return entry && !decoded.ok ? { ...entry, isMended: true } : entry;
 }
 
-function parsedEntry(folder: Folder, path: string, collection: string, id: string, text: string, former?: Folder): Entry | null {
+function parsedEntry(folder: Folder, path: string, collection: string, id: string, text: string, former?: Former): Entry | null {
   const parsed = former?.parsed.get(path);
   const now = parsed?.text === text ? parsed : parsedText(path, collection, id, text);
   folder.parsed.set(path, now);

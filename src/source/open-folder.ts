@@ -9,11 +9,12 @@ const open = globalThis as { [HELD]?: Folder };
 
 export const heldFolder = (): Folder | undefined => open[HELD];
 
-/** Reads the folder once per build, so that what was checked is what is drawn. `fresh` reads it again. */
-export function openFolder(directory: string, fresh = false): Folder {
+/** Reads the folder once per build, so that what was checked is what is drawn. `fresh` reads it again. `read` is for the first time. */
+export function openFolder(directory: string, fresh = false, read: (directory: string) => Folder = readFolder): Folder {
   const held = heldFolder();
   const former = held?.directory === directory ? held : undefined;
-  return former && !fresh ? former : (open[HELD] = readFolder(directory, former));
+  if (former && !fresh) return former;
+  return (open[HELD] = former ? readFolder(directory, former) : read(directory));
 }
 
 let coming: Promise<Folder> | null = null;

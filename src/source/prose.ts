@@ -31,12 +31,15 @@ export function* walk(node: Nodes): Generator<Nodes> {
   const left = [node];
   for (let next = left.pop(); next !== undefined; next = left.pop()) {
     yield next;
-    if ('children' in next) for (const child of next.children.toReversed()) left.push(child as Nodes);
+    if (!('children' in next)) continue;
+    for (let index = next.children.length - 1; index >= 0; index -= 1) left.push(next.children[index] as Nodes);
   }
 }
 
-export const isTag = (node: unknown): node is TagNode =>
-  typeof node === 'object' && node !== null && /^mdxJsx(Text|Flow)Element$/.test(String((node as { type?: string }).type));
+export const isTag = (node: unknown): node is TagNode => {
+  const type = typeof node === 'object' && node !== null && 'type' in node && node.type;
+  return type === 'mdxJsxTextElement' || type === 'mdxJsxFlowElement';
+};
 
 /** A list line with a box to tick. */
 export const isBoxed = (item: ListItem): boolean => typeof item.checked === 'boolean';
