@@ -8,6 +8,7 @@ import { WORDS } from '../../shared/words/search-files.ts';
 import type { SearchWords } from '../../shared/words/search-record.ts';
 import type { Engine } from '../../src/client/search/engine.ts';
 import { projectFolder } from '../../src/cli/paths.ts';
+import { translationIn } from '../../src/source/translations.ts';
 import { demoSite, type Site } from '../setup/built-site.ts';
 import { openSearch, placeOf, placesFor, recordsIn } from '../e2e/search-engine.ts';
 import { known, last } from '../tables/more-questions.ts';
@@ -124,7 +125,11 @@ const DOES: Record<string, string> = {
 
 test('every calculator and checklist is found by what it does', async () => {
   const all = ['checklists']
-    .flatMap((folder) => readdirSync(join(projectFolder, 'content/books/common', folder)).map((file) => file.replace('.mdx', '')))
+    .flatMap((folder) =>
+      readdirSync(join(projectFolder, 'content/books/common', folder))
+        .filter((file) => translationIn(`${folder}/${file}`) === null)
+        .map((file) => file.replace('.mdx', '')),
+    )
     .concat(recordsIn(site.folder).flatMap(({ place }) => /^work-it-out\/([^/#]+)\/$/.exec(place)?.[1] ?? []));
   assert.deepEqual(
     [...new Set(all)].filter((id) => !(id in DOES)),
