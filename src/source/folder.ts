@@ -196,7 +196,7 @@ function offeredIn({ club }: Folder): Tongue[] {
 }
 
 /** Files with words in one of the languages. Their ids are those of the entries that they translate. */
-function readTranslations(folder: Folder, prefix: string, files: readonly string[], wanted: readonly Tongue[], former?: Folder): Entry[] {
+function readTranslations(folder: Folder, prefix: string, files: readonly string[], wanted: readonly Tongue[], former?: Former): Entry[] {
   // What cannot be parsed stops no build: the original is shown.
   const apart: Folder = { ...folder, faults: folder.unreadTranslations };
   return files.flatMap((path) => {
