@@ -13,6 +13,7 @@ import { inOpenRun, listOf, openRun, own as ownOf, without, type ChecklistState,
 import { addHive, carryOn, changeOpen, file, freshId, merge, open, startAgain } from './runs.ts';
 import { setAside } from './set-aside.ts';
 import { boxes, find, id, key, list, show, stepOf, store, today, wordsOf } from './checklist.ts';
+import * as text from './actions.en.ts';
 
 const club = document.documentElement.dataset.shelf!.split('/')[0]!;
 const status = find('status');
@@ -35,23 +36,21 @@ const sharePanel = () => import('./share-panel.ts');
 
 const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void>> = {
   'day-box': (button) => void answerDayButton(button),
-  well: (button) => answerStep(button.value, 'All is well here.'),
+  well: (button) => answerStep(button.value, text.allIsWell),
   asked: (button) => answerStep(button.value, `${button.textContent!.trim()}.`),
   'new-run': () => {
     changeHive((state) => addHive(state, id));
-    tell(`This checklist is now for ${openHive()}. Rename it under More.`);
+    tell(text.nowFor(openHive()));
   },
   'name-run': () => {
-    const name = prompt('A name for this hive, such as "green hive":', openHive());
+    const name = prompt(text.askName, openHive());
     if (name !== null) change((state) => changeOpen(state, id, (run) => ({ ...run, name: name.trim().slice(0, 60) })));
   },
   'file-run': () => {
-    if (confirm('Save this checklist to history? You can still read it, and a new one opens for the same hive.'))
-      changeHive((state) => file(state, id, today, freshId(state, id)));
+    if (confirm(text.askFile)) changeHive((state) => file(state, id, today, freshId(state, id)));
   },
   'start-again': () => {
-    if (confirm('Clear all ticks and notes for this hive? Other hives and lists keep theirs.'))
-      changeHive((state) => startAgain(state, id));
+    if (confirm(text.askStartOver)) changeHive((state) => startAgain(state, id));
   },
   start: (button) => {
     const day = carriedDay(button, openRun(store.read(), id));
@@ -64,9 +63,9 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
       setAside(localStorage, key);
       store.mended();
       change((state) => state);
-      tell('What could not be read was put aside, not deleted. Ticks are kept again.');
+      tell(text.putAside);
     } catch {
-      tell('This browser has no room to put it aside. Nothing was changed.');
+      tell(text.noRoom);
     }
   },
   notes: (button) => toggleNotes(button),
@@ -75,7 +74,7 @@ const ACTIONS: Record<string, (button: HTMLButtonElement) => void | Promise<void
   'save-file': () => {
     const name = `${club}-lists-${today}.json`;
     download(name, 'application/json', asFile(store.read(), club, today));
-    tell(`Saved as ${name}.`);
+    tell(text.savedAs(name));
   },
   'save-table': async () => tell((await import('./exports.ts')).saveTable()),
   calendar: async () => void (find('share-status').textContent = await (await import('./exports.ts')).saveCalendar()),
@@ -115,7 +114,7 @@ function setTypedDay(field: HTMLInputElement): void {
   const fault = find('day-fault');
   fault.hidden = read.ok;
   field.setAttribute('aria-invalid', String(!read.ok));
-  fault.textContent = read.ok ? '' : dayFaultWords(read.reason, field.value, 'the day');
+  fault.textContent = read.ok ? '' : dayFaultWords(read.reason, field.value, text.theDay);
   if (read.ok) setDay(read.value);
   else if (read.reason === 'empty') inRun(({ day: _, ...run }) => run);
 }
@@ -127,12 +126,12 @@ function setDay(day: Day): void {
   showDayBack(field);
   field.setAttribute('aria-invalid', 'false');
   find('day-fault').hidden = true;
-  tell(`Dates count from ${dayInFull(day)}. Ticks stay.`);
+  tell(text.datesCount(dayInFull(day)));
 }
 
 function setYard(words: string): void {
   change(({ yard: _, ...state }) => (words ? { ...state, yard: words } : state));
-  tell(words ? 'The address stands beside the emergency number on every list.' : 'No address is kept now.');
+  tell(words ? text.addressStands : text.noAddress);
 }
 
 function answerStep(step: string, words: string): void {
@@ -148,7 +147,7 @@ function toggleNotes(button: HTMLButtonElement): void {
     step.querySelector('.note-field')?.remove();
     if (on && !openRun(store.read(), id).filed) step.append(noteButton(box));
   }
-  tell(on ? 'Each step has a button for a note now.' : '');
+  tell(on ? text.notesOn : '');
 }
 
 function noteButton(box: HTMLInputElement): HTMLElement {
@@ -156,8 +155,8 @@ function noteButton(box: HTMLInputElement): HTMLElement {
   const button = Object.assign(document.createElement('button'), {
     type: 'button',
     className: 'note-field',
-    textContent: isThere ? 'Change the note' : 'Add a note',
-    ariaLabel: `${isThere ? 'Change the note' : 'Add a note'} on: ${wordsOf(box)}`,
+    textContent: isThere ? text.changeNote : text.addNote,
+    ariaLabel: (isThere ? text.changeNoteOn : text.addNoteOn)(wordsOf(box)),
   });
   button.addEventListener('click', () => {
     const field = noteField(box);
@@ -169,13 +168,13 @@ function noteButton(box: HTMLInputElement): HTMLElement {
 
 function noteField(box: HTMLInputElement): HTMLElement {
   const label = Object.assign(document.createElement('label'), { className: 'note-field' });
-  const words = Object.assign(document.createElement('span'), { className: 'visually-hidden', textContent: `Note on: ${wordsOf(box)}` });
+  const words = Object.assign(document.createElement('span'), { className: 'visually-hidden', textContent: text.noteOn(wordsOf(box)) });
   const input = Object.assign(document.createElement('input'), {
     type: 'text',
     name: box.dataset.tick!,
     value: ownOf(openRun(store.read(), id).notes, box.dataset.tick!) ?? '',
     maxLength: 200,
-    placeholder: 'Note',
+    placeholder: text.note,
   });
   input.dataset.own = 'note';
   label.append(words, input);
@@ -185,33 +184,23 @@ function noteField(box: HTMLInputElement): HTMLElement {
 async function openFile(chosen: File | undefined): Promise<void> {
   if (!chosen) return;
   const read = fromFile(await chosen.text(), club);
-  if (!read.ok)
-    return tell(
-      {
-        'not-a-record': 'That file holds no ticks of this almanac.',
-        newer: 'That file was saved by a newer edition. Reload this page first.',
-        'other-club': 'That file is another club’s.',
-      }[read.reason],
-    );
+  if (!read.ok) return tell(text.wrongFile[read.reason]);
   const { saved, state } = read.value;
-  propose(state, isDay(saved) ? `The file that was saved on ${boxDay(saved)}` : 'The file');
+  propose(state, isDay(saved) ? boxDay(saved) : undefined);
 }
 
-function propose(theirs: ChecklistState, from: string): void {
+function propose(theirs: ChecklistState, saved: string | undefined): void {
   const { state, difference } = merge(store.read(), theirs);
   const { ticks, notes, runs, clashes } = difference;
-  const added = [count(ticks, 'check mark'), count(notes, 'note'), count(runs, 'hive')].join(', ');
-  tell(`${from} adds ${added}.${clashes.length > 0 ? ` Where both differ, yours stays: ${clashes.join('; ')}.` : ''} `);
-  const take = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Use it here' });
-  const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Not now' });
+  tell(text.fileAdds(saved, ticks, notes, runs, clashes));
+  const take = Object.assign(document.createElement('button'), { type: 'button', textContent: text.use });
+  const leave = Object.assign(document.createElement('button'), { type: 'button', textContent: text.notNow });
   take.addEventListener('click', () => {
     change((now) => merge(now, theirs).state);
     const opened = theirs.lists[id]?.open;
     if (opened && state.lists[id]?.runs[opened]) change((now) => open(now, id, opened));
-    tell('It is now on this device.');
+    tell(text.isHere);
   });
-  leave.addEventListener('click', () => tell('Nothing was changed.'));
+  leave.addEventListener('click', () => tell(text.unchanged));
   status.append(take, ' ', leave);
 }
-
-const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;

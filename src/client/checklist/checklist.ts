@@ -7,6 +7,7 @@ import { printOf } from '../../../shared/address/print.ts';
 import { reveal, showFolds } from './folds.ts';
 import { inOpenRun, openRun, own, tickOf, withTick, type Run } from './record.ts';
 import { openStore } from './store.ts';
+import * as text from './checklist.en.ts';
 
 const root = document.documentElement;
 export const list = document.querySelector<HTMLElement>('[data-list]')!;
@@ -47,14 +48,13 @@ export function show(): void {
     paused ||= asking;
   }
   const done = boxes.filter((box) => box.checked).length;
-  const count = `${done} of ${boxes.length}`;
-  const words = next ? `Next: ${wordsOf(next)}` : 'All done';
-  find('progress').textContent = `${count} done.${run.filed || (next && !done) ? '' : ` ${words}.`}`;
+  const words = next ? text.next(wordsOf(next)) : text.allDone;
+  find('progress').textContent = `${text.progress(done, boxes.length)}${run.filed || (next && !done) ? '' : ` ${words}.`}`;
   const way = find<HTMLAnchorElement>('way');
   way.hidden = !done || Boolean(run.filed);
   way.href = next ? `#${stepOf(next).id}` : '#all-done';
   way.style.setProperty('--steps', `${boxes.length}`);
-  find('way-done').textContent = count;
+  find('way-done').textContent = text.count(done, boxes.length);
   find('way-next').textContent = words;
   find<HTMLProgressElement>('bar').value = done;
   find('done').hidden = next !== null;

@@ -10,6 +10,7 @@ import { reveal } from './folds.ts';
 import { listOf, type Run } from './record.ts';
 import { boxes, id, list, show, stepOf, store, today } from './checklist.ts';
 import { line } from './lines.ts';
+import * as text from './dated.en.ts';
 
 const USUAL = ['candy', 'drawn'];
 
@@ -26,7 +27,7 @@ export function showDays(run: Run): void {
     line(
       stepOf(box),
       'step-day',
-      shown ? [shown.days, shown.status].filter(Boolean).join(' · ') : run.day ? 'not with this start' : plain.get(box),
+      shown ? [shown.days, shown.status].filter(Boolean).join(' · ') : run.day ? text.notWithThisStart : plain.get(box),
     );
     stepOf(box)
       .querySelector('.step-day')
@@ -83,7 +84,7 @@ function groupByDay(run: Run): void {
   if (isFirst) reveal(location.hash)?.scrollIntoView();
 }
 
-function fold(name: string, steps: readonly HTMLElement[]): HTMLElement {
+function fold(name: (typeof GROUPS)[number], steps: readonly HTMLElement[]): HTMLElement {
   const make = <K extends keyof HTMLElementTagNameMap>(tag: K, className: string, ...children: (Node | string)[]) => {
     const element = Object.assign(document.createElement(tag), { className });
     element.append(...children);
@@ -91,7 +92,7 @@ function fold(name: string, steps: readonly HTMLElement[]): HTMLElement {
   };
   const count = make('span', 'part-count no-print');
   count.dataset.count = '';
-  const all = make('details', 'opens part', make('summary', '', make('h2', '', name), count), make('ul', 'steps', ...steps));
+  const all = make('details', 'opens part', make('summary', '', make('h2', '', text.groups[name]), count), make('ul', 'steps', ...steps));
   all.dataset.group = name;
   return all;
 }

@@ -9,6 +9,7 @@ import { spanOf, type Span } from './own-days.ts';
 import { FIRST_RUN, listOf, openRun, type Run } from './record.ts';
 import { plainWords, whyOf } from './step-words.ts';
 import type { DatedStep } from './steps-calendar.ts';
+import * as text from './exports.en.ts';
 
 const title = document.querySelector('h1')!.textContent!.trim();
 const page = location.href.split('#')[0]!;
@@ -32,7 +33,7 @@ export async function saveCalendar(): Promise<string> {
   const { open } = listOf(state, id);
   if (!run.day && list.querySelector('[data-days]')) {
     document.querySelector<HTMLElement>('#own-day')?.focus();
-    return 'Give the checklist its day first. The dates of the steps count from it.';
+    return text.giveDay;
   }
   const left = boxes.filter((box) => !box.checked);
   const dated = left.flatMap((box): DatedStep[] => {
@@ -43,7 +44,7 @@ export async function saveCalendar(): Promise<string> {
   const hasDays = boxes.some((box) => daysOf(stepOf(box), run));
   const whole = windowSpan(find('calendar').dataset.calendar);
   const steps = hasDays || !whole ? dated.filter(({ to }) => to >= today) : [wholeList(whole)];
-  if (steps.length === 0) return 'No step that is left has a date from today on.';
+  if (steps.length === 0) return text.noDates;
   const { stepsCalendar } = await import('./steps-calendar.ts');
   const hive = hiveName(state, id, open);
   const name = `${fileWords(`${title} ${hive}`)}.ics`;
@@ -51,11 +52,7 @@ export async function saveCalendar(): Promise<string> {
   const inUid = run.name || (open === FIRST_RUN ? '' : open);
   const club = document.documentElement.dataset.shelf!.split('/')[0]!;
   download(name, 'text/calendar', stepsCalendar({ club, list: id, title, run: inUid, hive, steps, stamp: today }));
-  const late = hasDays ? dated.length - steps.length : 0;
-  return [
-    `Saved as ${name}. Open the file to add ${steps.length === 1 ? '1 event' : `${steps.length} events`} to your calendar.`,
-    late > 0 ? `${late === 1 ? '1 step is' : `${late} steps are`} overdue and left out.` : '',
-  ].join(' ');
+  return text.savedCalendar(name, steps.length, hasDays ? dated.length - steps.length : 0);
 }
 
 const wholeList = (span: Span): DatedStep => ({
@@ -81,5 +78,5 @@ export function saveTable(): string {
   }));
   const name = `${fileWords(title)}.csv`;
   download(name, 'text/csv', `\uFEFF${asTable(title, hives, steps)}`);
-  return `Saved as ${name}.`;
+  return text.savedAs(name);
 }

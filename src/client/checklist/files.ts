@@ -4,6 +4,7 @@ import { parseDay } from '../../../shared/days/day.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
 import type { Span } from './own-days.ts';
 import { own, readState, VERSION, type ChecklistState, type Run } from './record.ts';
+import * as text from './files.en.ts';
 
 export const FORMAT = 'almanac-runs';
 
@@ -62,7 +63,7 @@ export function asTable(title: string, hives: readonly { name: string; run: Run 
   const rows = hives.flatMap(({ name, run }) => {
     const gone = [...new Set([run.ticks, run.notes, run.asked].flatMap((held) => Object.keys(held ?? {})))]
       .filter((id) => !steps.some((step) => step.id === id))
-      .map((id): TableStep => ({ id, words: `${id} (no longer in this checklist)`, days: () => null }));
+      .map((id): TableStep => ({ id, words: text.noLongerHere(id), days: () => null }));
     return [...steps, ...gone].map(({ id, words, days }) => {
       const span = days(run);
       const note = [own(run.notes, id), own(run.asked, id)].filter(Boolean).join(' ');

@@ -7,6 +7,7 @@ import { parts } from './folds.ts';
 import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
+import * as text from './lines.en.ts';
 import { boxes, find, id, stepOf, store, wordsOf } from './checklist.ts';
 
 export function showLines(paused: boolean): void {
@@ -17,20 +18,20 @@ export function showLines(paused: boolean): void {
   for (const box of boxes) {
     const name = box.dataset.tick!;
     const isNew = tickOf(run, name, printOf(wordsOf(box))) === 'changed';
-    line(stepOf(box), 'step-changed', isNew ? 'These words are new since you ticked.' : '');
+    line(stepOf(box), 'step-changed', isNew ? text.newWords : '');
     line(stepOf(box), 'step-note', [own(run.notes, name), own(run.asked, name)].filter(Boolean).join(' '));
   }
   const hives = runsOf(state, id);
   const options = hives.map(
-    ({ id: value, name, run: { filed }, open }) => new Option(filed ? `${name}, saved ${filed}` : name, value, open, open),
+    ({ id: value, name, run: { filed }, open }) => new Option(filed ? text.filed(name, filed) : name, value, open, open),
   );
   // A list without a record is for the hive that the page names.
   find('runs').replaceChildren(...(options.length > 0 ? options : [new Option(hiveName(state, id, ''))]));
   const open = hives.find((hive) => hive.open);
-  find('run-name').textContent = open ? `This checklist is for ${open.name}.` : '';
+  find('run-name').textContent = open ? text.isFor(open.name) : '';
   const start = document.querySelector<HTMLElement>('[data-action=start]');
   const day = start && carriedDay(start, run);
-  if (start) start.textContent = day ? `Start, ${start.dataset.started} ${formatDay(day, languageHere())}` : 'Start';
+  if (start) start.textContent = text.start(day ? start.dataset.started!.replace('{day}', formatDay(day, languageHere())) : undefined);
   find('set-aside').hidden = store.trouble() !== 'damaged';
   const { yard = '' } = state;
   find('yard').textContent = yard;
@@ -38,18 +39,15 @@ export function showLines(paused: boolean): void {
   if (field !== document.activeElement) field.value = yard;
 }
 
-/** The sentences are data attributes of the line that shows them. Without any, the bar says the same as the line. */
+/** Without any of these sentences the bar says the same as the line. */
 function sayMore(paused: boolean): void {
   const { ticks, filed } = openRun(store.read(), id);
   const gone = Object.keys(ticks).filter((step) => !boxes.some((box) => box.dataset.tick === step)).length;
   const trouble = store.trouble();
   const place = find('progress');
-  const more = [
-    filed && place.dataset.filed,
-    paused && place.dataset.paused,
-    gone > 0 && `${place.dataset.gone} ${gone}.`,
-    trouble && place.dataset[trouble],
-  ].filter(Boolean);
+  const more = [filed && text.isFiled, paused && text.isPaused, gone > 0 && text.gone(gone), trouble && text.trouble[trouble]].filter(
+    Boolean,
+  );
   place.classList.toggle('visually-hidden', more.length === 0);
   const words = ` ${more.join(' ')}`;
   // Two calls may wait for this file at once, and the second finds what the first wrote.
@@ -61,7 +59,7 @@ function countParts(): void {
   for (const part of parts()) {
     const all = part.querySelectorAll('[data-tick]').length;
     const done = part.querySelectorAll(':checked').length;
-    if (all > 0) part.querySelector('[data-count]')!.textContent = `${done} of ${all}`;
+    if (all > 0) part.querySelector('[data-count]')!.textContent = text.count(done, all);
     part.classList.toggle('done', all > 0 && done === all);
   }
 }

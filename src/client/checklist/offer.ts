@@ -11,6 +11,7 @@ import { hiveName } from './hive-name.ts';
 import { listOf, without, type ChecklistState, type Run } from './record.ts';
 import { runFromTail } from './share.ts';
 import { plainWords } from './step-words.ts';
+import * as text from './offer.en.ts';
 
 const SHOWN_STEPS = 3;
 
@@ -22,50 +23,39 @@ export function offer(fragment: string): void {
     boxes.map((box) => box.dataset.tick!),
     today,
   );
-  if (!read) return say('This link to a shared checklist can’t be read.', 'It may have been cut short. Nothing was changed.');
+  if (!read) return say(text.unreadable, text.cutShort);
   const { run, unknown } = read;
   const acceptance = accept(store.read(), id, run);
   const name = hiveName(acceptance.state, id, acceptance.hive);
-  const gone = unknown > 0 ? ` ${count(unknown, 'of its steps is', 'of its steps are')} not in this checklist.` : '';
-  const what = `${described(run)}${gone}`;
-  if (acceptance.as === 'first') return use(run, what, 'It is now on this device.');
+  const what = described(run, unknown);
+  if (acceptance.as === 'first') return use(run, what, text.isHere);
   if (acceptance.as === 'same' && !acceptance.adds) {
     forget();
-    return say(what, `${name} on this device already has all of it.`);
+    return say(what, text.hasAll(name));
   }
   say(what, changeWords(acceptance, name), [
-    ['Use it here', () => use(run, `${name} is now on this device.`)],
-    ['Not now', leave],
+    [text.use, () => use(run, text.hiveIsHere(name))],
+    [text.notNow, leave],
   ]);
 }
 
 /** "Someone shared this checklist with you: installed 18 April 2026, 1 of 20 steps done." */
-function described(run: Run): string {
-  const since = document.querySelector<HTMLElement>('[data-since]')?.dataset.since ?? 'from';
-  const notes = Object.keys(run.notes ?? {}).length;
-  const parts = [
-    run.name,
-    run.day && isDay(run.day) ? `${since} ${formatDay(run.day, languageHere())}` : '',
-    `${Object.keys(run.ticks).length} of ${boxes.length} steps done`,
-    notes > 0 ? count(notes, 'note') : '',
-  ];
-  return `Someone shared this checklist with you: ${parts.filter(Boolean).join(', ')}.`;
+function described({ name, day, ticks, notes = {} }: Run, unknown: number): string {
+  const since = document.querySelector<HTMLElement>('[data-since]')?.dataset.since ?? text.from('{day}');
+  const known = day && isDay(day) ? since.replace('{day}', formatDay(day, languageHere())) : '';
+  return text.described(name, known, Object.keys(ticks).length, boxes.length, Object.keys(notes).length, unknown);
 }
 
 function changeWords({ state, as, ticks, notes, differs }: Acceptance, name: string): string {
   if (as === 'more') {
     const here = Object.keys(listOf(store.read(), id).runs);
-    const stay =
-      here.length === 1 ? `${hiveName(state, id, here[0]!)} here stays as it is` : `Your ${here.length} hives here stay as they are`;
-    return `${stay}. The shared one is added as ${name}.`;
+    return text.added(
+      here.map((each) => hiveName(state, id, each)),
+      name,
+    );
   }
-  const words = ticks.slice(0, SHOWN_STEPS).map((step) => `“${plainWords(stepOf(boxes.find((box) => box.dataset.tick === step)!))}”`);
-  if (ticks.length > words.length) words.push(`${ticks.length - words.length} more`);
-  const added = [
-    ticks.length > 0 ? `${count(ticks.length, 'step')} done (${words.join(', ')})` : '',
-    notes.length > 0 ? count(notes.length, 'note') : '',
-  ].filter(Boolean);
-  return `It adds ${added.join(' and ') || 'a date or a name'} to ${name}. ${differs ? 'Where the two differ, yours stays.' : 'What you have stays.'}`;
+  const named = ticks.slice(0, SHOWN_STEPS).map((step) => plainWords(stepOf(boxes.find((box) => box.dataset.tick === step)!)));
+  return text.adds(name, ticks.length, named, notes.length, differs);
 }
 
 /** Applies the hive to the record as it is now, and offers to undo that. */
@@ -77,7 +67,7 @@ function use(run: Run, what: string, then = ''): void {
   const trouble = store.trouble();
   // Where nothing is kept, the address still has the hive after a reload.
   if (!trouble) forget();
-  say(what, trouble ? 'This browser can’t keep it: open the link again next time.' : then, [['Undo', () => undo(before, after)]]);
+  say(what, trouble ? text.notKept : then, [[text.undo, () => undo(before, after)]]);
   // An undo would take later steps too.
   const button = notice?.querySelector('button');
   document.addEventListener('change', () => button?.remove(), { once: true });
@@ -90,7 +80,7 @@ function redraw(): void {
 }
 
 function undo(before: ChecklistState, after: string): void {
-  if (JSON.stringify(store.read().lists[id]) !== after) return say('You have changed this checklist since then.', 'It stays as it is.');
+  if (JSON.stringify(store.read().lists[id]) !== after) return say(text.changedSince, text.stays);
   const held = Object.hasOwn(before.lists, id) ? before.lists[id] : undefined;
   store.change((now) => ({ ...now, lists: held ? { ...now.lists, [id]: held } : without(now.lists, id) }));
   redraw();
@@ -115,12 +105,12 @@ function say(what: string, more: string, buttons: readonly Button[] = []): void 
   const isNew = !notice?.isConnected;
   notice ??= Object.assign(document.createElement('section'), {
     className: 'notice shared no-print',
-    ariaLabel: 'Shared checklist',
+    ariaLabel: text.sharedChecklist,
     tabIndex: -1,
   });
-  const text = document.createElement('p');
-  text.setAttribute('role', 'status');
-  text.append(Object.assign(document.createElement('b'), { textContent: what }), ` ${more}`);
+  const words = document.createElement('p');
+  words.setAttribute('role', 'status');
+  words.append(Object.assign(document.createElement('b'), { textContent: what }), ` ${more}`);
   const actions = Object.assign(document.createElement('p'), { className: 'actions' });
   for (const [index, [label, press]] of buttons.entries()) {
     const button = Object.assign(document.createElement('button'), { type: 'button', textContent: label });
@@ -128,10 +118,8 @@ function say(what: string, more: string, buttons: readonly Button[] = []): void 
     button.addEventListener('click', press);
     actions.append(button);
   }
-  notice.replaceChildren(text, ...(buttons.length > 0 ? [actions] : []));
+  notice.replaceChildren(words, ...(buttons.length > 0 ? [actions] : []));
   if (!isNew) return notice.focus({ preventScroll: true });
   document.querySelector('h1')!.before(notice);
   scrollTo(0, 0);
 }
-
-const count = (number: number, one: string, many = `${one}s`): string => `${number} ${number === 1 ? one : many}`;

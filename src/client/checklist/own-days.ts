@@ -4,8 +4,10 @@
  */
 import { isMonthFirst, type Language } from '../../../shared/country/language.ts';
 import { addDays, daysBetween, isDay, partsOf, weekday, weekdays, type Day } from '../../../shared/days/day.ts';
-import { monthName } from '../../../shared/days/month-names.ts';
+import { shownMonth } from '../../../shared/days/month-names.ts';
+import { shownWeekday } from '../../../shared/days/show-day.ts';
 import type { Run } from './record.ts';
+import * as text from './own-days.en.ts';
 
 export type Span = { from: Day; to: Day };
 
@@ -23,7 +25,7 @@ export function spanOf(days: string, run: Run): Span | null {
 
 export type Shown = { days: string; status: string; isDue: boolean };
 
-/** "Sun, Apr 19 – Wed, Apr 22" or "Sun 19 – Wed 22 Apr", and "starts tomorrow". The dates have no space at which a line could break. A done step has no status. */
+/** "Sun, Apr 19 – Wed, Apr 22", "Sun 19 – Wed 22 Apr" or "dom 19 – mié 22 abr", and "starts tomorrow". The dates have no space at which a line could break. A done step has no status. */
 export function spanWords({ from, to }: Span, today: Day, done: boolean, language: Language): Shown {
   const sameMonth = from.slice(0, 7) === to.slice(0, 7);
   const first = from === to ? '' : `${short(from, !sameMonth, language)} – `;
@@ -33,28 +35,27 @@ export function spanWords({ from, to }: Span, today: Day, done: boolean, languag
 
 function short(day: Day, withMonth: boolean, language: Language): string {
   const { month, date } = partsOf(day);
-  const inMonth = monthName(month).slice(0, 3);
-  if (isMonthFirst(language)) return `${weekday(day).slice(0, 3)}, ${inMonth} ${date}`;
-  return `${weekday(day).slice(0, 3)} ${date}${withMonth ? ` ${inMonth}` : ''}`;
+  const inMonth = shownMonth(month, language).slice(0, 3);
+  const onDay = shownWeekday(day, language).slice(0, 3);
+  if (isMonthFirst(language)) return `${onDay}, ${inMonth} ${date}`;
+  return `${onDay} ${date}${withMonth ? ` ${inMonth}` : ''}`;
 }
 
 function dueStatus(from: Day, to: Day, today: Day): string {
   const late = daysBetween(to, today);
-  if (late > 0) return `${count(late)} late`;
+  if (late > 0) return text.late(late);
   const left = daysBetween(today, from);
-  const start = from === to ? '' : 'starts ';
-  if (left > 0) return start + (left === 1 ? 'tomorrow' : `in ${count(left)}`);
-  return late === 0 ? `${from === to ? '' : 'due '}today` : 'due now';
+  if (left > 0) return text.ahead(left, from !== to);
+  return late === 0 ? text.today(from !== to) : text.dueNow;
 }
 
-const count = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
-
-export const GROUPS = ['Past due', 'This week', 'Next week', 'Later', 'Earlier'] as const;
+/** Their headings: dated.en.ts. */
+export const GROUPS = ['past-due', 'this-week', 'next-week', 'later', 'earlier'] as const;
 
 /** Where a dated step stands on a day. A week ends on Sunday. Without a date, as with another start, it stands last of what is left. */
 export function groupOf(span: Span | null, today: Day, done: boolean): (typeof GROUPS)[number] {
-  if (!span) return 'Later';
-  if (daysBetween(span.to, today) > 0) return done ? 'Earlier' : 'Past due';
+  if (!span) return 'later';
+  if (daysBetween(span.to, today) > 0) return done ? 'earlier' : 'past-due';
   const away = daysBetween(addDays(today, 6 - weekdays.indexOf(weekday(today))), span.from);
-  return away <= 0 ? 'This week' : away <= 7 ? 'Next week' : 'Later';
+  return away <= 0 ? 'this-week' : away <= 7 ? 'next-week' : 'later';
 }

@@ -1,6 +1,7 @@
 /* Runs of one checklist, one for each hive: begin, open, name, file, start again. A reader sees hives. Pure functions. */
 import { hiveName } from './hive-name.ts';
 import { FIRST_RUN, listOf, type ChecklistState, type ListRecord, type Run } from './record.ts';
+import * as text from './runs.en.ts';
 
 const withList = (state: ChecklistState, list: string, held: ListRecord): ChecklistState => ({
   ...state,
@@ -52,15 +53,15 @@ export function addHive(state: ChecklistState, list: string): ChecklistState {
   const held = changeOpen(state, list, (run) => run);
   const taken = runsOf(held, list).map(({ name }) => name);
   let number = 1;
-  while (taken.includes(`Hive ${number}`)) number += 1;
-  return begin(held, list, freshId(held, list), { name: `Hive ${number}`, ticks: {} });
+  while (taken.includes(text.hive(number))) number += 1;
+  return begin(held, list, freshId(held, list), { name: text.hive(number), ticks: {} });
 }
 
 /** Opens the checklist that follows for the same hive, and gives it its day. A run there that has ticks keeps its own day. */
 export function carryOn(state: ChecklistState, from: string, to: string, day: string | undefined): ChecklistState {
   const hive = hiveName(state, from, listOf(state, from).open);
   const there = runsOf(state, to).find(({ name, run }) => name === hive && !run.filed);
-  const first = Object.keys(listOf(state, to).runs).length === 0 && hive === 'Hive 1';
+  const first = Object.keys(listOf(state, to).runs).length === 0 && hive === text.hive(1);
   const opened = there
     ? open(state, to, there.id)
     : begin(state, to, first ? FIRST_RUN : freshId(state, to), { name: first ? '' : hive, ticks: {} });
@@ -87,7 +88,7 @@ export function merge(ours: ChecklistState, theirs: ChecklistState): { state: Ch
   for (const [list, held] of Object.entries(theirs.lists)) {
     for (const [id, run] of Object.entries(held.runs)) state = mergeRun(state, list, id, run, difference);
   }
-  if (theirs.yard && ours.yard && theirs.yard !== ours.yard) difference.clashes.push('the yard’s address');
+  if (theirs.yard && ours.yard && theirs.yard !== ours.yard) difference.clashes.push(text.yardsAddress);
   else if (theirs.yard) state = { ...state, yard: theirs.yard };
   return { state, difference };
 }
@@ -109,7 +110,7 @@ function mergeRun(state: ChecklistState, list: string, id: string, theirs: Run, 
     });
   difference.ticks += Object.keys(theirs.ticks).filter((step) => !Object.hasOwn(ours.ticks, step)).length;
   difference.notes += Object.keys(theirs.notes ?? {}).filter((step) => !Object.hasOwn(ours.notes ?? {}, step)).length;
-  if (ours.day && theirs.day && ours.day !== theirs.day) difference.clashes.push(`${list}, day`);
+  if (ours.day && theirs.day && ours.day !== theirs.day) difference.clashes.push(text.dayOf(list));
   const run: Run = { ...theirs, ...ours, name: ours.name || theirs.name, ticks: both('ticks') };
   for (const field of ['notes', 'asked', 'choices'] as const) if (ours[field] || theirs[field]) run[field] = both<string>(field);
   return withList(state, list, { ...held, runs: { ...held.runs, [id]: run } });

@@ -2,6 +2,7 @@
 import { find, id, store } from './checklist.ts';
 import { inOpenRun, openRun, type Run } from './record.ts';
 import { linkTail } from './share.ts';
+import * as text from './share-panel.en.ts';
 
 const panel = document.querySelector<HTMLElement>('#share')!;
 const extras = find<HTMLInputElement>('extras');
@@ -27,7 +28,7 @@ function link(): string | null {
   if (isBlank(run)) return page;
   if (!run.shared) store.change((state) => inOpenRun(state, id, (held) => ({ ...held, shared: Math.random().toString(36).slice(2, 7) })));
   const tail = linkTail(openRun(store.read(), id), { name: extras.checked, notes: extras.checked });
-  if (!tail) tell('The notes are too long for a link. Share it without them, or save it to a file below.');
+  if (!tail) tell(text.tooLong);
   return tail && page + tail;
 }
 
@@ -38,7 +39,7 @@ export async function send(): Promise<void> {
     await navigator.share({ title: document.querySelector('h1')!.textContent!, url });
     tell('');
   } catch (error) {
-    if ((error as Error).name !== 'AbortError') tell('Your device could not send it. Copy the link instead.');
+    if ((error as Error).name !== 'AbortError') tell(text.notSent);
   }
 }
 
@@ -47,10 +48,10 @@ export async function copy(): Promise<void> {
   if (!url) return;
   try {
     await navigator.clipboard.writeText(url);
-    tell('The link is copied. Paste it into a message.');
+    tell(text.copied);
   } catch {
-    const field = Object.assign(document.createElement('input'), { type: 'text', value: url, readOnly: true, ariaLabel: 'Link' });
-    tell('Copy this link into a message: ');
+    const field = Object.assign(document.createElement('input'), { type: 'text', value: url, readOnly: true, ariaLabel: text.link });
+    tell(text.copyThis);
     find('share-status').append(field);
     field.select();
   }
@@ -62,13 +63,10 @@ export async function toggleCode(button: HTMLButtonElement): Promise<void> {
   if (!url) return;
   const { codeOf, drawCode } = await import('../qr/qr.ts');
   const code = codeOf(url);
-  if (!code) return tell('This is too long for a QR code. Send it or copy the link instead.');
-  place.replaceChildren(
-    drawCode(code, url),
-    Object.assign(document.createElement('p'), { textContent: 'Point the camera of the other phone at the code.' }),
-  );
+  if (!code) return tell(text.tooLongForCode);
+  place.replaceChildren(drawCode(code, url), Object.assign(document.createElement('p'), { textContent: text.pointCamera }));
   button.setAttribute('aria-expanded', 'true');
-  button.lastChild!.textContent = 'Hide QR code';
+  button.lastChild!.textContent = text.hideCode;
   place.scrollIntoView({ block: 'nearest' });
   tell('');
 }
@@ -77,7 +75,7 @@ function hideCode(): void {
   place.replaceChildren();
   const button = panel.querySelector('[data-action=code]')!;
   button.setAttribute('aria-expanded', 'false');
-  button.lastChild!.textContent = 'Show QR code';
+  button.lastChild!.textContent = text.showCode;
 }
 
 // The code shows what was so when it was drawn.

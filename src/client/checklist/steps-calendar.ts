@@ -1,5 +1,7 @@
 /* Calendar file (iCalendar, RFC 5545) of a hive's remaining steps as all-day events, which end on the day after the last. Loaded on a press. */
 import ical, { ICalAlarmType } from 'ical-generator';
+import { languageHere } from '../../../shared/country/language-here.ts';
+import { tongueOf } from '../../../shared/country/language.ts';
 import { addDays, type Day } from '../../../shared/days/day.ts';
 import { sinceEveningBefore } from '../../../shared/days/evening-before.ts';
 
@@ -25,7 +27,10 @@ export type StepsCalendar = {
 
 /** A step keeps its UID in its hive, so that a second download corrects the first. Each reminds once, at six on the evening before. */
 export function stepsCalendar({ club, list, title, run, hive, steps, stamp }: StepsCalendar): string {
-  const calendar = ical({ name: `${title}, ${hive}`, prodId: { company: club, product: 'almanac', language: 'EN' } });
+  const calendar = ical({
+    name: `${title}, ${hive}`,
+    prodId: { company: club, product: 'almanac', language: tongueOf(languageHere()).toUpperCase() },
+  });
   for (const { id, words, why, url, from, to } of steps) {
     const summary = `${words} (${hive})`;
     calendar.createEvent({

@@ -5,6 +5,7 @@
 import type { Element, ElementContent, Nodes, Root } from 'hast';
 import { visit } from 'unist-util-visit';
 import { attribute, isTag, type TagNode } from '../../source/prose.ts';
+import { pageWords } from './page-words.ts';
 
 type Tag = Element & { name?: string; attributes?: { type: string; name: string; value: string }[] };
 
@@ -49,7 +50,7 @@ function casesOf(children: ElementContent[], cases: Map<string, Tag>): ElementCo
     } else if (open) {
       const isFirst = !open.children.some((child) => child.type === 'element' && child.tagName === 'ol');
       if (node.type === 'element' && node.tagName === 'ol' && isFirst)
-        open.children.push(element('p', 'case-now no-print', [{ type: 'text', value: 'Do now' }]));
+        open.children.push(element('p', 'case-now no-print', [{ type: 'text', value: pageWords().doNow }]));
       open.children.push(node);
     } else all.push(node);
   }
@@ -85,7 +86,7 @@ function asQuestion(node: ElementContent, address: string, cases: Map<string, Ta
   const others = node.children.filter((child) => !(links as ElementContent[]).includes(child));
   if (links.length === 0 || others.some((child) => child.type !== 'text' || /\p{L}/u.test(child.value))) return node;
   for (const link of links) delete link.properties.className;
-  const asks = element('span', 'if-wrong-asks', [{ type: 'text', value: 'Something wrong?' }]);
+  const asks = element('span', 'if-wrong-asks', [{ type: 'text', value: pageWords().somethingWrong }]);
   asks.properties.dataUnfound = '';
   return element('p', 'if-wrong', [asks, ...links.flatMap((link): ElementContent[] => [{ type: 'text', value: ' ' }, link])]);
 }

@@ -5,6 +5,7 @@
 import type { Element, ElementContent, Properties, Text } from 'hast';
 import { isTag } from '../../source/prose.ts';
 import { DO_NOW, DONTS, isOpenPart, LAW } from './page-order.ts';
+import { pageWords } from './page-words.ts';
 
 /** Lines of what to do first. More of them follow in a fold. */
 const MOST_LINES = 4;
@@ -65,7 +66,7 @@ function fold(part: Element, name = 'Fold'): Element {
 /** The first list or the rule of a caution, with at most four lines. All that follows is in a fold. */
 function doNow(part: Element): Element {
   const heading = headingOf(part)!;
-  const text: Text = { type: 'text', value: 'Do now' };
+  const text: Text = { type: 'text', value: pageWords().doNow };
   const now: ElementContent[] = [];
   const then: ElementContent[] = [];
   let isFull = false;
@@ -87,7 +88,7 @@ function doNow(part: Element): Element {
   }
   const more = then.filter((child) => child.type !== 'text' || child.value.trim() !== '');
   const fold = element('details', { className: ['fold'], slot: 'after' }, [
-    element('summary', {}, [{ type: 'text', value: 'What comes next' }]),
+    element('summary', {}, [{ type: 'text', value: pageWords().whatNext }]),
     ...more,
   ]);
   return named({ ...part, children: [{ ...heading, children: [text] }, ...now, ...(more.length > 0 ? [fold] : [])] }, 'DoNow');

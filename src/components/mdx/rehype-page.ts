@@ -9,6 +9,7 @@ import { isGraver } from '../../lib/hazards.ts';
 import { isTag } from '../../source/prose.ts';
 import { folded } from './folded.ts';
 import { collectionOf } from './page-order.ts';
+import { pageWords } from './page-words.ts';
 import { foldChecklist } from './fold-checklist.ts';
 
 export function rehypePage() {
@@ -41,7 +42,7 @@ function table(node: Element): Element {
   return {
     type: 'element',
     tagName: 'div',
-    properties: { className: ['scroll-x'], role: 'region', tabIndex: 0, ariaLabel: `Table: ${heads.join(', ')}` },
+    properties: { className: ['scroll-x'], role: 'region', tabIndex: 0, ariaLabel: pageWords().tableOf(heads) },
     children: [node],
   };
 }

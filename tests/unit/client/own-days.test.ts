@@ -33,13 +33,13 @@ test('the date line follows the country: month first in the United States', () =
 test('a step stands in the week in which it begins, or in what is past', () => {
   // Saturday 18 April; the week ends on Sunday 19.
   const on = (from: string, to: string, done = false) => groupOf(span(from, to), day('2026-04-18'), done);
-  assert.equal(on('2026-04-10', '2026-04-17'), 'Past due');
-  assert.equal(on('2026-04-10', '2026-04-17', true), 'Earlier');
-  assert.equal(on('2026-04-10', '2026-04-18'), 'This week');
-  assert.equal(on('2026-04-10', '2026-04-18', true), 'This week');
-  assert.equal(on('2026-04-19', '2026-04-30'), 'This week');
-  assert.equal(on('2026-04-20', '2026-04-20'), 'Next week');
-  assert.equal(on('2026-04-26', '2026-04-30'), 'Next week');
-  assert.equal(on('2026-04-27', '2026-04-30'), 'Later');
-  assert.equal(groupOf(null, day('2026-04-18'), false), 'Later');
+  assert.equal(on('2026-04-10', '2026-04-17'), 'past-due');
+  assert.equal(on('2026-04-10', '2026-04-17', true), 'earlier');
+  assert.equal(on('2026-04-10', '2026-04-18'), 'this-week');
+  assert.equal(on('2026-04-10', '2026-04-18', true), 'this-week');
+  assert.equal(on('2026-04-19', '2026-04-30'), 'this-week');
+  assert.equal(on('2026-04-20', '2026-04-20'), 'next-week');
+  assert.equal(on('2026-04-26', '2026-04-30'), 'next-week');
+  assert.equal(on('2026-04-27', '2026-04-30'), 'later');
+  assert.equal(groupOf(null, day('2026-04-18'), false), 'later');
 });

@@ -1,0 +1,9 @@
+export const tooLong = 'The notes are too long for a link. Share it without them, or save it to a file below.';
+export const notSent = 'Your device could not send it. Copy the link instead.';
+export const copied = 'The link is copied. Paste it into a message.';
+export const link = 'Link';
+export const copyThis = 'Copy this link into a message: ';
+export const tooLongForCode = 'This is too long for a QR code. Send it or copy the link instead.';
+export const pointCamera = 'Point the camera of the other phone at the code.';
+export const showCode = 'Show QR code';
+export const hideCode = 'Hide QR code';

@@ -1,0 +1,9 @@
+export const tooLong = 'Las notas son demasiado largas para un enlace. Comparta la lista sin ellas, o guárdela en un archivo, más abajo.';
+export const notSent = 'Su dispositivo no pudo enviarlo. En su lugar, copie el enlace.';
+export const copied = 'El enlace está copiado. Péguelo en un mensaje.';
+export const link = 'Enlace';
+export const copyThis = 'Copie este enlace en un mensaje: ';
+export const tooLongForCode = 'Esto es demasiado largo para un código QR. En su lugar, envíelo o copie el enlace.';
+export const pointCamera = 'Apunte la cámara del otro teléfono al código.';
+export const showCode = 'Mostrar el código QR';
+export const hideCode = 'Ocultar el código QR';
