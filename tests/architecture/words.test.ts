@@ -13,10 +13,16 @@ import { files, read } from './tree.ts';
 const ROOMS = /^(?:src\/(?:calculators|client|components|layouts|lib|pages|paper|service-worker)\/|src\/integration\/book\/)/;
 /** Rooms whose words are in their own files. */
 const DONE = [
+  /^src\/client\/checklist\//,
   /^src\/components\/Cautions/,
+  /^src\/components\/ContactNumber/,
+  /^src\/components\/checklist\//,
+  /^src\/components\/mdx\//,
   /^src\/components\/(?:Calculator\.|form\/)/,
   /^src\/calculators\/(?:form|mite-count)\//,
   /^src\/layouts\/CalculatorLayout/,
+  /^src\/lib\/own-events/,
+  /^src\/pages\/lists\//,
 ];
 const NOT_FOR_READERS = /^src\/client\/layout\/preview|^src\/pages\/(?:robots|open\/)|^src\/calculators\/form\/(?:typed-)?units\./;
 /** Two words with a blank between them. */
@@ -49,7 +55,8 @@ function wordsOfPage(path: string): string[] {
     if ((node.type === 'JSXElement' && /^(?:style|script)$/.test(nameOf(node))) || node.type === 'ImportDeclaration') return;
     if (node.type === 'JSXText' && /\p{L}{2}/u.test(String(node.value).replace(/&\w+;/g, ''))) return say(node, String(node.value));
     if (isThrown(node)) return;
-    if (node.type === 'Literal' && typeof node.value === 'string' && SENTENCE.test(node.value)) return say(node, node.value);
+    if (node.type === 'Literal' && typeof node.value === 'string' && SENTENCE.test(node.value) && !isCode(node.value))
+      return say(node, node.value);
     if (node.type === 'TemplateElement' && SENTENCE.test(String((node.value as { raw: string }).raw)))
       return say(node, String((node.value as { raw: string }).raw));
     for (const [key, child] of Object.entries(node))
@@ -82,9 +89,12 @@ function wordsOfCode(path: string): string[] {
   return found;
 }
 
+/** Names of classes with a blank between them, keys of what a browser stores, and columns of a table of ours. */
+const NAMES = /^(?:case-now|opens|part-count) | set aside|^the first$|^due (?:from|by)$/;
 /** Markup, selectors and styles. */
 const isCode = (text: string): boolean =>
-  /^[\s\S]*[<>{}\[\]]|^(?:button|main|html|input|fault|mark|notice|no-print|visually-hidden|actions|small|[.#])/.test(text);
+  NAMES.test(text) ||
+  /^[\s\S]*[<>{}\[\]]|^(?:button|main|html|input|fault|mark|notice|no-print|visually-hidden|actions|small|\(min-width|[.#])/.test(text);
 
 const readers = files('src').filter((path) => ROOMS.test(path) && !NOT_FOR_READERS.test(path) && /\.(ts|astro)$/.test(path));
 
