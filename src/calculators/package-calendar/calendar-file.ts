@@ -4,11 +4,12 @@
  * iCalendar writer is larger than the page's own script.
  */
 import ical, { ICalAlarmType } from 'ical-generator';
-import type { Language } from '../../../shared/country/language.ts';
+import { tongueOf, type Language } from '../../../shared/country/language.ts';
 import { addDays, type Day } from '../../../shared/days/day.ts';
 import { sinceEveningBefore } from '../../../shared/days/evening-before.ts';
 import { formatDay, withPlainSpaces } from '../../../shared/days/show-day.ts';
 import type { DayPair } from '../../../shared/packages/calendar.ts';
+import { calendarName, eventName } from './text.en.ts';
 
 export type Dated = { readonly name: string; readonly what: string; readonly why: string; readonly days: DayPair };
 export type About = {
@@ -21,9 +22,12 @@ export type About = {
 
 export function writeCalendar(dated: readonly Dated[], { installed, language, club, edition, address }: About): string {
   const installedWords = withPlainSpaces(formatDay(installed, language));
-  const calendar = ical({ name: `Package of ${installedWords}`, prodId: { company: club, product: 'almanac', language: 'EN' } });
+  const calendar = ical({
+    name: calendarName(installedWords),
+    prodId: { company: club, product: 'almanac', language: tongueOf(language).toUpperCase() },
+  });
   for (const { name, what, why, days } of dated) {
-    const summary = `${what} (package of ${installedWords})`;
+    const summary = eventName(what, installedWords);
     calendar.createEvent({
       id: `package-${installed}-${name}@${club}`,
       stamp: midnight(edition),

@@ -1,4 +1,4 @@
-/* Form of the package calendar. Sentences: text.ts. Dates and bees: model.ts. Arithmetic: shared/packages. */
+/* Form of the package calendar. Sentences: text.en.ts. Dates and bees: model.ts. Arithmetic: shared/packages. */
 import { isDay, parseDay, type Day } from '../../../shared/days/day.ts';
 import { formatDayWithWeekday } from '../../../shared/days/show-day.ts';
 import { formatMonthDay, monthDayOf } from '../../../shared/days/year-span.ts';
@@ -19,18 +19,18 @@ import { packageWeight, perWeight } from '../form/units.ts';
 import type { Dated } from './calendar-file.ts';
 import { planPackage, type Package, type PackageFigures, type Plan } from './model.ts';
 import type { NextKind } from './next.ts';
-import { beesWords, drawCurve, headline, noCurveWords, noEggsWords, noFigure, questionWords, sumWords, whole } from './text.ts';
+import { beesWords, whole } from './bees.ts';
+import { drawCurve } from './chart.ts';
+import * as text from './text.en.ts';
 
 defineCalculator<Package, PackageFigures>('package-calendar', {
   fields: {
-    installed: day('the day the package goes in'),
-    shaken: optionalDay('the day the bees were shaken'),
-    pounds: single(quantity(packageWeight, { us: 'the weight on the label, such as 3', metric: 'the weight on the label, such as 1.36' })),
-    queen: choice(['candy', 'released'], 'how the queen gets out'),
-    comb: choice(['drawn', 'foundation'], 'what the bees are put on'),
-    'bees-per-pound': single(
-      quantity(perWeight, { us: 'how many bees a pound holds, such as 3500', metric: 'how many bees a kilogram holds, such as 7700' }),
-    ),
+    installed: day(text.what.installed),
+    shaken: optionalDay(text.what.shaken),
+    pounds: single(quantity(packageWeight, text.what.pounds)),
+    queen: choice(['candy', 'released'], text.what.queen),
+    comb: choice(['drawn', 'foundation'], text.what.comb),
+    'bees-per-pound': single(quantity(perWeight, text.what.beesPer)),
   },
   work: (given, { form, result, figures }) => {
     const planned = planPackage(given, figures);
@@ -38,8 +38,8 @@ defineCalculator<Package, PackageFigures>('package-calendar', {
     const plan = planned.value;
     showDates(plan, result, given);
     showBees(plan, result, figures);
-    show(result, 'no-eggs', noEggsWords(plan, languageHere()));
-    show(result, 'sum', sumWords(given, plan, figures, languageHere()));
+    show(result, 'no-eggs', text.noEggsWords(plan, languageHere()));
+    show(result, 'sum', text.sumWords(given, plan, figures, languageHere()));
     const button = result.closest('.calculator')!.querySelector<HTMLButtonElement>('[data-calendar]')!;
     button.hidden = datedRows(result).length === 0;
     button.onclick = () => void saveCalendar(given.installed, result);
@@ -54,32 +54,27 @@ function answerOf(given: Package, plan: Plan, result: HTMLElement, figures: Pack
     .sort((a, b) => (a.days.earliest < b.days.earliest ? -1 : 1));
   const [first] = ahead;
   return {
-    headline: headline(given, plan, languageHere()),
-    asked: questionWords(given, figures, languageHere()),
+    headline: text.headline(given, plan, languageHere()),
+    asked: text.questionWords(given, figures, languageHere()),
     next: {
       kind: today < given.installed ? 'before' : first ? 'running' : 'over',
       again: first
-        ? `Next: ${first.what.toLowerCase()}, ${first.days.earliest > today ? `from ${formatDayWithWeekday(first.days.earliest, languageHere())}` : `by ${formatDayWithWeekday(first.days.latest, languageHere())}`}.`
-        : `Next mite count: by ${dayFromToday(28)}.`,
+        ? text.next(first.what, first.days.earliest, first.days.latest, today, languageHere())
+        : text.nextCount(dayFromToday(28)),
       values: { syrup: `sugar-parts=1&water-parts=1&by=weight&know=syrup&amount=1&unit=${figures.units === 'us' ? 'us-gal' : 'L'}` },
     },
   };
 }
 
 function faultOf(reason: ShakenReason | StartReason, form: HTMLFormElement, { units }: PackageFigures): FormError {
-  const [name, words] = {
-    'shaken-after-install': ['shaken', 'The bees cannot have been shaken after they went in.'],
-    'shaken-too-long-ago': ['shaken', 'More than 21 days lie between the shaking and the install. Check both days.'],
-    'no-weight': ['pounds', 'The weight must be more than 0.'],
-    'no-bees-per-pound': ['bees-per-pound', `The bees in a ${units === 'us' ? 'pound' : 'kilogram'} must be more than 0.`],
-    'too-much': [
-      'pounds',
-      units === 'us'
-        ? 'A package weighs at most 20 lb, with at most 10,000 bees a pound.'
-        : 'A package weighs at most 9 kg, with at most 22,000 bees a kilogram.',
-    ],
-  }[reason] as [string, string];
-  return { box: boxOf(form, name), words };
+  const boxes = {
+    'shaken-after-install': 'shaken',
+    'shaken-too-long-ago': 'shaken',
+    'no-weight': 'pounds',
+    'no-bees-per-pound': 'bees-per-pound',
+    'too-much': 'pounds',
+  };
+  return { box: boxOf(form, boxes[reason]), words: text.faultWords(reason, units) };
 }
 
 function putPair(result: HTMLElement, name: string, pair: Partial<DayPair> | undefined, reason: string): void {
@@ -88,34 +83,34 @@ function putPair(result: HTMLElement, name: string, pair: Partial<DayPair> | und
   put(
     result,
     `${name}-latest`,
-    latest ? (latest === earliest ? '' : `to ${formatDayWithWeekday(latest, languageHere())}`) : earliest ? reason : '',
+    latest ? (latest === earliest ? '' : text.toDay(formatDayWithWeekday(latest, languageHere()))) : earliest ? reason : '',
     latest,
   );
 }
 
 function showDates(plan: Plan, result: HTMLElement, { queen }: Package): void {
-  putPair(result, 'queen-look', plan.queenLook, queen === 'released' ? 'Not needed: she was let out at the install.' : noFigure);
-  putPair(result, 'egg-look', plan.eggLook, noFigure);
-  putPair(result, 'capped', plan.capped, noFigure);
-  putPair(result, 'first-bees', plan.firstBees, noFigure);
-  putPair(result, 'first-mite-count', plan.firstMiteCount, noFigure);
+  putPair(result, 'queen-look', plan.queenLook, queen === 'released' ? text.notNeeded : text.noFigure);
+  putPair(result, 'egg-look', plan.eggLook, text.noFigure);
+  putPair(result, 'capped', plan.capped, text.noFigure);
+  putPair(result, 'first-bees', plan.firstBees, text.noFigure);
+  putPair(result, 'first-mite-count', plan.firstMiteCount, text.noFigure);
 }
 
 function showBees(plan: Plan, result: HTMLElement, figures: PackageFigures): void {
   const { curve, beesAtStart } = plan;
-  const reason = noCurveWords(plan, figures);
+  const reason = text.noCurveWords(plan, figures);
   put(result, 'bees-at-start', whole(beesAtStart), beesAtStart);
   putPair(result, 'low-point', curve?.lowPoint, reason);
-  putPair(result, 'back-to-start', curve?.backToStart, curve ? 'Not within eight weeks.' : reason);
+  putPair(result, 'back-to-start', curve?.backToStart, curve ? text.notInEightWeeks : reason);
   put(result, 'low-point-bees-least', curve ? beesWords(curve.lowPoint.beesLeast) : reason, curve?.lowPoint.beesLeast);
-  put(result, 'low-point-bees-most', curve ? `to ${beesWords(curve.lowPoint.beesMost)}` : '', curve?.lowPoint.beesMost);
+  put(result, 'low-point-bees-most', curve ? text.toMost(beesWords(curve.lowPoint.beesMost)) : '', curve?.lowPoint.beesMost);
   const picture = result.querySelector<HTMLElement>('[data-of="curve"]')!;
   picture.hidden = !curve;
   if (!curve) return;
   draw(picture.querySelector<SVGElement>('svg.chart')!, drawCurve(curve, beesAtStart));
   picture.querySelector('tbody')!.replaceChildren(
     ...curve.days.filter(({ sinceInstall }) => sinceInstall % 7 === 0).map(({ sinceInstall, day: on, beesLeast, beesMost }) =>
-      make('tr', {}, make('th', { scope: 'row' }, String(sinceInstall)), make('td', {}, formatMonthDay(monthDayOf(on), languageHere())), make('td', {}, `${beesWords(beesLeast)} to ${beesWords(beesMost)}`))),
+      make('tr', {}, make('th', { scope: 'row' }, String(sinceInstall)), make('td', {}, formatMonthDay(monthDayOf(on), languageHere())), make('td', {}, text.beesBetween(beesWords(beesLeast), beesWords(beesMost))))),
   ); // prettier-ignore
 }
 
@@ -132,7 +127,7 @@ function datedRows(result: HTMLElement): Dated[] {
 async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> {
   const { writeCalendar } = await import('./calendar-file.ts');
   const { shelf, edition } = document.documentElement.dataset;
-  const text = writeCalendar(datedRows(result), {
+  const calendar = writeCalendar(datedRows(result), {
     installed,
     language: languageHere(),
     club: shelf!.replace(/\/.*/, ''),
@@ -140,7 +135,10 @@ async function saveCalendar(installed: Day, result: HTMLElement): Promise<void> 
     edition: unwrap(parseDay(edition!.slice(0, 10))),
     address: location.href,
   });
-  const link = make('a', { href: URL.createObjectURL(new Blob([text], { type: 'text/calendar' })), download: `package-${installed}.ics` });
+  const link = make('a', {
+    href: URL.createObjectURL(new Blob([calendar], { type: 'text/calendar' })),
+    download: `package-${installed}.ics`,
+  });
   link.click();
   URL.revokeObjectURL(link.href);
 }
