@@ -73,6 +73,12 @@ function finite(value: number): number {
   return value;
 }
 
+/** The shortest text of exactly that number, with the marks of the club's country. */
+export const exactNumber = (value: number): string => withThousands(plainDecimal(value));
+
+/** A number in plain digits, as a machine or a box has it, with the decimal mark of the club's country. */
+export const withMarkHere = (plain: string): string => plain.replace('.', marksOf(languageHere()).decimal);
+
 /** A shown number without the zeros at the end of its decimals. */
 export const withoutZeros = (shown: string): string => {
   const { decimal } = marksOf(languageHere());

@@ -2,7 +2,7 @@
  * Formats a figure: number and unit in the club's system, the other system in brackets, ranges with "to". This file converts units only.
  * lib/figures chooses the row and its source.
  */
-import { formatNumber } from '../../shared/numbers/show-number.ts';
+import { formatNumber, withoutZeros } from '../../shared/numbers/show-number.ts';
 import { feetToMetres, inchesToMillimetres, metresToFeet, millimetresToInches } from '../../shared/units/length.ts';
 import {
   celsiusDifferenceToFahrenheit,
@@ -112,18 +112,15 @@ export function figureWords(row: Pick<FigureRow, 'value' | 'least' | 'most'>, un
 function converted(value: number, pair: Pair, given: System): string {
   const out = given === 'us' ? pair.toMetric(value) : pair.toUs(value);
   if (pair.us[0] === 'F') return formatNumber(out, { places: Number.isInteger(value) ? 0 : 1 });
-  return trimmed(formatNumber(out, Math.abs(out) >= 100 ? { places: 0 } : { digits: 2 }));
+  return withoutZeros(formatNumber(out, Math.abs(out) >= 100 ? { places: 0 } : { digits: 2 }));
 }
 
-const plain = (value: number): string => HALVES.get(value) ?? trimmed(formatNumber(value, { digits: 6 }));
+const plain = (value: number): string => HALVES.get(value) ?? withoutZeros(formatNumber(value, { digits: 6 }));
 const HALVES = new Map([
   [0.25, '¼'],
   [0.5, '½'],
   [0.75, '¾'],
 ]);
-
-/** Without meaningless zeros after the point. */
-const trimmed = (text: string): string => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);
 
 function withWord(ends: number[], [one, many]: [string, string]): string {
   const word = ends.length === 1 && ends[0] === 1 ? one : many;

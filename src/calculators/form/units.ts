@@ -2,7 +2,7 @@
  * Measures of a form and their units: a fixed unit in the address, one unit for a US club and one for a metric club. Also the words of
  * every unit that may be typed after a number.
  */
-import { plainDecimal } from '../../../shared/numbers/show-number.ts';
+import { plainDecimal, withMarkHere } from '../../../shared/numbers/show-number.ts';
 import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
 import { unitWords } from '../../../shared/units/unit-names.ts';
 import * as volume from '../../../shared/units/volume.ts';
@@ -93,7 +93,7 @@ export function shownIn({ boxes, places }: Measure, value: number, units: System
   const exact = boxes[units].fromFixed(value);
   const short = Number(Number(exact.toPrecision(5)).toFixed(places));
   const isTyped = Math.abs(short - exact) <= Math.abs(exact) * 1e-9;
-  return boxNumber(isTyped ? short : Number(exact.toPrecision(3)));
+  return withMarkHere(boxNumber(isTyped ? short : Number(exact.toPrecision(3))));
 }
 
 /** A number with the word of its fixed unit, which any box of that measure parses to exactly that number. */

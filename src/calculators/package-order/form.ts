@@ -1,5 +1,5 @@
 /* Form of the package order. Sentences: text.ts. Terms: model.ts. Arithmetic: shared/packages. */
-import { formatNumber, toDataValue } from '../../../shared/numbers/show-number.ts';
+import { formatNumber, toDataValue, withoutZeros } from '../../../shared/numbers/show-number.ts';
 import type { OrderTotals, PackageOrder } from '../../../shared/packages/order.ts';
 import { kitchenVolume } from '../../../shared/units/kitchen.ts';
 import { litresToUsGallons } from '../../../shared/units/volume.ts';
@@ -112,7 +112,7 @@ function showAll(ordered: Ordered, order: PackageOrder, { result, figures }: Pla
 }
 
 function showLines({ lines }: PackageOrder, { result, figures: { units } }: Place<OrderFigures>): void {
-  const trimmed = (value: number): string => formatNumber(value, { places: 2 }).replace(/\.?0+$/, '');
+  const trimmed = (value: number): string => withoutZeros(formatNumber(value, { places: 2 }));
   const weight = (pounds: number): string => (units === 'us' ? trimmed(pounds) : three(words.inUnits(pounds, units)));
   const volume = (litres: number): string => three(units === 'us' ? litresToUsGallons(litres) : litres);
   const cell = (name: string, value: number | undefined, shown: (value: number) => string = trimmed) =>

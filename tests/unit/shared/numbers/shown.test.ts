@@ -3,7 +3,7 @@ import { test } from 'vitest';
 import fc from 'fast-check';
 import { setLanguageHere } from '../../../../shared/country/language-here.ts';
 import { languages } from '../../../../shared/country/language.ts';
-import { formatAgainst, formatNumber, plainDecimal, toDataValue } from '../../../../shared/numbers/show-number.ts';
+import { formatAgainst, formatNumber, plainDecimal, toDataValue, withoutZeros } from '../../../../shared/numbers/show-number.ts';
 import { rows } from '../../../rows.ts';
 import { dataValues, shown } from '../../../tables/typed-numbers.ts';
 
@@ -29,6 +29,10 @@ test('the marks of thousands and decimals are those of CLDR, in English and in S
           new Intl.NumberFormat(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value),
           language,
         );
+      // A zero that stays would be another number: five, not five hundred thousand.
+      assert.equal(withoutZeros(formatNumber(5, { digits: 6 })), '5', language);
+      assert.equal(withoutZeros(formatNumber(1.36, { places: 3 })), new Intl.NumberFormat(language).format(1.36), language);
+      assert.equal(withoutZeros(formatNumber(1200, { places: 0 })), formatNumber(1200, { places: 0 }), language);
     }
   } finally {
     setLanguageHere('en-US');
