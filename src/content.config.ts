@@ -2,7 +2,7 @@ import { defineCollection } from 'astro:content';
 import { asWritten } from './lib/country.ts';
 import { contentFolder, picturesFolder } from './lib/settings.ts';
 import { picturesOf } from './pictures/loader.ts';
-import { entriesOf, originsOf } from './source/loader.ts';
+import { entriesOf, offeredIn, originsOf, spokenIn } from './source/loader.ts';
 import { club } from './schemas/club.ts';
 import { collectionNames, collections as kinds } from './schemas/collections.ts';
 
@@ -15,5 +15,7 @@ export const collections = {
     ]),
   ),
   origins: defineCollection({ loader: originsOf(contentFolder) }),
+  spoken: defineCollection({ loader: spokenIn(contentFolder) }),
+  offered: defineCollection({ loader: offeredIn(contentFolder) }),
   pictures: defineCollection({ loader: picturesOf(contentFolder, picturesFolder) }),
 };

@@ -3,6 +3,8 @@
  * from entries that the caller hands over: pages take those of Astro, the integration those of the checks.
  */
 import type { Day } from '../../shared/days/day.ts';
+import { tongueOf, type Tongue } from '../../shared/country/language.ts';
+import type { Spoken } from '../schemas/spoken.ts';
 import type { Answer } from '../schemas/answers.ts';
 import type { Article } from '../schemas/articles.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
@@ -33,10 +35,19 @@ import { rowOn } from './figures.ts';
 import type { PictureFiles } from './render-context.ts';
 import { seasonsOf, type DistrictSeason } from './season.ts';
 
-export type Item<T> = { id: string; data: T; body: string };
+/** `lang`: the language of its texts, where that is not the language of the page's frame. */
+export type Item<T> = { id: string; data: T; body: string; lang?: Tongue | undefined };
+/** An entry without its id, in the language `lang`. */
+export type InTongue<T> = T & { lang?: Tongue | undefined };
 
 export type Almanac = {
   club: Club;
+  /** The language of its readers. */
+  tongue: Tongue;
+  /** What is translated, or in another language than that of its readers, by folder and name: `articles/swarms`. */
+  spoken: Map<string, Spoken>;
+  /** For each other language the entries that are translated into it, by folder and name. */
+  alsoIn: Map<Tongue, ReadonlySet<string>>;
   seasons: DistrictSeason[];
   checklists: Item<Checklist>[];
   bulletins: Item<Bulletin>[];
@@ -49,9 +60,9 @@ export type Almanac = {
   forage: Item<Forage>[];
   words: Item<Word>[];
   answers: Item<Answer>[];
-  figures: Map<string, Figure>;
+  figures: Map<string, InTongue<Figure>>;
   sources: Map<string, Source>;
-  cautions: Map<string, Caution>;
+  cautions: Map<string, InTongue<Caution>>;
   sheets: Item<Sheet>[];
   signs: Item<Sign>[];
   notices: Item<Notice>[];
@@ -88,9 +99,21 @@ export type RawEntry = { id: string; data: unknown; body?: string | undefined };
 /** All entries of a collection, drafts and withdrawn ones too. */
 export type EntriesOf = (collection: string) => readonly RawEntry[];
 
-/** Joins the collections. `day` is the edition's, for the rows of figures that the season needs. @throws Error without a club entry. */
-export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
-  const shelf = <T>(name: string): Item<T>[] => publishedOf<T>(entriesOf(name));
+/**
+ * Joins the collections. `day` is the edition's, for the rows of figures that the season needs. `tongue` is another language than the
+ * club's, whose readers get the entries that are translated. @throws Error without a club entry.
+ */
+export function almanacOf(entriesIn: EntriesOf, day: Day, tongue?: Tongue): Almanac {
+  const offered = entriesIn('offered');
+  const entriesOf: EntriesOf =
+    tongue === undefined ? entriesIn : (name) => entriesIn(name).map((entry) => inTongue(entry, name, tongue, offered));
+  const frame = tongueOf((entriesIn('club')[0]?.data as Club | undefined)?.language ?? 'en-US');
+  const spoken = spokenIn(entriesIn('spoken') as readonly { id: string; data: Spoken }[], tongue);
+  const langOf = (name: string, id: string): Tongue | undefined => {
+    const held = spoken.get(`${name}/${id}`)?.tongue ?? frame;
+    return held === frame && tongue === undefined ? undefined : held;
+  };
+  const shelf = <T>(name: string): Item<T>[] => publishedOf<T>(entriesOf(name)).map((item) => withLang(item, langOf(name, item.id)));
   const [clubEntry] = shelf<Club>('club');
   if (!clubEntry) throw new Error('almanacOf: needs club.yaml, which checks refuse to be without');
   const club = withHours(clubEntry.data);
@@ -99,10 +122,15 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
   const withNumbers = <T>(name: string): Item<T>[] => shelf<T>(name).map((item) => ({ ...item, data: withLines(item.data, club) }));
   const labelRows = byTitle(onSources(shelf<Treatment>('treatments'), sources));
   const allFigures = onSources(shelf<Figure>('figures'), sources);
-  const figures = new Map(allFigures.map((item) => [item.id, { ...item.data, rows: rowsHere(item.data.rows, club) }]));
+  const figures = new Map(
+    allFigures.map(({ id, data, lang }) => [id, { ...data, rows: rowsHere(data.rows, club), ...(lang && { lang }) }]),
+  );
   const addresses = new Set(collectionNames.flatMap((kind) => shelf(kind).map(({ id }) => `${collections[kind].path}${id}/`)));
   return {
     club,
+    tongue: tongue ?? frame,
+    spoken,
+    alsoIn: alsoIn(offered, frame, tongue),
     seasons: seasonsOf({ club, forage, figureOf: (id, row) => rowInForce(figures.get(id), row, day) }),
     checklists: byTitle(withNumbers<Checklist>('checklists')),
     bulletins: byTitle(withNumbers<Bulletin>('bulletins')).map((item) => ({ ...item, data: withLawHere(item.data, club) })),
@@ -118,7 +146,7 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
     answers: withNumbers<Answer>('answers'),
     figures,
     sources,
-    cautions: new Map(withNumbers<Caution>('cautions').map((item) => [item.id, item.data])),
+    cautions: new Map(withNumbers<Caution>('cautions').map(({ id, data, lang }) => [id, { ...data, ...(lang && { lang }) }])),
     sheets: byTitle(withNumbers<Sheet>('sheets')),
     signs: byTitle(shelf<Sign>('signs')),
     notices: shelf<Notice>('notices').sort((a, b) => compare(a.data.from, b.data.from) || compare(a.id, b.id)),
@@ -133,6 +161,29 @@ export function almanacOf(entriesOf: EntriesOf, day: Day): Almanac {
     elsewhere: new Map(allFigures.map(({ id, data }) => [id, data.rows.filter((row) => rowsHere([row], club).length === 0)])),
   };
 }
+
+/** The entry in the language of its readers, where it is translated. */
+function inTongue(entry: RawEntry, name: string, tongue: Tongue, offered: readonly RawEntry[]): RawEntry {
+  const other = offered.find(({ id }) => id === `${tongue}/${name}/${entry.id}`);
+  return other ? { ...other, id: entry.id } : entry;
+}
+
+/** What the readers of a language are told: of what is translated for them, and of all else what every reader is told. */
+function spokenIn(told: readonly { id: string; data: Spoken }[], tongue: Tongue | undefined): Map<string, Spoken> {
+  const isOwn = (id: string): boolean => id.split('/').length === 2;
+  const own = told.filter(({ id }) => isOwn(id));
+  const theirs = told.flatMap(({ id, data }) => (id.startsWith(`${tongue}/`) && !isOwn(id) ? [{ id: id.slice(3), data }] : []));
+  return new Map([...own, ...theirs].map(({ id, data }) => [id, data]));
+}
+
+/** Readers of the club's language may have a page in another one; those of the other language have all pages in the club's. */
+function alsoIn(offered: readonly RawEntry[], frame: Tongue, tongue: Tongue | undefined): Almanac['alsoIn'] {
+  const names = Map.groupBy(offered, ({ id }) => id.slice(0, 2) as Tongue);
+  const all = [...names].map(([other, entries]) => [other, new Set(entries.map(({ id }) => id.slice(3)))] as const);
+  return new Map(tongue === undefined ? all : all.flatMap(([other, entries]) => (other === tongue ? [[frame, entries] as const] : [])));
+}
+
+const withLang = <T>(item: Item<T>, lang: Tongue | undefined): Item<T> => (lang ? { ...item, lang } : item);
 
 /** The row of a figure on the edition's day, with the figure's unit. */
 function rowInForce(figure: Figure | undefined, row: string | undefined, day: string): ReturnType<SeasonFields['figureOf']> {

@@ -4,12 +4,13 @@
  */
 import { HAZARDS_OF, type Hazard } from '../schemas/hazards.ts';
 import type { Caution } from '../schemas/cautions.ts';
+import type { InTongue } from './almanac.ts';
 
 /** `isMain`: the work that the page names first brings it. */
-export type Placed = { hazard: string; caution: Caution; isMain: boolean };
+export type Placed = { hazard: string; caution: InTongue<Caution>; isMain: boolean };
 
 /** Cautions in order of gravity, for the work that the page describes. */
-export function cautionsFor(work: readonly string[] | undefined, cautions: ReadonlyMap<string, Caution>): Placed[] {
+export function cautionsFor(work: readonly string[] | undefined, cautions: ReadonlyMap<string, InTongue<Caution>>): Placed[] {
   const hazardsOf = (each: string | undefined): readonly string[] => HAZARDS_OF[each as keyof typeof HAZARDS_OF] ?? [];
   const called = new Set((work ?? []).flatMap(hazardsOf));
   const main = hazardsOf(work?.[0]);

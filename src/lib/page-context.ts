@@ -13,6 +13,7 @@ import { figureWords } from './figure-words.ts';
 import type { RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { pageExists } from './rooms.ts';
+import { addressFor, langOf } from './tongues.ts';
 import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
@@ -68,6 +69,8 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
     around: {
       base,
       linkExists: (address) => pageExists(almanac, address),
+      addressFor: (address) => addressFor(almanac, address),
+      langOf: (name) => langOf(almanac, name),
       figure: (id, rowId) => {
         const figure = almanac.figures.get(id);
         const row = figure && rowOn(figure, rowId ?? figure.follows, day);

@@ -32,6 +32,8 @@ export type RenderContext = {
   base: string;
   /** False where the address is on this site but no page has it. */
   linkExists: (address: string) => boolean;
+  /** The address of a page for the readers of this one: in their language where it is translated. */
+  addressFor: (address: string) => string;
   /** A figure in the club's units, whose note is added to the sidebar. Null when no row is in force. */
   figure: (id: string, row?: string) => FigureShown | null;
   contact: (duty: string) => ContactShown | null;
@@ -39,6 +41,8 @@ export type RenderContext = {
   drawing: (name: string) => DrawingShown | null;
   /** A picture beside the page, by its written address. Null where it is not shown. */
   picture: (url: string) => PictureFiles | null;
+  /** The language of the words of local/, where they are not in that of the page. */
+  langOf: (name: string) => string | undefined;
   /** The words of local/ that hold here; null where nothing is written. */
   local: (id: string) => AstroComponentFactory | null;
   /** The caution of a hazard, or null where the club has none to show. */

@@ -10,6 +10,7 @@ import { picturesBeside } from './pictures.ts';
 import { isPublished } from './published.ts';
 import type { FigureShown, Part, RenderContext, WordsAhead } from './render-context.ts';
 import { edition } from './settings.ts';
+import { otherTongue } from './tongues.ts';
 
 type Pages = 'checklists' | 'bulletins' | 'articles' | 'meetings';
 type Words = { on: PageContext; context: RenderContext; Content: AstroComponentFactory; parts: Part[] };
@@ -22,7 +23,8 @@ export async function renderWords(
 ): Promise<Words> {
   const on = createPageContext(almanac, import.meta.env.BASE_URL, edition.day, work);
   const context = { ...on.around, ...picturesBeside(almanac, collection) };
-  const { Content, ahead } = await rendered(collection, id);
+  const tongue = otherTongue(almanac);
+  const { Content, ahead } = await rendered(collection, id, tongue);
   const number = (figures: WordsAhead['figures']): void => {
     for (const { id: figure, row } of figures) context.figure(figure, row);
   };
@@ -31,7 +33,7 @@ export async function renderWords(
   for (const { id: local, after } of ahead.locals) {
     number(ahead.figures.slice(before, after));
     before = after;
-    const words = await localWords(local);
+    const words = await localWords(local, tongue);
     if (!words) continue;
     locals.set(local, words.Content);
     on.sources.push(...words.sources);
@@ -62,14 +64,20 @@ export const stepsOf = async (checklist: string): Promise<number> =>
   (await rendered('checklists', checklist)).ahead.parts.reduce((sum, { steps }) => sum + steps, 0);
 
 /** Null where nothing is written here, or it was taken down. */
-async function localWords(id: string): Promise<(Awaited<ReturnType<typeof rendered>> & { sources: string[] }) | null> {
+async function localWords(id: string, tongue?: string): Promise<(Awaited<ReturnType<typeof rendered>> & { sources: string[] }) | null> {
   const entry = await getEntry('local', id);
   if (!entry || !isPublished(entry.data as Parameters<typeof isPublished>[0])) return null;
-  return { ...(await rendered('local', id)), sources: (entry.data as { sources: string[] }).sources };
+  return { ...(await rendered('local', id, tongue)), sources: (entry.data as { sources: string[] }).sources };
 }
 
-async function rendered(collection: Pages | 'local', id: string): Promise<{ Content: AstroComponentFactory; ahead: WordsAhead }> {
-  const entry = await getEntry(collection, id);
+/** `tongue`: the language of readers who do not read that of the club. */
+async function rendered(
+  collection: Pages | 'local',
+  id: string,
+  tongue?: string,
+): Promise<{ Content: AstroComponentFactory; ahead: WordsAhead }> {
+  const offered = tongue && (await getEntry('offered', `${tongue}/${collection}/${id}`));
+  const entry = offered || (await getEntry(collection, id));
   if (!entry) throw new Error(`renderWords: needs an entry ${collection}/${id}, which the shelves name`);
   const { Content, remarkPluginFrontmatter } = await render(entry);
   return { Content, ahead: remarkPluginFrontmatter as WordsAhead };

@@ -5,13 +5,16 @@
 import { createHash } from 'node:crypto';
 import { sep } from 'node:path';
 import type { Loader } from 'astro/loaders';
-import { tongueOf } from '../../shared/country/language.ts';
+import { tongueOf, type Tongue } from '../../shared/country/language.ts';
+import { collections, type Collection } from '../schemas/collections.ts';
 import { booksFolder } from './books-folder.ts';
 import { isDraft } from './draft.ts';
 import { isWhole, languageOf, withoutDrafts, type Entry, type Folder } from './folder.ts';
 import { isText, isWrittenForCountry, modulePath } from './mdx-modules.ts';
+import { nameOf } from './layers.ts';
 import { originOf } from './origins.ts';
 import { folderAfterChange, openFolder } from './open-folder.ts';
+import { spokenOf } from './translations.ts';
 
 /** True where a path from the watcher is inside the folder, or inside the books it stands on. */
 export const isBelow = (path: string, directory: string): boolean =>
@@ -81,28 +84,66 @@ function withWords(value: unknown, written: (text: string) => string): unknown {
 const TYPED = new Set(['also', 'uk', 'us', 'when', 'asks']);
 
 /** Whose claim each entry is, by its folder and name; empty for a club without books. */
-export function originsOf(directory: string): Loader {
-  return {
-    name: 'almanac-origins',
-    async load({ store, watcher, logger }) {
-      const fill = (folder: Folder): void => {
-        store.clear();
-        if (folder.books.length === 0) return;
-        for (const entry of (watcher ? folder : withoutDrafts(folder)).entries)
-          store.set({ id: `${entry.collection}/${entry.id}`, data: originOf(folder, entry, tongueOf(languageOf(folder))) });
-      };
-      fill(openFolder(directory));
-      for (const event of ['add', 'change', 'unlink'] as const) {
-        watcher?.on(event, (path) => {
-          if (isBelow(path, directory))
-            void folderAfterChange(directory)
-              .then(fill)
-              .catch((error: unknown) => logger.error(String(error)));
-        });
+export const originsOf = (directory: string): Loader =>
+  filled('almanac-origins', directory, (folder, store) => {
+    if (folder.books.length === 0) return;
+    for (const entry of folder.entries) store.set({ id: nameOf(entry), data: originOf(folder, entry, tongueOf(languageOf(folder))) });
+  });
+
+/** The language of what is translated, or not in the club's language: `articles/swarms`, and for other readers `es/articles/swarms`. */
+export const spokenIn = (directory: string): Loader =>
+  filled('almanac-spoken', directory, (folder, store) => {
+    const tongue = tongueOf(languageOf(folder));
+    const told = (before: string, entries: readonly Entry[], theirs: Tongue): void => {
+      for (const entry of entries) {
+        const spoken = spokenOf(entry, theirs);
+        if (spoken && (before === '' || spoken.translated)) store.set({ id: before + nameOf(entry), data: spoken });
       }
-    },
-  };
-}
+    };
+    told('', folder.entries, tongue);
+    for (const [other, entries] of folder.alsoIn) told(`${other}/`, entries, other);
+  });
+
+/** What is translated for readers of another language: `es/articles/swarms`. */
+export const offeredIn = (directory: string): Loader =>
+  filled('almanac-offered', directory, (folder, store) => {
+    for (const [tongue, entries] of folder.alsoIn)
+      for (const entry of entries.filter(isWhole)) {
+        const kind = (collections as Readonly<Record<string, (typeof collections)[Collection]>>)[entry.collection];
+        const parsed = entry.translation ? kind?.schema.safeParse(entry.fields.value) : undefined;
+        const words = entry.tree ? { filePath: modulePath(entry, tongue), deferredRender: true } : {};
+        if (parsed?.success)
+          store.set({
+            id: `${tongue}/${nameOf(entry)}`,
+            data: parsed.data as Record<string, unknown>,
+            body: entry.body,
+            digest: digestOf(entry),
+            ...words,
+          });
+      }
+  });
+
+type Context = Parameters<Loader['load']>[0];
+
+/** A collection that is filled anew after each change. */
+const filled = (name: string, directory: string, fill: (folder: Folder, store: Context['store']) => void): Loader => ({
+  name,
+  async load({ store, watcher, logger }) {
+    const again = (folder: Folder): void => {
+      store.clear();
+      fill(watcher ? folder : withoutDrafts(folder), store);
+    };
+    again(openFolder(directory));
+    for (const event of ['add', 'change', 'unlink'] as const) {
+      watcher?.on(event, (path) => {
+        if (isBelow(path, directory))
+          void folderAfterChange(directory)
+            .then(again)
+            .catch((error: unknown) => logger.error(String(error)));
+      });
+    }
+  },
+});
 
 function wholeEntries(folder: Folder, collection: string): Entry[] {
   const entries = collection === 'club' ? [folder.club] : folder.entries.filter((entry) => entry.collection === collection);

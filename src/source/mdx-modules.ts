@@ -4,6 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import type { Root } from 'mdast';
+import type { Tongue } from '../../shared/country/language.ts';
 import type { Processor } from 'unified';
 import { decode } from './decode.ts';
 import { onDisk, withoutDrafts, type Entry, type Folder } from './folder.ts';
@@ -12,12 +13,13 @@ import { filesOfEntry, writtenAt } from './page-files.ts';
 
 /** A virtual folder. A club's own may be anywhere, under a name that no module address can contain. */
 const BELOW = 'club-words/';
-const IN_ADDRESS = /[\\/]club-words[\\/]([^\\/?]+[\\/][^\\/?]+\.mdx)(\?.*)?$/;
+const IN_ADDRESS = /[\\/]club-words[\\/]((?:[a-z]{2}[\\/])?[^\\/?]+[\\/][^\\/?]+\.mdx)(\?.*)?$/;
 
-/** The page's path for Astro, relative to the project's folder. */
-export const modulePath = ({ collection, id }: Entry): string => `${BELOW}${collection}/${id}.mdx`;
+/** The page's path for Astro, relative to the project's folder. `tongue`: for readers of another language than the club's. */
+export const modulePath = ({ collection, id }: Entry, tongue?: Tongue): string =>
+  `${BELOW}${tongue ? `${tongue}/` : ''}${collection}/${id}.mdx`;
 
-/** `articles/swarms.mdx`, whichever folders its words are from; null for a module of another kind. */
+/** `articles/swarms.mdx` or `es/articles/swarms.mdx`, whichever folders its words are from; null for a module of another kind. */
 const pathIn = (address: string): string | null => IN_ADDRESS.exec(address)?.[1]?.replaceAll('\\', '/') ?? null;
 
 /** A preview shows drafts. */
@@ -84,8 +86,10 @@ const pages = new WeakMap<Folder, Map<string, Entry>>();
 function pagesOf(folder: Folder): Map<string, Entry> {
   const known = pages.get(folder);
   if (known) return known;
-  const { entries } = isPreview ? folder : withoutDrafts(folder);
+  const { entries, alsoIn } = isPreview ? folder : withoutDrafts(folder);
   const made = new Map(entries.map((entry) => [`${entry.collection}/${entry.id}.mdx`, entry]));
+  for (const [tongue, others] of alsoIn)
+    for (const entry of others) if (entry.translation) made.set(`${tongue}/${entry.collection}/${entry.id}.mdx`, entry);
   pages.set(folder, made);
   return made;
 }

@@ -5,6 +5,8 @@
 import { createHash } from 'node:crypto';
 import type { Heading } from 'mdast';
 import { tongues, type Tongue } from '../../shared/country/language.ts';
+import { isDay } from '../../shared/days/day.ts';
+import type { Spoken } from '../schemas/spoken.ts';
 import { textFieldsOf, type TextFields, type Texts } from '../schemas/translations.ts';
 import type { Fields } from './fields.ts';
 import type { Entry } from './folder.ts';
@@ -125,3 +127,18 @@ export const hashOfOriginal = (entry: Entry): string =>
     .update(JSON.stringify([textsOf(entry), entry.tree ? entry.body : '']))
     .digest('hex')
     .slice(0, 7)}`;
+
+/** What readers are told of the language of an entry. Null where it is in theirs, and was written in it. */
+export function spokenOf({ tongue, translation, original }: Entry, theirs: Tongue): Spoken | null {
+  if (tongue === undefined || (!translation && tongue === theirs)) return null;
+  if (!translation || !original) return { tongue };
+  const { checked, by, of } = (translation.fields.value ?? {}) as { checked?: unknown; by?: unknown; of?: unknown };
+  return {
+    tongue,
+    translated: {
+      ...(typeof checked === 'string' && isDay(checked) ? { checked } : {}),
+      ...(typeof by === 'string' ? { by } : {}),
+      isOlder: of !== undefined && of !== hashOfOriginal(original),
+    },
+  };
+}
