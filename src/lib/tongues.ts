@@ -32,8 +32,9 @@ export const otherTongue = ({ tongue, club }: Almanac): Tongue | undefined =>
 
 /** The language of an entry's texts, where a page has to say it. */
 export function langOf(almanac: Almanac, name: string): Tongue | undefined {
-  const other = otherTongue(almanac);
-  return almanac.spoken?.get(name)?.tongue ?? (other && tongueOf(almanac.club.language));
+  const held = almanac.spoken?.get(name)?.tongue;
+  if (otherTongue(almanac) === undefined) return held && held !== tongueOf(almanac.club.language) ? held : undefined;
+  return held ?? tongueOf(almanac.club.language);
 }
 
 /** Without the folder of another language: `/lists/package-arrival/` for `/es/lists/package-arrival/`. */
