@@ -19,7 +19,7 @@ const DONE = [
   /^src\/components\/checklist\//,
   /^src\/components\/mdx\//,
   /^src\/components\/(?:Calculator\.|form\/)/,
-  /^src\/calculators\/(?:form|mite-count|package-calendar)\//,
+  /^src\/calculators\/(?:form|mite-count|package-calendar|syrup)\//,
   /^src\/layouts\/CalculatorLayout/,
   /^src\/lib\/own-events/,
   /^src\/pages\/lists\//,

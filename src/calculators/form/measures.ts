@@ -33,6 +33,10 @@ export function volumeAlone(litres: number, system: System): string {
   return volumeWords(litres, system).replace(/ \(.*/, '');
 }
 
+/** Weight in a US gallon or in a litre, without the volume. */
+export const weightInVolume = (kgPerLitre: number, system: System): string =>
+  system === 'us' ? `${converted(kilogramsToPounds(kgPerLitre) / litresToUsGallons(1))} lb` : `${converted(kgPerLitre)} kg`;
+
 /** Weight per volume. */
 export function strengthWords(kgPerLitre: number, first: System): string {
   return inOrder(
@@ -50,6 +54,14 @@ export function densityWords(kgPerLitre: number, first: System): string {
     ],
     first,
   );
+}
+
+export function densityAlone(kgPerLitre: number, system: System): string {
+  return densityWords(kgPerLitre, system).replace(/ \(.*/, '');
+}
+
+export function strengthAlone(kgPerLitre: number, system: System): string {
+  return strengthWords(kgPerLitre, system).replace(/ \(.*/, '');
 }
 
 /** The two temperatures at the ends of one answer. */

@@ -3,6 +3,7 @@ import type { Graining } from '../../../shared/feeding/solubility.ts';
 import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../../shared/units/temperature.ts';
 import type { Drawing, Shape } from '../form/drawing.ts';
 import type { System } from '../form/measures.ts';
+import { chartLabel, now } from './text.en.ts';
 
 const [left, right] = [3, 97];
 const [top, floor] = [1.9, 3.4];
@@ -32,7 +33,7 @@ export function drawGraining(graining: Graining, temperatureC: number, units: Sy
   const turned = temperatureC > end * 0.6;
   return {
     heightRem: floor + 2,
-    label: 'A scale of warmth: the darker block is where the syrup may grain, the dashed line how warm it is.',
+    label: chartLabel,
     shapes: [
       ...(most > 0 ? [block('watch', 0, Math.max(0, least)), block('tint', Math.max(0, least), most)] : []),
       { tag: 'line', at: { x1: x(0), x2: x(end), y1: `${floor}rem`, y2: `${floor}rem` } },
@@ -52,7 +53,7 @@ export function drawGraining(graining: Graining, temperatureC: number, units: Sy
           dx: turned ? '-0.5rem' : '0.5rem',
           'text-anchor': turned ? 'end' : 'start',
         },
-        words: 'the syrup now',
+        words: now,
       },
     ],
   };
