@@ -1,7 +1,9 @@
-/* Package order from the values of the form, computed by shared/packages, for the form, the worked example and the table. */
+/* Package order from the values of the form, computed by shared/packages, for the form, the worked example and the table, and how its numbers are shown. */
 import type { Result } from '../../../shared/result.ts';
 import { packageOrder, type OrderLine, type OrderReason, type PackageOrder } from '../../../shared/packages/order.ts';
-import type { System } from '../form/measures.ts';
+import { formatNumber } from '../../../shared/numbers/show-number.ts';
+import { poundsToKilograms } from '../../../shared/units/weight.ts';
+import { weightWords, type System } from '../form/measures.ts';
 
 export type Ordered = {
   readonly lines: readonly OrderLine[];
@@ -30,3 +32,8 @@ export function reckon(ordered: Ordered): Result<PackageOrder, OrderReason | 'im
     ...(syrup === undefined ? {} : { syrupLitresEach: syrup }),
   });
 }
+
+export const whole = (value: number): string => formatNumber(value, { places: 0 });
+/** Pounds as a number in the form's units. */
+export const inUnits = (pounds: number, units: System): number => (units === 'us' ? pounds : poundsToKilograms(pounds));
+export const weightOf = (pounds: number, units: System): string => weightWords(poundsToKilograms(pounds), units);
