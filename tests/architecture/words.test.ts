@@ -19,7 +19,7 @@ const DONE = [
   /^src\/components\/checklist\//,
   /^src\/components\/mdx\//,
   /^src\/components\/(?:Calculator\.|form\/)/,
-  /^src\/calculators\/(?:form|mite-count|package-calendar|syrup)\//,
+  /^src\/calculators\/(?:form|mite-count|package-calendar|package-order|syrup)\//,
   /^src\/layouts\/CalculatorLayout/,
   /^src\/lib\/own-events/,
   /^src\/pages\/lists\//,
