@@ -43,7 +43,9 @@ function spelled(code: string, language: Language, tree: Node): string {
 
 function literalsIn(node: Node): Node[] {
   if (node.type === 'ImportDeclaration') return [];
-  if (node.type === 'TemplateElement' || (node.type === 'Literal' && typeof node.value === 'string')) return [node];
+  if (node.type === 'TemplateElement') return [node];
+  // Without its quotes, so that a rule about the first word finds it.
+  if (node.type === 'Literal' && typeof node.value === 'string') return [{ ...node, start: node.start + 1, end: node.end - 1 }];
   return Object.entries(node).flatMap(([name, part]: [string, unknown]) =>
     (Array.isArray(part) ? part : [part])
       .filter((each): each is Node => typeof each === 'object' && each !== null && 'type' in each)

@@ -2,6 +2,7 @@
  * Bloom calendar of each district: every plant of forage/ with its days in flower, their basis, and its sum with method and place. A
  * plant without a date states the reason.
  */
+import * as text from './bloom.en.ts';
 import { dayOfCommonYear } from '../../shared/days/month-day.ts';
 import { formatMonthDay } from './country.ts';
 import { inBloom } from '../../shared/season/bloom.ts';
@@ -9,7 +10,7 @@ import type { BloomHere } from '../../shared/season/bloom-calendar.ts';
 import type { Forage } from '../schemas/forage.ts';
 import type { Almanac } from './content.ts';
 import { sourceWords, sureness } from './figures.ts';
-import { datedWords, NO_BLOOM } from './season-words.ts';
+import { datedWords, noBloom } from './season-words.ts';
 import type { DistrictSeason, Windows } from './season.ts';
 
 export type PlantHere = {
@@ -17,7 +18,7 @@ export type PlantHere = {
   title: string;
   botanical: string;
   worth: string;
-  gives: string;
+  gives: Forage['gives'];
   /** The kind of days: "in bloom", or "first flowers" where nobody knows how long it lasts. */
   stage: string;
   windows: Windows | null;
@@ -39,10 +40,10 @@ export function plantsHere({ forage, seasons, sources }: Almanac): PlantHere[] {
         title: data.title,
         botanical: data.botanical,
         worth: data.worth,
-        gives: data.gives.join(', '),
+        gives: data.gives,
         stage: main.ok ? stageOf(data, main.value.lastsDays !== null, main.value.from) : '',
         windows: main.ok ? windowsOfBloom(own, own[0]!.season.name) : null,
-        without: main.ok ? null : NO_BLOOM[main.reason],
+        without: main.ok ? null : noBloom(main.reason),
         sum: data.bloom ? sumWords(data.bloom, source ? sourceWords(source) : data.bloom.source) : null,
       };
     })
@@ -52,8 +53,8 @@ export function plantsHere({ forage, seasons, sources }: Almanac): PlantHere[] {
 const start = ({ windows }: PlantHere): number => (windows ? dayOfCommonYear(windows[0]!.window.from) : 999);
 
 function stageOf({ bloom }: Forage, lasts: boolean, from: 'observed' | 'degree-days'): string {
-  if (lasts) return 'in bloom';
-  return from === 'degree-days' && bloom?.stage === 'full bloom' ? 'full bloom' : 'first flowers';
+  if (lasts) return text.stages.inBloom;
+  return from === 'degree-days' && bloom?.stage === 'full bloom' ? text.stages.full : text.stages.first;
 }
 
 function windowsOfBloom(own: { season: DistrictSeason; here: BloomHere }[], main: string): Windows {
@@ -65,22 +66,22 @@ function windowsOfBloom(own: { season: DistrictSeason; here: BloomHere }[], main
         district: season.id,
         name: season.name,
         window: inBloom(bloom.value),
-        basis: `about ${formatMonthDay(middle)}, ${datedWords({ expected: middle, earliest, latest, basis }, { titles: new Map(), main })}`,
+        basis: text.about(formatMonthDay(middle), datedWords({ expected: middle, earliest, latest, basis }, { titles: new Map(), main })),
       },
     ];
   });
 }
 
-const METHODS: Record<NonNullable<Forage['bloom']>['method'], string> = {
-  simple: 'from the mean of the day (simple)',
-  floored: 'with the daily low raised to the base (low-floored)',
-  sine: 'from a day shaped like a wave (sine)',
-  modified: 'with high and low brought between base and cap (modified)',
-  maximum: 'from the daily high alone (maximum)',
-  'not stated': 'by a method the list does not name',
-};
-
-/** "42 degree-days over 50 F from 1 January, with the daily low raised to the base (low-floored); Wooster, Ohio." */
+/** The sum with its place, its source, and how sure it is. */
 function sumWords({ base, cap, scale, from, method, place, certainty, ...bloom }: NonNullable<Forage['bloom']>, source: string): string {
-  return `${bloom.stage === 'full bloom' ? 'Full bloom' : 'First bloom'} at ${bloom['degree-days']} degree-days over ${base} ${scale}${cap === undefined ? '' : `, up to ${cap} ${scale},`} from ${formatMonthDay(from)}, ${METHODS[method]}; ${place}. ${source.replace(/\.?$/, '.')} ${sureness(certainty).replace(/^./, (first) => first.toUpperCase())}.`;
+  const degrees = (value: number): string => `${value} ${scale}`;
+  const sum = text.sum({
+    isFull: bloom.stage === 'full bloom',
+    degreeDays: bloom['degree-days'],
+    base: degrees(base),
+    cap: cap === undefined ? null : degrees(cap),
+    from: formatMonthDay(from),
+    method,
+  });
+  return `${sum}; ${place}. ${source.replace(/\.?$/, '.')} ${sureness(certainty).replace(/^./, (first) => first.toUpperCase())}.`;
 }

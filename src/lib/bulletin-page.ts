@@ -1,4 +1,5 @@
 /* What a bulletin's page shows beside its words: whom to call first, the rules of the law, its days in the year, and links to its parts. */
+import * as text from './bulletin-page.en.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Almanac } from './content.ts';
 import { cited, sourceWords } from './figures.ts';
@@ -50,6 +51,6 @@ export function bulletinPage(almanac: Almanac, data: Bulletin, on: PageContext, 
     windows: windowsOf(data.when, almanac.seasons),
     otherwise: data.when,
     seasons: almanac.seasons,
-    parts: [...parts.filter(({ id }) => OPEN.includes(id)), ...(laws.length > 0 ? [{ id: 'law', words: 'Law' }] : [])],
+    parts: [...parts.filter(({ id }) => OPEN.includes(id)), ...(laws.length > 0 ? [{ id: 'law', words: text.law }] : [])],
   };
 }

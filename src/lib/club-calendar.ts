@@ -4,8 +4,10 @@
  * before. An event has the same UID in both files, and always keeps it. Its SEQUENCE is two for each dated
  * change in its entry, and one more where it is called off, so that it also rises when the meeting takes place after all.
  */
+import * as text from './feeds.en.ts';
 import { withPlainSpaces } from '../../shared/days/show-day.ts';
-import { withClocks } from './country.ts';
+import { tongueOf } from '../../shared/country/language.ts';
+import { languageHere, withClocks } from './country.ts';
 import ical, { ICalAlarmType, ICalCalendarMethod, ICalEventStatus, type ICalCalendar } from 'ical-generator';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import { addDays, type Day } from '../../shared/days/day.ts';
@@ -44,7 +46,7 @@ export const calendarMeetings = (meetings: Almanac['meetings']): CalendarMeeting
 
 /** `root` is the address of the first page, where the site has one. */
 export function clubCalendar(club: CalendarClub, meetings: readonly CalendarMeeting[], editionDay: Day, root: string | null): string {
-  const calendar = emptyCalendar(club, { name: `Meetings of ${club.name}`, ttl: ASK_AGAIN_AFTER });
+  const calendar = emptyCalendar(club, { name: text.meetingsOf(club.name), ttl: ASK_AGAIN_AFTER });
   for (const meeting of meetings) addMeeting(calendar, meeting, { club, editionDay, root, reminds: true });
   return textOf(calendar);
 }
@@ -59,7 +61,7 @@ export function meetingCalendar(club: CalendarClub, meeting: CalendarMeeting, ed
 const emptyCalendar = (club: CalendarClub, named: { name?: string; ttl?: number } = {}): ICalCalendar =>
   ical({
     ...named,
-    prodId: { company: club.id, product: 'almanac', language: 'EN' },
+    prodId: { company: club.id, product: 'almanac', language: tongueOf(languageHere()).toUpperCase() },
     method: ICalCalendarMethod.PUBLISH,
     timezone: { name: null, generator: zoneRules },
   });
@@ -84,13 +86,13 @@ function addMeeting(
     allDay,
     timezone: allDay ? null : club['time-zone'],
     // Some calendar programs show no status, so the title says it too.
-    summary: off ? `Called off: ${meeting.title}` : meeting.title,
+    summary: off ? text.calledOff(meeting.title) : meeting.title,
     location: [meeting.place, meeting.address].filter(Boolean).join(', '),
     description: [
-      off && `Called off: ${meeting.calledOff}`,
+      off && text.calledOff(meeting.calledOff ?? ''),
       meeting.summary,
-      !off && meeting.calledOffBy && `Called off by ${meeting.calledOffBy}.`,
-      meeting.bring && meeting.bring.length > 0 && `Bring: ${meeting.bring.join('; ')}.`,
+      !off && meeting.calledOffBy && text.calledOffBy(meeting.calledOffBy),
+      meeting.bring && meeting.bring.length > 0 && text.bring(meeting.bring),
       url,
     ]
       .filter(Boolean)

@@ -2,7 +2,12 @@
  * Contacts by duty, and how they may be reached. The number of an office is printed. The number of a person is never in the clear: the
  * page's script shows it while the consent lasts, and nothing shows it afterwards.
  */
+import { spoken } from '../../shared/country/language-here.ts';
 import type { Club, Contact } from '../schemas/club.ts';
+import * as en from './contacts.en.ts';
+import * as es from './contacts.es.ts';
+
+const text = () => spoken({ en, es });
 
 /** Without a district: the contact for all districts, then that of the main district, then the first. */
 export function contactFor(club: Pick<Club, 'contacts' | 'districts' | 'stands-in'>, duty: string): Contact | undefined {
@@ -34,7 +39,7 @@ export function reached(contact: Contact, edition: string): Reached {
 type Lines = Pick<Club, 'emergency' | 'poison'>;
 
 /** As words of a sentence: "call the poison line, 1-800-222-1222". */
-export const lineNumber = (club: Lines, of: 'emergency' | 'poison'): string => club[of]?.number ?? 'whose number is not given here';
+export const lineNumber = (club: Lines, of: 'emergency' | 'poison'): string => club[of]?.number ?? text().noNumber;
 
 /** Fields with `{emergency}` and `{poison}` filled in, in every text of theirs. */
 export function withLines<T>(fields: T, club: Lines): T {
@@ -46,5 +51,4 @@ export function withLines<T>(fields: T, club: Lines): T {
 }
 
 /** A contact's name in the middle of a sentence: "the county extension office". */
-export const inSentence = (name: string): string =>
-  `the ${name.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())}`.replace(/^the (the|your) /, '$1 ');
+export const inSentence = (name: string): string => text().inSentence(name);

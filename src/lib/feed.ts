@@ -1,4 +1,5 @@
 /* News feed `changes.xml` (Atom, RFC 4287). It is written only where the site's complete address is known. */
+import * as text from './feeds.en.ts';
 import { createHash } from 'node:crypto';
 import { Feed } from 'feed';
 import type { Day } from '../../shared/days/day.ts';
@@ -16,8 +17,8 @@ export type FeedClub = Pick<Club, 'id' | 'name' | 'almanac' | 'language'>;
 export function changesFeed(club: FeedClub, news: readonly News[], editionDay: Day, root: string): string {
   const feed = new Feed({
     id: idOf(club, 'changes'),
-    title: `${club.almanac}: what is new`,
-    description: `Bulletins, notices and changes of ${club.name}`,
+    title: text.feedTitle(club.almanac),
+    description: text.feedDescription(club.name),
     language: club.language,
     link: root,
     feedLinks: { atom: new URL('changes.xml', root).href },

@@ -2,27 +2,15 @@
  * All figures by subject, with every row side by side: source, place, method, date, certainty, and which one the club follows. Each
  * figure has a fragment on its subject's page, which notes link to.
  */
+import * as text from './figure-shelf.en.ts';
 import { formatDay } from './country.ts';
 import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Almanac } from './content.ts';
 import { cited, sureness, type Cited } from './figures.ts';
 import { figureWords } from './figure-words.ts';
-import { phaseTitle, phaseWords } from './season.ts';
+import { phaseTitle } from './season.ts';
 
 type Subject = (typeof FIGURE_SUBJECTS)[number];
-
-export const SUBJECT_WORDS: Record<Subject, string> = {
-  mites: 'Mites and counting',
-  treatments: 'Treatments',
-  diseases: 'Diseases and pests',
-  packages: 'Package bees',
-  bees: 'Bees, brood and queens',
-  feeding: 'Feeding and stores',
-  season: 'Season and weather',
-  people: 'People, law and safety',
-  weights: 'Checking weights',
-  other: 'Other figures',
-};
 
 export type ShelvedRow = {
   row: FigureRow;
@@ -59,7 +47,7 @@ export function figureShelves(almanac: Almanac, day: string): { subject: Subject
   const byTitle = (a: ShelvedFigure, b: ShelvedFigure): number => (a.figure.title.toLowerCase() < b.figure.title.toLowerCase() ? -1 : 1);
   return FIGURE_SUBJECTS.map((subject) => ({
     subject,
-    words: SUBJECT_WORDS[subject],
+    words: text.subjects[subject],
     figures: all.filter(({ figure }) => subjectOf(figure) === subject).sort(byTitle),
   })).filter(({ figures }) => figures.length > 0);
 }
@@ -76,11 +64,11 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
       row.at,
       row.place,
       row.method,
-      row.phases?.map((phase) => `in ${phaseTitle(phase, almanac.club) || phaseWords(phase)}`).join(' and '),
+      row.phases && text.inPhases(row.phases.map((phase) => phaseTitle(phase, almanac.club))),
     ]
       .filter(Boolean)
       .join('; '),
-    inForce: row.until === undefined ? `from ${formatDay(row.from)}` : `${formatDay(row.from)} to ${formatDay(row.until)}`,
+    inForce: row.until === undefined ? text.from(formatDay(row.from)) : text.fromTo(formatDay(row.from), formatDay(row.until)),
     sure: sureness(row.certainty),
     note: row.note ?? '',
     isFollowed: followedRows(figure).includes(row.id),

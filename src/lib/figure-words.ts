@@ -2,6 +2,7 @@
  * Formats a figure: number and unit in the club's system, the other system in brackets, ranges with "to". This file converts units only.
  * lib/figures chooses the row and its source.
  */
+import * as text from './figure-words.en.ts';
 import { formatNumber, withoutZeros } from '../../shared/numbers/show-number.ts';
 import { feetToMetres, inchesToMillimetres, metresToFeet, millimetresToInches } from '../../shared/units/length.ts';
 import {
@@ -51,49 +52,25 @@ const PAIRS: readonly Pair[] = [
     toMetric: (oz) => kilogramsToGrams(ouncesToKilograms(oz)),
     toUs: (g) => kilogramsToOunces(gramsToKilograms(g)),
   },
-  { us: ['us-gal', 'US gal'], metric: ['L', 'L'], toMetric: usGallonsToLitres, toUs: litresToUsGallons },
-  { us: ['us-qt', 'US qt'], metric: ['L', 'L'], toMetric: usQuartsToLitres, toUs: litresToUsQuarts },
+  { us: ['us-gal', text.volumes.gallon], metric: ['L', 'L'], toMetric: usGallonsToLitres, toUs: litresToUsGallons },
+  { us: ['us-qt', text.volumes.quart], metric: ['L', 'L'], toMetric: usQuartsToLitres, toUs: litresToUsQuarts },
   {
-    us: ['us-cup', 'US cup'],
+    us: ['us-cup', text.volumes.cup],
     metric: ['mL', 'mL'],
     toMetric: (cups) => litresToMillilitres(usCupsToLitres(cups)),
     toUs: (mL) => litresToUsCups(millilitresToLitres(mL)),
   },
-  { us: ['ft', 'ft'], metric: ['m', 'm'], toMetric: feetToMetres, toUs: metresToFeet },
-  { us: ['in', 'in'], metric: ['mm', 'mm'], toMetric: inchesToMillimetres, toUs: millimetresToInches },
+  { us: ['ft', text.feet], metric: ['m', 'm'], toMetric: feetToMetres, toUs: metresToFeet },
+  { us: ['in', text.inches], metric: ['mm', 'mm'], toMetric: inchesToMillimetres, toUs: millimetresToInches },
   {
-    us: ['in', 'in'],
+    us: ['in', text.inches],
     metric: ['cm', 'cm'],
     toMetric: (inches) => inchesToMillimetres(inches) / 10,
     toUs: (cm) => millimetresToInches(cm * 10),
   },
 ];
 
-const ALONE: Partial<Record<Unit, [one: string, many: string]>> = {
-  days: ['day', 'days'],
-  weeks: ['week', 'weeks'],
-  months: ['month', 'months'],
-  years: ['year', 'years'],
-  hours: ['hour', 'hours'],
-  minutes: ['minute', 'minutes'],
-  'per-day': ['a day', 'a day'],
-  percent: ['%', '%'],
-  'per-100-bees': ['per 100 bees', 'per 100 bees'],
-  'mites-per-day': ['mite a day', 'mites a day'],
-  bees: ['bee', 'bees'],
-  'bees-per-lb': ['bees a pound', 'bees a pound'],
-  mites: ['mite', 'mites'],
-  'degree-days-F': ['degree-days (°F)', 'degree-days (°F)'],
-  'degree-days-C': ['degree-days (°C)', 'degree-days (°C)'],
-  'mg-per-m3': ['mg per m³', 'mg per m³'],
-  ppm: ['ppm', 'ppm'],
-  parts: ['part', 'parts'],
-  'g-per-cup': ['g a cup', 'g a cup'],
-  'lb-per-us-gal': ['lb a US gallon', 'lb a US gallon'],
-  'mL-per-kg': ['mL to 1 kg', 'mL to 1 kg'],
-  ratio: ['', ''],
-  count: ['', ''],
-};
+const ALONE: Partial<Record<Unit, readonly [one: string, many: string]>> = text.alone;
 
 /** "57 °F (14 °C)", "55 to 64 %", "3 per 100 bees". */
 export function figureWords(row: Pick<FigureRow, 'value' | 'least' | 'most'>, unit: Unit, first: System): { main: string; other: string } {
@@ -105,7 +82,7 @@ export function figureWords(row: Pick<FigureRow, 'value' | 'least' | 'most'>, un
     System,
     string[]
   >;
-  const words = (system: System): string => `${shown[system].join(' to ')}\u00a0${pair[system][1]}`;
+  const words = (system: System): string => `${text.range(shown[system])}\u00a0${pair[system][1]}`;
   return { main: words(first), other: words(first === 'us' ? 'metric' : 'us') };
 }
 
@@ -122,7 +99,7 @@ const HALVES = new Map([
   [0.75, '¾'],
 ]);
 
-function withWord(ends: number[], [one, many]: [string, string]): string {
+function withWord(ends: number[], [one, many]: readonly [string, string]): string {
   const word = ends.length === 1 && ends[0] === 1 ? one : many;
-  return `${ends.map(plain).join(' to ')}${word ? `\u00a0${word}` : ''}`;
+  return `${text.range(ends.map(plain))}${word ? `\u00a0${word}` : ''}`;
 }

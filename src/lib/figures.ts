@@ -1,5 +1,8 @@
 /* Finds the row of a figure that is in force on a day, and formats its source note. */
+import { spoken } from '../../shared/country/language-here.ts';
 import { formatDay } from './country.ts';
+import * as en from './figures.en.ts';
+import * as es from './figures.es.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
 
@@ -18,13 +21,7 @@ export function rowsOn(figure: Figure, day: string): FigureRow[] {
   return ids.flatMap((id) => rowOn(figure, id, day) ?? []);
 }
 
-const SURENESS: Record<FigureRow['certainty'], string> = {
-  settled: 'well established',
-  likely: 'likely',
-  contested: 'sources disagree',
-  habit: 'common practice, no source',
-  memory: 'from memory, not opened',
-};
+const text = () => spoken({ en, es });
 
 /** "University of Delaware 2012, extension leaflet. Mid-Atlantic. Likely." */
 export function sourceWords(source: Source): string {
@@ -32,7 +29,7 @@ export function sourceWords(source: Source): string {
   return (
     [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.publisher, source.where, source.page]
       .filter(Boolean)
-      .join(', ') + (source.seen === 'quoted' ? ' (as quoted elsewhere)' : source.seen === 'memory' ? ' (from memory)' : '')
+      .join(', ') + (source.seen === 'quoted' || source.seen === 'memory' ? text().seen[source.seen] : '')
   );
 }
 
@@ -54,8 +51,8 @@ export function figureNote(figure: Figure, row: FigureRow, source: Source | unde
     source ? sourceWords(source) : row.source,
     [row.place, row.method].filter(Boolean).join('; '),
     row.note,
-    source?.kind === 'habit' ? '' : sentenceCase(SURENESS[row.certainty]),
-    `Checked ${formatDay(figure.checked)}`,
+    source?.kind === 'habit' ? '' : sentenceCase(sureness(row.certainty)),
+    text().checked(formatDay(figure.checked)),
   ];
   return parts
     .filter((part): part is string => Boolean(part))
@@ -63,5 +60,5 @@ export function figureNote(figure: Figure, row: FigureRow, source: Source | unde
     .join(' ');
 }
 
-export const sureness = (certainty: FigureRow['certainty']): string => SURENESS[certainty];
+export const sureness = (certainty: FigureRow['certainty']): string => text().sureness[certainty];
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,4 +1,5 @@
 /* Pages that a hand-out may be made of, by kind, in the order of their lists. */
+import * as text from './hand-out.en.ts';
 import type { Almanac } from './almanac.ts';
 import { calculatorsHere } from './rooms.ts';
 import { meetingTime } from './meetings.ts';
@@ -18,12 +19,12 @@ export function pagesByKind(almanac: Almanac): { name: string; pages: HandOutPag
       })
       .sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
   return [
-    { name: 'Checklists', pages: dated('lists', checklists) },
-    { name: 'Problems', pages: dated('pests', bulletins) },
-    { name: 'Treatments', pages: dated('treatments', treatments) },
-    { name: 'Articles', pages: dated('know-how', articles) },
+    { name: text.kinds.lists, pages: dated('lists', checklists) },
+    { name: text.kinds.pests, pages: dated('pests', bulletins) },
+    { name: text.kinds.treatments, pages: dated('treatments', treatments) },
+    { name: text.kinds.articles, pages: dated('know-how', articles) },
     {
-      name: 'Meetings',
+      name: text.kinds.meetings,
       pages: meetings.map(({ id, data }) => ({
         path: `meetings/${id}`,
         title: data.title,
@@ -32,7 +33,7 @@ export function pagesByKind(almanac: Almanac): { name: string; pages: HandOutPag
       })),
     },
     {
-      name: 'Calculators: examples and tables',
+      name: text.kinds.calculators,
       pages: calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}`, title })),
     },
   ].filter(({ pages }) => pages.length > 0);

@@ -1,10 +1,11 @@
 /* Web app manifest (W3C): name, icons, start page, and three shortcuts. */
+import * as text from './feeds.en.ts';
 import type { Club } from '../schemas/club.ts';
 
 const SHORTCUTS = [
-  ['Now', ''],
-  ['Checklists', 'lists/'],
-  ['Mite count', 'work-it-out/mite-count/'],
+  [text.shortcuts.now, ''],
+  [text.shortcuts.checklists, 'lists/'],
+  [text.shortcuts.miteCount, 'work-it-out/mite-count/'],
 ] as const;
 
 /** `empty` are the paths of rooms that this almanac does not have. */
@@ -13,8 +14,8 @@ export function manifest(club: Pick<Club, 'name' | 'almanac' | 'language'>, base
     {
       id: base,
       name: club.almanac,
-      short_name: 'Almanac',
-      description: `The almanac of ${club.name}`,
+      short_name: text.shortName,
+      description: text.description(club.name),
       lang: club.language,
       start_url: base,
       scope: base,

@@ -1,8 +1,13 @@
 /* News for members who follow the almanac: bulletins, notices, meetings that are called off, and the dated changes of every page. */
+import { spoken } from '../../shared/country/language-here.ts';
 import { collections, type Collection } from '../schemas/collections.ts';
 import type { Almanac } from './content.ts';
 import { calledOffIn } from './meetings.ts';
 import { emptyRooms } from './rooms.ts';
+import * as en from './feeds.en.ts';
+import * as es from './feeds.es.ts';
+
+const text = () => spoken({ en, es });
 
 /** `key` is permanent. `place` is a path below the base. Days are written as 2026-04-18. */
 export type News = { key: string; title: string; words: string; place: string; day: string };
@@ -16,7 +21,7 @@ export function newsOf(almanac: Almanac): News[] {
     (almanac[kind] as { id: string; data: Dated }[]).flatMap(({ id, data }) =>
       (data.history ?? []).map(({ changed, what }, number) => ({
         key: `change/${kind}/${id}/${number + 1}`,
-        title: `Changed: ${data.title}`,
+        title: text().changed(data.title),
         words: what,
         place: placeOf(kind, id),
         day: changed,
@@ -26,7 +31,7 @@ export function newsOf(almanac: Almanac): News[] {
   const calledOff = almanac.meetings.flatMap(({ id, data }) => {
     const off = calledOffIn(data);
     return off
-      ? [{ key: `called-off/${id}`, title: `Called off: ${data.title}`, words: off.why, place: placeOf('meetings', id), day: off.day }]
+      ? [{ key: `called-off/${id}`, title: text().calledOff(data.title), words: off.why, place: placeOf('meetings', id), day: off.day }]
       : [];
   });
   const bulletins = almanac.bulletins.map(({ id, data }) => ({
@@ -38,7 +43,7 @@ export function newsOf(almanac: Almanac): News[] {
   }));
   const notices = almanac.notices.map(({ id, data }) => ({
     key: `notice/${id}`,
-    title: `Notice: ${data.title}`,
+    title: text().notice(data.title),
     words: data.says.join(' '),
     // The feed keeps a notice that is over, when its page may be gone.
     place: emptyRooms(almanac).has('notices/') ? '' : 'notices/',

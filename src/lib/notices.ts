@@ -2,9 +2,10 @@
  * Notices, and the pages that show them at the top. The browser decides which are current when a page is read. A notice whose last day
  * precedes the edition's day is left out.
  */
+import * as text from './notices.en.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { formatDay, formatDayRange } from './country.ts';
-import { EVERY_PAGE, type Notice } from '../schemas/notices.ts';
+import { EVERY_PAGE } from '../schemas/notices.ts';
 import type { Almanac } from './content.ts';
 import { askWithin, type Asked } from './page-context.ts';
 import { sourceWords } from './figures.ts';
@@ -24,14 +25,6 @@ export type Told = {
   pages: string[];
 };
 
-const KINDS: Record<Notice['kind'], string> = {
-  disease: 'Disease near by',
-  recall: 'Recall',
-  'called off': 'Called off',
-  law: 'New rule',
-  other: 'Notice',
-};
-
 /** Notices that are still current on `day` or later, sorted by first day. */
 export function noticesFrom(almanac: Almanac, day: string): Told[] {
   return almanac.notices
@@ -40,7 +33,7 @@ export function noticesFrom(almanac: Almanac, day: string): Told[] {
       id,
       from: data.from,
       until: data.until,
-      kind: KINDS[data.kind],
+      kind: text.kinds[data.kind],
       title: data.title,
       says: data.says,
       where: almanac.seasons.find((district) => district.id === data.district)?.name ?? '',

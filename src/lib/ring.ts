@@ -1,5 +1,7 @@
 /* The year ring: the parts of the year outside, the twelve months inside, and a pointer. The year starts at the top and runs clockwise. */
 import { dayOfCommonYear, monthDay } from '../../shared/days/month-day.ts';
+import { languageHere } from '../../shared/country/language-here.ts';
+import { shownMonth } from '../../shared/days/month-names.ts';
 import { phases, type SeasonDays } from '../../shared/season/when.ts';
 import type { Phase } from './season.ts';
 
@@ -9,7 +11,10 @@ export const RING = { size: 400, outer: 196, months: 146, inner: 90 } as const;
 export type Band = { phase: Phase; path: string; arc: string; length: number };
 export type Month = { words: string; path: string; x: number; y: number };
 
-const SHORT = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+/** "Jan", "ene". */
+const shortNames = (): string[] => Array.from({ length: 12 }, (_, month) => shownMonth(month + 1, languageHere()).slice(0, 3));
+/** "J", "E": one letter for each month. */
+export const monthLetters = (): string[] => shortNames().map((name) => name.charAt(0).toUpperCase());
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** Clockwise angle in radians from the top, for a day of the year counted from 0. */
@@ -21,7 +26,7 @@ const point = (radius: number, at: number): [number, number] => [
 
 /** The twelve months: the sector of each, and the middle of its name. */
 export const months = (): Month[] =>
-  SHORT.map((words, index) => {
+  shortNames().map((words, index) => {
     const start = dayOfCommonYear(monthDay(index + 1, 1)) - 1;
     const end = index === 11 ? 365 : dayOfCommonYear(monthDay(index + 2, 1)) - 1;
     const [x, y] = point((RING.inner + RING.months) / 2, angle((start + end) / 2));

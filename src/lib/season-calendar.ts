@@ -3,7 +3,10 @@
  * on the day after its last, in the twelve months from the edition's day. Its UID contains the list, the district and the year in which
  * it begins, so that next year's is another event. The events mark nobody as busy, and each reminds once, on the evening before.
  */
+import * as text from './feeds.en.ts';
 import ical, { ICalAlarmType, ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
+import { languageHere } from '../../shared/country/language-here.ts';
+import { tongueOf } from '../../shared/country/language.ts';
 import { addDays, type Day } from '../../shared/days/day.ts';
 import { sinceEveningBefore } from '../../shared/days/evening-before.ts';
 import { nextOccurrence } from '../../shared/days/occurrence.ts';
@@ -16,8 +19,8 @@ const ASK_AGAIN_AFTER = 24 * 60 * 60;
 /** `root` is the address of the first page, where the site has one. */
 export function seasonCalendar(club: CalendarClub, { district, name, tasks }: SeasonTasks, editionDay: Day, root: string | null): string {
   const calendar = ical({
-    name: `${club.name}: what to do in ${name}`,
-    prodId: { company: club.id, product: 'almanac', language: 'EN' },
+    name: text.seasonTitle(club.name, name),
+    prodId: { company: club.id, product: 'almanac', language: tongueOf(languageHere()).toUpperCase() },
     method: ICalCalendarMethod.PUBLISH,
     ttl: ASK_AGAIN_AFTER,
   });
@@ -33,7 +36,7 @@ export function seasonCalendar(club: CalendarClub, { district, name, tasks }: Se
       allDay: true,
       transparency: ICalEventTransparency.TRANSPARENT,
       summary: task.title,
-      description: [sentence(task.why), task.basis && sentence(`The days in ${name}: ${task.basis}`), url].filter(Boolean).join('\n'),
+      description: [sentence(task.why), task.basis && sentence(text.daysFrom(name, task.basis)), url].filter(Boolean).join('\n'),
       alarms: [{ type: ICalAlarmType.display, trigger: sinceEveningBefore(), description: task.title }],
       ...(url ? { url } : {}),
     });

@@ -6,6 +6,7 @@ import { dayOfCommonYear, newYear, type MonthDay } from '../../shared/days/month
 import { dailyFromMonthly } from '../../shared/season/daily-curve.ts';
 import { seasonSums, totalOf } from '../../shared/season/season-sum.ts';
 import { spreadIn, type Climate, type Scale } from '../../shared/season/climate.ts';
+import { monthLetters } from './ring.ts';
 import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit } from '../../shared/units/temperature.ts';
 
 export const CURVE = { width: 342, height: 250, left: 40, right: 336, top: 24, bottom: 216 } as const;
@@ -50,7 +51,7 @@ export function seasonCurve(climate: Climate, scale: Scale, blooms: readonly Mon
       y: height(least + index * tens),
       words: String(least + index * tens),
     })),
-    months: [...'JFMAMJJASOND'].map((words, month) => ({ x: across(month * 30.4 + 15), words })),
+    months: monthLetters().map((words, month) => ({ x: across(month * 30.4 + 15), words })),
     blooms: blooms.map((day) => ({ x: across(dayOfCommonYear(day) - 0.5), y: height(means[dayOfCommonYear(day) - 1]!) })),
     total: scale === 'F' ? celsiusDifferenceToFahrenheit(total) : total,
     base: shown(BASE_C),

@@ -1,5 +1,5 @@
 /* Describes the basis of a date for a page: "from 6 years of members' dates, about 9 days either way". */
-import { languageHere } from '../../shared/country/language-here.ts';
+import { languageHere, spoken } from '../../shared/country/language-here.ts';
 import { tongueOf } from '../../shared/country/language.ts';
 import { spanishName } from '../../shared/season/spanish.ts';
 import { dayOfCommonYear, type MonthDay } from '../../shared/days/month-day.ts';
@@ -8,28 +8,25 @@ import { anchorName, phases, type Phase } from '../../shared/season/phases.ts';
 import { phaseStarts } from '../../shared/season/year.ts';
 import type { NoBloom } from '../../shared/season/bloom.ts';
 import type { Club } from '../schemas/club.ts';
+import * as en from './season-words.en.ts';
+import * as es from './season-words.es.ts';
 
 /** Names of plants by id for a sentence, and the district that others follow. */
 export type Names = { titles: ReadonlyMap<string, string>; main: string };
 
+const text = () => spoken({ en, es });
+
 export function basisWords(basis: Basis, names: Names): string {
+  const words = text().basis;
   switch (basis.kind) {
     case 'observed':
-      return `from ${basis.years} years of members’ dates`;
+      return words.observed(basis.years);
     case 'bloom-seen':
-      return `from ${basis.years} years of members’ notes on ${names.titles.get(basis.plant) ?? basis.plant}`;
-    case 'published':
-      return 'from the published date that half of all years pass';
-    case 'printed':
-      return 'from a published date';
-    case 'degree-days':
-      return 'from monthly normals by degree-days';
-    case 'temperature':
-      return 'from monthly normals';
+      return words.bloomSeen(basis.years, names.titles.get(basis.plant) ?? basis.plant);
     case 'shifted':
-      return `${days(Math.abs(basis.days))} ${basis.days > 0 ? 'later' : 'earlier'} than in ${names.main}, there ${basisWords(basis.of, names)}`;
-    case 'guess':
-      return 'a guess';
+      return words[basis.days > 0 ? 'later' : 'earlier'](Math.abs(basis.days), names.main, basisWords(basis.of, names));
+    default:
+      return words[basis.kind];
   }
 }
 
@@ -38,7 +35,7 @@ export function datedWords({ basis, ...dates }: AnchorDate, names: Names): strin
   return withDoubt(basisWords(basis, names), doubtDays(dates));
 }
 
-const withDoubt = (words: string, doubt: number): string => (doubt > 0 ? `${words}, about ${days(doubt)} either way` : words);
+const withDoubt = (words: string, doubt: number): string => (doubt > 0 ? text().withDoubt(words, doubt) : words);
 
 /** The wider side of the range. */
 export function doubtDays({ expected, earliest, latest }: Pick<AnchorDate, 'expected' | 'earliest' | 'latest'>): number {
@@ -52,7 +49,7 @@ export function basisOfAnchors(points: readonly string[], anchors: Anchors, name
   const dates = points.flatMap((point) => anchors[anchorBehind(point)] ?? []);
   if (dates.length === 0) return null;
   const bases = [...new Set(dates.map(({ basis }) => basisWords(basis, names)))];
-  return withDoubt(bases.join(' and '), Math.max(...dates.map(doubtDays)));
+  return withDoubt(text().bases(bases), Math.max(...dates.map(doubtDays)));
 }
 
 /** `main-flow`, `after main-flow` or `first-freeze`. */
@@ -63,14 +60,7 @@ function anchorBehind(point: string): AnchorId {
 }
 
 /** The reason why a plant has no date here. */
-export const NO_BLOOM: Record<NoBloom, string> = {
-  'no-sum': 'No sum was found, and nobody here has three years of notes.',
-  'no-method': 'No date: the list does not say how it counts.',
-  'no-normals': 'No date: this club has not given its monthly normals.',
-  'no-spread': 'No date: it is not known how much days differ from year to year here.',
-  'no-doubt': 'No date: this club holds no figure for how far such a date may be off.',
-  'not-reached': 'Its sum is not reached in a normal year here.',
-};
+export const noBloom = (reason: NoBloom): string => text().noBloom[reason];
 
 /** Every anchor in the order of the year, in the club's variety of English. */
 export function anchorTitle(id: AnchorId, club: Pick<Club, 'words'>): string {
@@ -80,5 +70,3 @@ export function anchorTitle(id: AnchorId, club: Pick<Club, 'words'>): string {
 }
 
 export const anchorOrder: readonly AnchorId[] = anchorRules.map(({ id }) => id);
-
-const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);

@@ -96,6 +96,3 @@ export const phaseTitle = (phase: string, club: Pick<Club, 'words'>): string =>
     : club.words === 'uk'
       ? phaseName(phase).replace('fall', 'autumn')
       : phaseName(phase);
-
-/** The name of a phase in the language of the site. */
-export const phaseWords = (phase: string): string => (tongueOf(languageHere()) === 'es' ? spanishName(phase) : phaseName(phase));

@@ -2,6 +2,7 @@
  * Signs grouped by place, each with the bulletins that list it, and every bulletin as input for the ranking of shared/signs. The page
  * prints both as a key. The form passes the second to the ranking.
  */
+import { spoken } from '../../shared/country/language-here.ts';
 import type { ShownSign, Trouble } from '../../shared/signs/rank.ts';
 import { phases } from '../../shared/season/phases.ts';
 import { SIGN_PLACES, SHOWS, STRENGTHS } from '../schemas/signs.ts';
@@ -9,24 +10,19 @@ import type { Almanac, Item } from './content.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Sign } from '../schemas/signs.ts';
 import { windowsOf } from './season.ts';
+import * as en from './signs.en.ts';
+import * as es from './signs.es.ts';
 
 export type PointsTo = { id: string; title: string; strength: ShownSign['strength']; shows: ShownSign['shows']; law: boolean };
 export type SignHere = { id: string; sign: Sign; pointsTo: PointsTo[] };
 
-const PLACE_WORDS: Record<(typeof SIGN_PLACES)[number], string> = {
-  entrance: 'At the entrance',
-  smell: 'Smell',
-  brood: 'In the brood',
-  adults: 'On the bees',
-  comb: 'On combs, in stores and boxes',
-  season: 'When, and in how many hives',
-};
+const text = () => spoken({ en, es });
 
 /** The signs of each place. Signs of reportable troubles come first, then strong signs, then signs that are mostly harmless. */
 export function signsByPlace(almanac: Almanac): { place: string; words: string; signs: SignHere[] }[] {
   return SIGN_PLACES.map((place) => ({
     place,
-    words: PLACE_WORDS[place],
+    words: text().places[place],
     signs: almanac.signs
       .filter(({ data }) => data.where === place)
       .map((item) => ({ id: item.id, sign: item.data, pointsTo: pointsTo(almanac, item.id) }))
@@ -53,13 +49,11 @@ const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
     )
     .sort((a, b) => STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength) || SHOWS.indexOf(a.shows) - SHOWS.indexOf(b.shows));
 
-const POINTS = { strong: 'Strongly', fair: 'Somewhat', weak: 'Weakly' } as const;
-
 /** The bulletins by how strongly a sign points to them: "Strongly: American foulbrood. Weakly: chalkbrood." */
 export const keyText = (pointsTo: readonly PointsTo[]): string =>
   STRENGTHS.flatMap((strength) => {
     const titles = pointsTo.filter((each) => each.strength === strength).map(({ title }) => title);
-    return titles.length > 0 ? [`${POINTS[strength]}: ${titles.join(', ')}.`] : [];
+    return titles.length > 0 ? [text().pointsTo(strength, titles)] : [];
   }).join(' ');
 
 export type TroubleHere = Trouble & { item: Item<Bulletin> };

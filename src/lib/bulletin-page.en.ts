@@ -1,0 +1,2 @@
+/** The part of a page with the rules that hold here. */
+export const law = 'Law';

@@ -1,0 +1,22 @@
+/** Readers' words for the kinds of entry. */
+export const kinds = {
+  checklists: 'list',
+  bulletins: 'bulletin',
+  articles: 'know-how',
+  meetings: 'meeting',
+  reading: 'reading',
+  treatments: 'treatment',
+  forage: 'forage plant',
+  words: 'word',
+  answers: 'best answer',
+  figures: 'figure',
+  local: 'text of this place',
+  sources: 'source',
+  cautions: 'box',
+  sheets: 'sheet',
+  signs: 'sign',
+  notices: 'notice',
+  counts: 'counts',
+  drawings: 'drawing',
+  files: 'file',
+} as const;

@@ -1,0 +1,10 @@
+export const title = 'The year';
+export const lead = 'Tap a month to see what begins in it.';
+export const inYourCalendar = 'In your own calendar';
+export const districtFile = (district: string): string => `What to do in ${district}, as a calendar file`;
+export const meetingsFile = 'Meetings, as a calendar file';
+export const aboutDates = 'About these dates';
+export const byDistrict = 'The dates follow the district that you choose in the display settings.';
+export const printed = 'Printed, the ring and the list are one sheet for the wall.';
+export const whereFrom = 'Where each date comes from';
+export const whatBlooms = 'What blooms when';
