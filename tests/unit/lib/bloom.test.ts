@@ -38,7 +38,7 @@ test('a plant has its days with their basis, and one without a date comes last w
   assert.deepEqual(plum!.windows, [
     { district: 'valley', name: 'The valley', window: { from: '04-20', to: '04-30' }, basis: 'about April\u00a020, from monthly normals by degree-days, about 7 days either way' },
   ]); // prettier-ignore
-  assert.deepEqual([plum!.gives, plum!.stage, plum!.without], ['nectar, pollen', 'in bloom', null]);
+  assert.deepEqual([plum!.gives, plum!.stage, plum!.without], [['nectar', 'pollen'], 'in bloom', null]);
   assert.deepEqual(
     [aster!.windows, aster!.without, aster!.sum],
     [null, 'No sum was found, and nobody here has three years of notes.', null],
