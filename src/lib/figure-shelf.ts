@@ -60,12 +60,7 @@ function shelved(almanac: Almanac, figure: Figure, row: FigureRow, day: string):
     words: main,
     other,
     source: source ? cited(source) : { words: row.source },
-    about: [
-      row.at,
-      row.place,
-      row.method,
-      row.phases && text.inPhases(row.phases.map((phase) => phaseTitle(phase, almanac.club))),
-    ]
+    about: [row.at, row.place, row.method, row.phases && text.inPhases(row.phases.map((phase) => phaseTitle(phase, almanac.club)))]
       .filter(Boolean)
       .join('; '),
     inForce: row.until === undefined ? text.from(formatDay(row.from)) : text.fromTo(formatDay(row.from), formatDay(row.until)),
