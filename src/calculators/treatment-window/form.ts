@@ -1,5 +1,5 @@
 /*
- * Form of the treatment window. Sentences: text.ts. Choice of rows: model.ts. Rules: shared/treatments. In addresses `high` is the
+ * Form of the treatment window. Words: text.en.ts. Choice of rows: model.ts. Rules: shared/treatments. In addresses `high` is the
  * highest daytime high and `low` the coldest hour. `lowest-high` was added later. An address without it fills the other fields, and the
  * form asks for the rest.
  */
@@ -16,9 +16,10 @@ import { temperatureWords } from '../form/measures.ts';
 import { choice, single } from '../form/single.ts';
 import { todayHere } from '../form/today.ts';
 import { temperature } from '../form/units.ts';
-import { judgeAll, type RowJudgement, type TreatmentFigures } from './model.ts';
+import { judgementWords } from './judgement-words.ts';
+import { judgeAll, stateSteps, type RowJudgement, type TreatmentFigures } from './model.ts';
 import type { NextKind } from './next.ts';
-import { headline, judgementWords, labelWords, nextSteps, nextWords, questionWords, stateNames, stateSteps } from './text.ts';
+import * as text from './text.en.ts';
 
 type Asked = {
   readonly start: Day;
@@ -34,23 +35,21 @@ type Asked = {
 };
 
 const [coldest, warmest] = [-60, 60];
-const coolest = { us: 'the daytime high of the coolest day, such as 64', metric: 'the daytime high of the coolest day, such as 18' };
-const hottest = { us: 'the daytime high of the warmest day, such as 82', metric: 'the daytime high of the warmest day, such as 28' };
-const meanOf = { us: 'the mean of day and night, such as 68', metric: 'the mean of day and night, such as 20' };
-const night = { us: 'how cold the coldest hour gets, such as 46', metric: 'how cold the coldest hour gets, such as 8' };
+/** The sentence with an example for each system of units. */
+const such = (words: (such: number) => string, us: number, metric: number) => ({ us: words(us), metric: words(metric) });
 
 defineCalculator<Asked, TreatmentFigures>('treatment-window', {
   fields: {
-    start: day('the first day of the treatment'),
-    'lowest-high': measured(quantity(temperature, coolest), temperatureWords),
-    high: measured(quantity(temperature, hottest), temperatureWords),
-    mean: measured(optional(quantity(temperature, meanOf)), temperatureWords),
-    low: measured(optional(quantity(temperature, night)), temperatureWords),
-    supers: choice(['on', 'off'], 'whether boxes for harvest are on'),
-    brood: choice(['yes', 'no'], 'whether there is brood'),
+    start: day(text.asked.start),
+    'lowest-high': measured(quantity(temperature, such(text.asked.coolest, 64, 18)), temperatureWords),
+    high: measured(quantity(temperature, such(text.asked.warmest, 82, 28)), temperatureWords),
+    mean: measured(optional(quantity(temperature, such(text.asked.mean, 68, 20))), temperatureWords),
+    low: measured(optional(quantity(temperature, such(text.asked.coldest, 46, 8))), temperatureWords),
+    supers: choice(['on', 'off'], text.asked.supers),
+    brood: choice(['yes', 'no'], text.asked.brood),
     place: single(optional(label)),
-    registered: choice(['yes', 'no', 'not-checked'], 'whether it is registered where you are'),
-    'harvest-date': optionalDay('the day of the next harvest'),
+    registered: choice(['yes', 'no', 'not-checked'], text.asked.registered),
+    'harvest-date': optionalDay(text.asked.harvest),
   },
   work: (asked, { form, result, figures: { rows, units } }) => {
     const fault = faultOf(asked, form);
@@ -76,17 +75,17 @@ defineCalculator<Asked, TreatmentFigures>('treatment-window', {
       place.hidden = shown.length === 0;
       place.querySelector('tbody')!.replaceChildren(...shown.map((one) => rowOf(one, planned, units)));
       const title = place.querySelector('summary');
-      if (title) title.textContent = `Ask first about these (${shown.length})`;
+      if (title) title.textContent = text.result.askingOf(shown.length);
     }
     const kind = kindOf(judgements);
     return {
-      headline: headline(judgements),
-      asked: questionWords(planned, units, languageHere()),
+      headline: text.headline(judgements),
+      asked: text.questionWords(planned, units, languageHere()),
       next: {
         kind,
-        says: kind === 'no-rows' ? '' : `${stateNames[kind]}: ${nextSteps[kind]}`,
+        says: kind === 'no-rows' ? '' : text.stateAndStep(kind),
         hazards: kind === 'nothing-found' || kind === 'works-poorly' ? ['acids', 'fumes'] : [],
-        again: `Look again at the weather each morning. Count mites before you treat, and again when the treatment time on your label is over.`,
+        again: text.again,
       },
     } satisfies Answer<NextKind>;
   },
@@ -111,24 +110,23 @@ function faultOf(asked: Asked, form: HTMLFormElement): FormError | undefined {
     const value = asked[name];
     return value !== undefined && (value < coldest || value > warmest);
   });
-  if (impossible) return { box: boxOf(form, impossible), words: 'Weather lies from −60 to 60 °C (−76 to 140 °F).' };
-  if (lowest > high) return { box: boxOf(form, 'high'), words: 'The warmest day cannot be cooler than the coolest.' };
-  if (mean !== undefined && mean > high) return { box: boxOf(form, 'mean'), words: 'The mean cannot be above the highest daytime high.' };
-  if (low !== undefined && low > lowest)
-    return { box: boxOf(form, 'low'), words: 'The coldest hour cannot be warmer than the lowest daytime high.' };
+  if (impossible) return { box: boxOf(form, impossible), words: text.faults.noWeather };
+  if (lowest > high) return { box: boxOf(form, 'high'), words: text.faults.warmestUnderCoolest };
+  if (mean !== undefined && mean > high) return { box: boxOf(form, 'mean'), words: text.faults.meanOverHigh };
+  if (low !== undefined && low > lowest) return { box: boxOf(form, 'low'), words: text.faults.hourOverHigh };
   return undefined;
 }
 
 function rowOf(one: RowJudgement, planned: Planned, units: TreatmentFigures['units']): HTMLElement {
   const { id, title, row, judgement: { state, rules } } = one; // prettier-ignore
-  const status = makeOutput('state', stateNames[state], state);
+  const status = makeOutput('state', text.stateNames[state], state);
   status.className = `status ${stateSteps[state]}`.trim();
   const source = (note: number) =>
-    make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': `Source ${note}` }, String(note)));
-  const about = row ? [make('small', {}, labelWords(row, languageHere()), source(row.note))] : [];
+    make('sup', { class: 'mark' }, make('a', { href: `#note-${note}`, 'aria-label': text.source(note) }, String(note)));
+  const about = row ? [make('small', {}, text.labelWords(row, languageHere()), source(row.note))] : [];
   return make('tr', { 'data-row': id },
     make('th', { scope: 'row' }, make('b', {}, title), ...about),
-    make('td', {}, status, make('small', {}, nextWords[state])),
+    make('td', {}, status, make('small', {}, text.nextWords[state])),
     make('td', {}, makeOutput('rule', judgementWords(one, planned, units, languageHere()), rules[0] ?? 'none')),
   ); // prettier-ignore
 }

@@ -55,6 +55,14 @@ export function judgeAll(planned: Planned, rows: readonly ShownRow[], today: Day
   return judgements.sort((one, other) => place(one) - place(other));
 }
 
+/** The level of gravity of each state. */
+export const stateSteps: Readonly<Record<TreatmentState, string>> = {
+  'ruled-out': 'act',
+  ask: 'watch',
+  'works-poorly': 'watch',
+  'nothing-found': '',
+};
+
 const ORDER: readonly TreatmentState[] = ['ruled-out', 'works-poorly', 'nothing-found', 'ask'];
 const place = ({ judgement: { state }, elsewhere }: RowJudgement): number => ORDER.indexOf(state) - (elsewhere.length > 0 ? 0.5 : 0);
 
