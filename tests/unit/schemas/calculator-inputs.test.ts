@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'vitest';
-import { castes, sights } from '../../../src/calculators/brood-dates/text.ts';
+import { castes, sights } from '../../../src/calculators/brood-dates/model.ts';
 import { methods } from '../../../src/calculators/mite-count/model.ts';
 import { ruleNames } from '../../../src/calculators/weight-check/model.ts';
 import { mixes } from '../../../src/calculators/winter-stores/model.ts';
