@@ -2,6 +2,7 @@
 import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { Drawing, Shape } from '../form/drawing.ts';
 import type { Together } from './model.ts';
+import { chart } from './text.en.ts';
 
 const DOT_REM = 0.6;
 /** Dots that are closer than this share of the width stand above each other. */
@@ -46,7 +47,7 @@ export function drawTogether({ colonies, spread, level }: Together): Drawing {
           {
             tag: 'text' as const,
             at: { x: per(at), y: rem(1), 'text-anchor': at > 60 ? 'end' : 'start' },
-            words: `the club’s level, ${level!.levelPer100}`,
+            words: chart.level(level!.levelPer100),
           },
         ]),
     ...dots.map(({ x, below }): Shape => ({
@@ -61,7 +62,7 @@ export function drawTogether({ colonies, spread, level }: Together): Drawing {
   ];
   return {
     heightRem: Math.round((foot + 2.4) * 100) / 100,
-    label: 'Mites per hundred bees: each colony is a dot, the middle half a bar, the level a dashed line. The numbers below say the same.',
+    label: chart.label,
     shapes,
   };
 }

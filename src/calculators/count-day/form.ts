@@ -1,6 +1,7 @@
-/* Form of the count day. Sentences: text.ts. Sum: model.ts. Arithmetic: shared/mites. */
+/* Form of the count day. Words: text.en.ts. Sum: model.ts. Arithmetic: shared/mites. */
 import { phases } from '../../../shared/mites/action-level.ts';
 import { defineCalculator, type Answer } from '../form/calculator.ts';
+import { methodAsked } from '../form/colony-rows.en.ts';
 import { colonyRows, sampleFault } from '../form/colony-rows.ts';
 import { day } from '../form/day-field.ts';
 import { draw } from '../form/drawing.ts';
@@ -9,17 +10,20 @@ import { languageHere } from '../../../shared/country/language-here.ts';
 import { make } from '../form/make.ts';
 import { put, show } from '../form/outputs.ts';
 import { choice, optionalChoice } from '../form/single.ts';
+import { choose, noChoice } from '../form/text.en.ts';
 import { dayFromToday } from '../form/today.ts';
 import { drawTogether } from './chart.ts';
-import { countsFile, methods, putTogether, type CountDayFigures, type Evening } from './model.ts';
+import { countsFile, methods, putTogether, spreadWords, type CountDayFigures, type Evening } from './model.ts';
 import type { NextKind } from './next.ts';
-import * as words from './text.ts';
+import * as words from './text.en.ts';
 
 /** The choices are the club's own, as the page has them. */
 const district: Field<string> = {
   read: (form, name) => {
     const { value } = form.elements.namedItem(name) as RadioNodeList;
-    return value ? { value, address: value } : { faults: [{ box: boxOf(form, name), words: 'Choose the district.' }], address: undefined };
+    return value
+      ? { value, address: value }
+      : { faults: [{ box: boxOf(form, name), words: choose(words.asked.district) }], address: undefined };
   },
   fill: (form, name, text) => {
     const choices = form.elements.namedItem(name) as RadioNodeList;
@@ -27,27 +31,28 @@ const district: Field<string> = {
     choices.value = text;
     if (choices.value === text) return undefined;
     choices.value = before;
-    return { box: boxOf(form, name), words: `“${text}” is not one of the choices.` };
+    return { box: boxOf(form, name), words: noChoice(text) };
   },
 };
 
 defineCalculator<Evening, CountDayFigures>('count-day', {
   fields: {
     counts: colonyRows(80),
-    date: day('the day of the count'),
+    date: day(words.asked.date),
     district: district,
-    method: choice(methods, 'how the mites were counted'),
+    method: choice(methods, methodAsked),
     phase: optionalChoice(phases),
   },
   work: (evening, { form, result, figures }) => {
     const summed = putTogether(evening, figures);
     if (!summed.ok) return [sampleFault(form, summed.reason, summed.row)];
     const together = summed.value;
-    put(result, 'spread', words.spreadWords(together), together.spread.middle);
+    const total = (of: 'mites' | 'bees') => evening.counts.reduce((sum, count) => sum + count[of], 0);
+    put(result, 'spread', spreadWords(together), together.spread.middle);
     put(result, 'all-per-100', words.allWords(together), together.all.per100);
     put(result, 'colonies-over', words.overWords(together), together.level ? together.over : undefined);
-    show(result, 'level-from', together.level ? `${together.level.levelPer100} per 100 bees. ${together.level.words}` : '');
-    show(result, 'sum', words.sumWords(evening, together));
+    show(result, 'level-from', together.level ? words.levelWords(together.level) : '');
+    show(result, 'sum', words.sumWords(total('mites'), total('bees'), together));
     draw(result.querySelector<SVGElement>('svg.chart')!, drawTogether(together));
     const button = result.closest('.calculator')!.querySelector<HTMLButtonElement>('[data-counts-file]')!;
     button.onclick = () => save(evening);
@@ -57,12 +62,9 @@ defineCalculator<Evening, CountDayFigures>('count-day', {
       asked: words.askedWords(evening, languageHere()),
       next: {
         kind: together.level ? (together.over > 0 ? 'over' : 'under') : 'no-level',
-        says:
-          together.over > 0
-            ? 'Look at each colony over the level with its owner, in the mite count. Then give the file to the webmaster.'
-            : 'Give the file to the webmaster, who puts it with the club’s counts.',
+        says: together.over > 0 ? words.says.over : words.says.under,
         hazards: [],
-        again: `Next round of counts: by ${dayFromToday(28)}.`,
+        again: words.again(dayFromToday(28)),
       },
     } satisfies Answer<NextKind>;
   },

@@ -5,6 +5,7 @@
 import { apiaryRate, type ApiaryRate } from '../../../shared/mites/apiary-rate.ts';
 import { levelFor, type Phase } from '../../../shared/mites/action-level.ts';
 import { checkSample, ratePer100, type MiteSample, type SampleReason } from '../../../shared/mites/rate.ts';
+import { formatAgainst, formatNumber } from '../../../shared/numbers/show-number.ts';
 import { spreadOf, type Five } from '../../../shared/numbers/spread-of.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
 import type { Day } from '../../../shared/days/day.ts';
@@ -54,6 +55,14 @@ export function putTogether({ counts, phase }: Evening, { levels }: CountDayFigu
     over: colonies.filter(({ isOver }) => isOver).length,
   });
 }
+
+/** A rate as it is shown, never rounded across the level. */
+export const rateWords = (rate: number, { level }: Pick<Together, 'level'>): string =>
+  level ? formatAgainst(rate, level.levelPer100, 1) : formatNumber(rate, { places: 1 });
+
+/** Lowest, middle, highest. */
+export const spreadWords = (together: Together): string =>
+  [together.spread.lowest, together.spread.middle, together.spread.highest].map((rate) => rateWords(rate, together)).join(', ');
 
 /** The file that `counts/` takes: no names and no places, as its columns want. */
 export const countsFile = ({ counts, date, district, method }: Evening): string =>

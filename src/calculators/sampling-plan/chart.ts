@@ -1,9 +1,9 @@
 /* Chart of a sampling plan: how often smaller and larger samples miss, compared with the requested certainty. */
-import { toDataValue } from '../../../shared/numbers/show-number.ts';
+import { formatExact, toDataValue } from '../../../shared/numbers/show-number.ts';
 import type { Drawing } from '../form/drawing.ts';
 import { rangeBars } from '../form/range-bars.ts';
 import type { Asked, Plan } from './model.ts';
-import { whole } from './text.ts';
+import { chart, whole } from './text.en.ts';
 
 export function drawPlan({ certainty }: Asked, { others }: Plan): Drawing {
   const allowed = Number(toDataValue(100 - certainty));
@@ -15,7 +15,7 @@ export function drawPlan({ certainty }: Asked, { others }: Plan): Drawing {
       high: missedPercent,
       tone: missedPercent <= allowed ? 'settled' : 'watch',
     })),
-    { at: allowed, words: `${toDataValue(allowed)} %` },
-    'A bar for each number of bees: of 100 such samples so many meet no mite. The dashed line is what you allow.',
+    { at: allowed, words: `${formatExact(allowed)} %` },
+    chart,
   );
 }

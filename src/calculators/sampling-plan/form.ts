@@ -1,4 +1,4 @@
-/* Form of the sampling plan. Sentences: text.ts. Plan: model.ts. Arithmetic: shared/mites. */
+/* Form of the sampling plan. Words: text.en.ts. Plan: model.ts. Arithmetic: shared/mites. */
 import type { SamplingReason } from '../../../shared/mites/sampling-plan.ts';
 import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
@@ -11,13 +11,13 @@ import { inPercent } from '../form/typed-units.ts';
 import { drawPlan } from './chart.ts';
 import type { NextKind } from './next.ts';
 import { planSampling, rarestPercent, type Asked, type SamplingFigures } from './model.ts';
-import * as words from './text.ts';
+import * as words from './text.en.ts';
 
 defineCalculator<Asked, SamplingFigures>('sampling-plan', {
   fields: {
-    share: single(number('the share of bees with a mite, such as 1', inPercent)),
-    certainty: single(number('how sure you want to be, such as 95', inPercent)),
-    colonies: single(optional(count('how many colonies stand in the apiary'))),
+    share: single(number(words.asked.share, inPercent)),
+    certainty: single(number(words.asked.certainty, inPercent)),
+    colonies: single(optional(count(words.asked.colonies))),
   },
   work: (asked, { form, result, figures }) => {
     const planned = planSampling(asked, figures);
@@ -30,7 +30,7 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
     put(
       result,
       'colonies-to-sample-most',
-      most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : most === least ? '' : `to ${words.whole(most)}`,
+      most === undefined ? (least === undefined ? '' : words.noColonies(asked.colonies)) : most === least ? '' : words.upTo(most),
       most,
     );
     draw(result.querySelector<SVGElement>('svg.chart')!, drawPlan(asked, plan));
@@ -42,23 +42,16 @@ defineCalculator<Asked, SamplingFigures>('sampling-plan', {
       asked: words.questionWords(asked),
       next: {
         kind: isTooMany ? 'too-many' : 'sample',
-        says: isTooMany
-          ? `Take ${words.whole(figures.usualBees)} bees now and another sample in two weeks. Add the two together.`
-          : 'Sample every colony on the same day, then enter what you counted.',
+        says: isTooMany ? words.says.tooMany(figures.usualBees) : words.says.sample,
         hazards: ['alcohol-fire'],
-        again: isTooMany ? `Second sample: ${dayFromToday(14)}.` : `Next round of counts: by ${dayFromToday(28)}.`,
+        again: isTooMany ? words.again.tooMany(dayFromToday(14)) : words.again.sample(dayFromToday(28)),
       },
     } satisfies Answer<NextKind>;
   },
 });
 
 function faultOf(reason: SamplingReason | 'too-rare', form: HTMLFormElement): FormError {
-  const [name, says] = {
-    'impossible-share': ['share', 'The share lies over 0 and up to 100 %.'],
-    'too-rare': ['share', `A share under ${rarestPercent} % cannot be found with the bees of one colony.`],
-    'impossible-certainty': ['certainty', 'It lies over 0 and under 100 %. No sample makes it quite certain.'],
-    'no-colonies': ['colonies', 'Write 1 or more colonies, or leave it empty.'],
-    'colonies-not-whole': ['colonies', 'Write whole colonies.'],
-  }[reason] as [string, string];
-  return { box: boxOf(form, name), words: says };
+  const says = reason === 'too-rare' ? words.tooRare(rarestPercent) : words.faults[reason];
+  const box = reason === 'impossible-certainty' ? 'certainty' : /colonies/.test(reason) ? 'colonies' : 'share';
+  return { box: boxOf(form, box), words: says };
 }

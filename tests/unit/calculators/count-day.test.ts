@@ -4,9 +4,9 @@
  */
 import assert from 'node:assert/strict';
 import { test } from 'vitest';
-import { countsFile, putTogether, type Evening } from '../../../src/calculators/count-day/model.ts';
+import { countsFile, putTogether, spreadWords, type Evening } from '../../../src/calculators/count-day/model.ts';
 import { drawTogether } from '../../../src/calculators/count-day/chart.ts';
-import { headline, overWords, spreadWords } from '../../../src/calculators/count-day/text.ts';
+import { headline, overWords } from '../../../src/calculators/count-day/text.en.ts';
 import { counts } from '../../../src/schemas/counts.ts';
 import { unwrap } from '../../../shared/result.ts';
 import { aDay } from '../../days.ts';
