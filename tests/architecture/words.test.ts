@@ -22,6 +22,7 @@ const DONE = [
   /^src\/pages\/(?!card|counts|hall|hand-out|lists|search|signs|treatments|work-it-out)/,
   /^src\/components\/(?:Calculator\.|form\/)/,
   /^src\/calculators\/(?:form|mite-count|package-calendar|package-order|syrup)\//,
+  /^src\/calculators\/(?:brood-dates|count-day|degree-days|sampling-plan|sticky-board|treatment-window)\//,
   /^src\/layouts\/CalculatorLayout/,
   /^src\/pages\/lists\//,
 ];

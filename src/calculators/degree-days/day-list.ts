@@ -11,6 +11,7 @@ import type { DayTemperatures } from '../../../shared/season/degree-day.ts';
 import { boxOf, type Field } from '../form/field.ts';
 import { numberWords } from '../form/kind.ts';
 import { boxNumber } from '../form/units.ts';
+import * as words from './text.en.ts';
 
 const mostDays = 366;
 const pair = ([min, max]: readonly number[]): DayTemperatures => ({ min: min!, max: max! });
@@ -36,7 +37,7 @@ export function dayList(): Field<readonly DayTemperatures[]> {
       return typed.ok
         ? {
             box,
-            words: `In an address these days are written ${typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'}. Press “Calculate” to use them.`,
+            words: words.daysInAddress(typed.value.length > 0 ? writeDays(typed.value) : '40/54;43/63'),
           }
         : undefined;
     },
@@ -80,7 +81,7 @@ function readDays(typed: string): Result<readonly DayTemperatures[], string> {
 
 function sayWrong(reason: string, row = 1, text = ''): string {
   const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
-  if (reason === 'too-many') return `The list takes ${mostDays} days at most, and these are ${text}.`;
-  if (reason === 'wrong-fields') return `Line ${row}: found “${shown}”. Write the lowest, then the highest of one day, such as 40 54.`;
-  return `Line ${row}: ${numberWords({ ok: false, reason, text }, text, 'a temperature, such as 54')}`;
+  if (reason === 'too-many') return words.tooManyDays(mostDays, text);
+  if (reason === 'wrong-fields') return words.inLine(row, words.wrongLine(shown));
+  return words.inLine(row, numberWords({ ok: false, reason, text }, text, words.asked.temperature));
 }

@@ -1,5 +1,6 @@
 /* Degree-days of entered days, or of a normal year where the club has normals. The form and the worked example both use it. */
 import { addMonthDays, dayOfCommonYear, type MonthDay } from '../../../shared/days/month-day.ts';
+import { formatNumber, withoutZeros } from '../../../shared/numbers/show-number.ts';
 import { ok, err, type Result } from '../../../shared/result.ts';
 import { degreeDayMethods, type DayTemperatures, type DegreeDayMethod, type DegreeDayRule } from '../../../shared/season/degree-day.ts';
 import { checkRule, sumGivenDays, type GivenDaysReason } from '../../../shared/season/given-days.ts';
@@ -106,6 +107,23 @@ export function runningSums(eachDay: readonly number[]): number[] {
   return eachDay.map((one) => (sum += one));
 }
 
+/** A sum as it is shown: whole from a hundred. */
+export const sumText = (value: number): string => {
+  const isLarge = Math.abs(value) >= 100;
+  return isLarge ? formatNumber(value, { places: 0 }) : withoutZeros(formatNumber(value, { places: 2 }));
+};
+
+/** The days of a sum, the first six of many. */
+export const shownDays = (eachDay: readonly number[]): string =>
+  eachDay.length > 8 ? `${eachDay.slice(0, 6).map(sumText).join(' + ')} + …` : eachDay.map(sumText).join(' + ');
+
+/** The first day that counts, or the first. */
+export const countedAt = (eachDay: readonly number[]): number =>
+  Math.max(
+    0,
+    eachDay.findIndex((one) => one > 0),
+  );
+
 function ofNormals(
   { scale, spread, from, sum }: Asked,
   rule: DegreeDayRule,
@@ -133,7 +151,8 @@ function ofNormals(
 function bloomOf(plant: Plant, figures: DegreeDayFigures): Reached {
   if (!figures.normals) return 'no-figure';
   if (plant.method === 'modified' && plant.cap === undefined) return 'no-cap';
-  const methods = plant.method === 'not stated' ? degreeDayMethods.filter((method) => method !== 'modified') : [plant.method];
+  const stated = degreeDayMethods.find((method) => method === plant.method);
+  const methods = stated ? [stated] : degreeDayMethods.filter((method) => method !== 'modified');
   const held = inScale(figures.normals, plant.scale);
   return windowOf(held, methods.map((method) => ({ method, base: plant.base, ...(plant.cap === undefined ? {} : { cap: plant.cap }) })), held.spread, plant.from, plant, figures); // prettier-ignore
 }

@@ -7,6 +7,7 @@ import { formatMonthDay, monthDay as monthDayFrom } from '../../../shared/days/y
 import { ok } from '../../../shared/result.ts';
 import { languageHere } from '../../../shared/country/language-here.ts';
 import type { Kind } from '../form/kind.ts';
+import { noDayOfYear } from './text.en.ts';
 
 const shown = (value: MonthDay): string => withPlainSpaces(formatMonthDay(value, languageHere()));
 
@@ -21,5 +22,5 @@ export const monthDay: Kind<MonthDay> = {
   readAddress: parseMonthDay,
   show: shown,
   write: (value) => value,
-  says: (_refused, typed) => `“${typed}” is not a day of the year. Write it like ${shown(monthDayFrom(3, 1))}.`,
+  says: (_refused, typed) => noDayOfYear(typed, shown(monthDayFrom(3, 1))),
 };
