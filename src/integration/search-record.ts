@@ -2,12 +2,14 @@
  * Pagefind record of a page or entry: title, text and day, which results show, then words that only help to find it. Each part has a
  * weight. The weights were tuned on the questions of tests/tables.
  */
-import { monthNames } from '../../shared/days/month-names.ts';
+import { spoken } from '../../shared/country/language-here.ts';
 import { canonical, otherForms } from '../../shared/words/canonical.ts';
 import { joinParts, onePart, ORDER, placeOfHeading } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
 import { wordsIn } from '../../shared/words/terms.ts';
 import type { SearchWord } from '../lib/search-content.ts';
+import * as en from './search-record.en.ts';
+import * as es from './search-record.es.ts';
 import type { Found } from './search-pages.ts';
 
 /** Pagefind allows at most 10, and stores 1.05 (25/24) in fewer bytes than 1. A word in several names counts once. */
@@ -15,13 +17,7 @@ const WEIGHTS = { title: 10, names: 7, lead: 4, headings: 1, kind: 1.5, text: 1.
 const MOST = 10;
 
 /** Overview pages would match every query, so their text counts little compared with their names. */
-const GATHERS: Record<string, string[]> = {
-  'year/': ['what to do this month', monthNames.join(' ')],
-  'meetings/': ['next meeting', 'when and where we meet', 'meeting dates', 'calendar'],
-  'signs/': ['start from the signs', 'what is wrong with my bees', 'symptoms', 'which disease', 'sick brood'],
-  'about/': [],
-  'words/': [],
-};
+const overviews = (): typeof en.overviews => spoken<typeof en>({ en, es }).overviews;
 
 /** The path of the page for a word. */
 export const pageOf = (more: string | undefined): string | undefined => more?.slice(1).replace(/#.*/, '');
@@ -29,12 +25,12 @@ export const pageOf = (more: string | undefined): string | undefined => more?.sl
 /** People's names for it: the names of the words that it explains, or the queries for an overview page. */
 export const namesOf = (place: string, words: readonly SearchWord[]): string[] => [
   ...words.filter(({ id, more }) => place === `words/#${id}` || pageOf(more) === place).flatMap(({ names }) => names),
-  ...(GATHERS[place] ?? []),
+  ...(overviews()[place] ?? []),
 ];
 
 /** `at` is the record's number, which the browser uses. */
 export function recordOf(found: Found, at: number, words: readonly SearchWord[]): string {
-  const weight = found.place in GATHERS ? WEIGHTS.gathered : WEIGHTS.text;
+  const weight = found.place in overviews() ? WEIGHTS.gathered : WEIGHTS.text;
   const [lead, rest] = found.text.startsWith(found.lead) ? [found.lead, found.text.slice(found.lead.length)] : ['', found.text];
   const title = wordsIn(found.title);
   const forms = [...otherForms(found.text)].map(([form, times]) => weighed(Math.min(MOST, times * weight), form));

@@ -3,6 +3,9 @@
  * the build, a hand-out in the browser. Accessibility metadata by EPUB Accessibility 1.1, 2.2, with terms of the schema.org vocabulary.
  */
 import { strToU8, zipSync, type Zippable } from 'fflate';
+import { spoken } from '../../shared/country/language-here.ts';
+import * as en from './text.en.ts';
+import * as es from './text.es.ts';
 
 export type PackedFile = { name: string; text: string; nav?: boolean; svg?: boolean };
 
@@ -29,10 +32,6 @@ const ACCESS: readonly (readonly [property: string, value: string])[] = [
   ['schema:accessibilityFeature', 'structuralNavigation'],
   ['schema:accessibilityFeature', 'tableOfContents'],
   ['schema:accessibilityHazard', 'none'],
-  [
-    'schema:accessibilitySummary',
-    'Text with headings, lists and tables in reading order. Every drawing has a name and its content in words beside it. Letters and colors can be changed. No sound, no movement, no script.',
-  ],
 ];
 
 function packageDocument({ identifier, title, language, club, day }: Publication, files: readonly PackedFile[]): string {
@@ -54,6 +53,7 @@ function packageDocument({ identifier, title, language, club, day }: Publication
     `<dc:date>${day}</dc:date>`,
     meta('dcterms:modified', `${day}T00:00:00Z`),
     ...ACCESS.map(([property, value]) => meta(property, value)),
+    meta('schema:accessibilitySummary', spoken<typeof en>({ en, es }).accessibility),
     '</metadata>',
     '<manifest>',
     '<item id="styles" href="book.css" media-type="text/css"/>',

@@ -4,9 +4,12 @@
  */
 import type { Element, ElementContent, Parents, Root } from 'hast';
 import { SKIP, visit } from 'unist-util-visit';
+import { spoken } from '../../shared/country/language-here.ts';
 import type { Language } from '../../shared/country/language.ts';
 import { formatMonthDays, monthDayIn } from '../../shared/days/year-span.ts';
 import { all, isOf, wordsOf } from './find.ts';
+import * as en from './text.en.ts';
+import * as es from './text.es.ts';
 
 export type Districts = {
   /** By id, as in "the hill". */
@@ -28,7 +31,11 @@ export function onPaper(main: Element | undefined, districts: Districts): Root {
     if (typeof windows === 'string') return replace(parent, index, [...node.children, ...elsewhere(windows, districts)]);
     // A book to send by mail has no photographs, so the description of each replaces it.
     if (node.tagName === 'img')
-      return replace(parent, index, node.properties.alt ? [{ type: 'text', value: `[Photograph: ${String(node.properties.alt)}]` }] : []);
+      return replace(
+        parent,
+        index,
+        node.properties.alt ? [{ type: 'text', value: spoken<typeof en>({ en, es }).photograph(String(node.properties.alt)) }] : [],
+      );
     if (node.tagName === 'span' && isOf(node, 'call-row')) apart(node);
     // A fold's own heading is a heading of the text.
     const heading = node.tagName === 'summary' && node.children.find((child) => child.type === 'element' && /^h\d$/.test(child.tagName));

@@ -18,6 +18,7 @@ const DONE = [
   /^src\/components\/checklist\//,
   /^src\/components\/mdx\//,
   /^src\/components\/(?:Anchor|Book|Cited|ContactNumber|DateRange|Figure|Forms|Icon|Meeting|MiniRing|NextSteps|Origins|PageDays|PestCard|Phases|Row|Sentence|SideBySide|Sign|YearSheet)/,
+  /^src\/(?:integration\/book|paper)\//,
   /^src\/lib\/(?!calculator-figures|climate-words|counts|next-steps|package-figures|stores-figures|tongues|tools|treatment-|weight-rules)/,
   /^src\/pages\/(?!card|counts|hall|hand-out|lists|search|signs|treatments|work-it-out)/,
   /^src\/components\/(?:Calculator\.|form\/)/,
@@ -26,7 +27,8 @@ const DONE = [
   /^src\/layouts\/CalculatorLayout/,
   /^src\/pages\/lists\//,
 ];
-const NOT_FOR_READERS = /^src\/client\/layout\/preview|^src\/pages\/(?:robots|open\/)|^src\/calculators\/form\/(?:typed-)?units\./;
+const NOT_FOR_READERS =
+  /^src\/client\/layout\/preview|^src\/integration\/book\/sizes|^src\/pages\/(?:robots|open\/)|^src\/calculators\/form\/(?:typed-)?units\./;
 /** Two words with a blank between them. */
 const SENTENCE = /\p{L}{2,}[,;:]? \p{L}/u;
 /** Attributes that people read or hear. */
@@ -98,7 +100,7 @@ const NAMES = /^(?:case-now|opens|part-count) | set aside|^the first$|^due (?:fr
 /** Markup, selectors and styles. */
 const isCode = (text: string): boolean =>
   NAMES.test(text) ||
-  /^[\s\S]*[<>{}\[\]]|^(?:button|main|html|input|fault|mark|notice|no-print|visually-hidden|actions|small|\(min-width|[.#])/.test(text);
+  /^[\s\S]*[<>{}\[\]]|^(?:button|main|html|input|fault|mark|notice|no-print|visually-hidden|actions|small|p ul|\(min-width|[.#])/.test(text);
 
 const readers = files('src').filter((path) => ROOMS.test(path) && !NOT_FOR_READERS.test(path) && /\.(ts|astro)$/.test(path));
 

@@ -2,6 +2,7 @@
 import type { Element } from 'hast';
 import { h } from 'hastscript';
 import type { Leaf } from './order.ts';
+import { text } from './words.ts';
 
 export type Addresses = (leaf: Leaf) => string;
 
@@ -15,4 +16,4 @@ export function contentsList(leaves: readonly Leaf[], addressOf: Addresses): Ele
 }
 
 /** "Part 2" and its name. */
-export const partNumber = (index: number): string => `Part ${index + 1}`;
+export const partNumber = (index: number): string => text().part(index + 1);

@@ -13,10 +13,11 @@ import { sourcesList, type Bound } from './one-file.ts';
 import { inOrder, type Leaf } from './order.ts';
 import { packed, xhtml, type PackedFile } from '../../paper/epub.ts';
 import { bookStyles } from './style-sheets.ts';
+import { text } from './words.ts';
 
 const DRESS: Dress = {
   href: ({ slug, id }) => `${slug}.xhtml${id === '' ? '' : `#${id}`}`,
-  source: (number) => ({ href: `sources.xhtml#s${number}`, role: 'doc-noteref', ariaLabel: `Source ${number}` }),
+  source: (number) => ({ href: `sources.xhtml#s${number}`, role: 'doc-noteref', ariaLabel: text().source(number) }),
   id: (_, id) => id,
   lower: 0,
 };
@@ -27,12 +28,7 @@ export function epub(bound: Bound): Uint8Array {
   const unwell = unwellLine(pages, base, (place) => (chapters.has(place) ? `${chapters.get(place)!.slug}.xhtml` : undefined));
   const page = (title: string, body: readonly (Element | Root)[], lead = true): string =>
     xhtml(club.language, title, drawn([...(lead ? [h('p', { class: 'emergency' }, unwell())] : []), ...body]));
-  const foot = (): Element =>
-    h(
-      'p',
-      { class: 'foot' },
-      `${club.almanac}, ${editionWords(edition)}. The label, the inspector, the extension service and your doctor decide; this book does not.`,
-    );
+  const foot = (): Element => h('p', { class: 'foot' }, `${club.almanac}, ${editionWords(edition)}. ${text().front.whoDecides}`);
   const files: PackedFile[] = [
     { name: 'title.xhtml', text: page(club.almanac, [titleLeaf(front, unwell())], false) },
     { name: 'nav.xhtml', nav: true, text: navigation(bound) },
@@ -40,7 +36,7 @@ export function epub(bound: Bound): Uint8Array {
       { name: `part-${index + 1}.xhtml`, text: page(name, [h('h1', { class: 'title' }, [h('small', partNumber(index)), h('br'), name])]) },
       ...inOrder(leaves).map((leaf) => chapterFile(chapters.get(leaf.page.place)!, chapters, (title, body) => page(title, [body, foot()]))),
     ]),
-    { name: 'sources.xhtml', text: page('Sources', [h('h1', 'Sources'), sourcesList(sources)]) },
+    { name: 'sources.xhtml', text: page(text().sources, [h('h1', text().sources), sourcesList(sources)]) },
   ];
   const { day, fingerprint } = edition;
   const identifier = `urn:uuid:${namedUuid(`${club.id} ${day} ${fingerprint}`)}`;
@@ -59,15 +55,15 @@ function navigation({ front: { club }, parts, chapters }: Bound): string {
     h('li', [h('a', { href: `part-${index + 1}.xhtml` }, `${partNumber(index)}: ${name}`), contentsList(leaves, addressOf)]),
   );
   const landmarks = [
-    ['titlepage', 'title.xhtml', 'Title'],
-    ['toc', 'nav.xhtml', 'Contents'],
-    ['bodymatter', 'part-1.xhtml', 'First part'],
-    ['endnotes', 'sources.xhtml', 'Sources'],
+    ['titlepage', 'title.xhtml', text().landmarks.title],
+    ['toc', 'nav.xhtml', text().contents],
+    ['bodymatter', 'part-1.xhtml', text().landmarks.firstPart],
+    ['endnotes', 'sources.xhtml', text().sources],
   ] as const;
   const body = drawn([
     h('nav', { 'epub:type': 'toc', role: 'doc-toc' }, [
-      h('h1', 'Contents'),
-      h('ol', [...entries, h('li', [h('a', { href: 'sources.xhtml' }, 'Sources')])]),
+      h('h1', text().contents),
+      h('ol', [...entries, h('li', [h('a', { href: 'sources.xhtml' }, text().sources)])]),
     ]),
     h('nav', { 'epub:type': 'landmarks' }, [
       h(
@@ -77,7 +73,7 @@ function navigation({ front: { club }, parts, chapters }: Bound): string {
     ]),
   ]);
   // For programs only. XML requires a value.
-  return xhtml(club.language, 'Contents', body.replace('<nav epub:type="landmarks">', '<nav epub:type="landmarks" hidden="hidden">'));
+  return xhtml(club.language, text().contents, body.replace('<nav epub:type="landmarks">', '<nav epub:type="landmarks" hidden="hidden">'));
 }
 
 const drawn = (body: readonly (Element | Root)[]): string =>

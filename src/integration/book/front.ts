@@ -9,6 +9,7 @@ import type { BuiltPage } from '../built-pages.ts';
 import type { Almanac } from '../../lib/almanac.ts';
 import { leadsTo } from '../../paper/links.ts';
 import { all, first, isOf, wordsOf } from '../../paper/find.ts';
+import { text } from './words.ts';
 
 export type Front = {
   club: Almanac['club'];
@@ -17,31 +18,26 @@ export type Front = {
   /** Names of districts, the main one first. */ districts: readonly string[];
 };
 
-export const editionWords = (edition: Edition): string => `edition of ${editionName(edition)}`;
+export const editionWords = (edition: Edition): string => text().edition(editionName(edition));
 
 export function titleLeaf({ club, edition, root, districts }: Front, unwell: readonly ElementContent[]): Element {
   const [main, ...others] = districts;
+  const words = text().front;
   return h('header', { class: 'title' }, [
     h('h1', club.almanac),
-    h('p', { class: 'of' }, `The book, ${editionWords(edition)}`),
+    h('p', { class: 'of' }, words.book(editionWords(edition))),
     h('p', `${club.name}, ${club.place}.`),
-    club.demonstration
-      ? h('p', [h('b', 'A demonstration: this club does not exist.'), ' Its county, its dates and its offices’ numbers are made up.'])
-      : '',
+    club.demonstration ? h('p', [h('b', words.demonstration), ` ${words.madeUp}`]) : '',
     h('p', { class: 'emergency' }, [...unwell]),
-    h('p', 'The label, the inspector, the extension service and your doctor decide; this book does not.'),
-    h('p', [
-      main ? `Days are those of ${main}${others.length > 0 ? `; where they differ elsewhere, those days follow in brackets` : ''}. ` : '',
-      'Raised numbers lead to the sources at the end. A notice holds for its days only. ',
-      'Forms that reckon with your own numbers, and the search, are on the club’s pages alone.',
-    ]),
-    h('p', [
-      `This copy does not change. What was found wrong after the edition of ${editionName(edition)} is not in it`,
-      ...(root ? [': look for a newer one at ', h('a', { href: root }, root)] : [': ask the club for a newer one']),
-      '.',
-    ]),
+    h('p', words.whoDecides),
+    h('p', [main ? `${others.length > 0 ? words.daysElsewhere(main) : words.days(main)} ` : '', `${words.marks} ${words.onlyLive}`]),
+    h('p', root ? around(words.newerAt(editionName(edition)), h('a', { href: root }, root)) : words.newer(editionName(edition))),
   ]);
 }
+
+/** A sentence with an element in place of its `{name}`. */
+export const around = (sentence: string, inside: Element): (string | Element)[] =>
+  sentence.split(/(\{\w+\})/).map((part) => (part.startsWith('{') ? inside : part));
 
 /** "Emergency: Call 911, Sting first aid", with links as the book writes them. @throws Error when no page contains it. */
 export function unwellLine(
@@ -63,7 +59,7 @@ export function unwellLine(
   // Icons stay on the pages. Between two links stands a comma.
   const links = all(words, ({ tagName, properties }) => tagName === 'a' && properties.href !== undefined);
   const parts = links.flatMap((link, index): ElementContent[] => [
-    { type: 'text', value: index === 0 ? 'Emergency: ' : ', ' },
+    { type: 'text', value: index === 0 ? text().emergencyFirst : ', ' },
     { ...link, children: [{ type: 'text', value: wordsOf(link.children) }] },
   ]);
   return () => structuredClone(parts);

@@ -5,6 +5,7 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { all, isOf, wordsOf } from '../../paper/find.ts';
+import { text } from './words.ts';
 
 /** The lines, and the links among them that name a source, each with that source's words. */
 export function lastLines(margin: Element): { lines: ElementContent[]; named: [Element, string][] } {
@@ -21,7 +22,7 @@ export function lastLines(margin: Element): { lines: ElementContent[]; named: [E
     if (items.length > 0) {
       const links = items.map((item): [Element, string] => [h('a'), wordsOf(item.children)]);
       named.push(...links);
-      return [h('p', [heading, 'numbers ', ...links.flatMap(([link], index) => (index > 0 ? [', ', link] : [link]))])];
+      return [h('p', [heading, text().numbers, ...links.flatMap(([link], index) => (index > 0 ? [', ', link] : [link]))])];
     }
     const review = body.find(({ tagName }) => tagName === 'dl');
     return [review ? reviewed(review) : h('p', [heading, ...body.flatMap(askedBriefly)])];
@@ -55,7 +56,7 @@ function reviewed(list: Element): Element {
     if (each.tagName === 'dt') lines.push([h('b', `${wordsOf(each.children)}: `)]);
     else last?.push(...(last.length > 1 ? [{ type: 'text' as const, value: '; ' }] : []), ...each.children);
   }
-  const shown = lines.filter((words) => !wordsOf(words).startsWith('Published by'));
+  const shown = lines.filter((words) => !text().publishedBy.test(wordsOf(words)));
   return h(
     'p',
     shown.flatMap((words, index) => (index > 0 ? [{ type: 'text' as const, value: '. ' }, ...words] : words)),

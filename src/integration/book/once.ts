@@ -5,7 +5,9 @@ import { h } from 'hastscript';
 import { all, isOf } from '../../paper/find.ts';
 import type { Target } from '../../paper/links.ts';
 import { dropEmpty } from '../../paper/on-paper.ts';
+import { around } from './front.ts';
 import type { Leaf } from './order.ts';
+import { text } from './words.ts';
 
 /** A drawing on two pages is drawn on the first. The other keeps its text version and a reference. */
 export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Root>, base: string): void {
@@ -16,7 +18,7 @@ export function drawOnce(leaves: readonly Leaf[], trees: ReadonlyMap<string, Roo
       const before = lines && drawn.get(toHtml(lines));
       if (before)
         figure.children = [
-          h('p', ['Drawn under ', h('a', { href: `${base}${before.place}` }, before.title), '.']),
+          h('p', around(text().drawnUnder, h('a', { href: `${base}${before.place}` }, before.title))),
           ...figure.children.filter((child) => child !== lines),
         ];
       else if (lines) drawn.set(toHtml(lines), { place: page.place, title });

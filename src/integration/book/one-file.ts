@@ -14,6 +14,7 @@ import { inOrder, type Leaf, type Part } from './order.ts';
 import { all, isOf } from '../../paper/find.ts';
 import type { Listed } from './sources.ts';
 import { oneFileStyles } from './style-sheets.ts';
+import { text } from './words.ts';
 
 export type Bound = {
   front: Front;
@@ -46,17 +47,17 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
   const worn = dressFor(chapters);
   const partId = (index: number): string => `part-${index + 1}`;
   const body = [
-    h('section', { class: 'at-hand', ariaLabel: 'Emergency' }, unwell()),
+    h('section', { class: 'at-hand', ariaLabel: text().emergency }, unwell()),
     titleLeaf(front, unwell()),
-    h('nav', { class: 'contents', id: 'contents', ariaLabel: 'Contents' }, [
-      h('h2', 'Contents'),
+    h('nav', { class: 'contents', id: 'contents', ariaLabel: text().contents }, [
+      h('h2', text().contents),
       ...parts.map(({ name, leaves }, index) =>
         h('div', { class: inOrder(leaves).length > 9 ? 'many' : undefined }, [
           h('h3', [h('a', { href: `#${partId(index)}` }, `${partNumber(index)}: ${name}`)]),
           contentsList(leaves, addressOf),
         ]),
       ),
-      h('div', [h('h3', [h('a', { href: '#sources' }, 'Sources')])]),
+      h('div', [h('h3', [h('a', { href: '#sources' }, text().sources)])]),
     ]),
     h('main', [
       ...parts.map(({ name, leaves }, index) =>
@@ -65,11 +66,11 @@ export function oneFile({ front, base, pages, parts, chapters, sources }: Bound)
           ...inOrder(leaves).map((leaf) => chapterOf(chapters.get(leaf.page.place)!, chapters, worn)),
         ]),
       ),
-      h('section', { id: 'sources' }, [h('h2', 'Sources'), sourcesList(sources)]),
+      h('section', { id: 'sources' }, [h('h2', text().sources), sourcesList(sources)]),
     ]),
     h('footer', { class: 'foot' }, `${club.almanac}, ${editionWords(edition)}. ${club.name}, ${club.place}.`),
-    h('nav', { class: 'bottom-nav', ariaLabel: 'Parts of the book' }, [
-      h('a', { href: '#contents' }, 'Contents'),
+    h('nav', { class: 'bottom-nav', ariaLabel: text().parts }, [
+      h('a', { href: '#contents' }, text().contents),
       ...parts.map(({ name }, index) => h('a', { href: `#${partId(index)}` }, name)),
     ]),
   ];
@@ -101,7 +102,7 @@ function chapterOf(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, wor
     Object.assign(frame.properties, {
       role: 'region',
       tabIndex: 0,
-      ariaLabel: `${String(frame.properties.ariaLabel).replace(/^Table: /, '')} (${chapter.title})`,
+      ariaLabel: `${String(frame.properties.ariaLabel).replace(text().table, '')} (${chapter.title})`,
     });
   }
   return article;
@@ -115,10 +116,10 @@ export const sourcesList = (sources: readonly Listed[]): Element =>
   );
 
 function lineOf({ as, words, url, opened, isHidden }: Listed): string | Element | (Element | string)[] {
-  if (as !== undefined) return `As ${as}. ${words}`;
-  if (!url) return isHidden ? `${words} (no open address found)` : words;
+  if (as !== undefined) return text().asSource(as, words);
+  if (!url) return isHidden ? text().noAddress(words) : words;
   // A link with words around it is part of a sentence. A link alone is a target of full size.
-  return opened ? [h('a', { href: url }, words), ` (opened ${opened})`] : h('a.alone', { href: url }, words);
+  return opened ? [h('a', { href: url }, words), text().opened(opened)] : h('a.alone', { href: url }, words);
 }
 
 /** Every printed sheet states who to call, the book, and the number of sheets. */
@@ -127,5 +128,5 @@ function footOfSheets({ club, edition }: Front, unwell: readonly ElementContent[
     toHtml(link.children),
   );
   const quoted = (words: string): string => `"${words.replace(/[\\"<>&\n]/g, ' ')}"`;
-  return `@media print{@page{@bottom-left{content:${quoted(`Emergency: ${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(edition)}`)};font:9pt serif}@bottom-right{content:counter(page) " of " counter(pages);font:9pt serif}}}`;
+  return `@media print{@page{@bottom-left{content:${quoted(`${text().emergencyFirst}${ring[0] ?? ''}`)};font:9pt serif}@bottom-center{content:${quoted(`${club.almanac}, ${editionWords(edition)}`)};font:9pt serif}@bottom-right{content:${text().sheetOf};font:9pt serif}}}`;
 }

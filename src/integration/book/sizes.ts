@@ -1,6 +1,7 @@
 /* Sizes of the two books, written into the pages that link to them and reported to the webmaster. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { formatNumber } from '../../../shared/numbers/show-number.ts';
 import type { BuiltPage } from '../built-pages.ts';
 
 /** Bytes that a book without photographs should not exceed, so that it can be mailed and read on an old device. */
@@ -24,4 +25,4 @@ export function nameSizes(site: string, pages: readonly BuiltPage[], { html, epu
   ];
 }
 
-const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(2)} MB`;
+const megabytes = (bytes: number): string => `${formatNumber(bytes / 1e6, { places: 2 })} MB`;

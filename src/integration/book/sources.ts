@@ -6,6 +6,7 @@ import type { Element, Root } from 'hast';
 import type { Cited } from '../../lib/figures.ts';
 import { all, isOf, wordsOf } from '../../paper/find.ts';
 import { lastLines } from './last-lines.ts';
+import { text } from './words.ts';
 
 /** A link to a source in a chapter, and the number of that source from 1. */
 export type Mark = readonly [link: Element, source: number];
@@ -84,7 +85,7 @@ export function pointAtSources(tree: Root, sources: Sources): void {
     linksAsWords(row);
     const words = row.children.find((child) => child.type === 'text' && child.value.startsWith('. '));
     const found = words ? sources.numberFor(wordsOf([words]).slice(2)) : undefined;
-    if (words?.type === 'text' && found) words.value = `. Source ${found.number}. ${found.rest} `;
+    if (words?.type === 'text' && found) words.value = text().sourceInRow(found.number, found.rest);
   }
 }
 
