@@ -67,7 +67,7 @@ export const origins: typeof English.origins = {
   compared: 'Comparadas por nosotros',
 };
 
-export const pageDays: typeof English.pageDays = { inDistrict: 'En la zona {district}: {days}.', everywhere: '{days}.' };
+export const pageDays: typeof English.pageDays = { inDistrict: 'En {district}: {days}.', everywhere: '{days}.' };
 
 export const phasesTable: typeof English.phasesTable = { label: 'Tabla: las partes del año en cada zona', part: 'Parte del año' };
 

@@ -11,8 +11,8 @@ export const meetingsOf: typeof English.meetingsOf = (club) => `Reuniones de ${c
 export const calledOffBy: typeof English.calledOffBy = (who) => `Si se cancela, se avisa así: ${who}.`;
 export const bring: typeof English.bring = (things) => `Traiga: ${things.join('; ')}.`;
 
-export const seasonTitle: typeof English.seasonTitle = (club, district) => `${club}: qué hacer en la zona ${district}`;
-export const daysFrom: typeof English.daysFrom = (district, basis) => `Los días en la zona ${district}: ${basis}`;
+export const seasonTitle: typeof English.seasonTitle = (club, district) => `${club}: qué hacer en ${district}`;
+export const daysFrom: typeof English.daysFrom = (district, basis) => `Los días en ${district}: ${basis}`;
 
 export const shortName: string = 'Almanaque';
 export const description: typeof English.description = (club) => `El almanaque de ${club}`;

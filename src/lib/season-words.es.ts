@@ -10,8 +10,8 @@ export const basis: typeof English.basis = {
   'degree-days': 'según las normales mensuales, por grados-día',
   temperature: 'según las normales mensuales',
   guess: 'una suposición',
-  later: (count, main, there) => `${days(count)} después que en la zona ${main}, y allí ${there}`,
-  earlier: (count, main, there) => `${days(count)} antes que en la zona ${main}, y allí ${there}`,
+  later: (count, main, there) => `${days(count)} después que en ${main}, y allí ${there}`,
+  earlier: (count, main, there) => `${days(count)} antes que en ${main}, y allí ${there}`,
 };
 
 export const bases: typeof English.bases = (each) => new Intl.ListFormat('es', { type: 'conjunction' }).format(each);

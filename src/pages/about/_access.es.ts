@@ -14,7 +14,7 @@ export const forms: Record<keyof typeof English.forms, readonly [string, string]
 };
 export const yourDistrict = 'Fechas para su zona';
 export const groupOfDistricts = 'Zona de las fechas';
-export const datesFor: typeof English.datesFor = (district) => `Fechas para la zona ${district}`;
+export const datesFor: typeof English.datesFor = (district) => `Fechas para ${district}`;
 export const homeScreen = 'En su pantalla de inicio';
 export const likeAProgram = 'Desde la pantalla de inicio, el almanaque se abre como un programa propio, también sin señal.';
 export const howToInstall =
