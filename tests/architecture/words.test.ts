@@ -22,8 +22,7 @@ const DONE = [
   /^src\/lib\/(?!calculator-figures|climate-words|counts|next-steps|package-figures|stores-figures|tongues|tools|treatment-|weight-rules)/,
   /^src\/pages\/(?!card|counts|hall|hand-out|lists|search|signs|treatments|work-it-out)/,
   /^src\/components\/(?:Calculator\.|form\/)/,
-  /^src\/calculators\/(?:form|mite-count|package-calendar|package-order|syrup)\//,
-  /^src\/calculators\/(?:brood-dates|count-day|degree-days|sampling-plan|sticky-board|treatment-window)\//,
+  /^src\/calculators\//,
   /^src\/layouts\/CalculatorLayout/,
   /^src\/pages\/lists\//,
 ];

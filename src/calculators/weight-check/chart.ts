@@ -5,7 +5,8 @@ import type { System } from '../form/measures.ts';
 import { scaleStep } from '../form/scale.ts';
 import { smallWeight } from '../form/units.ts';
 import type { Judgement, Weighed } from './model.ts';
-import { plain as smallWeightWords, verdictSteps } from './text.ts';
+import { plain, verdictSteps } from './shown.ts';
+import { chartLabel, label } from './text.en.ts';
 
 const [left, right] = [3, 97];
 const columns = 30;
@@ -28,7 +29,7 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
   const tone = held ? verdictSteps[check.verdict] : 'tint';
   return {
     heightRem: end + 2,
-    label: `A dot for each package, by the ${units === 'us' ? 'ounces' : 'grams'} it is over or under the label. The bar reaches from the mean as far as chance may have carried it. The dashed line is the label.`,
+    label: chartLabel(units),
     shapes: [
       ...Array.from({ length: Math.round((most - least) / step) + 1 }, (_, at) => least + at * step).flatMap((error): Shape[] => [
         { tag: 'line', at: { class: 'hair', x1: x(error), x2: x(error), y1: `${topRem}rem`, y2: `${end}rem` } },
@@ -55,7 +56,7 @@ export function drawWeights({ 'label-g': labelG, 'weights-g': weights }: Weighed
         : []),
       { tag: 'circle', at: { class: 'dot', cx: x(meanError), cy: `${middle}rem`, r: '0.4rem' } },
       { tag: 'line', at: { class: 'level', x1: x(0), x2: x(0), y1: '0.3rem', y2: `${end}rem` } },
-      ...labelWords(smallWeightWords(labelG, units), x(0), place(0) > 60),
+      ...labelWords(label(plain(labelG, units)), x(0), place(0) > 60),
     ],
   };
 }
@@ -70,12 +71,12 @@ function stacked(errors: readonly number[], least: number, most: number): { erro
   });
 }
 
-function labelWords(label: string, x: string, turned: boolean): Shape[] {
+function labelWords(words: string, x: string, turned: boolean): Shape[] {
   return [
     {
       tag: 'text',
       at: { class: 'level-words', x, y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
-      words: `label ${label}`,
+      words,
     },
   ];
 }

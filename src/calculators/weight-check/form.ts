@@ -1,4 +1,4 @@
-/* Form of the weight check. Sentences: text.ts. Verdict: model.ts. Arithmetic: shared/packages. */
+/* Form of the weight check. Sentences: text.en.ts. Verdict: model.ts. Arithmetic: shared/packages. */
 import { defineCalculator, type Answer } from '../form/calculator.ts';
 import { draw } from '../form/drawing.ts';
 import { boxOf, type Field } from '../form/field.ts';
@@ -12,15 +12,14 @@ import * as remembered from '../form/remembered.ts';
 import { judgeWeights, ruleNames, type Judgement, type Weighed, type WeightFigures } from './model.ts';
 import { drawWeights } from './chart.ts';
 import type { NextKind } from './next.ts';
-import * as words from './text.ts';
+import { verdictSteps, weightWords } from './shown.ts';
+import * as words from './text.en.ts';
 
 defineCalculator<Weighed, WeightFigures>('weight-check', {
   fields: {
-    rule: choice(ruleNames, 'a rule'),
-    'label-g': single(
-      quantity(smallWeight, { us: 'the net weight on the label, such as 48 or 3 lb', metric: 'the net weight on the label, such as 1361' }),
-    ),
-    lot: single(count('how many packages the delivery had')),
+    rule: choice(ruleNames, words.what.rule),
+    'label-g': single(quantity(smallWeight, words.what.label)),
+    lot: single(count(words.what.lot)),
     'weights-g': weights(),
   },
   work: (weighed, { form, result, figures }) => {
@@ -36,15 +35,12 @@ defineCalculator<Weighed, WeightFigures>('weight-check', {
     return {
       headline: words.headline(weighed, judgement.value, figures.units),
       more: words.verdictReason(judgement.value, weighed),
-      tag: held ? [words.verdictNames[check.verdict], words.verdictSteps[check.verdict], check.verdict] : ['No verdict', ''],
+      tag: held ? [words.verdictNames[check.verdict], verdictSteps[check.verdict], check.verdict] : [words.noVerdict, ''],
       asked: words.questionWords(weighed, figures.units),
       next: {
         kind: verdict,
         says: words.nextStep(verdict),
-        again:
-          verdict === 'too-few'
-            ? 'Next: weigh the rest today, since the bees eat and die.'
-            : 'Next check: the next delivery, by the same rule and on the same scale.',
+        again: verdict === 'too-few' ? words.weighRest : words.nextDelivery,
       },
     } satisfies Answer<NextKind>;
   },
@@ -55,7 +51,7 @@ function showCheck(weighed: Weighed, judgement: Judgement, result: HTMLElement, 
   show(result, 'rule', words.ruleWords(weighed, held));
   put(result, 'sample-needed', held ? words.sampleWords(weighed, judgement) : words.noFigure, held ? check.sampleNeeded : undefined);
   put(result, 'mean-error', words.meanWords(judgement, units), check.meanErrorG);
-  put(result, 'spread', check.spreadG === undefined ? 'One weight has no spread.' : words.weightWords(check.spreadG, units), check.spreadG);
+  put(result, 'spread', check.spreadG === undefined ? words.noSpread : weightWords(check.spreadG, units), check.spreadG);
   put(result, 'limit', held ? words.limitWords(judgement, weighed, units) : words.noFigure, held ? check.limitG : undefined);
   put(result, 'short-once', held ? words.shortWords(check.shortOnce, 1, judgement, units) : words.noFigure, check.shortOnce);
   const twice = held?.rule.mostShortTwice === undefined ? undefined : check.shortTwice;
@@ -72,18 +68,16 @@ function showCheck(weighed: Weighed, judgement: Judgement, result: HTMLElement, 
 /** The list of weights. It shows how many were read, so that an incomplete paste is visible at once. */
 function weights(): Field<readonly number[]> {
   const kind = numberList({
-    what: 'the weights, a line each',
-    word: 'Weight',
-    one: { us: 'a weight in ounces', metric: 'a weight in grams' },
+    what: words.what.weights,
+    word: words.weight,
+    one: words.what.oneWeight,
     most: 500,
     measure: smallWeight,
   });
   const field = single(kind);
   const tell = (form: HTMLFormElement, name: string): void => {
     const read = kind.read(remembered.read(boxOf(form, name)), systemOf(form));
-    form.querySelector(`[data-read-as="${name}"]`)!.textContent = read.ok
-      ? `${read.value.length} ${read.value.length === 1 ? 'weight' : 'weights'}`
-      : '';
+    form.querySelector(`[data-read-as="${name}"]`)!.textContent = read.ok ? words.weightsRead(read.value.length) : '';
   };
   return {
     ...field,
