@@ -7,6 +7,7 @@ import type { AnchorDate, Basis } from '../../shared/season/anchors.ts';
 import type { Almanac } from './content.ts';
 import { heldRange } from './calculator-figures.ts';
 import { datedWords } from './season-words.ts';
+import * as text from './stores-figures.en.ts';
 
 export type HeldStores = {
   readonly frameKg: { readonly deep: number | null; readonly medium: number | null; readonly shallow: number | null };
@@ -40,9 +41,7 @@ export function heldFeedBy({ seasons, forage }: Almanac): { readonly district: s
 /** Normals show when days become too cold. Bees must dry syrup before that, and nights are colder, so the day itself is too late. */
 function feedByWords({ earliest, basis }: AnchorDate, name: string, from: string): string {
   const day = formatMonthDay(earliest);
-  return rootOf(basis).kind === 'temperature'
-    ? `some weeks before ${day}, in ${name}: about then days grow too cold (${from}), and nights do sooner.`
-    : `${day} in ${name} (${from}). To dry it, bees need mild nights as well as mild days.`;
+  return rootOf(basis).kind === 'temperature' ? text.beforeCold(day, name, from) : text.byDay(day, name, from);
 }
 
 const rootOf = (basis: Basis): Basis => (basis.kind === 'shifted' ? rootOf(basis.of) : basis);

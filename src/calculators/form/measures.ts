@@ -64,6 +64,11 @@ export function strengthAlone(kgPerLitre: number, system: System): string {
   return strengthWords(kgPerLitre, system).replace(/ \(.*/, '');
 }
 
+/** "1.1 to 1.4 US gal": `words` writes a value with its unit. */
+export function spanWords(least: number, most: number, words: (value: number) => string): string {
+  return text.fromTo(/^[\d.,]+/.exec(words(least))![0], words(most));
+}
+
 /** The two temperatures at the ends of one answer. */
 export function temperatureRange(least: number, most: number, first: System): string {
   const span = (of: (celsius: number) => number) => text.fromTo(degrees(of(least)), degrees(of(most)));

@@ -3,6 +3,7 @@ import { kilogramsToPounds } from '../../../shared/units/weight.ts';
 import type { Drawing, Shape } from '../form/drawing.ts';
 import type { System } from '../form/measures.ts';
 import { scaleStep } from '../form/scale.ts';
+import { chartLabel, wanted } from './text.en.ts';
 
 const [left, right] = [3, 97];
 const [top, floor] = [1.9, 3.6];
@@ -28,8 +29,7 @@ export function drawStores(storesKg: number, targetKg: number, units: System): D
   const turned = target > end / 2;
   return {
     heightRem: floor + 2,
-    label:
-      'A bar of the stores that are there, then of what is short, up to the dashed line of what is wanted. The same numbers stand below.',
+    label: chartLabel,
     shapes: [
       ...(stores > 0 ? [block('settled', 0, stores)] : []),
       ...(target > stores ? [block('watch', stores, target)] : []),
@@ -43,7 +43,7 @@ export function drawStores(storesKg: number, targetKg: number, units: System): D
       {
         tag: 'text',
         at: { class: 'level-words', x: x(target), y: '1.3rem', dx: turned ? '-0.5rem' : '0.5rem', 'text-anchor': turned ? 'end' : 'start' },
-        words: 'wanted',
+        words: wanted,
       },
     ],
   };

@@ -1,6 +1,15 @@
 /* Winter stores of a hive with the club's own figures, for the form, the worked example and the table. */
 import type { MonthDay } from '../../../shared/days/month-day.ts';
-import { winterStores, type FeedingFigures, type HiveStores, type StoreMix, type StoresReason } from '../../../shared/feeding/stores.ts';
+import {
+  storeMixes,
+  winterStores,
+  type FeedingFigures,
+  type HiveStores,
+  type StoreMix,
+  type StoresReason,
+} from '../../../shared/feeding/stores.ts';
+import { plainDecimal } from '../../../shared/numbers/show-number.ts';
+import { kilogramsToPounds } from '../../../shared/units/weight.ts';
 import { ok, err, type Result } from '../../../shared/result.ts';
 import type { System } from '../form/measures.ts';
 
@@ -61,4 +70,11 @@ export function planStores(hive: Hive, { frameKg, feeding, sugarPerCup }: Stores
 function byWeights({ 'gross-kg': grossKg, 'empty-kg': emptyKg }: Hive): Result<HiveStores, 'no-gross' | 'no-empty'> {
   if (grossKg === undefined) return err('no-gross');
   return emptyKg === undefined ? err('no-empty') : ok({ grossKg, emptyKg });
+}
+
+/** The syrup page with this sugar in its form. */
+export function syrupAddress(mix: StoreMix, sugarKg: number, units: System): string {
+  const { sugarParts, waterParts, by } = storeMixes[mix];
+  const amount = Number((units === 'us' ? kilogramsToPounds(sugarKg) : sugarKg).toFixed(2));
+  return `sugar-parts=${sugarParts}&water-parts=${waterParts}&by=${by === 'volume' ? by : 'weight'}&know=sugar&amount=${plainDecimal(amount)}&unit=${units === 'us' ? 'lb' : 'kg'}`;
 }
