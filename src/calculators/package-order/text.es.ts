@@ -195,7 +195,7 @@ export const pickUp: typeof English.pickUp = {
     'Frescos: por debajo de {low} o por encima de {high} el esperma guardado de una reina puede morir.',
     'Con aire: nada sobre las mallas, el ancho de una mano entre paquetes, una ventana abierta.',
     'De pie y amarrados, con la lata arriba. Tiene cerca de {holes} agujeros pequeños.',
-    'A la sombra. No los deje en un carro cerrado.',
+    'A la sombra. No los deje en un vehículo cerrado.',
     'Hasta pasarlos a la colmena: oscuridad, silencio y aire, a {hold}, durante {days} como máximo. Otros los tienen cerca de {others}: pregunte al proveedor.',
   ],
   onArrival: 'Mire cada paquete al llegar',
