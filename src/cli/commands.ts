@@ -91,7 +91,7 @@ export const commands = {
     words: [],
     options: {
       quick: { takes: 'flag', what: 'the largest club left out, fewer rounds' },
-      part: { takes: ['builds', 'new-club', 'check', 'pages', 'answers', 'lighthouse'], what: 'one part of it' },
+      part: { takes: ['builds', 'preview', 'new-club', 'check', 'pages', 'answers', 'lighthouse'], what: 'one part of it' },
       record: { takes: 'flag', what: 'a whole run, kept in tests/bench/RESULTS.md' },
     },
   },

@@ -11,7 +11,8 @@ import { splitPage, type Fields } from './fields.ts';
 import { readFolder, readText, type Entry, type Folder } from './folder.ts';
 
 const project = new URL('../../', import.meta.url);
-const cacheFile = fileURLToPath(new URL('.almanac/parsed.bin', project));
+/** It may be deleted at any time. */
+export const cacheFile: string = fileURLToPath(new URL('.almanac/parsed.bin', project));
 
 /** What is kept of a file. Places of fields are not: the file is parsed again when somebody asks for one. */
 type Kept = Pick<Entry, 'path' | 'collection' | 'id' | 'text' | 'tree'> & Pick<Fields, 'value' | 'cut'>;

@@ -81,51 +81,54 @@ export function writeClub(folder: string, pages: number): void {
   }
 }
 
-/** The format of a bare project: MDX with a component on each page, like ours, or plain Markdown, which is less work. */
-export type Written = 'mdx' | 'md';
+/** What our build is compared with: a bare project of the same pages, each with one component, and without checks, calendar or sources. */
+export type Bare = 'same' | 'usual' | 'eleventy';
 
-const COOLING: Record<Written, string> = { mdx: '<Figure id="cooling" />', md: '10 minutes' };
+const COOLING: Readonly<Record<'mdx' | 'eleventy', string>> = {
+  mdx: '<Figure id="cooling" />',
+  eleventy: '{% figure "cooling" %}',
+};
 
-/**
- * The same pages as a bare Astro project with the same Markdown processor: one layout, one collection, one component; no checks, no
- * calendar, no sources.
- */
-export function writeBareProject(folder: string, pages: number, written: Written): void {
+/** The file of an article in a club's folder or a bare project. */
+export const articleIn = (folder: string, kind: 'ours' | Bare, number = 1): string =>
+  join(folder, kind === 'ours' ? 'articles' : 'know-how', `${nameOf(number)}.${kind === 'eleventy' ? 'md' : 'mdx'}`);
+
+/** The address of an article in each of the sites. */
+export const articleAt = (number = 1): string => `know-how/${nameOf(number)}/`;
+
+export function writeBareProject(folder: string, pages: number, kind: Bare): void {
   const write = (name: string, text: string): void => {
     mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), text);
   };
   write('package.json', '{ "type": "module", "private": true }\n');
-  write('astro.config.mjs', bareConfig(written));
-  write(
-    'src/content.config.ts',
-    `import { defineCollection } from 'astro:content';
-import { glob } from 'astro/loaders';
-import { z } from 'astro/zod';
-export const collections = { pages: defineCollection({ loader: glob({ pattern: '*.${written}', base: './pages' }), schema: z.object({ title: z.string() }) }) };
-`,
-  );
-  write('src/components/Figure.astro', '---\nconst { id } = Astro.props;\n---\n<span class="figure" data-figure={id}>10 minutes</span>\n');
-  write('src/pages/index.astro', BARE_LIST);
-  write('src/pages/know-how/[id].astro', BARE_PAGE);
-  for (let number = 1; number <= pages; number += 1)
-    write(`pages/${nameOf(number)}.${written}`, `---\ntitle: ${titleOf(number)}\n---\n${wholeBody(number, pages, COOLING[written])}\n`);
+  for (const [name, text] of Object.entries(kind === 'eleventy' ? ELEVENTY : astroFiles(kind))) write(name, text);
+  const words = COOLING[kind === 'eleventy' ? 'eleventy' : 'mdx'];
+  for (let number = 1; number <= pages; number += 1) {
+    mkdirSync(dirname(articleIn(folder, kind)), { recursive: true });
+    writeFileSync(articleIn(folder, kind, number), `---\ntitle: ${titleOf(number)}\n---\n${wholeBody(number, pages, words)}\n`);
+  }
 }
 
-// Its caches are inside the project, so that a cold build is cold.
-const bareConfig = (written: Written): string => `import { unified } from '@astrojs/markdown-remark';
-import mdx from '@astrojs/mdx';
-export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', markdown: { processor: unified() }, integrations: [${written === 'mdx' ? 'mdx()' : ''}], vite: { cacheDir: './.kept/vite' } };
-`;
-
-const BARE_LIST = `---
+/** `same`: with the Markdown processor that we use. `usual`: with the one that Astro takes by itself. */
+const astroFiles = (kind: Bare): Readonly<Record<string, string>> => ({
+  // Its caches are inside the project, so that a cold build is cold.
+  'astro.config.mjs': `${kind === 'same' ? "import { unified } from '@astrojs/markdown-remark';\n" : ''}import mdx from '@astrojs/mdx';
+export default { output: 'static', trailingSlash: 'always', cacheDir: './.kept', ${kind === 'same' ? 'markdown: { processor: unified() }, ' : ''}integrations: [mdx()], vite: { cacheDir: './.kept/vite' } };
+`,
+  'src/content.config.ts': `import { defineCollection } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+export const collections = { pages: defineCollection({ loader: glob({ pattern: '*.mdx', base: './know-how' }), schema: z.object({ title: z.string() }) }) };
+`,
+  'src/components/Figure.astro': '---\nconst { id } = Astro.props;\n---\n<span class="figure" data-figure={id}>10 minutes</span>\n',
+  'src/pages/index.astro': `---
 import { getCollection } from 'astro:content';
 const pages = await getCollection('pages');
 ---
 <html lang="en"><head><title>All</title></head><body><ul>{pages.map((page) => <li><a href={\`/know-how/\${page.id}/\`}>{page.data.title}</a></li>)}</ul></body></html>
-`;
-
-const BARE_PAGE = `---
+`,
+  'src/pages/know-how/[id].astro': `---
 import { getCollection, render } from 'astro:content';
 import Figure from '../../components/Figure.astro';
 export async function getStaticPaths() {
@@ -135,4 +138,19 @@ const { page } = Astro.props;
 const { Content } = await render(page);
 ---
 <html lang="en"><head><title>{page.data.title}</title></head><body><main data-pagefind-body><h1>{page.data.title}</h1><Content components={{ Figure }} /></main></body></html>
-`;
+`,
+});
+
+/** With its own Markdown processor; a shortcode is its component. */
+const ELEVENTY: Readonly<Record<string, string>> = {
+  'eleventy.config.js': `export default function (config) {
+  config.addShortcode('figure', (id) => \`<span class="figure" data-figure="\${id}">10 minutes</span>\`);
+  return { dir: { input: '.', output: 'dist', includes: 'layouts' } };
+}
+`,
+  'know-how/know-how.json': '{ "layout": "page.liquid", "permalink": "/know-how/{{ page.fileSlug }}/", "tags": "articles" }\n',
+  'layouts/page.liquid':
+    '<html lang="en"><head><title>{{ title }}</title></head><body><main data-pagefind-body><h1>{{ title }}</h1>{{ content }}</main></body></html>\n',
+  'index.liquid':
+    '<html lang="en"><head><title>All</title></head><body><ul>{% for page in collections.articles %}<li><a href="{{ page.url }}">{{ page.data.title }}</a></li>{% endfor %}</ul></body></html>\n',
+};

@@ -5,20 +5,16 @@
 import { spawn } from 'node:child_process';
 import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { chromium } from '@playwright/test';
 import { findBrowser } from '../../src/cli/browser.ts';
-import { installPackages } from '../../scripts/npm.mjs';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { serve } from '../../src/cli/serve.ts';
-import { whatIsStale } from '../../scripts/stale.mjs';
 import { builtFolder, fixtureFolder, type Built } from '../setup/built-site.ts';
 import { oneOfEachKind } from '../e2e/visit.ts';
 import { headersOf } from './headers.ts';
 import { kindOf } from './kinds.ts';
+import { ownPackages } from './own-packages.ts';
 import type { Row } from './table.ts';
-
-const folder = fileURLToPath(new URL('lighthouse', import.meta.url));
 
 type View = {
   url: string;
@@ -30,12 +26,13 @@ type View = {
 };
 
 export async function lighthouse(quick: boolean): Promise<Row[]> {
-  await install();
+  const packages = await ownPackages('lighthouse', '180 MB');
   const site = await builtFolder(openClub(), 'open');
   const pages = oneOfEachKind(site).filter((page) => !movesOn(site, page));
   const { address, close } = await serve({ folder: site.folder, base: site.base, port: 0, gzip: true, headers: headersOf(site) });
   try {
     const views = await viewsOf(
+      packages,
       pages.map((page) => new URL(page, address).href),
       quick ? 3 : 5,
     );
@@ -67,18 +64,11 @@ function openClub(): string {
 const movesOn = (site: Built, page: string): boolean =>
   page.endsWith('/') && site.read(`${page.slice(site.base.length)}index.html`).includes('http-equiv="refresh"');
 
-async function install(): Promise<void> {
-  if (!whatIsStale(folder)) return;
-  console.log('  Installing Lighthouse (once, and after each update; about 180 MB) ...');
-  const failed = await installPackages(folder, process.execPath);
-  if (failed) throw new Error(failed);
-}
-
-async function viewsOf(urls: readonly string[], rounds: number): Promise<View[]> {
+async function viewsOf(packages: string, urls: readonly string[], rounds: number): Promise<View[]> {
   const found = await findBrowser();
   if (!found) throw new Error('no browser was found; set ALMANAC_BROWSER to one');
   const browser = found.executablePath ?? (found.channel ? null : chromium.executablePath());
-  const child = spawn(process.execPath, [join(folder, 'run.mjs'), JSON.stringify({ urls, rounds, browser, flags: found.args })], {
+  const child = spawn(process.execPath, [join(packages, 'run.mjs'), JSON.stringify({ urls, rounds, browser, flags: found.args })], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   let output = '';

@@ -1,11 +1,11 @@
 /* Benchmark results as rows: a table with budgets and verdicts for a person, and the same as JSON for a program. */
 
 export type Row = {
-  /** The subject: builds, new-club, check, pages, answers, lighthouse. */
+  /** The part of the bench that measured it. */
   part: string;
   name: string;
   measured: number;
-  unit: 's' | 'ms' | 'MB' | 'B' | 'times' | 'requests' | 'points' | '';
+  unit: 's' | 'ms' | 'MB' | 'B' | 'times' | 'px' | 'requests' | 'points' | '';
   /** The maximum or minimum. */
   most?: number;
   least?: number;
@@ -47,10 +47,16 @@ function budget({ most, least, unit }: Row): string {
 }
 
 /** Seconds, megabytes and ratios have two decimals, and counts have none. */
-function shown(value: number, unit: Row['unit']): string {
+export function shown(value: number, unit: Row['unit']): string {
   if (Number.isNaN(value)) return 'not known';
   const places =
-    unit === 's' || unit === 'times' || (unit === 'MB' && value < 100) ? 2 : unit === '' ? 3 : unit === 'ms' && value < 100 ? 1 : 0;
+    unit === 's' || unit === 'times' || (unit === 'MB' && value < 100)
+      ? 2
+      : unit === '' && !Number.isInteger(value)
+        ? 3
+        : unit === 'ms' && value < 100
+          ? 1
+          : 0;
   const number = value.toFixed(places).replace(/\B(?<!\.\d*)(?=(\d{3})+(?!\d))/g, ',');
   return [number, unit].filter(Boolean).join(' ');
 }

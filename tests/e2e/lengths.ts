@@ -24,12 +24,16 @@ export const limitOf = (address: string): { pixels: number; reason: string } => 
   return { pixels, reason };
 };
 
-/** The excess of a page in words. The month of today is shut first, because each month has another length. */
-export async function tooLong(page: Page, address: string): Promise<string[]> {
-  const { pixels, reason } = limitOf(address);
-  const long = await page.evaluate(() => {
+/** The length of an open page in px. The month of today is shut first, because each month has another length. */
+export const lengthOf = (page: Page): Promise<number> =>
+  page.evaluate(() => {
     for (const month of document.querySelectorAll<HTMLDetailsElement>('[data-month-fold]')) month.open = false;
     return document.documentElement.scrollHeight;
   });
+
+/** The excess of a page in words. */
+export async function tooLong(page: Page, address: string): Promise<string[]> {
+  const { pixels, reason } = limitOf(address);
+  const long = await lengthOf(page);
   return long > pixels ? [`${long} px long, ${long - pixels} over ${pixels} (${reason})`] : [];
 }

@@ -82,11 +82,20 @@ export function scriptNamed(site: Built, module: string): string {
 export const scriptBytes = (site: Built, page: string): number =>
   [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
 
-/** Everything that is fetched until the page is idle, except icon and manifest. */
-export async function firstView(browser: Browser, site: Site, page: string): Promise<{ size: number; names: string[] }> {
+/** Everything that is fetched until the page is idle, except icon and manifest. `elsewhere`: requests to other hosts. */
+export async function firstView(
+  browser: Browser,
+  site: Pick<Site, 'at'>,
+  page: string,
+): Promise<{ size: number; names: string[]; elsewhere: string[] }> {
   const context = await browser.newContext({ viewport: phone });
   const tab = await context.newPage();
   const sizes: Promise<{ name: string; size: number }>[] = [];
+  const elsewhere: string[] = [];
+  const { origin } = new URL(site.at(page));
+  tab.on('request', (request) => {
+    if (!request.url().startsWith(`${origin}/`)) elsewhere.push(request.url());
+  });
   tab.on('requestfinished', (request) => {
     if (/icon\.svg|manifest/.test(request.url())) return;
     sizes.push(request.sizes().then(({ responseBodySize }) => ({ name: new URL(request.url()).pathname, size: responseBodySize })));
@@ -98,7 +107,7 @@ export async function firstView(browser: Browser, site: Site, page: string): Pro
     all.some(({ name }) => name === page),
     `${page} itself was measured`,
   );
-  return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name) };
+  return { size: all.reduce((sum, { size }) => sum + size, 0), names: all.map(({ name }) => name), elsewhere };
 }
 
 export type Kept = { file: string; size: number };

@@ -70,7 +70,7 @@ const mistakes: { case: CommandName; given: string[]; expect: string }[] = [
     case: 'bench',
     given: ['-q'],
     expect:
-      'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|new-club|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).',
+      'There is no option -q. bench takes --quick (the largest club left out, fewer rounds), --part builds|preview|new-club|check|pages|answers|lighthouse (one part of it), --record (a whole run, kept in tests/bench/RESULTS.md).',
   },
   {
     case: 'withdraw',
