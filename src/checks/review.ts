@@ -76,8 +76,9 @@ export type Due = { path: string; line: number; column: number; what: string; by
 /** Items that are overdue on `on`, or due `within` that many days, the most urgent first. */
 export function dueOn(club: ValidEntries, on: Day, within = 60): Due[] {
   return [...pageDays(club, on), ...rowDays(club), ...consentDays(club)]
-    .map((due): Due => ({ ...due, daysLeft: daysBetween(on, due.day) }))
-    .filter((due) => due.daysLeft <= within)
+    .map((each) => ({ ...each, daysLeft: daysBetween(on, each.day) }))
+    .filter(({ daysLeft }) => daysLeft <= within)
+    .map(({ entry, at, ...due }): Due => ({ path: entry.path, ...entry.fields.placeOf(at), ...due }))
     .sort((a, b) => a.daysLeft - b.daysLeft || (a.path < b.path ? -1 : a.path > b.path ? 1 : a.line - b.line));
 }
 
@@ -113,7 +114,8 @@ function dueLine({ path, line, what, day, daysLeft }: Due): string {
 
 const count = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
 
-type Dated = Omit<Due, 'daysLeft'>;
+/** A day, and the field that has it. Where the field is in its file is looked up only for what is due. */
+type Dated = Pick<Due, 'what' | 'by' | 'day'> & { entry: ValidEntry; at: PropertyKey[] };
 
 /** A meeting that is over needs no review. */
 function pageDays(club: ValidEntries, on: Day): Dated[] {
@@ -141,13 +143,7 @@ function consentDays(club: ValidEntries): Dated[] {
   );
 }
 
-const dated = (entry: ValidEntry, path: PropertyKey[], what: string, by: string, day: Day): Dated => ({
-  path: entry.path,
-  ...entry.fields.placeOf(path),
-  what,
-  by,
-  day,
-});
+const dated = (entry: ValidEntry, at: PropertyKey[], what: string, by: string, day: Day): Dated => ({ entry, at, what, by, day });
 
 /** Entries with a review. Drafts are left out. */
 function reviewed(club: ValidEntries): { entry: ValidEntry; path: PropertyKey[]; review: Reviewed }[] {

@@ -7,14 +7,15 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deserialize, serialize } from 'node:v8';
-import { splitPage, type Fields } from './fields.ts';
-import { readFolder, readText, type Entry, type Folder } from './folder.ts';
+import { readFields, splitPage, type Fields } from './fields.ts';
+import { readFolder, type Entry, type Folder } from './folder.ts';
+import { readTable } from './table.ts';
 
 const project = new URL('../../', import.meta.url);
 /** It may be deleted at any time. */
 export const cacheFile: string = fileURLToPath(new URL('.almanac/parsed.bin', project));
 
-/** What is kept of a file. Places of fields are not: the file is parsed again when somebody asks for one. */
+/** What is kept of a file. Places of fields are not: the fields are parsed again when somebody asks for one. */
 type Kept = Pick<Entry, 'path' | 'collection' | 'id' | 'text' | 'tree'> & Pick<Fields, 'value' | 'cut'>;
 
 /** Reads the folder as `readFolder` does, with what an earlier run parsed. Keeps in `file` what this run parsed. */
@@ -59,17 +60,18 @@ function keep(file: string, entries: readonly Entry[]): void {
 }
 
 function entryOf({ path, collection, id, text, tree, value, cut }: Kept): Entry {
-  const { body, bodyLine } = (path.endsWith('.mdx') ? splitPage(text) : null) ?? { body: '', bodyLine: 1 };
+  const page = (path.endsWith('.mdx') ? splitPage(text) : null) ?? { fields: text, fieldsLine: 1, body: '', bodyLine: 1 };
   let parsed: Fields | undefined;
-  const fields = (): Fields => (parsed ??= readText(path, collection, id, text, [])!.fields);
+  const fields = (): Fields =>
+    (parsed ??= (path.endsWith('.csv') ? readTable(path, text) : readFields(path, page.fields, page.fieldsLine)).fields);
   return {
     collection,
     id,
     path,
     text,
     fields: { value, cut, placeOf: (keys) => fields().placeOf(keys), placeOfName: (keys) => fields().placeOfName(keys) },
-    body,
-    bodyLine,
+    body: page.body,
+    bodyLine: page.bodyLine,
     tree,
   };
 }

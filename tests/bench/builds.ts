@@ -150,7 +150,7 @@ async function siteRows(sides: Sides, pages: number): Promise<Row[]> {
 
 const ASKED = 'swarm';
 
-/** Fetches everything that a first question needs, with the text of its first five results: our page, or the engine without a page. */
+/** Fetches everything that a first question needs, with the text of its first three results: our page, which shows three of a kind, or the engine without a page. */
 async function firstSearch(browser: Browser, at: (page: string) => string, side: Side): Promise<{ bytes: number; milliseconds: number }> {
   const { page, context } = await open(browser, at(side === 'ours' ? '/search/' : `/${articleAt()}`));
   await page.waitForLoadState('networkidle');
@@ -159,15 +159,15 @@ async function firstSearch(browser: Browser, at: (page: string) => string, side:
   const began = performance.now();
   if (side === 'ours') {
     await page.locator('#words').fill(ASKED);
-    await page.locator('[data-search-list] a').nth(4).waitFor();
+    await page.locator('[data-search-list] a').nth(2).waitFor();
   } else
     await page.evaluate(async (asked) => {
       const engine = (await import('/pagefind/pagefind.js' as string)) as {
         search: (words: string) => Promise<{ results: { data: () => Promise<unknown> }[] }>;
       };
       const { results } = await engine.search(asked);
-      if (results.length < 5) throw new Error(`${results.length} results`);
-      await Promise.all(results.slice(0, 5).map((result) => result.data()));
+      if (results.length < 3) throw new Error(`${results.length} results`);
+      await Promise.all(results.slice(0, 3).map((result) => result.data()));
     }, ASKED);
   const milliseconds = performance.now() - began;
   await page.waitForLoadState('networkidle');
