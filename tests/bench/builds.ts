@@ -6,7 +6,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from '@playwright/test';
 import { serve } from '../../src/cli/serve.ts';
-import { firstView, zipped } from '../e2e/weights.ts';
+import { bodySize, firstView, zipped } from '../e2e/weights.ts';
 import { open } from '../e2e/visit.ts';
 import { openBrowser } from './browser.ts';
 import { articleAt } from './club.ts';
@@ -155,7 +155,7 @@ async function firstSearch(browser: Browser, at: (page: string) => string, side:
   const { page, context } = await open(browser, at(side === 'ours' ? '/search/' : `/${articleAt()}`));
   await page.waitForLoadState('networkidle');
   const fetched: Promise<number>[] = [];
-  page.on('requestfinished', (request) => fetched.push(request.sizes().then(({ responseBodySize }) => responseBodySize)));
+  page.on('requestfinished', (request) => fetched.push(bodySize(request)));
   const began = performance.now();
   if (side === 'ours') {
     await page.locator('#words').fill(ASKED);

@@ -9,6 +9,7 @@ import { lengthOf, limitOf } from '../e2e/lengths.ts';
 import { oneOfEachKind, open, phone } from '../e2e/visit.ts';
 import { openBrowser } from './browser.ts';
 import {
+  bodySize,
   bytesOf,
   fileOf,
   firstView,
@@ -93,16 +94,16 @@ async function touchedRows(browser: Browser, site: Site): Promise<Row[]> {
     const tab = await context.newPage();
     const sizes: Promise<number>[] = [];
     tab.on('requestfinished', (request) => {
-      if (request.resourceType() === 'script') sizes.push(request.sizes().then(({ responseBodySize }) => responseBodySize));
+      if (request.resourceType() === 'script') sizes.push(bodySize(request));
     });
     await tab.goto(site.at(page), { waitUntil: 'networkidle' });
     const touched = tab.locator(isList ? 'main input[type=checkbox]' : 'form.asks :is(input, select)').filter({ visible: true });
-    if ((await touched.count()) > 0) {
-      if (isList) await touched.first().check({ force: true });
-      else await touched.first().focus();
-      await tab.waitForLoadState('networkidle');
-      measured.push({ page, size: (await Promise.all(sizes)).reduce((sum, each) => sum + each, 0), limit: isList ? 16_400 : 20_000 });
-    }
+    const hasAny = (await touched.count()) > 0;
+    if (hasAny && isList) await touched.first().check({ force: true });
+    if (hasAny && !isList) await touched.first().focus();
+    await tab.waitForLoadState('networkidle');
+    const size = (await Promise.all(sizes)).reduce((sum, each) => sum + each, 0);
+    if (hasAny) measured.push({ page, size, limit: isList ? 16_400 : 20_000 });
     await context.close();
   }
   return [...Map.groupBy(measured, ({ limit }) => limit)].map(([limit, of]) => {
@@ -143,8 +144,7 @@ async function searchRows(browser: Browser, site: Site): Promise<Row[]> {
     const { page, context } = await open(browser, site.at('/year/'));
     const fetched: Promise<number>[] = [];
     page.on('requestfinished', (request) => {
-      if (/\.(js|json|pagefind|pf_\w+)(\?|$)/.test(request.url()))
-        fetched.push(request.sizes().then(({ responseBodySize }) => responseBodySize));
+      if (/\.(js|json|pagefind|pf_\w+)(\?|$)/.test(request.url())) fetched.push(bodySize(request));
     });
     await page.goto(site.at(`/search/?q=${encodeURIComponent(typed)}`));
     await page.waitForFunction(() => document.querySelector('[role=status]')!.textContent !== '');

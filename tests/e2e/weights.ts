@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, extname, join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser } from '@playwright/test';
+import type { Browser, Request } from '@playwright/test';
 import { PAGEFIND_FOLDER } from '../../shared/words/search-files.ts';
 import { contentTypeOf, isWorthCompressing } from '../../src/cli/content-types.ts';
 import type { Built, Site } from '../setup/built-site.ts';
@@ -82,6 +82,13 @@ export function scriptNamed(site: Built, module: string): string {
 export const scriptBytes = (site: Built, page: string): number =>
   [...scriptsOf(site, page)].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
 
+/** Bytes of an answer as sent. A request that ends after the page was closed is no part of what was measured, and counts as none. */
+export const bodySize = (request: Request): Promise<number> =>
+  request.sizes().then(
+    ({ responseBodySize }) => responseBodySize,
+    () => 0,
+  );
+
 /** Everything that is fetched until the page is idle, except icon and manifest. `elsewhere`: requests to other hosts. */
 export async function firstView(
   browser: Browser,
@@ -98,7 +105,7 @@ export async function firstView(
   });
   tab.on('requestfinished', (request) => {
     if (/icon\.svg|manifest/.test(request.url())) return;
-    sizes.push(request.sizes().then(({ responseBodySize }) => ({ name: new URL(request.url()).pathname, size: responseBodySize })));
+    sizes.push(bodySize(request).then((size) => ({ name: new URL(request.url()).pathname, size })));
   });
   await tab.goto(site.at(page), { waitUntil: 'networkidle' });
   const all = await Promise.all(sizes);
