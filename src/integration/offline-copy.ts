@@ -7,9 +7,12 @@ import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { rolldown } from 'rolldown';
+import { rolldown, type RolldownPluginOption } from 'rolldown';
+import { languageHere } from '../../shared/country/language-here.ts';
+import { formatNumber } from '../../shared/numbers/show-number.ts';
 import { editionId, editionName, type Edition } from '../lib/edition-name.ts';
 import { FILES } from './files.ts';
+import { words } from './words.ts';
 
 export type CopyOf = { site: string; base: string; zone: string; edition: Edition };
 
@@ -39,7 +42,7 @@ export async function writeOfflineCopy({ site, base, zone, edition }: CopyOf): P
     if (file.endsWith('.html') && !content.includes(LEADS_ON)) pages += 1;
     return [placeOf(file), digestOf(content)] as const;
   });
-  const size = `${(bytes / 1e6).toFixed(1)} MB`;
+  const size = `${formatNumber(bytes / 1e6, { places: 1 })} MB`;
   const copy = {
     base,
     day: edition.day,
@@ -83,7 +86,8 @@ async function script(name: string): Promise<string> {
   const bundle = await rolldown({
     input: fileURLToPath(new URL(`../service-worker/${name}`, import.meta.url)),
     platform: 'browser',
-    transform: { define: { 'process.env.NODE_ENV': '"production"' } },
+    plugins: [words(languageHere()) as RolldownPluginOption],
+    transform: { define: { 'process.env.NODE_ENV': '"production"', __LANGUAGE__: JSON.stringify(languageHere()) } },
     logLevel: 'warn',
   });
   const { output } = await bundle.generate({ format: 'iife', minify: true });

@@ -27,7 +27,7 @@ export const words = (language: Language): Plugin => ({
     order: 'post',
     handler(code, id) {
       return WORDS.test(id.replace(/\?.*$/, '')) && tongueOf(language) === 'en' && language !== 'en-US'
-        ? { code: spelled(code, language, this.parse(code) as unknown as Node), map: null }
+        ? { code: spelled(code, language, this.parse(code, { lang: 'ts' }) as unknown as Node), map: null }
         : undefined;
     },
   },

@@ -2,6 +2,7 @@
 import { daysBetween } from '../../shared/days/day.ts';
 import { todayIn } from '../../shared/days/today.ts';
 import { copy } from './cache.ts';
+import * as text from './messages.en.ts';
 
 export type WorkerMessage = {
   says: string;
@@ -14,28 +15,16 @@ export type WorkerMessage = {
 /** Past this age of the edition, a reader without signal gets a message. Common practice, no source. */
 const OLD_DAYS = 60;
 
-export const saving = (done: number, all: number): WorkerMessage => ({
-  says: `Saving for offline use: ${done} of ${all} files.`,
-});
+export const saving = (done: number, all: number): WorkerMessage => ({ says: text.saving(done, all) });
 export const saved = (picturesLeft = 0): WorkerMessage => ({
-  says: `Available offline: all ${copy.pages} pages, search and calendars, ${copy.size}, edition of ${copy.name}.${picturesLeft > 0 ? ` ${picturesLeft} of ${copy.pictures.length} pictures are not saved; their words are.` : ''}`,
+  says: text.saved(copy.pages, copy.size, copy.name, picturesLeft, copy.pictures.length),
 });
-export const notSaved = (): WorkerMessage => ({
-  says: 'The offline copy is not complete. A file did not arrive as it should, or this device has no room. The next visit goes on from here.',
-});
-export const newEdition = (): WorkerMessage => ({
-  says: `A new edition, of ${copy.name}, is saved on this device. This page is of another one.`,
-  first: true,
-  press: 'Show it',
-});
+export const notSaved = (): WorkerMessage => ({ says: text.notSaved });
+export const newEdition = (): WorkerMessage => ({ says: text.newEdition(copy.name), first: true, press: text.showIt });
 
 /** `edition` is the page's. */
 export function withoutSignal(edition: string, now: Date): WorkerMessage {
-  const age = daysBetween(copy.day, todayIn(copy.zone, now));
-  const old = age > OLD_DAYS ? ` It is more than ${OLD_DAYS} days old: ask before you rely on a number.` : '';
-  const what =
-    edition === copy.edition
-      ? `this is the saved edition of ${copy.name}`
-      : `this page is as you last saw it, newer than the saved edition of ${copy.name}`;
-  return { says: `No signal: ${what}.${old}`, first: true };
+  const isOld = daysBetween(copy.day, todayIn(copy.zone, now)) > OLD_DAYS;
+  const says = edition === copy.edition ? text.isSaved : text.isAsSeen;
+  return { says: says(copy.name, isOld ? OLD_DAYS : undefined), first: true };
 }

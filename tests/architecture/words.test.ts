@@ -13,18 +13,20 @@ import { files, read } from './tree.ts';
 const ROOMS = /^(?:src\/(?:calculators|client|components|layouts|lib|pages|paper|service-worker)\/|src\/integration\/book\/)/;
 /** Rooms whose words are in their own files. */
 const DONE = [
-  /^src\/client\/checklist\//,
+  /^src\/client\//,
   /^src\/components\/Cautions/,
+  /^src\/components\/(?:DueRows|Fold|Footer|Notice|OnThisPage|PrintButton|Sidebar|SourceMark)\./,
+  /^src\/components\/charts\//,
   /^src\/components\/checklist\//,
   /^src\/components\/mdx\//,
   /^src\/components\/(?:Anchor|Book|Cited|ContactNumber|DateRange|Figure|Forms|Icon|Meeting|MiniRing|NextSteps|Origins|PageDays|PestCard|Phases|Row|Sentence|SideBySide|Sign|YearSheet)/,
   /^src\/(?:integration\/book|paper)\//,
   /^src\/lib\/(?!calculator-figures|climate-words|counts|next-steps|package-figures|stores-figures|tongues|tools|treatment-|weight-rules)/,
-  /^src\/pages\/(?!card|counts|hall|hand-out|lists|search|signs|treatments|work-it-out)/,
+  /^src\/pages\/(?!counts|treatments|work-it-out)/,
   /^src\/components\/(?:Calculator\.|form\/)/,
   /^src\/calculators\//,
-  /^src\/layouts\/CalculatorLayout/,
-  /^src\/pages\/lists\//,
+  /^src\/layouts\//,
+  /^src\/service-worker\//,
 ];
 const NOT_FOR_READERS =
   /^src\/client\/layout\/preview|^src\/integration\/book\/sizes|^src\/pages\/(?:robots|open\/)|^src\/calculators\/form\/(?:typed-)?units\./;
@@ -95,11 +97,14 @@ function wordsOfCode(path: string): string[] {
 }
 
 /** Names of classes with a blank between them, keys of what a browser stores, and columns of a table of ours. */
-const NAMES = /^(?:case-now|opens|part-count) | set aside|^the first$|^due (?:from|by)$/;
+const NAMES =
+  /^(?:case-now|opens|part-count) | (?:set aside|home screen)$| set aside |^the first$|^due (?:from|by)$|^again always |^(?:pest or disease|new edition|hall screen|hall-bar no-print|li, i|details ul)$/;
 /** Markup, selectors and styles. */
 const isCode = (text: string): boolean =>
   NAMES.test(text) ||
-  /^[\s\S]*[<>{}\[\]]|^(?:button|main|html|input|fault|mark|notice|no-print|visually-hidden|actions|small|p ul|\(min-width|[.#])/.test(text);
+  /^[\s\S]*[<>{}\[\]]|^(?:button|main|html|input|fault|mark|notice|no-print|visually-hidden|actions|small|p ul|\((?:min-width|display-mode)|[.#])/.test(
+    text,
+  );
 
 const readers = files('src').filter((path) => ROOMS.test(path) && !NOT_FOR_READERS.test(path) && /\.(ts|astro)$/.test(path));
 

@@ -126,7 +126,7 @@ test("the time of year: these weeks by today, a part of the year by the reader's
     const count = await inPart(label);
     assert.ok(count > 0 && count < all, label);
   }
-  await page.getByLabel('Kind of page').selectOption('Checklists');
+  await page.getByLabel('Kind of page').selectOption('checklists');
   await page.waitForFunction(() => document.querySelector('[role=status]')!.textContent!.endsWith(': checklists, winter rest'));
   // 15 July to 5 September.
   assert.ok(!(await links(page)).includes('/lists/late-summer-mites/'));

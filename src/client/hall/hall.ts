@@ -4,6 +4,7 @@
  */
 import { stayAwake, letSleep } from '../awake/stay-awake.ts';
 import { showAll, showSlide, slideOf, slidesOf, type Slide } from './slides.ts';
+import * as words from './hall.en.ts';
 
 const root = document.documentElement;
 const text = document.querySelector<HTMLElement>('main > .text')!;
@@ -53,7 +54,7 @@ function leave(): void {
 function show(index: number): void {
   at = Math.max(0, Math.min(slides.length - 1, index));
   showSlide(text, slides[at]!);
-  place.textContent = `${at + 1} of ${slides.length}`;
+  place.textContent = words.place(at + 1, slides.length);
   scrollTo({ top: 0, behavior: 'instant' });
 }
 
@@ -99,30 +100,30 @@ function turnLight(): void {
   root.dataset.light = root.dataset.light === 'night' ? 'day' : 'night';
 }
 
-function button(words: string, press: () => void, label?: string): HTMLButtonElement {
-  const made = Object.assign(document.createElement('button'), { type: 'button', textContent: words });
+function button(shown: string, press: () => void, label?: string): HTMLButtonElement {
+  const made = Object.assign(document.createElement('button'), { type: 'button', textContent: shown });
   if (label) made.ariaLabel = label;
   made.addEventListener('click', press);
   return made;
 }
 
 function drawBar(): void {
-  bar = Object.assign(document.createElement('nav'), { className: 'hall-bar no-print', ariaLabel: 'Hall screen' });
+  bar = Object.assign(document.createElement('nav'), { className: 'hall-bar no-print', ariaLabel: words.hallScreen });
   place = Object.assign(document.createElement('span'), { role: 'status' });
-  const stage = Object.assign(document.createElement('a'), { href: `${base}hall/`, textContent: 'Hall' });
+  const stage = Object.assign(document.createElement('a'), { href: `${base}hall/`, textContent: words.hall });
   if (location.pathname === `${base}hall/`) {
     stage.ariaCurrent = 'page';
     bar.dataset.stage = base;
   }
-  const steps = slides.length > 1 ? [button('←', back, 'Back'), place, button('→', forward, 'Forward')] : [];
+  const steps = slides.length > 1 ? [button('←', back, words.back), place, button('→', forward, words.forward)] : [];
   const title = Object.assign(document.createElement('b'), { textContent: document.querySelector('h1')!.textContent });
   bar.append(
     stage,
     ...steps,
     ...(slides.length > 1 ? [title] : []),
-    button('Dark or light', turnLight),
-    button('Code for phones', () => void showCode()),
-    button('Leave the hall', leave),
+    button(words.light, turnLight),
+    button(words.code, () => void showCode()),
+    button(words.leave, leave),
   );
   document.body.append(bar);
 }
@@ -144,13 +145,13 @@ async function showAddress(place: HTMLElement): Promise<void> {
 
 /** The page's own address. What was typed or ticked here does not travel, but numbers of a calculator do: they are in the address. */
 async function showCode(): Promise<void> {
-  const dialog = Object.assign(document.createElement('dialog'), { className: 'hall-code', ariaLabel: 'Code for phones' });
+  const dialog = Object.assign(document.createElement('dialog'), { className: 'hall-code', ariaLabel: words.code });
   const code = await drawn(location.href);
-  const words = code ? location.href : 'The address is too long for a code.';
+  const shown = code ? location.href : words.tooLong;
   dialog.append(
     ...(code ? [code] : []),
-    Object.assign(document.createElement('p'), { textContent: words }),
-    button('Close', () => dialog.close()),
+    Object.assign(document.createElement('p'), { textContent: shown }),
+    button(words.close, () => dialog.close()),
   );
   dialog.addEventListener('close', () => dialog.remove());
   document.body.append(dialog);

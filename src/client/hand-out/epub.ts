@@ -5,6 +5,7 @@ import { all } from '../../paper/find.ts';
 import { escaped, packed, xhtml, type PackedFile } from '../../paper/epub.ts';
 import { classesIn, makePlain } from '../../paper/plain.ts';
 import { bind } from './bind.ts';
+import * as text from './epub.en.ts';
 import type { Leaf } from './leaf.ts';
 import type { About } from './printed.ts';
 import { toNodes } from './tree.ts';
@@ -25,12 +26,12 @@ export function epubOf(leaves: readonly Leaf[], about: About, language: string):
     {
       name: 'nav.xhtml',
       nav: true,
-      text: document('Contents', `<nav epub:type="toc" role="doc-toc"><h1>Contents</h1>\n<ol>${contents}</ol></nav>`),
+      text: document(text.contents, `<nav epub:type="toc" role="doc-toc"><h1>${escaped(text.contents)}</h1>\n<ol>${contents}</ol></nav>`),
     },
     ...leaves.map((leaf, at): PackedFile => {
       makePlain(trees[at]!, classes);
-      const text = document(leaf.title, `<h1>${escaped(leaf.title)}</h1>\n${markup(trees[at]!)}\n${lastLines(leaf, about)}`);
-      return { name: file(at + 1), text, svg: all(trees[at]!, ({ tagName }) => tagName === 'svg').length > 0 };
+      const body = document(leaf.title, `<h1>${escaped(leaf.title)}</h1>\n${markup(trees[at]!)}\n${lastLines(leaf, about)}`);
+      return { name: file(at + 1), text: body, svg: all(trees[at]!, ({ tagName }) => tagName === 'svg').length > 0 };
     }),
   ];
   // The address names the pages, and the edition names their words.
@@ -41,19 +42,19 @@ export function epubOf(leaves: readonly Leaf[], about: About, language: string):
 const titlePage = ({ title, club, almanac, edition, root, address }: About): string =>
   [
     `<header class="title"><h1>${escaped(title)}</h1>`,
-    `<p>${escaped(`${club}. ${almanac}, ${edition}.`)}</p>`,
-    `<p><a href="${escaped(address)}">These pages, as they are today</a></p>`,
-    `<p>This copy does not change. Look for a newer one at <a href="${escaped(root)}">${escaped(root)}</a>.</p></header>`,
+    `<p>${escaped(text.by(club, almanac, edition))}</p>`,
+    `<p><a href="${escaped(address)}">${escaped(text.asToday)}</a></p>`,
+    `<p>${escaped(text.doesNotChange).replace('{link}', () => `<a href="${escaped(root)}">${escaped(root)}</a>`)}</p></header>`,
   ].join('\n');
 
 function lastLines({ page, lastFor }: Leaf, { root }: About): string {
   const last = lastFor('file');
   const address = `${root}${page}/`;
   const lines = [
-    ...(last.call === '' ? [] : [`<b>Who to call:</b> ${escaped(last.call)}.`]),
+    ...(last.call === '' ? [] : [`<b>${escaped(text.whoToCall)}</b> ${escaped(last.call)}.`]),
     ...(last.checked === '' ? [] : [`${escaped(last.checked)}.`]),
-    ...(last.sources.length === 0 ? [] : [`<b>Sources:</b> ${escaped(last.sources.join('; '))}.`]),
-    `<a href="${escaped(address)}">This page, with its sources in full</a>`,
+    ...(last.sources.length === 0 ? [] : [`<b>${escaped(text.sources)}</b> ${escaped(last.sources.join('; '))}.`]),
+    `<a href="${escaped(address)}">${escaped(text.inFull)}</a>`,
   ];
   return `<div class="last-lines">${lines.map((line) => `<p>${line}</p>`).join('')}</div>`;
 }

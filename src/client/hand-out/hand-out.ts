@@ -6,6 +6,7 @@ import { isWithinSpan, monthDayOf } from '../../../shared/days/year-span.ts';
 import { todayIn } from '../../../shared/days/today.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 import { addressOf, choiceIn, moved, type Choice } from './address.ts';
+import * as text from './hand-out.en.ts';
 import type { About, Asked } from './printed.ts';
 
 const root = document.documentElement;
@@ -32,7 +33,7 @@ const titleOf = (page: string): string => {
 /** A hand-out with a meeting is that evening's. */
 function usualTitle(): string {
   const meeting = choice.pages.find((page) => page.startsWith('meetings/') && boxes.has(page));
-  return meeting ? `Hand-out: ${titleOf(meeting)}` : 'Hand-out';
+  return text.title(meeting && titleOf(meeting));
 }
 const about = (): About => ({
   title: choice.title || usualTitle(),
@@ -68,11 +69,11 @@ function chosenRow(page: string, at: number): HTMLElement {
   const link = shown.querySelector('a')!;
   Object.assign(link, { href: `${base}${page}/`, textContent: titleOf(page) });
   shown.querySelector('b')!.textContent = `${at + 1}`;
-  shown.querySelector('small')!.textContent = !answer ? 'Loading …' : 'why' in answer ? answer.why : '';
+  shown.querySelector('small')!.textContent = !answer ? text.loading : 'why' in answer ? answer.why : '';
   shown.classList.toggle('wrong', answer !== undefined && 'why' in answer);
   for (const button of shown.querySelectorAll('button')) {
     button.value = page;
-    button.setAttribute('aria-label', `${button.dataset.words}: ${titleOf(page)}`);
+    button.setAttribute('aria-label', text.button(button.dataset.words!, titleOf(page)));
   }
   shown.querySelector<HTMLButtonElement>('[data-do=up]')!.disabled = at === 0;
   shown.querySelector<HTMLButtonElement>('[data-do=down]')!.disabled = at === choice.pages.length - 1;
@@ -109,7 +110,7 @@ function followMoves(): void {
     const answer = answers.get(page);
     if (!answer || 'why' in answer || answer.leaf.page === page) return page;
     answers.set(answer.leaf.page, answer);
-    say(`${answer.leaf.title} has another address now.`);
+    say(text.moved(answer.leaf.title));
     return answer.leaf.page;
   });
   if (now.join() === choice.pages.join()) return;
@@ -122,49 +123,47 @@ const DEEDS: Record<string, (page: string) => void | Promise<void>> = {
   down: (page) => move(page, 1),
   remove(page) {
     const at = choice.pages.indexOf(page);
-    say(`Removed: ${titleOf(page)}.`);
+    say(text.removed(titleOf(page)));
     choose({ pages: choice.pages.filter((each) => each !== page) });
     const next = list.children[Math.min(at, choice.pages.length - 1)];
     (next?.querySelector<HTMLElement>('[data-do=remove]') ?? filter).focus();
   },
   async print() {
-    say('Loading the pages …');
+    say(text.loadingPages);
     const lacking = (await prepare()).filter((each) => 'why' in each).length;
-    say(lacking === 0 ? '' : `${lacking} of ${choice.pages.length} pages could not be loaded. The first sheet names them.`);
+    say(lacking === 0 ? '' : text.lacking(lacking, choice.pages.length));
     window.print();
   },
   async epub() {
-    say('Making the file …');
+    say(text.makingFile);
     const all = await prepare();
     const leaves = all.flatMap((each) => ('leaf' in each ? [each.leaf] : []));
     const lacking = all.length - leaves.length;
-    if (leaves.length === 0) return say('No page could be loaded, so there is no file. The list above says what to do.');
+    if (leaves.length === 0) return say(text.noFile);
     const { epubOf } = await import('./epub.ts');
     const bytes = epubOf(leaves, about(), root.lang);
     const file = URL.createObjectURL(new Blob([bytes], { type: 'application/epub+zip' }));
     const name = about()
-      .title.toLowerCase()
+      .title.normalize('NFKD')
+      .replace(/\p{M}/gu, '')
+      .toLowerCase()
       .replace(/[^a-z0-9]+/g, '-')
       .replace(/^-|-$/g, '');
-    Object.assign(document.createElement('a'), { href: file, download: `${name || 'hand-out'}.epub` }).click();
+    Object.assign(document.createElement('a'), { href: file, download: `${name || text.fileName}.epub` }).click();
     setTimeout(() => URL.revokeObjectURL(file), 1000);
-    say(
-      lacking === 0
-        ? 'The file is saved. Open it on a phone or an e-reader.'
-        : `The file is saved without ${lacking} of ${all.length} pages. The list above says why.`,
-    );
+    say(text.fileSaved(lacking, all.length));
   },
   async copy() {
     await navigator.clipboard.writeText(about().address).then(
-      () => say('The link is copied. It opens this choice on any device.'),
-      () => say(`Copy this link: ${about().address}`),
+      () => say(text.copied),
+      () => say(text.copyThis(about().address)),
     );
   },
 };
 
 function move(page: string, by: 1 | -1): void {
   choose({ pages: moved(choice.pages, page, by) });
-  say(`${titleOf(page)} is now number ${choice.pages.indexOf(page) + 1} of ${choice.pages.length}.`);
+  say(text.isNumber(titleOf(page), choice.pages.indexOf(page) + 1, choice.pages.length));
   const shown = list.children[choice.pages.indexOf(page)]!;
   const same = shown.querySelector<HTMLButtonElement>(`[data-do=${by < 0 ? 'up' : 'down'}]`)!;
   (same.disabled ? shown.querySelector<HTMLElement>('button:not(:disabled)') : same)?.focus();
@@ -193,7 +192,7 @@ filter.addEventListener('input', () => {
     fold.hidden = terms.length > 0 && !fold.querySelector('li:not([hidden])');
     if (terms.length > 0) fold.open = !fold.hidden;
   }
-  find('filter-status').textContent = terms.length === 0 ? '' : found === 1 ? '1 page' : `${found} pages`;
+  find('filter-status').textContent = terms.length === 0 ? '' : text.found(found);
 });
 
 /** What is due today is first in its kind; of meetings, the next one. */
@@ -207,7 +206,7 @@ function rankOf(each: HTMLElement): number {
   const { due, day } = each.dataset;
   const isDue = due !== undefined && isWithinSpan(monthDayOf(today), ...windowHere(due));
   const note = each.querySelector('small')!;
-  note.textContent = isDue ? 'Due now' : day && day < today ? `Past: ${note.dataset.words}` : (note.dataset.words ?? '');
+  note.textContent = isDue ? text.dueNow : day && day < today ? text.past(note.dataset.words!) : (note.dataset.words ?? '');
   return isDue || (day && day >= today) ? 0 : day ? 2 : 1;
 }
 
@@ -222,6 +221,6 @@ title.value = choice.title;
 apart.checked = choice.apart;
 dueFirst();
 document.addEventListener('almanac-district', dueFirst);
-if (refused.length > 0) say(`No page has the address ${refused.join(', ')}, so it is left out. Choose it from the lists below.`);
+if (refused.length > 0) say(text.leftOut(refused));
 show();
 void prepare();

@@ -7,6 +7,7 @@ import type { Language } from '../../../shared/country/language.ts';
 import { all, isOf } from '../../paper/find.ts';
 import { onPaper, type Districts } from '../../paper/on-paper.ts';
 import { showNumbers } from '../layout/consent.ts';
+import * as text from './load.en.ts';
 import { shortSources } from './short-source.ts';
 import { toTree } from './tree.ts';
 
@@ -64,7 +65,7 @@ function lastLinesOf(sidebar: Element, today: string): LastLines {
   const call = [...sidebar.querySelectorAll('.call-row b, .call-row small, .call-row .button')].map(wordsIn).join(', ');
   const check = sidebar.querySelector<HTMLElement>('[data-next-check]');
   const isPast = check && check.dataset.nextCheck! < today;
-  const checked = wordsIn(sidebar.querySelector('.checked')) + (isPast ? ': past. Ask before you rely on this page' : '');
+  const checked = wordsIn(sidebar.querySelector('.checked')) + (isPast ? text.past : '');
   const sources = [...sidebar.querySelectorAll('.notes li > span, .source-fold ul > li')].map(wordsIn);
   return { call, checked, sources: shortSources(sources) };
 }

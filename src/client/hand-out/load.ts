@@ -4,27 +4,25 @@
  */
 export { leafOf } from './leaf.ts';
 
+import * as text from './load.en.ts';
+
 const base = import.meta.env.BASE_URL;
 const PATIENCE = 30_000;
 
 /** `page` is the path that it has now: an old address leads on to another. */
 export type Loaded = { page: string; document: Document } | { why: string };
 
-const NO_SIGNAL =
-  'This page could not be loaded. It is not in the copy on this device, or the copy is not complete yet. Open this hand-out again with signal.';
-
 export async function load(page: string, hops = 0): Promise<Loaded> {
   const { status, document } = await request(`${base}${page}/`);
-  if (status === 404 || status === 410)
-    return { why: 'There is no page at this address. Remove it, and look for its title in the lists below.' };
+  if (status === 404 || status === 410) return { why: text.noPage };
   const main = document?.querySelector('main');
-  if (status === 0 || !document || !main || status >= 400) return { why: NO_SIGNAL };
+  if (status === 0 || !document || !main || status >= 400) return { why: text.noSignal };
   if (!('withdrawn' in main.dataset)) return { page, document };
   const next = new URL(document.querySelector('link[rel=canonical]')?.getAttribute('href') ?? '', location.href).pathname;
   const isElsewhere = document.querySelector('meta[http-equiv=refresh]') && next.startsWith(base);
   if (isElsewhere && hops < 3) return load(next.slice(base.length).replace(/\/$/, ''), hops + 1);
   const reason = main.querySelector('h2 + p')?.textContent?.trim() ?? '';
-  return { why: `This page was taken down, so it goes into no hand-out. Remove it here. ${reason}`.trim() };
+  return { why: text.takenDown(reason) };
 }
 
 const request = (address: string): Promise<{ status: number; document: Document | null }> =>

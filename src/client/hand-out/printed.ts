@@ -5,6 +5,7 @@
 import { codeOf, drawCode } from '../qr/qr.ts';
 import { bind } from './bind.ts';
 import type { Leaf } from './leaf.ts';
+import * as text from './printed.en.ts';
 import { toNodes } from './tree.ts';
 
 /** What a hand-out says about itself. */
@@ -41,18 +42,18 @@ export function sheetsOf(asked: readonly Asked[], about: About): Node[] {
     make('header', 'set-head', [
       make('div', '', [
         make('h2', 'set-title', [about.title]),
-        make('p', '', [`${about.club}. ${about.almanac}, ${about.edition}.`]),
+        make('p', '', [text.by(about.club, about.almanac, about.edition)]),
         make('p', '', [short(about.root)]),
-        make('p', '', ['The label, the inspector, the extension service and your doctor decide, not these sheets.']),
+        make('p', '', [text.whoDecides]),
       ]),
-      code(about.address, 'This set, on a phone'),
+      code(about.address, text.onPhone),
     ]),
     make(
       'ol',
       'set-contents',
       leaves.map(({ title }, at) => make('li', '', [link(`#page-${at + 1}`, title)])),
     ),
-    ...missing.map(({ page, why }) => make('p', 'set-missing', [make('b', '', [`Not in this set: ${page}. `]), why])),
+    ...missing.map(({ page, why }) => make('p', 'set-missing', [make('b', '', [text.missing(page)]), why])),
     ...leaves.map((leaf, at) => sheet(leaf, at + 1, toNodes(trees[at]!), about)),
   ];
 }
@@ -65,15 +66,10 @@ function sheet({ page, title, lastFor }: Leaf, number: number, words: Node[], { 
     make('div', 'set-words', words),
     make('footer', 'set-last', [
       make('div', '', [
-        ...(last.call === '' ? [] : [make('p', '', [make('b', '', ['Who to call: ']), `${last.call}.`])]),
+        ...(last.call === '' ? [] : [make('p', '', [make('b', '', [text.whoToCall]), `${last.call}.`])]),
         ...(last.checked === '' ? [] : [make('p', '', [`${last.checked}.`])]),
         ...(last.sources.length > 0
-          ? [
-              make('p', 'set-sources', [
-                make('b', '', ['Sources: ']),
-                `${last.sources.join('; ')}. In full, with their numbers: ${short(address)}#sources`,
-              ]),
-            ]
+          ? [make('p', 'set-sources', [make('b', '', [text.sources]), text.sourcesInFull(last.sources, `${short(address)}#sources`)])]
           : [make('p', '', [short(address)])]),
       ]),
       code(address, ''),

@@ -8,6 +8,7 @@ import { keepOffline } from './offline.ts';
 import { showMeetings } from './meetings.ts';
 import { pointRings } from './ring.ts';
 import { showNotices } from './notices.ts';
+import * as text from './layout.en.ts';
 import { languageHere } from '../../../shared/country/language-here.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 
@@ -87,7 +88,7 @@ const today = showNotices();
 // A page that stays open shows no notice of yesterday.
 document.addEventListener('visibilitychange', showNotices);
 for (const check of document.querySelectorAll<HTMLElement>('[data-next-check]')) {
-  if (check.dataset.nextCheck! < today) check.append(': past. Ask before you rely on this page.');
+  if (check.dataset.nextCheck! < today) check.append(text.past);
 }
 
 if (root.dataset.district) showDistrict();

@@ -1,4 +1,5 @@
 /* Shows the next meeting in the club's own time zone, decided when the page is read. */
+import * as text from './layout.en.ts';
 
 /**
  * `line` is the element that shows it. On a page that shows the next meeting only, the others are hidden, but not one before it that is
@@ -17,7 +18,5 @@ export function showMeetings(line: HTMLElement, today: string): void {
     below.hidden = false;
   }
   line.hidden = only && next !== undefined;
-  line.textContent = next
-    ? `Next: ${next.querySelector('a')!.textContent}, ${next.querySelector('time')!.textContent}.`
-    : 'No further meeting is set in this edition. Ask the club.';
+  line.textContent = next ? text.next(next.querySelector('a')!.textContent!, next.querySelector('time')!.textContent!) : text.noMeeting;
 }

@@ -9,6 +9,7 @@ import type { Day } from '../../../shared/days/day.ts';
 import { languageHere } from '../../../shared/country/language-here.ts';
 import { windowHere } from '../../calculators/form/window-here.ts';
 import { daysBetween, pointRings } from './ring.ts';
+import * as text from './now.en.ts';
 
 const SOON_DAYS = 21;
 const SHOWN = { begun: 3, due: 3, out: 3, read: 5 } as const;
@@ -87,8 +88,8 @@ function filled(row: HTMLElement): HTMLElement {
   const when =
     row.dataset.dated === undefined
       ? ''
-      : ` · ${isOpen(row) ? `until ${formatMonthDay(windowOf(row, 'dated')[1], languageHere())}` : `from ${formatMonthDay(windowOf(row, 'dated')[0], languageHere())}`}`;
-  line.textContent = `${ticks === 0 ? `${steps} steps` : left === 0 ? 'All done' : `${left} of ${steps} steps left`}${when}`;
+      : ` · ${isOpen(row) ? text.until(formatMonthDay(windowOf(row, 'dated')[1], languageHere())) : text.from(formatMonthDay(windowOf(row, 'dated')[0], languageHere()))}`;
+  line.textContent = `${ticks === 0 ? text.steps(steps) : left === 0 ? text.allDone : text.left(left, steps)}${when}`;
   copy.querySelector('.dial text')!.textContent = `${left}`;
   copy.querySelector('.done')!.setAttribute('stroke-dasharray', `${(100 * Math.min(ticks, steps)) / steps} 100`);
   return copy;
@@ -107,12 +108,10 @@ function showBloom(): void {
   const begins = (plant: HTMLElement): number => daysBetween(now, windowOf(plant, 'bloom')[0]);
   const next = plants.filter((plant) => begins(plant) > 0).sort((a, b) => begins(a) - begins(b))[0];
   place.textContent = [
-    open.length > 0 ? `${open.join(', ')}.` : 'Nothing that is listed here.',
-    next ? `Next: ${next.textContent}, about ${formatMonthDay(windowOf(next, 'bloom')[0], languageHere())}.` : '',
+    text.inBloom(open),
+    next ? text.blooms(next.textContent!, formatMonthDay(windowOf(next, 'bloom')[0], languageHere())) : '',
   ].join(' ');
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 function sayToday(): void {
   const parts = inside('parts');
@@ -123,16 +122,15 @@ function sayToday(): void {
   const weekday = new Date(`${today}T12:00Z`).toLocaleDateString(document.documentElement.lang, { weekday: 'long', timeZone: 'UTC' });
   const kick = document.querySelector<HTMLElement>('[data-today]')!;
   kick.hidden = false;
-  kick.textContent = `${weekday}${isMonthFirst(languageHere()) ? ',' : ''} ${formatMonthDay(monthDayIn(today.slice(5)), languageHere())}${name ? ` · dates for ${name}` : ''}`;
+  kick.textContent = text.today(weekday, formatMonthDay(monthDayIn(today.slice(5)), languageHere()), isMonthFirst(languageHere()), name);
   pointRings(now);
   document.querySelector('[data-ring-day]')!.textContent = formatMonthDay(monthDayIn(today.slice(5)), languageHere());
   const phase = document.querySelector('[data-ring-phase]')!;
   if (!part || !next) return void (phase.textContent = '');
   phase.textContent = part.textContent;
   const days = daysBetween(now, windowOf(next, 'phase')[0]);
-  const begins =
-    days <= SOON_DAYS ? `in ${days === 1 ? '1 day' : `${days} days`}` : `on ${formatMonthDay(windowOf(next, 'phase')[0], languageHere())}`;
-  document.querySelector('h1')!.textContent = `${capital(part.textContent!)} now. ${capital(next.textContent!)} starts ${begins}.`;
+  const begins = days <= SOON_DAYS ? text.inDays(days) : text.onDay(formatMonthDay(windowOf(next, 'phase')[0], languageHere()));
+  document.querySelector('h1')!.textContent = text.season(part.textContent!, next.textContent!, begins);
 }
 
 /** Call once, on the first page. Its rows are arranged again whenever the reader chooses another district. */

@@ -1,6 +1,7 @@
 /* Sets the pointer of the year's rings to a day, and marks its month. */
 import { numbersOf } from '../../../shared/days/year-span.ts';
-import { monthName } from '../../../shared/days/month-names.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
+import { shownMonth } from '../../../shared/days/month-names.ts';
 import type { MonthDay } from '../../../shared/days/month-day.ts';
 
 /** Days from one day to another, forward round a year of 365 days. */
@@ -15,5 +16,5 @@ export function pointRings(now: MonthDay): void {
     hand.setAttribute('transform', `rotate(${degrees.toFixed(1)} 200 200)`);
   }
   document.querySelector(`[data-month="${month}"]`)?.classList.add('now');
-  for (const place of document.querySelectorAll('[data-ring-month]')) place.textContent = monthName(month).slice(0, 3);
+  for (const place of document.querySelectorAll('[data-ring-month]')) place.textContent = shownMonth(month, languageHere()).slice(0, 3);
 }

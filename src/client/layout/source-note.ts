@@ -2,6 +2,8 @@
  * Opens the note of a source mark beside the mark, as a copy of the note in the list of sources. It closes on Esc, on a press outside it
  * and when Tab leaves it, and the focus goes back to the mark.
  */
+import * as text from './source-note.en.ts';
+
 export function open(mark: HTMLAnchorElement): void {
   const box = document.createElement('div');
   const note = document.querySelector(mark.hash);
@@ -12,9 +14,9 @@ export function open(mark: HTMLAnchorElement): void {
   box.popover = 'auto';
   box.tabIndex = -1;
   box.role = 'dialog';
-  box.ariaLabel = `Source ${mark.textContent}`;
+  box.ariaLabel = text.source(mark.textContent!);
   const close = document.createElement('button');
-  close.textContent = 'Close';
+  close.textContent = text.close;
   close.addEventListener('click', () => box.hidePopover());
   box.append(...[...note.cloneNode(true).childNodes], close);
   const stops = [...box.querySelectorAll<HTMLElement>('a, button')];

@@ -16,7 +16,7 @@ const BACK = 14;
 
 /** The engine returns plain spaces only. A number and its unit stay on one line, as on the page. */
 const UNIT =
-  /(?<=[\d½¼¾⅓⅔]) (?=(?:°[CF]|%|lb|kg|oz|m?g|m?L|gal|qt|ft|in|mm|cm|ppm|days?|hours?|weeks?|months?|years?|bees|mites)(?![\p{L}\p{N}]))/gu;
+  /(?<=[\d½¼¾⅓⅔]) (?=(?:°[CF]|%|lb|kg|oz|m?g|m?L|gal|qt|ft|in|mm|cm|ppm|days?|hours?|weeks?|months?|years?|bees|mites|días?|horas?|semanas?|mes(?:es)?|años?|abejas|ácaros)(?![\p{L}\p{N}]))/gu;
 
 /** `sought` are words in any form. */
 export function excerptOf(

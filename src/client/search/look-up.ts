@@ -24,10 +24,11 @@ const OVER = 0.5;
 const NEXT = 1.3;
 /** A query with a number, or for one, prefers calculators. */
 const SUM = 1.25;
-const ASKS_FOR_SUM = /\d|how (?:many|much|long|far)|calculat|work out|convert|percent|%/i;
+const ASKS_FOR_SUM = /\d|how (?:many|much|long|far)|calculat|work out|convert|percent|%|cu[aá]nt[oa]s?|calcul|por ciento/i;
 /** A query for the meaning of a word returns its glossary entry. */
 const MEANING = 2.5;
-const ASKS_FOR_MEANING = /^\s*(?:what(?:['’]?s| is| are| does)|define|definition|meaning)\b|\bmeaning\b|\bmean\??$/i;
+const ASKS_FOR_MEANING =
+  /^\s*(?:what(?:['’]?s| is| are| does)|define|definition|meaning)\b|\bmeaning\b|\bmean\??$|^\s*¿?\s*qu[eé] (?:es|son|significan?|quiere decir)(?!\p{L})|\bsignificado(?!\p{L})/iu;
 /** Weight of a page that matches most of the words. */
 const WHOLE = 0.25;
 /** A rare word counts more, but less than in BM25, because a beginner's odd spelling is rare, too. */

@@ -9,32 +9,35 @@ import { openEngine, type Engine, type Entry } from './engine.ts';
 import { excerptOf } from './excerpt.ts';
 import { lookUp, type Hit, type Hits } from './look-up.ts';
 import { fallsInto, spanOf } from './season.ts';
+import * as text from './results.en.ts';
+
+type Group = keyof typeof text.groups;
 
 /** Results of a group before all are shown. Those of the last two groups seldom answer. */
 const SHOWN = 3;
-const LAST_GROUPS = ['Books to read', 'The club'];
+const LAST_GROUPS: readonly Group[] = ['reading', 'club'];
 /** The best results show an excerpt. Each costs a file. */
 const EXCERPTS = 3;
 /** With more results than these, kinds and times are a choice. */
 const FEW = 10;
 
 /** Groups of results by kind. A kind that is not here is among the articles. */
-const GROUPS: Record<string, string> = {
-  'pest or disease': 'Problems',
-  signs: 'Problems',
-  checklist: 'Checklists',
-  calculator: 'Calculators',
-  word: 'Words',
-  meeting: 'Meetings',
-  sheet: 'Sheets to fill in',
-  reading: 'Books to read',
-  about: 'The club',
-  club: 'The club',
-  contact: 'The club',
-  counts: 'The club',
-  file: 'The club',
+const GROUPS: Record<string, Group> = {
+  'pest or disease': 'problems',
+  signs: 'problems',
+  checklist: 'checklists',
+  calculator: 'calculators',
+  word: 'words',
+  meeting: 'meetings',
+  sheet: 'sheets',
+  reading: 'reading',
+  about: 'club',
+  club: 'club',
+  contact: 'club',
+  counts: 'club',
+  file: 'club',
 };
-const groupOf = ({ kind }: Entry): string => GROUPS[kind] ?? 'Articles';
+const groupOf = ({ kind }: Entry): Group => GROUPS[kind] ?? 'articles';
 
 const base = import.meta.env.BASE_URL;
 const part = <E extends HTMLElement = HTMLElement>(name: string): E => document.querySelector<E>(`[data-search-${name}]`)!;
@@ -95,7 +98,7 @@ export async function ask(): Promise<void> {
     found = answer;
     whole = new Set();
     kinds.value = season.value = '';
-    part('also').textContent = found.corrected[0] ? `Also looked for: ${found.corrected.join(', ')}.` : '';
+    part('also').textContent = found.corrected[0] ? text.alsoLookedFor(found.corrected) : '';
     part('narrow').hidden = found.hits.length <= FEW;
     season.hidden = !found.hits.some(({ entry }) => entry.windows);
     drawKinds();
@@ -120,20 +123,23 @@ function drawBest(at: number): void {
   const meeting = link.pathname === `${base}meetings/` && nextMeeting();
   if (meeting) {
     link.href = meeting.href;
-    link.querySelector('b')!.textContent = `Next meeting: ${meeting.textContent}`;
+    link.querySelector('b')!.textContent = text.nextMeeting(meeting.textContent!);
     item.querySelector('p')!.textContent = `${meeting.dataset.when}.`;
   }
-  best.replaceChildren(make('p', { className: 'small quiet', textContent: 'Best answer' }), ...item.children);
+  best.replaceChildren(make('p', { className: 'small quiet', textContent: text.bestAnswer }), ...item.children);
 }
 
 /** The groups of the results, with the number of each in the chosen time of year. */
 function drawKinds(): void {
-  const counts = new Map<string, number>();
+  const counts = new Map<Group, number>();
   for (const { entry } of inSeason()) counts.set(groupOf(entry), (counts.get(groupOf(entry)) ?? 0) + 1);
-  const held = counts.has(kinds.value) ? kinds.value : '';
-  const option = (value: string, text: string, count: number): HTMLOptionElement =>
-    make('option', { value, textContent: `${text} (${count})` });
-  kinds.replaceChildren(option('', 'All kinds', inSeason().length), ...[...counts].map(([each, count]) => option(each, each, count)));
+  const held = counts.has(kinds.value as Group) ? kinds.value : '';
+  const option = (value: string, words: string, count: number): HTMLOptionElement =>
+    make('option', { value, textContent: `${words} (${count})` });
+  kinds.replaceChildren(
+    option('', text.allKinds, inSeason().length),
+    ...[...counts].map(([each, count]) => option(each, text.groups[each], count)),
+  );
   kinds.value = held;
   kinds.hidden = counts.size < 2 && !season.value;
 }
@@ -147,35 +153,35 @@ const byDay = ({ entry: { day: a = '' } }: Hit, { entry: { day: b = '' } }: Hit)
 /** The group of the best result comes first. */
 async function drawList(turn: number): Promise<void> {
   const hits = chosen();
-  const groups = new Map<string, Hit[]>();
+  const groups = new Map<Group, Hit[]>();
   for (const hit of hits) groups.set(groupOf(hit.entry), [...(groups.get(groupOf(hit.entry)) ?? []), hit]);
   const drawn = await Promise.all(
     [...groups].map(async ([name, ranked]) => {
-      const all = name === 'Meetings' ? ranked.sort(byDay) : ranked;
+      const all = name === 'meetings' ? ranked.sort(byDay) : ranked;
       const shown = whole.has(name) || kinds.value === name ? all : all.slice(0, LAST_GROUPS.includes(name) ? 1 : SHOWN);
       return { name, all, rows: await Promise.all(shown.map((hit) => row(hit.entry, hits.indexOf(hit)))) };
     }),
   );
   if (turn !== lastQuery) return;
   list.replaceChildren(...drawn.map(groupAsDrawn));
-  const count = hits[0] ? `${hits.length} ${hits.length === 1 ? 'result' : 'results'}` : 'No page found';
-  const filters = [kinds.value, season.value && season.selectedOptions[0]!.text].filter(Boolean).join(', ').toLowerCase();
-  status.textContent = !typed ? '' : filters ? `${count}: ${filters}` : count;
+  const filters = [kinds.value && text.groups[kinds.value as Group], season.value && season.selectedOptions[0]!.text].filter(Boolean);
+  status.textContent = !typed ? '' : filters.length > 0 ? text.foundIn(hits.length, filters) : text.found(hits.length);
 }
 
-function groupAsDrawn({ name, all, rows }: { name: string; all: Hit[]; rows: HTMLElement[] }): HTMLElement {
+function groupAsDrawn({ name, all, rows }: { name: Group; all: Hit[]; rows: HTMLElement[] }): HTMLElement {
   const section = make('section', {});
+  section.dataset.group = name;
   const items = make('ul', { className: 'rows' });
   items.append(...rows);
-  section.append(make('h2', { textContent: name }), items);
+  section.append(make('h2', { textContent: text.groups[name] }), items);
   if (rows.length < all.length) {
-    const more = make('button', { type: 'button', textContent: `Show all ${all.length}` });
-    more.append(make('span', { className: 'visually-hidden', textContent: `: ${name}` }));
+    const more = make('button', { type: 'button', textContent: text.showAll(all.length) });
+    more.append(make('span', { className: 'visually-hidden', textContent: `: ${text.groups[name]}` }));
     more.addEventListener('click', () => {
       whole.add(name);
       // The first new result takes the focus from the button, so that nobody has to go back up.
       void drawList((lastQuery += 1)).then(() => {
-        const again = [...list.children].find((each) => each.querySelector('h2')!.textContent === name);
+        const again = list.querySelector(`[data-group=${name}]`);
         again?.querySelectorAll('a')[rows.length]?.focus();
       });
     });

@@ -4,6 +4,7 @@
  */
 import { todayIn } from '../../../shared/days/today.ts';
 import { fallsInto, lengthOf, spanOf } from './season.ts';
+import * as text from './search-page.en.ts';
 
 /** Long enough to wait for a whole word instead of each letter. */
 const PAUSE_MS = 150;
@@ -14,7 +15,7 @@ const field = form.querySelector('input')!;
 
 /** A network that fails now may work at the next word. */
 function sayUnloaded(): void {
-  document.querySelector('[data-search-status]')!.textContent = 'Search did not load. All pages are listed below.';
+  document.querySelector('[data-search-status]')!.textContent = text.notLoaded;
   document.querySelector('[data-search-pages]')!.closest('details')!.open = true;
 }
 

@@ -6,7 +6,7 @@ import { readAddress, writeAddress } from '../../../shared/address/address.ts';
 import type { Shows, Strength } from '../../../shared/signs/points.ts';
 import { rankSigns, type Candidate, type Trouble } from '../../../shared/signs/rank.ts';
 import { make } from '../../calculators/form/make.ts';
-import { headline, whyLines } from './text.ts';
+import * as text from './text.en.ts';
 
 const MOST_QUESTIONS = 4;
 
@@ -38,12 +38,12 @@ function wake(root: HTMLElement): void {
     const usual = boxes.filter(({ checked, dataset }) => checked && dataset.usually);
     list(
       'usually',
-      usual.map((box) => `${wordsOf(box.value)}: ${box.dataset.usually}`),
+      usual.map((box) => text.usually(wordsOf(box.value), box.dataset.usually!)),
     );
-    say('little', ranking.fitLittle.length > 0 ? `Less likely: ${ranking.fitLittle.map(titleOf).join(', ')}.` : '');
+    say('little', ranking.fitLittle.length > 0 ? text.lessLikely(ranking.fitLittle.map(titleOf)) : '');
     say(
       'status',
-      headline(
+      text.headline(
         ranking,
         ranking.candidates.map(({ id }) => titleOf(id)),
         usual.length,
@@ -52,7 +52,7 @@ function wake(root: HTMLElement): void {
     showMissing();
     for (const group of form.querySelectorAll('details')) {
       const ticked = group.querySelectorAll('input:checked').length;
-      part('count', group).textContent = ticked > 0 ? `${ticked} ticked` : '';
+      part('count', group).textContent = ticked > 0 ? text.ticked(ticked) : '';
     }
     const pairs = [
       ['there', there.join(',')],
@@ -67,7 +67,7 @@ function wake(root: HTMLElement): void {
     const card = cards.find(({ dataset }) => dataset.trouble === candidate.id)!;
     card.querySelector('details')!.open = false;
     part('why', card).replaceChildren(
-      ...whyLines(candidate, wordsOf).map(([name, words]) => make('p', {}, make('b', {}, `${name}: `), words)),
+      ...text.whyLines(candidate, wordsOf).map(([name, words]) => make('p', {}, make('b', {}, `${name}: `), words)),
     );
     return card;
   }
@@ -80,16 +80,13 @@ function wake(root: HTMLElement): void {
       'div',
       {},
       ...(first.length > 0
-        ? [make('h3', {}, 'Look for this next'), make('ul', { class: 'rows' }, ...first.map((sign) => question(sign, candidates)))]
+        ? [make('h3', {}, text.lookNext), make('ul', { class: 'rows' }, ...first.map((sign) => question(sign, candidates)))]
         : []),
     );
   }
 
   function question(sign: string, candidates: readonly Candidate[]): HTMLElement {
-    const tells = candidates
-      .filter(({ lookFor }) => lookFor.includes(sign))
-      .map(({ id }) => titleOf(id))
-      .join(', ');
+    const tells = candidates.filter(({ lookFor }) => lookFor.includes(sign)).map(({ id }) => titleOf(id));
     const answer = (words: string, record: () => void): HTMLButtonElement => {
       const button = make('button', { type: 'button', 'aria-label': `${words}: ${wordsOf(sign)}` }, words);
       button.addEventListener('click', () => {
@@ -103,12 +100,12 @@ function wake(root: HTMLElement): void {
       'li',
       {},
       wordsOf(sign),
-      make('p', { class: 'small quiet' }, `It tells about: ${tells}`),
+      make('p', { class: 'small quiet' }, text.tellsAbout(tells)),
       make(
         'p',
         { class: 'actions' },
-        answer('It is there', () => (boxes.find(({ value }) => value === sign)!.checked = true)),
-        answer('It is not there', () => notThere.add(sign)),
+        answer(text.isThere, () => (boxes.find(({ value }) => value === sign)!.checked = true)),
+        answer(text.isNotThere, () => notThere.add(sign)),
       ),
     );
   }
@@ -116,12 +113,12 @@ function wake(root: HTMLElement): void {
   function showMissing(): void {
     const place = part('not-there');
     place.hidden = notThere.size === 0;
-    const again = make('button', { type: 'button' }, 'Take these back');
+    const again = make('button', { type: 'button' }, text.takeBack);
     again.addEventListener('click', () => {
       notThere.clear();
       show();
     });
-    place.replaceChildren(`Looked for, not there: ${[...notThere].map(wordsOf).join('; ')}. `, again);
+    place.replaceChildren(text.lookedFor([...notThere].map(wordsOf)), again);
   }
 
   function say(name: string, words: string): void {

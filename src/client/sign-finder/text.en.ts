@@ -27,3 +27,14 @@ export function whyLines(
     ...(open.length > 0 ? [['Not explained by it', open.map(wordsOf).join('; ')] as [string, string]] : []),
   ].map(([name, words]) => [name!, `${words}.`]);
 }
+
+/** A sign with what it usually is. */
+export const usually = (sign: string, usual: string): string => `${sign}: ${usual}`;
+export const lessLikely = (titles: readonly string[]): string => `Less likely: ${titles.join(', ')}.`;
+export const ticked = (count: number): string => `${count} ticked`;
+export const lookNext = 'Look for this next';
+export const tellsAbout = (titles: readonly string[]): string => `It tells about: ${titles.join(', ')}`;
+export const isThere = 'It is there';
+export const isNotThere = 'It is not there';
+export const takeBack = 'Take these back';
+export const lookedFor = (signs: readonly string[]): string => `Looked for, not there: ${signs.join('; ')}. `;

@@ -1,0 +1,10 @@
+export const hallScreen = 'Hall screen';
+export const hall = 'Hall';
+export const place = (at: number, all: number): string => `${at} of ${all}`;
+export const back = 'Back';
+export const forward = 'Forward';
+export const light = 'Dark or light';
+export const code = 'Code for phones';
+export const leave = 'Leave the hall';
+export const tooLong = 'The address is too long for a code.';
+export const close = 'Close';

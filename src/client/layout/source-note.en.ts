@@ -1,0 +1,2 @@
+export const source = (number: string): string => `Source ${number}`;
+export const close = 'Close';

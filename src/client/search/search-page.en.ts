@@ -1,0 +1,1 @@
+export const notLoaded = 'Search did not load. All pages are listed below.';

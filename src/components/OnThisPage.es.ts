@@ -1,0 +1,2 @@
+export const onThisPage = 'En esta página';
+export const parts = 'Partes de esta página';

@@ -1,0 +1,1 @@
+export const source = (note: number): string => `Source ${note}`;
