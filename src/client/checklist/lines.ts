@@ -39,19 +39,14 @@ export function showLines(paused: boolean): void {
   if (field !== document.activeElement) field.value = yard;
 }
 
-/** Without any of these sentences the bar says the same as the line. */
+/** Most lists have no more to say than the bar says, so the sentences load when there is one. */
 function sayMore(paused: boolean): void {
   const { ticks, filed } = openRun(store.read(), id);
   const gone = Object.keys(ticks).filter((step) => !boxes.some((box) => box.dataset.tick === step)).length;
   const trouble = store.trouble();
-  const place = find('progress');
-  const more = [filed && text.isFiled, paused && text.isPaused, gone > 0 && text.gone(gone), trouble && text.trouble[trouble]].filter(
-    Boolean,
-  );
-  place.classList.toggle('visually-hidden', more.length === 0);
-  const words = ` ${more.join(' ')}`;
-  // Two calls may wait for this file at once, and the second finds what the first wrote.
-  if (more.length > 0 && !place.textContent.endsWith(words)) place.append(words);
+  const hasMore = Boolean(filed || paused || gone || trouble);
+  find('progress').classList.toggle('visually-hidden', !hasMore);
+  if (hasMore) void import('./say-more.ts').then((more) => more.say({ filed: Boolean(filed), paused, gone, trouble }));
 }
 
 /** How many steps of each part are done. The part of what may go wrong has none. */

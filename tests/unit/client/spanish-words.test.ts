@@ -32,7 +32,8 @@ const SAID: Record<string, Record<string, unknown[][]>> = {
   'client/checklist/checklist': { count: [[1, 20]], progress: [[1, 20]], next: [['Ponga']] },
   'client/checklist/exports': { savedCalendar: [['a.ics', 1, 0], ['a.ics', 3, 1], ['a.ics', 3, 2]], savedAs: [['a.csv']] },
   'client/checklist/files': { noLongerHere: [['paso']] },
-  'client/checklist/lines': { filed: [['Colmena 1', '2026-04-18']], isFor: [['Colmena 1']], start: [[], ['instaladas el 18']], count: [[1, 5]], gone: [[2]] },
+  'client/checklist/lines': { filed: [['Colmena 1', '2026-04-18']], isFor: [['Colmena 1']], start: [[], ['instaladas el 18']], count: [[1, 5]] },
+  'client/checklist/say-more': { gone: [[2]] },
   'client/checklist/offer': {
     described: [['', '', 1, 20, 0, 0], ['Verde', 'instaladas el 18', 1, 20, 1, 1], ['', '', 2, 20, 2, 2]], from: [['18 de abril']],
     hiveIsHere: [['Verde']], hasAll: [['Verde']], added: [[['Verde'], 'Azul'], [['Verde', 'Roja'], 'Azul']],
