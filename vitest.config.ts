@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-/* Three projects: pure modules share their workers, while commands and builds get a process of their own. */
+/* Four projects: pure modules share their workers, while commands, builds and browser engines get a process of their own. */
 const forks = { pool: 'forks' as const, testTimeout: 180_000, hookTimeout: 300_000, setupFiles: ['tests/setup/environment.ts'] };
 
 export default defineConfig({
@@ -18,6 +18,7 @@ export default defineConfig({
         },
       },
       { test: { name: 'cli', include: ['tests/unit/cli/**/*.test.ts'], ...forks } },
+      { test: { name: 'engines', include: ['tests/engines/*.test.ts'], globalSetup: 'tests/setup/build-demo.ts', ...forks } },
       { test: { name: 'build', include: ['tests/build/**/*.test.ts'], globalSetup: 'tests/setup/build-demo.ts', ...forks } },
     ],
   },

@@ -22,6 +22,7 @@ const commands = {
   bench: ['bench.ts'],
   test: ['test.ts'],
   'test:slow': ['test.ts', '--slow'],
+  'test:engines': ['engines.ts'],
 };
 
 // Commands for which Node keeps its compiled modules. A build also loads modules that it writes itself, under new names each time, and

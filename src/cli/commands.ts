@@ -99,6 +99,13 @@ export const commands = {
     words: ['PATTERN'],
     options: { slow: { takes: 'flag', what: 'the slow tests too' } },
   },
+  'test:engines': {
+    words: [],
+    options: {
+      engine: { takes: ['chromium', 'firefox', 'webkit'], what: 'one engine' },
+      record: { takes: 'flag', what: 'a whole run, kept in tests/engines/RESULTS.md' },
+    },
+  },
 } as const satisfies Record<string, Command>;
 
 export type CommandName = keyof typeof commands;

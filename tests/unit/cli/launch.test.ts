@@ -57,7 +57,7 @@ test('an unknown command gives a sentence', () => {
     status: 1,
     stdout: '',
     stderr:
-      'There is no command strat; there are: start, dev, build, check, review, overview, base, withdraw, new, bench, test, test:slow.\n',
+      'There is no command strat; there are: start, dev, build, check, review, overview, base, withdraw, new, bench, test, test:slow, test:engines.\n',
   });
   rmSync(commandFile(folder, 'bench.ts'), { force: true });
   assert.deepEqual(launch(folder, ['bench']), {

@@ -1,0 +1,4 @@
+// The journeys of a reader in Chromium.
+import { testEngine } from './test-engine.ts';
+
+testEngine('Chromium');

@@ -1,0 +1,4 @@
+// The journeys of a reader in Firefox.
+import { testEngine } from './test-engine.ts';
+
+testEngine('Firefox');
