@@ -1,1 +1,2 @@
 export const law = 'La ley';
+export const anyTime = 'todo el año';

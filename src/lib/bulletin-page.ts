@@ -1,5 +1,6 @@
 /* What a bulletin's page shows beside its words: whom to call first, the rules of the law, its days in the year, and links to its parts. */
 import * as text from './bulletin-page.en.ts';
+import { readWhen } from '../../shared/season/when.ts';
 import type { Bulletin } from '../schemas/bulletins.ts';
 import type { Almanac } from './content.ts';
 import { cited, sourceWords } from './figures.ts';
@@ -31,6 +32,7 @@ const LAW_PAGE = '/know-how/the-law-here/';
 
 export function bulletinPage(almanac: Almanac, data: Bulletin, on: PageContext, parts: readonly Part[]): BulletinPage {
   const rules = data.law ?? [];
+  const when = readWhen(data.when);
   // What must be reported is reported first.
   const duty = data.status === 'law' ? (rules[0]?.duty ?? data.ask) : data.ask;
   const call = askOf(almanac, duty);
@@ -49,7 +51,7 @@ export function bulletinPage(almanac: Almanac, data: Bulletin, on: PageContext, 
     laws,
     more: pageExists(almanac, LAW_PAGE) ? `${on.around.base}${LAW_PAGE.slice(1)}` : undefined,
     windows: windowsOf(data.when, almanac.seasons),
-    otherwise: data.when,
+    otherwise: when.ok && when.value.kind === 'any' ? text.anyTime : data.when,
     seasons: almanac.seasons,
     parts: [...parts.filter(({ id }) => OPEN.includes(id)), ...(laws.length > 0 ? [{ id: 'law', words: text.law }] : [])],
   };
