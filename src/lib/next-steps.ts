@@ -5,6 +5,7 @@
 import { calculators } from '../schemas/calculators.ts';
 import type { Almanac } from './almanac.ts';
 import { askOf, type Asked } from './page-context.ts';
+import { kinds, rooms } from './next-steps.en.ts';
 import { pageExists } from './rooms.ts';
 
 export type NextStep = {
@@ -18,15 +19,6 @@ export type Way = { readonly path: string; readonly title: string; readonly word
 export type NextWays = { readonly links: readonly Way[]; readonly call: Asked | undefined };
 
 const LAST_RESORTS = ['know-how/', 'pests/', 'lists/', 'work-it-out/', 'who-to-ask/'];
-const ROOMS: Readonly<Record<string, readonly [title: string, words: string]>> = {
-  'know-how/': ['Articles', 'All of them, by subject.'],
-  'pests/': ['Problems', 'Pests, diseases and treatments.'],
-  'lists/': ['Checklists', 'All of them, by time of year.'],
-  'work-it-out/': ['Calculators', 'All of them.'],
-  'who-to-ask/': ['Who to call', 'Names, hours and numbers.'],
-  'treatments/': ['Compare treatments', 'For your weather and your honey boxes.'],
-  'year/bloom/': ['What is in bloom', 'The plants of this club, by date.'],
-};
 
 /** The ways on from a result, without a page twice. */
 export function nextWays(almanac: Almanac, { links, ask }: NextStep): NextWays {
@@ -43,7 +35,7 @@ export function nextWays(almanac: Almanac, { links, ask }: NextStep): NextWays {
 }
 
 function wayOf(almanac: Almanac, path: string): Way {
-  const [title, words] = ROOMS[path] ?? titleOf(almanac, path) ?? [path, ''];
+  const [title, words] = rooms[path] ?? titleOf(almanac, path) ?? [path, ''];
   return { path, title, words };
 }
 
@@ -51,8 +43,12 @@ function titleOf(almanac: Almanac, path: string): readonly [string, string] | un
   const [room = '', id = ''] = path.split('/');
   const tool = room === 'work-it-out' && calculators.find(({ slug }) => slug === id);
   if (tool) return [tool.title, tool.lead];
-  const kinds = { lists: ['checklists', 'Checklist'], pests: ['bulletins', 'Problem'], 'know-how': ['articles', 'Article'] } as const;
-  const [collection, word] = kinds[room as keyof typeof kinds] ?? [];
+  const collections = {
+    lists: ['checklists', kinds.checklist],
+    pests: ['bulletins', kinds.problem],
+    'know-how': ['articles', kinds.article],
+  } as const;
+  const [collection, word] = collections[room as keyof typeof collections] ?? [];
   const entry = collection && (almanac[collection] as { id: string; data: { title: string } }[]).find((each) => each.id === id);
   return entry && [entry.data.title, word!];
 }
