@@ -21,7 +21,7 @@ const DONE = [
   /^src\/components\/mdx\//,
   /^src\/components\/(?:Anchor|Book|Cited|ContactNumber|DateRange|Figure|Forms|Icon|Meeting|MiniRing|NextSteps|Origins|PageDays|PestCard|Phases|Row|Sentence|SideBySide|Sign|YearSheet)/,
   /^src\/(?:integration\/book|paper)\//,
-  /^src\/lib\/(?!climate-words|counts|tongues|treatment-)/,
+  /^src\/lib\/(?!climate-words|counts|tongues|treatment-|weight-rules)/,
   /^src\/pages\/(?!counts|treatments|work-it-out)/,
   /^src\/pages\/work-it-out\/(?:index|package-|syrup|weight-|winter-)/,
   /^src\/components\/(?:Calculator\.|form\/)/,
