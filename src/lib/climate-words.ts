@@ -1,7 +1,9 @@
 /* Describes the basis of a district's dates for members: which normals, of which years, by whom, and with which spread between years. */
+import { formatExact, formatNumber } from '../../shared/numbers/show-number.ts';
 import { spreadIn, type Spread } from '../../shared/season/climate.ts';
 import type { ClimateFields } from '../schemas/climate.ts';
 import type { Almanac } from './content.ts';
+import * as text from './climate-words.en.ts';
 import { sourceWords } from './figures.ts';
 import type { DistrictSeason } from './season.ts';
 
@@ -13,7 +15,7 @@ export function climatesSaid({ club, seasons, sources }: Almanac): { name: strin
       const source = sources.get(id);
       return source ? sourceWords(source) : id;
     };
-    return [{ name, words: `monthly normals of ${fields.period} (${from(fields.source)}). ${spreadSaid(climate.spread, fields, from)}` }];
+    return [{ name, words: `${text.normals(fields.period, from(fields.source))} ${spreadSaid(climate.spread, fields, from)}` }];
   });
 }
 
@@ -26,13 +28,12 @@ export const climatesOf = ({ club, seasons, sources }: Almanac): { season: Distr
   });
 
 function spreadSaid(spread: Spread | null, fields: ClimateFields, from: (id: string) => string): string {
-  if (!spread) return 'How much days differ from year to year is not known here, so no date is worked out from degree-days.';
-  const degrees = `${spreadIn(fields.scale, spread).toFixed(1)} ${fields.scale}`;
+  if (!spread) return text.noSpread;
+  const degrees = `${formatNumber(spreadIn(fields.scale, spread), { places: 1 })} ${fields.scale}`;
   if (spread.from === 'published-sum') {
     const { sum, base, period, source } = fields['degree-days']!;
-    return `One day’s mean differs from its normal by about ${degrees}, so that the published ${sum} degree-days over ${base} ${fields.scale} are met (${period}, ${from(source)}).`;
+    return text.fromSum(degrees, String(sum), `${formatExact(base)} ${fields.scale}`, period, from(source));
   }
-  if (spread.from === 'region')
-    return `One day’s mean differs from its normal by about ${degrees} in this region${fields.spread ? ` (${from(fields.spread.source)})` : ''}.`;
-  return `One day’s mean differs from its normal by about ${degrees}, so that plants bloom when members saw them.`;
+  if (spread.from === 'region') return text.fromRegion(degrees, fields.spread && from(fields.spread.source));
+  return text.fromMembers(degrees);
 }

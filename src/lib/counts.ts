@@ -8,12 +8,12 @@ import { dayOf, partsOf, type Day } from '../../shared/days/day.ts';
 import { halfMonthName, isWithinSpan, monthDayOf } from '../../shared/days/month-day.ts';
 import { apiaryRate, type ApiaryRate } from '../../shared/mites/apiary-rate.ts';
 import { ratePer100 } from '../../shared/mites/rate.ts';
-import { formatNumber } from '../../shared/numbers/show-number.ts';
 import { spreadOf, type Five } from '../../shared/numbers/spread-of.ts';
 import { phases, type Phase } from '../../shared/season/phases.ts';
 import type { CountRow } from '../schemas/counts.ts';
 import type { Almanac } from './content.ts';
 import { followedLevels, type HeldLevel } from './calculator-figures.ts';
+import * as text from './counts.en.ts';
 import type { DistrictSeason } from './season.ts';
 
 export type HalfMonth = {
@@ -28,20 +28,19 @@ export type HalfMonth = {
   levelPer100?: number | undefined;
   /** Colonies at or over the level of their own district and day. Null where one of them has no level. */
   over: number | null;
-  methods: string[];
+  methods: CountRow['method'][];
 };
 
 export type Season = { id: string; title: string; from: Day; to: Day; colonies: number; halves: HalfMonth[]; together: ApiaryRate };
 
-export const rateText = (rate: number): string => formatNumber(rate, { places: 1 });
+export const rateText = text.rateText;
 
 /** The likely range, "1.2 to 3.4". */
 export const rangeText = ({ lowPer100, highPer100, range }: ApiaryRate): string =>
-  range === 'too-few-colonies' ? 'too few colonies for a range' : `${rateText(lowPer100!)} to ${rateText(highPer100!)}`;
+  range === 'too-few-colonies' ? text.noRange : text.range(lowPer100!, highPer100!);
 
 /** Colonies at or over the level, of all. */
-export const overText = ({ over, colonies }: HalfMonth): string =>
-  over === null ? 'no level for this part of the year' : `${over} of ${colonies}`;
+export const overText = ({ over, colonies }: HalfMonth): string => (over === null ? text.noLevel : text.over(over, colonies));
 
 export function countSeasons(almanac: Almanac, day: string): Season[] {
   const levels = followedLevels(almanac, 'mite-action-level', day);
@@ -51,7 +50,7 @@ export function countSeasons(almanac: Almanac, day: string): Season[] {
       const rows = [...data.rows].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
       return {
         id,
-        title: data.title ?? `Counts of ${rows[0]!.date.slice(0, 4)}`,
+        title: data.title ?? text.titleOf(rows[0]!.date.slice(0, 4)),
         from: rows[0]!.date,
         to: rows.at(-1)!.date,
         colonies: rows.length,

@@ -5,6 +5,7 @@ import type { TreatmentRow } from '../schemas/treatments.ts';
 import type { Almanac } from './content.ts';
 import { sourceWords, sureness } from './figures.ts';
 import { noteOf } from './notes.ts';
+import * as text from './treatment-words.en.ts';
 import type { Note } from './page-context.ts';
 
 export type HeldLabelRow = LabelRow & {
@@ -58,17 +59,11 @@ export function seenOf({ sources }: Pick<Almanac, 'sources'>, { source }: Pick<T
 export function rowNote({ sources }: Pick<Almanac, 'sources'>, row: TreatmentRow): (string | undefined)[] {
   const named = (id: string): string => (sources.has(id) ? sourceWords(sources.get(id)!) : id);
   return [
-    row.source === undefined ? 'No label of this form was opened' : named(row.source),
-    row.source === undefined ? row.place : labelOf(row),
-    row['efficacy-source'] && `On what works poorly: ${named(row['efficacy-source'])}`,
+    row.source === undefined ? text.notOpened : named(row.source),
+    row.source === undefined ? row.place : text.labelOf(row.place, row.registration, row['label-date'] && formatDay(row['label-date'])),
+    row['efficacy-source'] && text.onPoorly(named(row['efficacy-source'])),
     ...(row.source === undefined ? [] : [row.note, sentenceCase(sureness(row.certainty))]),
   ];
-}
-
-function labelOf(row: TreatmentRow): string {
-  const registration = row.registration ? `registration ${row.registration}` : 'registration number not seen';
-  const date = row['label-date'] ? `label of ${formatDay(row['label-date'])}` : 'date of the label not seen';
-  return `${row.place}, ${registration}, ${date}`;
 }
 
 /** The places of the rows, sorted by number of rows. */

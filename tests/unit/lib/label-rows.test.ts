@@ -11,9 +11,9 @@ import {
   needsWords,
   poorlyWords,
   protectsWords,
-  RECORD,
   withBroodWords,
 } from '../../../src/lib/treatment-words.ts';
+import { record } from '../../../src/lib/treatment-words.en.ts';
 import { heldWeightRules } from '../../../src/lib/weight-rules.ts';
 import * as tables from '../../tables/weights.ts';
 import { near } from '../../near.ts';
@@ -63,7 +63,7 @@ test('what protects, in one order; gloves for acid stand for those of the skin; 
   assert.deepEqual(protectsWords(label({ hazards: ['eyes', 'skin', 'acid'] })), ['Acid-proof gloves; water in reach.', 'Closed eye cover.']);
   assert.deepEqual(protectsWords(label({ hazards: ['skin', 'dust'] })).length, 2);
   assert.deepEqual(protectsWords(label()), ['Gloves, eye cover and mask as your label names them.']);
-  assert.ok(RECORD.some((line) => /lot number/.test(line)));
+  assert.ok(record.some((line) => /lot number/.test(line)));
 }); // prettier-ignore
 
 const sources = { label: source('An agency', { year: 2024, seen: 'quoted' }), trial: source('A trial') };
