@@ -12,7 +12,7 @@ import { almanacOf, type RawEntry } from '../lib/almanac.ts';
 import { passSettings, type Settings } from '../lib/settings.ts';
 import { publishedIn } from '../source/last-edition.ts';
 import { editionDay } from '../source/edition-day.ts';
-import { languageOf, type Folder } from '../source/folder.ts';
+import { languageOf, withoutDrafts, type Folder } from '../source/folder.ts';
 import { openFolder } from '../source/open-folder.ts';
 import { readFolderCached } from '../source/parse-cache.ts';
 import { checkContent } from './check-content.ts';
@@ -86,7 +86,9 @@ export function almanac(): AstroIntegration {
         const site = fileURLToPath(dir).replace(/[\\/]$/, '');
         const address = config.site;
         const club = validEntries(folder);
-        const content = almanacOf((name) => entriesIn(club, name), settings.edition.day);
+        const entriesOf = (name: string): readonly RawEntry[] => (name === 'offered' ? offeredIn(folder) : entriesIn(club, name));
+        const content = almanacOf(entriesOf, settings.edition.day);
+        const others = [...content.alsoIn.keys()].map((tongue) => almanacOf(entriesOf, settings.edition.day, tongue));
         await writeOutputs({
           content: options.content,
           site,
@@ -94,6 +96,7 @@ export function almanac(): AstroIntegration {
           address,
           edition: settings.edition,
           almanac: content,
+          others,
           pictures: settings.pictures,
           former,
           say,
@@ -124,6 +127,14 @@ export function almanac(): AstroIntegration {
     },
   };
 }
+
+/** What is translated for readers of another language. The checks found its fields valid. */
+const offeredIn = (folder: Folder): RawEntry[] =>
+  [...withoutDrafts(folder).alsoIn].flatMap(([tongue, entries]) =>
+    entries.flatMap((entry) =>
+      entry.translation ? [{ id: `${tongue}/${entry.collection}/${entry.id}`, data: entry.fields.value, body: entry.body }] : [],
+    ),
+  );
 
 /** The entries that the checks found valid, a collection at a time. Pictures are a collection of Astro's alone. */
 const entriesIn = ({ club, of }: ValidEntries, name: string): readonly RawEntry[] =>

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import type { Element, Nodes, Root } from 'hast';
+import { tongues, type Tongue } from '../../shared/country/language.ts';
 import { fromHtml } from 'hast-util-from-html';
 import { all, first, isOf } from '../paper/find.ts';
 
@@ -11,6 +12,8 @@ export type BuiltPage = {
   /** The path below the base: `pests/varroa/`, or empty for the first page. */
   place: string;
   html: string;
+  /** Of a page in another language than the club's. */
+  tongue: Tongue | undefined;
   /** The parsed document. The book, which comes last, takes `main` apart. */
   tree: Root;
   main: Element | undefined;
@@ -36,6 +39,7 @@ export function builtPage(file: string, html: string): BuiltPage {
     file,
     place: file.replace(/(^|\/)index\.html$/, '$1'),
     html,
+    tongue: tongues.find((each) => file.startsWith(`${each}/`)),
     tree,
     main,
     scripts: scripts.map(({ children: [text] }) => (text?.type === 'text' ? text.value : '')),

@@ -12,7 +12,7 @@ export function changesBetween(before: EditionRecord, now: EditionRecord): Chang
   const current = { ...now.pages, ...now.files };
   const titles = (of: Record<string, Recorded>, chosen: (place: string) => boolean): string[] =>
     Object.keys(of)
-      .filter(chosen)
+      .filter((place) => !isInOther(place) && chosen(place))
       .map((place) => of[place]!.title);
   return {
     added: titles(current, (place) => !(place in former)),
@@ -20,6 +20,9 @@ export function changesBetween(before: EditionRecord, now: EditionRecord): Chang
     gone: titles(former, (place) => !(place in current)),
   };
 }
+
+/** A page in another language than the club's stands below the letters of that language. */
+const isInOther = (place: string): boolean => /^[a-z]{2}\//.test(place);
 
 /** Ready to paste, with as many titles as fit in a newsletter. */
 export function letterParagraph(almanac: string, edition: Edition, { added, changed, gone }: Changes, address: string | null): string {

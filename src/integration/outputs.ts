@@ -23,6 +23,7 @@ import { joinScripts } from './bundles.ts';
 import { writeSearch } from './search-index.ts';
 import { apacheFile, headersFile, serverRules } from './server-files.ts';
 import { sitemap } from './sitemap.ts';
+import { withStepPrints } from './step-prints.ts';
 
 export type Outputs = {
   /** The club's folder. */
@@ -33,6 +34,8 @@ export type Outputs = {
   address: string | undefined;
   edition: Edition;
   almanac: Almanac;
+  /** The almanac as readers of each other language see it. */
+  others: readonly Almanac[];
   /** The folder of published pictures. */
   pictures: string;
   /** The edition that this one replaces, where there is one. */
@@ -40,10 +43,21 @@ export type Outputs = {
   say: (line: string) => void;
 };
 
-export async function writeOutputs({ content, site, base, address, edition, almanac, pictures, former, say }: Outputs): Promise<void> {
+export async function writeOutputs({
+  content,
+  site,
+  base,
+  address,
+  edition,
+  almanac,
+  others,
+  pictures,
+  former,
+  say,
+}: Outputs): Promise<void> {
   const { club } = almanac;
   const write = (name: string, text: string | Uint8Array): void => writeFileSync(join(site, name), text);
-  const pages = builtPages(site, joinScripts(site)).map((page) => ({ ...page, html: withPolicy(page) }));
+  const pages = withStepPrints(builtPages(site, joinScripts(site))).map((page) => ({ ...page, html: withPolicy(page) }));
   for (const { file, html } of pages) write(file, html);
   const published = pages.filter(isPublished);
   const root = rootAddress(address ? new URL(address) : undefined, base);
@@ -55,7 +69,13 @@ export async function writeOutputs({ content, site, base, address, edition, alma
   const count = Object.keys(files).length;
   if (count > 0) say(`Files of the club: ${count}.`);
 
-  const search = await writeSearch(site, pages, searchContentOf(almanac), base);
+  const search = await writeSearch(
+    site,
+    pages,
+    { tongue: almanac.tongue, content: searchContentOf(almanac) },
+    base,
+    others.map((other) => ({ tongue: other.tongue, content: searchContentOf(other, `${other.tongue}/`) })),
+  );
   say(`Search: ${search.records} pages and entries.`);
 
   say(`Calendar: ${almanac.meetings.length} meetings.`);

@@ -5,7 +5,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { rolldown } from 'rolldown';
-import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../shared/words/search-files.ts';
+import type { Tongue } from '../../shared/country/language.ts';
+import { ENGINE, folderOf, PAGEFIND_FOLDER, WORDS, wordsOf } from '../../shared/words/search-files.ts';
 import type { BuiltPage } from './built-pages.ts';
 import type { SearchContent } from '../lib/search-content.ts';
 import { foundOn, listedOn, type Found } from './search-pages.ts';
@@ -20,24 +21,38 @@ import { searchWords } from './search-words.ts';
 const PIECE = '500';
 
 /** The files of Pagefind that this almanac serves. Its own search boxes and its worker are left out. */
-const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefind\.\w+\.pf_meta|(?:index|fragment)\/.+)$/;
+const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.[a-z]{2}\.pagefind|pagefind\.\w+\.pf_meta|(?:index|fragment)\/.+)$/;
 
-/** Writes the search files below the site. */
+/** The pages of one language, and what their search is made of. */
+export type SearchIn = { tongue: Tongue; content: SearchContent };
+
+/** Writes the search files below the site. `others` are the languages of the pages that are not in the club's. */
 export async function writeSearch(
   site: string,
   pages: readonly BuiltPage[],
-  content: SearchContent,
+  { tongue, content }: SearchIn,
   base = '/',
+  others: readonly SearchIn[] = [],
 ): Promise<{ records: number }> {
-  const found = paired(pages.flatMap(foundOn));
   const write = (name: string, content: string | Uint8Array): void => {
     mkdirSync(dirname(join(site, name)), { recursive: true });
     writeFileSync(join(site, name), content);
   };
-  const records = found.map((each, at) => ({ url: `/${each.place}`, content: recordOf(each, at, content.words) }));
-  for (const { path, content } of await indexFiles(records)) if (SERVED.test(path)) write(PAGEFIND_FOLDER + path, content);
+  const index = async (found: readonly Found[], { tongue: of, content: { words } }: SearchIn, folder: string): Promise<void> => {
+    const records = found.map((each, at) => ({ url: `/${each.place}`, content: recordOf(each, at, words, of) }));
+    for (const { path, content: bytes } of await indexFiles(records, of))
+      if (SERVED.test(path) && (folder === PAGEFIND_FOLDER || path !== 'pagefind.js')) write(folder + path, bytes);
+  };
+  const found = paired(pages.filter((page) => page.tongue === undefined).flatMap(foundOn));
+  await index(found, { tongue, content }, PAGEFIND_FOLDER);
   write(ENGINE, await minified(join(site, ENGINE)));
   write(WORDS, JSON.stringify(searchWords(found, content, listedOn(pages, base))));
+  for (const other of others) {
+    const theirs = paired(pages.filter((page) => page.tongue === other.tongue).flatMap(foundOn));
+    if (theirs.length === 0) continue;
+    await index(theirs, other, folderOf(other.tongue));
+    write(wordsOf(other.tongue), JSON.stringify(searchWords(theirs, other.content, [])));
+  }
   return { records: found.length };
 }
 
@@ -55,7 +70,7 @@ function paired(found: readonly Found[]): Found[] {
 type IndexFile = { path: string; content: Uint8Array };
 
 /** Records are numbered in the order of insertion, so each waits for the one before. */
-async function indexFiles(records: readonly { url: string; content: string }[]): Promise<IndexFile[]> {
+async function indexFiles(records: readonly { url: string; content: string }[], tongue: Tongue): Promise<IndexFile[]> {
   process.env.PAGEFIND_UNSTABLE_INDEX_CHUNK_SIZE = PIECE;
   const { close, createIndex } = await import('pagefind');
   const checked = <Answer extends { errors: string[] }>(answer: Answer): Answer => {
@@ -63,7 +78,7 @@ async function indexFiles(records: readonly { url: string; content: string }[]):
     return answer;
   };
   try {
-    const { index } = checked(await createIndex({ forceLanguage: 'en', maxFragments: Math.ceil(records.length / 2) }).catch(noProgram));
+    const { index } = checked(await createIndex({ forceLanguage: tongue, maxFragments: Math.ceil(records.length / 2) }).catch(noProgram));
     for (const record of records) checked(await index!.addHTMLFile(record));
     return checked(await index!.getFiles()).files;
   } finally {

@@ -3,6 +3,7 @@
  * weight. The weights were tuned on the questions of tests/tables.
  */
 import { spoken } from '../../shared/country/language-here.ts';
+import type { Tongue } from '../../shared/country/language.ts';
 import { canonical, otherForms } from '../../shared/words/canonical.ts';
 import { joinParts, onePart, ORDER, placeOfHeading } from '../../shared/words/search-record.ts';
 import { SMALL_WORDS } from '../../shared/words/small-words.ts';
@@ -29,7 +30,7 @@ export const namesOf = (place: string, words: readonly SearchWord[]): string[] =
 ];
 
 /** `at` is the record's number, which the browser uses. */
-export function recordOf(found: Found, at: number, words: readonly SearchWord[]): string {
+export function recordOf(found: Found, at: number, words: readonly SearchWord[], tongue: Tongue = 'en'): string {
   const weight = found.place in overviews() ? WEIGHTS.gathered : WEIGHTS.text;
   const [lead, rest] = found.text.startsWith(found.lead) ? [found.lead, found.text.slice(found.lead.length)] : ['', found.text];
   const title = wordsIn(found.title);
@@ -50,7 +51,7 @@ export function recordOf(found: Found, at: number, words: readonly SearchWord[])
     ].join(' '),
   ];
   const order = `${ORDER}:${String(at).padStart(5, '0')}`;
-  return `<html lang="en"><body><main data-pagefind-body data-pagefind-sort="${order}">${joinParts(parts)}</main></body></html>`;
+  return `<html lang="${tongue}"><body><main data-pagefind-body data-pagefind-sort="${order}">${joinParts(parts)}</main></body></html>`;
 }
 
 /** Each meaningful word, once. */

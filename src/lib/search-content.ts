@@ -28,10 +28,11 @@ export type SearchContent = {
   /** Paths of pests and diseases that the law wants reported. */ law: string[];
 };
 
-export const searchContentOf = (almanac: Almanac): SearchContent => ({
-  words: searchWordsOf(almanac),
-  windows: datedPages(almanac),
-  law: almanac.bulletins.filter(({ data }) => data.status === 'law').map(({ id }) => `pests/${id}/`),
+/** `before` is the folder of the pages, such as `es/` for those in another language. */
+export const searchContentOf = (almanac: Almanac, before = ''): SearchContent => ({
+  words: searchWordsOf(almanac).map((word) => (word.more ? { ...word, more: `/${before}${word.more.slice(1)}` } : word)),
+  windows: Object.fromEntries(Object.entries(datedPages(almanac)).map(([place, windows]) => [before + place, windows])),
+  law: almanac.bulletins.filter(({ data }) => data.status === 'law').map(({ id }) => `${before}pests/${id}/`),
 });
 
 /** By a page's path below the base: its days in each district, as `valley 05-03 05-17;hill 05-12 05-26`, or those of a meeting. */

@@ -7,7 +7,7 @@ import type { Almanac } from './almanac.ts';
 /** What readers of each language are told. The frame of a page is in the club's language, so these words are here in all of them. */
 const WORDS = {
   en: {
-    name: 'English',
+    offered: 'In English',
     here: 'This page in English',
     unchecked: 'Translated, not yet checked by a speaker who keeps bees.',
     checked: (day: string) => `Translation checked ${day} by a speaker who keeps bees.`,
@@ -16,7 +16,7 @@ const WORDS = {
     names: { en: 'English', es: 'Spanish' },
   },
   es: {
-    name: 'Español',
+    offered: 'En español',
     here: 'Esta página en español',
     unchecked: 'Traducción que todavía no ha revisado un hablante de español que tenga abejas.',
     checked: (day: string) => `Traducción revisada el ${day} por un hablante de español que tiene abejas.`,
@@ -54,6 +54,10 @@ export function addressFor(almanac: Almanac, address: string): string {
   const kind = room && collectionNames.find((name) => collections[name].path === room);
   return other && kind && almanac.spoken.get(`${kind}/${id}`)?.tongue === other ? `/${other}${room}${id}/${rest}` : address;
 }
+
+/** The other languages in which pages are offered, each by its name in itself. */
+export const tonguesOffered = ({ alsoIn }: Almanac): { tongue: Tongue; name: string }[] =>
+  [...(alsoIn ?? [])].map(([tongue]) => ({ tongue, name: WORDS[tongue].offered }));
 
 export type Told = {
   /** In which language the sentences are. */

@@ -22,6 +22,9 @@ export const stepOf = (box: HTMLInputElement): HTMLElement => box.closest<HTMLEl
 export const wordsOf = (box: HTMLInputElement): string =>
   stepOf(box).querySelector('.step-words')!.textContent!.replace(/\s+/g, ' ').trim();
 
+/** A print of the words. A step in another language than the club's has that of the original, so that the ticks are the same. */
+export const printFor = (box: HTMLInputElement): string => stepOf(box).dataset.print ?? printOf(wordsOf(box));
+
 /** A step at which the list pauses until the reader has entered who she asked, or that all is well. */
 const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box).dataset.asks) && !own(run.asked, box.dataset.tick!);
 
@@ -37,7 +40,7 @@ export function show(): void {
   let paused = false;
   for (const box of boxes) {
     const step = stepOf(box);
-    const tick = tickOf(run, box.dataset.tick!, printOf(wordsOf(box)));
+    const tick = tickOf(run, box.dataset.tick!, printFor(box));
     box.checked = tick !== null;
     box.disabled = Boolean(run.filed) || (paused && !tick);
     if (!tick) next ??= box;
@@ -68,7 +71,7 @@ list.addEventListener('change', (event) => {
   const box = event.target as HTMLInputElement;
   const step = box.dataset.tick;
   if (!step) return;
-  const tick = box.checked ? { on: today, of: printOf(wordsOf(box)) } : null;
+  const tick = box.checked ? { on: today, of: printFor(box) } : null;
   store.change((state) => inOpenRun(state, id, (run) => withTick(run, step, tick)));
   void navigator.storage?.persist?.();
   show();

@@ -1,6 +1,5 @@
 /* What only a stored record shows: the hives, notes and answers in their steps, and the apiary's address. Loaded once there is a record. */
 import { languageHere } from '../../../shared/country/language-here.ts';
-import { printOf } from '../../../shared/address/print.ts';
 import { isDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { parts } from './folds.ts';
@@ -8,7 +7,7 @@ import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
 import * as text from './lines.en.ts';
-import { boxes, find, id, stepOf, store, wordsOf } from './checklist.ts';
+import { boxes, find, id, printFor, stepOf, store } from './checklist.ts';
 
 export function showLines(paused: boolean): void {
   sayMore(paused);
@@ -17,7 +16,7 @@ export function showLines(paused: boolean): void {
   const run = openRun(state, id);
   for (const box of boxes) {
     const name = box.dataset.tick!;
-    const isNew = tickOf(run, name, printOf(wordsOf(box))) === 'changed';
+    const isNew = tickOf(run, name, printFor(box)) === 'changed';
     line(stepOf(box), 'step-changed', isNew ? text.newWords : '');
     line(stepOf(box), 'step-note', [own(run.notes, name), own(run.asked, name)].filter(Boolean).join(' '));
   }

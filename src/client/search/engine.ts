@@ -4,7 +4,8 @@
  * so that another edition never answers.
  */
 import { canonical } from '../../../shared/words/canonical.ts';
-import { ENGINE, PAGEFIND_FOLDER, WORDS } from '../../../shared/words/search-files.ts';
+import type { Tongue } from '../../../shared/country/language.ts';
+import { ENGINE, folderOf, PAGEFIND_FOLDER, WORDS, wordsOf } from '../../../shared/words/search-files.ts';
 import { ORDER, readPage, splitParts, type PageFacts, type SearchWords } from '../../../shared/words/search-record.ts';
 import { readWordList } from '../../../shared/words/word-list.ts';
 import { readVocabulary, type Vocabulary } from './vocabulary.ts';
@@ -66,13 +67,13 @@ const RANKING = {
 /** A page below this level contains only words that begin like the word. */
 const LEAST = 0.003;
 
-/** `base` is the folder of the site. */
-export async function openEngine(base: string, print: string): Promise<Engine> {
+/** `base` is the folder of the site. `tongue` is another language than the club's, whose pages have an index of their own. */
+export async function openEngine(base: string, print: string, tongue?: Tongue): Promise<Engine> {
   const [pagefind, words] = await Promise.all([
     import(/* @vite-ignore */ `${base}${ENGINE}?ts=${print}`) as Promise<Pagefind>,
-    fetch(`${base}${WORDS}?ts=${print}`).then((answer) => answer.json() as Promise<SearchWords>),
+    fetch(`${base}${tongue ? wordsOf(tongue) : WORDS}?ts=${print}`).then((answer) => answer.json() as Promise<SearchWords>),
   ]);
-  return engineOf(pagefind, words, { base, print });
+  return engineOf(pagefind, words, { base, print, ...(tongue && { folder: base + folderOf(tongue) }) });
 }
 
 /** `folder` contains Pagefind's files, if they are not below the base. */

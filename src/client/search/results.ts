@@ -3,9 +3,11 @@
  * reader begins to search. Everything from outside is only ever set as text.
  */
 import { todayIn } from '../../../shared/days/today.ts';
-import { ENGINE, PAGEFIND_FOLDER, WASM, WORDS } from '../../../shared/words/search-files.ts';
+import { languageHere } from '../../../shared/country/language-here.ts';
+import { tongueOf, type Tongue } from '../../../shared/country/language.ts';
+import { ENGINE, PAGEFIND_FOLDER, wasmOf, WORDS } from '../../../shared/words/search-files.ts';
 import { readAnswers } from './best-answer.ts';
-import { openEngine, type Engine, type Entry } from './engine.ts';
+import { openEngine, type Engine, type Entry, type Shown } from './engine.ts';
 import { excerptOf } from './excerpt.ts';
 import { lookUp, type Hit, type Hits } from './look-up.ts';
 import { fallsInto, spanOf } from './season.ts';
@@ -52,6 +54,7 @@ const answers = [...document.querySelectorAll<HTMLElement>('[data-asks]')];
 const bestAnswer = readAnswers(answers.map(({ dataset }) => dataset.asks!.split(';')));
 
 let opening: Promise<Engine> | undefined;
+let openingOther: Promise<Engine> | undefined;
 let typed = '';
 let lastQuery = 0;
 let found: Hits = { hits: [], corrected: [], sought: [], strange: false };
@@ -66,7 +69,7 @@ const print = form.dataset.print!;
 async function open(): Promise<Engine> {
   document.head.append(
     make('link', { rel: 'modulepreload', href: `${base}${ENGINE}?ts=${print}` }),
-    ...[WASM, `${PAGEFIND_FOLDER}pagefind-entry.json?ts=${print}`, `${WORDS}?ts=${print}`].map((file) =>
+    ...[wasmOf(tongueOf(languageHere())), `${PAGEFIND_FOLDER}pagefind-entry.json?ts=${print}`, `${WORDS}?ts=${print}`].map((file) =>
       make('link', { rel: 'preload', as: 'fetch', crossOrigin: 'anonymous', href: base + file }),
     ),
   );
@@ -103,6 +106,7 @@ export async function ask(): Promise<void> {
     season.hidden = !found.hits.some(({ entry }) => entry.windows);
     drawKinds();
     await drawList(turn);
+    await drawOther(turn).catch(() => (openingOther = undefined));
     part('none').hidden = !typed || (!!found.hits[0] && !found.strange);
   } catch (error) {
     // No network now. The next word tries again.
@@ -190,6 +194,24 @@ function groupAsDrawn({ name, all, rows }: { name: Group; all: Hit[]; rows: HTML
   return section;
 }
 
+/** Pages in another language of the almanac. They are asked for where the club's language lacks a word that was typed. */
+async function drawOther(turn: number): Promise<void> {
+  const other = document.querySelector<HTMLElement>('[data-search-other]');
+  if (!other) return;
+  other.hidden = true;
+  if (!typed || (found.hits[0] && !found.corrected[0] && !found.strange)) return;
+  const engine = await (openingOther ??= openEngine(base, print, other.lang as Tongue));
+  const { hits, corrected, strange, sought } = await lookUp(typed, engine, today);
+  if (turn !== lastQuery || !hits[0] || corrected[0] || strange) return;
+  const rows = hits
+    .slice(0, 2 * SHOWN)
+    .map(async ({ entry }) => shownIn(rowAsDrawn.cloneNode(true) as HTMLElement, entry, await engine.shownOf(entry), sought));
+  other.querySelector('ul')!.replaceChildren(...(await Promise.all(rows)));
+  if (turn !== lastQuery) return;
+  other.hidden = false;
+  status.textContent += `. ${other.querySelector('h2')!.textContent}: ${rows.length}`;
+}
+
 /** `rank` counts from the best result. */
 async function row(entry: Entry, rank: number): Promise<HTMLElement> {
   const engine = await opening!;
@@ -208,8 +230,13 @@ async function row(entry: Entry, rank: number): Promise<HTMLElement> {
     link.classList.toggle('plain', !words.textContent);
     return item;
   }
-  const shown = await engine.shownOf(entry);
-  const { pieces, section } = excerptOf(shown, found.sought);
+  return shownIn(item, entry, await engine.shownOf(entry), found.sought);
+}
+
+/** The row with the part of the page that answers. */
+function shownIn(item: HTMLElement, entry: Entry, shown: Shown, sought: readonly string[]): HTMLElement {
+  const [link, title, words] = [item.querySelector('a')!, item.querySelector('b')!, item.querySelector('small')!];
+  const { pieces, section } = excerptOf(shown, sought);
   title.textContent = shown.title;
   link.href = section ? `${shown.url}#${section.id}` : shown.url;
   words.append(

@@ -13,7 +13,8 @@ export type Part = { name: string; leaves: Leaf[] };
 /** Pages that consist of their form. In a book the contents replace them. */
 const ONLY_LIVE = ['search/', 'hand-out/'];
 
-export const isInBook = (page: BuiltPage): boolean => isPublished(page) && !ONLY_LIVE.includes(page.place);
+/** The book is in the club's language alone. */
+export const isInBook = (page: BuiltPage): boolean => isPublished(page) && page.tongue === undefined && !ONLY_LIVE.includes(page.place);
 
 /** @throws Error when a page belongs to no part, because the book would silently lack it. */
 export function partsOf(pages: readonly BuiltPage[], base: string): Part[] {

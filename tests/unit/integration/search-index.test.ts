@@ -110,7 +110,7 @@ const contentOf = (named: readonly SearchWord[], windows = {}): SearchContent =>
 /** The search of a few pages, written and served. */
 async function made(of: readonly BuiltPage[], named: readonly SearchWord[], windows = {}): Promise<{ folder: string; engine: Engine }> {
   const folder = mkdtempSync(join(tmpdir(), 'almanac-search-'));
-  await writeSearch(folder, [...of, searchPage], contentOf(named, windows));
+  await writeSearch(folder, [...of, searchPage], { tongue: 'en', content: contentOf(named, windows) });
   const served = await serve({ folder, port: 0 });
   opened.push({ folder, served });
   return { folder, engine: await openSearch(folder, served.address) };
@@ -240,7 +240,7 @@ test('a machine without a Pagefind program gets a sentence', async () => {
   const { npm_config_arch: before } = process.env;
   process.env.npm_config_arch = 'mips';
   try {
-    await assert.rejects(writeSearch(folder, pages, contentOf(words)), (error: Error) => {
+    await assert.rejects(writeSearch(folder, pages, { tongue: 'en', content: contentOf(words) }), (error: Error) => {
       assert.match(explainError(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
       return true;
     });

@@ -1,0 +1,37 @@
+// A page in two languages: each links to the other, a tick is on both, and the search finds the Spanish page by a Spanish word.
+import assert from 'node:assert/strict';
+import { test } from './fixtures.ts';
+import { expect } from '@playwright/test';
+
+const LIST = 'lists/package-arrival/';
+
+test('a Spanish reader finds the list of the package, follows it, and keeps her ticks in both languages', async ({ browser, demo }) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(demo.at('/search/?q=enjambre'));
+  const spanish = page.locator('[data-search-other]');
+  await expect(spanish.getByRole('heading', { name: 'En español' })).toBeVisible();
+  assert.equal(await spanish.getAttribute('lang'), 'es');
+  const found = await spanish.getByRole('link').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+  assert.ok(
+    found.some((address) => address?.includes('/es/know-how/swarms/')),
+    String(found),
+  );
+
+  await page.goto(demo.at(`/${LIST}`));
+  await page.getByRole('link', { name: 'Esta página en español' }).click();
+  await expect(page).toHaveURL(demo.at(`/es/${LIST}`));
+  await expect(page.locator('h1')).toHaveAttribute('lang', 'es');
+  await expect(page.locator('[data-hazard] ul').first()).toHaveAttribute('lang', 'es');
+  await page.locator('[data-tick=cluster]').check();
+  await expect(page.locator('.languages')).toContainText('todavía no ha revisado');
+
+  await page.getByRole('link', { name: 'This page in English' }).click();
+  await expect(page).toHaveURL(demo.at(`/${LIST}`));
+  await expect(page.locator('[data-tick=cluster]')).toBeChecked();
+  assert.equal(await page.locator('#step-cluster .step-changed').count(), 0);
+  await page.locator('[data-tick=dead]').check();
+  await page.goBack();
+  await expect(page.locator('[data-tick=dead]')).toBeChecked();
+  await context.close();
+});
