@@ -14,6 +14,7 @@ import { summaryLines } from '../checks/summary.ts';
 import { withIds } from '../checks/task-ids.ts';
 import { formatDiagnostic, inReadingOrder, type Diagnostic } from '../source/diagnostic.ts';
 import { readFolder } from '../source/folder.ts';
+import { hashOfOriginal } from '../source/translations.ts';
 import { readFolderCached } from '../source/parse-cache.ts';
 import { argumentsOf } from './arguments.ts';
 import { editionDay } from '../source/edition-day.ts';
@@ -72,7 +73,15 @@ function countLine(found: readonly Diagnostic[], files: number, ofBooks: number)
 }
 
 function writeIds(directory: string): void {
-  for (const entry of readFolder(directory).entries) {
+  const read = readFolder(directory);
+  for (const { file, original } of read.translations) {
+    if (!original || file.path.startsWith('books/') || (file.fields.value as { of?: unknown } | undefined)?.of !== undefined) continue;
+    const line = `of: ${hashOfOriginal(original)}\n`;
+    const path = join(directory, file.path);
+    const text = readFileSync(path, 'utf8');
+    writeFileSync(path, file.path.endsWith('.mdx') ? text.replace(/^---\r?\n/, `$&${line}`) : line + text);
+  }
+  for (const entry of read.entries) {
     if (entry.collection !== 'checklists' || entry.book !== undefined || !isPage(entry)) continue;
     const path = join(directory, entry.path);
     const { text, written } = withIds(readFileSync(path, 'utf8'), entry);

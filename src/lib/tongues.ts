@@ -37,6 +37,12 @@ export function langOf(almanac: Almanac, name: string): Tongue | undefined {
   return held ?? tongueOf(almanac.club.language);
 }
 
+/** Behind the title of a page in another language than the club's. */
+export function inLanguage(almanac: Almanac): string {
+  const other = otherTongue(almanac);
+  return other ? ` (${WORDS[other].names[other]})` : '';
+}
+
 /** Without the folder of another language: `/lists/package-arrival/` for `/es/lists/package-arrival/`. */
 export const withoutTongue = (place: string): string => place.replace(/^\/(?:en|es)(?=\/)/, '');
 
