@@ -61,7 +61,7 @@ export type Almanac = {
   words: Item<Word>[];
   answers: Item<Answer>[];
   figures: Map<string, InTongue<Figure>>;
-  sources: Map<string, Source>;
+  sources: Map<string, InTongue<Source>>;
   cautions: Map<string, InTongue<Caution>>;
   sheets: Item<Sheet>[];
   signs: Item<Sign>[];
@@ -117,7 +117,7 @@ export function almanacOf(entriesIn: EntriesOf, day: Day, tongue?: Tongue): Alma
   const [clubEntry] = shelf<Club>('club');
   if (!clubEntry) throw new Error('almanacOf: needs club.yaml, which checks refuse to be without');
   const club = withHours(clubEntry.data);
-  const sources = new Map(shelf<Source>('sources').map((item) => [item.id, item.data]));
+  const sources = new Map(shelf<Source>('sources').map(({ id, data, lang }) => [id, { ...data, ...(lang && { lang }) }]));
   const forage = byTitle(shelf<Forage>('forage').map((item) => withBloom(item, sources)));
   const withNumbers = <T>(name: string): Item<T>[] => shelf<T>(name).map((item) => ({ ...item, data: withLines(item.data, club) }));
   const labelRows = byTitle(onSources(shelf<Treatment>('treatments'), sources));

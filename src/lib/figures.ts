@@ -5,6 +5,8 @@ import * as en from './figures.en.ts';
 import * as es from './figures.es.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
+import type { InTongue } from './almanac.ts';
+import type { Tongue } from '../../shared/country/language.ts';
 
 export { UNITS };
 export type { Figure, FigureRow };
@@ -34,12 +36,13 @@ export function sourceWords(source: Source): string {
 }
 
 /** A source for a reader: its words, and where it can be opened. `isHidden`: a publication that has no open address here. */
-export type Cited = { words: string; url?: string; opened?: string; isHidden?: true };
+export type Cited = { words: string; url?: string; opened?: string; isHidden?: true; lang?: Tongue };
 
 const NOT_PUBLISHED: readonly Source['kind'][] = ['habit', 'club'];
 
-export const cited = (source: Source): Cited => ({
+export const cited = (source: InTongue<Source>): Cited => ({
   words: sourceWords(source),
+  ...(source.lang && { lang: source.lang }),
   ...(source.url && { url: source.url }),
   ...(source.url && source.opened && { opened: formatDay(source.opened) }),
   ...(!source.url && !NOT_PUBLISHED.includes(source.kind) && { isHidden: true as const }),

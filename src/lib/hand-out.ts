@@ -1,21 +1,22 @@
 /* Pages that a hand-out may be made of, by kind, in the order of their lists. */
 import * as text from './hand-out.en.ts';
+import type { Tongue } from '../../shared/country/language.ts';
 import type { Almanac } from './almanac.ts';
 import { calculatorsHere } from './rooms.ts';
 import { meetingTime } from './meetings.ts';
 import { windowsOf, windowsText } from './season.ts';
 
 /** `due` are its days here, as `valley 05-03 05-17;hill 05-12 05-26`; `day` is the last of a meeting. */
-export type HandOutPage = { path: string; title: string; due?: string; day?: string; words?: string };
+export type HandOutPage = { path: string; title: string; due?: string; day?: string; words?: string; lang?: Tongue };
 
 /** A kind without pages is left out. */
 export function pagesByKind(almanac: Almanac): { name: string; pages: HandOutPage[] }[] {
   const { checklists, bulletins, treatments, articles, meetings, seasons } = almanac;
-  const dated = (room: string, entries: readonly { id: string; data: { title: string; when?: string | undefined } }[]): HandOutPage[] =>
+  const dated = (room: string, entries: readonly { id: string; lang?: Tongue | undefined; data: { title: string; when?: string | undefined } }[]): HandOutPage[] =>
     entries
-      .map(({ id, data: { title, when } }) => {
+      .map(({ id, lang, data: { title, when } }) => {
         const windows = windowsOf(when, seasons);
-        return { path: `${room}/${id}`, title, ...(windows ? { due: windowsText(windows) } : {}) };
+        return { path: `${room}/${id}`, title, ...(lang && { lang }), ...(windows ? { due: windowsText(windows) } : {}) };
       })
       .sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
   return [

@@ -3,6 +3,7 @@
  * review record. Each page has its own object, which is filled while its words are rendered.
  */
 import { formatDay } from './country.ts';
+import { tongues, type Tongue } from '../../shared/country/language.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { Contact } from '../schemas/club.ts';
 import type { Origin } from '../schemas/origin.ts';
@@ -18,7 +19,13 @@ import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
 
-export type Note = { number: number; words: string; figure?: string; /** The source that the words begin with. */ source?: Cited };
+export type Note = {
+  number: number;
+  words: string;
+  figure?: string;
+  /** The source that the words begin with. */ source?: Cited;
+  /** The language of the words, where it is not the page's. */ lang?: Tongue;
+};
 export type Review = {
   /** Whose check it is, where it is not the club's: "editors of the common book"; and what the club itself compared. */
   book?: { editors: string; compared: { day: string; by: string } | null };
@@ -29,6 +36,8 @@ export type Review = {
   nextDay?: string | undefined;
   by?: string | undefined;
   history: { day: string; what: string }[];
+  /** The language of the history, where it is not the page's. */
+  lang?: Tongue | undefined;
 };
 export type Asked = {
   duty: string;
@@ -45,16 +54,16 @@ export type PageContext = {
   around: RenderContext;
   cautions: Placed[];
   /** The number of a note, which is added where the page does not have it. */
-  noteOf: (words: string, source?: Cited, figure?: string) => number;
+  noteOf: (words: string, source?: Cited, figure?: string, lang?: Tongue) => number;
 };
 
 /** Creates the context of one page. `work` decides its cautions. */
 export function createPageContext(almanac: Almanac, base: string, day: string, work?: readonly string[]): PageContext {
   const notes: Note[] = [];
-  const noteOf = (words: string, source?: Cited, figure?: string): number => {
+  const noteOf = (words: string, source?: Cited, figure?: string, lang?: Tongue): number => {
     const held = notes.find((note) => note.words === words);
     if (held) return held.number;
-    notes.push({ number: notes.length + 1, words, ...(source && { source }), ...(figure && { figure }) });
+    notes.push({ number: notes.length + 1, words, ...(source && { source }), ...(figure && { figure }), ...(lang && { lang }) });
     return notes.length;
   };
   const windowSaid = (when: string): { words: string; windows: string } | null => {
@@ -77,7 +86,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
         if (!figure || !row) return null;
         const { main, other } = figureWords(row, figure.unit, almanac.club.units);
         const source = almanac.sources.get(row.source);
-        const note = noteOf(figureNote(figure, row, source), source && cited(source), id);
+        const note = noteOf(figureNote(figure, row, source), source && cited(source), id, figure.lang);
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };
       },
       contact: (duty) => {
@@ -114,8 +123,14 @@ export type Reviewed = {
 };
 
 /** `origin`: whose claim the page is; a page of a club without books is its own. Undefined for a meeting without a review. */
-export const reviewOf = (fields: Reviewed, origin?: Origin): Review | undefined =>
-  fields.checked === undefined && fields.history === undefined ? undefined : dated(fields, origin);
+export const reviewOf = (fields: Reviewed, origin?: Origin, lang?: Tongue): Review | undefined =>
+  fields.checked === undefined && fields.history === undefined ? undefined : { ...dated(fields, origin), ...(lang && { lang }) };
+
+/** The history of a page is told in the language of its original. */
+export function historyLang(almanac: Almanac, name: string): Tongue | undefined {
+  const spoken = almanac.spoken.get(name);
+  return spoken?.translated ? tongues.find((tongue) => tongue !== spoken.tongue) : langOf(almanac, name);
+}
 
 const dated = (fields: Reviewed, origin?: Origin): Review => ({
   ...(origin?.book

@@ -15,7 +15,7 @@ export const followedHere = 'followed here';
 export const inForce = (days: string, sureness: string): string => `In force ${days}; ${sureness}.`;
 export const elsewhere = (rows: number): string => `Elsewhere: ${rows === 1 ? 'one row' : `${rows} rows`}`;
 export const rows = (count: number): string => `${count} rows.`;
-export const whyThisOne = (because: string): string => `**Why this one:** ${because}`;
+export const whyThisOne = '**Why this one:** {because}';
 /** `{next}` is drawn by the page: the day of the next check. */
 export const checked = (day: string, by: string): string => `Checked ${day} by the ${by}; next check {next}.`;
 export const all = 'All figures';

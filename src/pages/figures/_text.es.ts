@@ -15,7 +15,7 @@ export const followedHere = 'la que se usa aquí';
 export const inForce: typeof English.inForce = (days, sureness) => `Vale ${days}; ${sureness}.`;
 export const elsewhere: typeof English.elsewhere = (rows) => `En otros lugares: ${rows === 1 ? 'una fila' : `${rows} filas`}`;
 export const rows: typeof English.rows = (count) => `${count} filas.`;
-export const whyThisOne: typeof English.whyThisOne = (because) => `**Por qué esta:** ${because}`;
+export const whyThisOne = '**Por qué esta:** {because}';
 export const checked: typeof English.checked = (day, by) => `Revisado el ${day} por: ${by}; próxima revisión: {next}.`;
 export const all = 'Todas las cifras';
 
