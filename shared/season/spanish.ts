@@ -5,6 +5,7 @@
  */
 import { monthNames, shownMonth } from '../days/month-names.ts';
 import { anchorName, anchors, ownEvents, phaseName, phases, type Phase } from './phases.ts';
+import type { Point } from './when.ts';
 
 export const spanishPhases: Readonly<Record<Phase, string>> = {
   'winter-rest': 'descanso de invierno',
@@ -77,6 +78,15 @@ function pointFrom(said: string): string | undefined {
   if (!count) return anchorName(anchor);
   const number = /^una?$/.test(count) ? 1 : Number(count);
   return `${number} ${unit === 'dia' ? 'day' : 'week'}${number === 1 ? '' : 's'} ${side === 'antes' ? 'before' : 'after'} ${anchorName(anchor)}`;
+}
+
+/** One end of a span in words, for a list that this club has no date for: "2 semanas antes: fin de la cría". */
+export function spanishPoint(point: Point): string {
+  if (point.kind === 'day') return `${point.day} de ${shownMonth(point.month, 'es')}`;
+  const days = Math.abs(point.offsetDays);
+  if (days === 0) return spanishName(point.anchor);
+  const [count, one, many] = days % 7 === 0 ? [days / 7, 'semana', 'semanas'] : [days, 'día', 'días'];
+  return `${count} ${count === 1 ? one : many} ${point.offsetDays < 0 ? 'antes' : 'después'}: ${spanishName(point.anchor)}`;
 }
 
 const plain = (text: string): string => text.trim().replace(/\s+/g, ' ').toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');

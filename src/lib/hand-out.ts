@@ -12,7 +12,10 @@ export type HandOutPage = { path: string; title: string; due?: string; day?: str
 /** A kind without pages is left out. */
 export function pagesByKind(almanac: Almanac): { name: string; pages: HandOutPage[] }[] {
   const { checklists, bulletins, treatments, articles, meetings, seasons } = almanac;
-  const dated = (room: string, entries: readonly { id: string; lang?: Tongue | undefined; data: { title: string; when?: string | undefined } }[]): HandOutPage[] =>
+  const dated = (
+    room: string,
+    entries: readonly { id: string; lang?: Tongue | undefined; data: { title: string; when?: string | undefined } }[],
+  ): HandOutPage[] =>
     entries
       .map(({ id, lang, data: { title, when } }) => {
         const windows = windowsOf(when, seasons);

@@ -2,6 +2,7 @@
  * Every dated page of the almanac with its window in each district, in the order of the main district's year. The first page decides in
  * the browser what is due.
  */
+import type { Tongue } from '../../shared/country/language.ts';
 import type { Almanac } from './content.ts';
 import { windowsOf, type Windows } from './season.ts';
 import type { Status } from './status.ts';
@@ -10,6 +11,8 @@ export type Dated = {
   id: string;
   href: string;
   title: string;
+  /** The language of its words, where it is not the page's. */
+  lang?: Tongue | undefined;
   why: string;
   windows: Windows;
   kind: 'list' | 'pest' | 'know-how';
@@ -20,7 +23,8 @@ export type Dated = {
 export function datedPages(almanac: Almanac, base: string): Dated[] {
   const { checklists, bulletins, articles, seasons } = almanac;
   const all = [
-    ...checklists.map(({ id, data }) => ({
+    ...checklists.map(({ id, data, lang }) => ({
+      lang,
       kind: 'list' as const,
       id,
       href: `${base}lists/${id}/`,
@@ -28,7 +32,8 @@ export function datedPages(almanac: Almanac, base: string): Dated[] {
       when: data.when,
       why: data.why,
     })),
-    ...bulletins.map(({ id, data }) => ({
+    ...bulletins.map(({ id, data, lang }) => ({
+      lang,
       kind: 'pest' as const,
       id,
       status: data.status,
@@ -37,7 +42,8 @@ export function datedPages(almanac: Almanac, base: string): Dated[] {
       when: data.when,
       why: data.why,
     })),
-    ...articles.map(({ id, data }) => ({
+    ...articles.map(({ id, data, lang }) => ({
+      lang,
       kind: 'know-how' as const,
       id,
       href: `${base}know-how/${id}/`,

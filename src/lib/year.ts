@@ -2,6 +2,7 @@
  * The year as 24 half-months, each with what begins in it: lists, pests, reading, plants in flower, meetings. The ring with its list, the
  * wall sheet and the calendar all use this order.
  */
+import type { Tongue } from '../../shared/country/language.ts';
 import { languageHere } from '../../shared/country/language-here.ts';
 import { dayOfCommonYear, halfMonthName, monthDay, monthDayAt, monthDayOf, type MonthDay } from '../../shared/days/month-day.ts';
 import type { Almanac } from './content.ts';
@@ -15,6 +16,7 @@ export type YearItem = {
   kind: YearKind;
   href: string;
   title: string;
+  lang?: Tongue | undefined;
   /** Null for a meeting, which occurs in one year only. */ windows: Windows | null;
   day: MonthDay;
   time?: string;

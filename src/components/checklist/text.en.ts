@@ -1,6 +1,6 @@
 /** At the end of a list. `title` is that of the list that follows. */
 export const done = 'Done';
-export const next = (title: string): string => `Next: ${title}`;
+export const next = 'Next: {title}';
 export const start = 'Start';
 export const allDone = 'All steps are checked off.';
 

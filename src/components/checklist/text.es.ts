@@ -1,7 +1,7 @@
 import type * as English from './text.en.ts';
 
 export const done = 'Terminado';
-export const next: typeof English.next = (title) => `Sigue: ${title}`;
+export const next = 'Sigue: {title}';
 export const start = 'Empezar';
 export const allDone = 'Todos los pasos están marcados.';
 
