@@ -2,6 +2,7 @@
  * Next steps of calculators, resolved against the club's own content. A result of a kind names pages in order of preference. A club that
  * lacks the first gets the next best. After all of them comes a list that every almanac has, so no result ends without a way on.
  */
+import type { Tongue } from '../../shared/country/language.ts';
 import { calculators } from '../schemas/calculators.ts';
 import type { Almanac } from './almanac.ts';
 import { askOf, type Asked } from './page-context.ts';
@@ -15,7 +16,7 @@ export type NextStep = {
   readonly ask: readonly string[];
 };
 
-export type Way = { readonly path: string; readonly title: string; readonly words: string };
+export type Way = { readonly path: string; readonly title: string; readonly words: string; readonly lang?: Tongue | undefined };
 export type NextWays = { readonly links: readonly Way[]; readonly call: Asked | undefined };
 
 const LAST_RESORTS = ['know-how/', 'pests/', 'lists/', 'work-it-out/', 'who-to-ask/'];
@@ -35,11 +36,11 @@ export function nextWays(almanac: Almanac, { links, ask }: NextStep): NextWays {
 }
 
 function wayOf(almanac: Almanac, path: string): Way {
-  const [title, words] = rooms[path] ?? titleOf(almanac, path) ?? [path, ''];
-  return { path, title, words };
+  const [title, words, lang]: readonly [string, string, Tongue?] = rooms[path] ?? titleOf(almanac, path) ?? [path, ''];
+  return { path, title, words, ...(lang && { lang }) };
 }
 
-function titleOf(almanac: Almanac, path: string): readonly [string, string] | undefined {
+function titleOf(almanac: Almanac, path: string): readonly [string, string, Tongue?] | undefined {
   const [room = '', id = ''] = path.split('/');
   const tool = room === 'work-it-out' && calculators.find(({ slug }) => slug === id);
   if (tool) return [tool.title, tool.lead];
@@ -49,6 +50,7 @@ function titleOf(almanac: Almanac, path: string): readonly [string, string] | un
     'know-how': ['articles', kinds.article],
   } as const;
   const [collection, word] = collections[room as keyof typeof collections] ?? [];
-  const entry = collection && (almanac[collection] as { id: string; data: { title: string } }[]).find((each) => each.id === id);
-  return entry && [entry.data.title, word!];
+  const entry =
+    collection && (almanac[collection] as { id: string; lang?: Tongue; data: { title: string } }[]).find((each) => each.id === id);
+  return entry && [entry.data.title, word!, entry.lang];
 }

@@ -2,6 +2,7 @@
  * What the search takes from the collections: the names of the word list, the days of pages that are bound to the year, and the lists of
  * its page.
  */
+import type { Tongue } from '../../shared/country/language.ts';
 import { neededTerms } from '../../shared/words/phrases.ts';
 import { phaseName, phases } from '../../shared/season/phases.ts';
 import type { Almanac } from './almanac.ts';
@@ -53,20 +54,22 @@ function datedPages({ articles, bulletins, checklists, meetings, seasons }: Alma
 }
 
 /** Every page with a text of its own, from A to Z, by its path below the base. */
-export const pagesByTitle = (almanac: Almanac): { path: string; title: string; day?: string; when?: string }[] => {
+export const pagesByTitle = (
+  almanac: Almanac,
+): { path: string; title: string; lang?: Tongue | undefined; day?: string; when?: string }[] => {
   const { checklists, bulletins, articles, meetings, treatments, sheets } = almanac;
   return [
-    ...checklists.map(({ id, data }) => ({ path: `lists/${id}/`, title: data.title })),
-    ...bulletins.map(({ id, data }) => ({ path: `pests/${id}/`, title: data.title })),
-    ...articles.map(({ id, data }) => ({ path: `know-how/${id}/`, title: data.title })),
+    ...checklists.map(({ id, data, lang }) => ({ path: `lists/${id}/`, title: data.title, lang })),
+    ...bulletins.map(({ id, data, lang }) => ({ path: `pests/${id}/`, title: data.title, lang })),
+    ...articles.map(({ id, data, lang }) => ({ path: `know-how/${id}/`, title: data.title, lang })),
     ...meetings.map(({ id, data }) => ({
       path: `meetings/${id}/`,
       title: data.title,
       // The search offers the next meeting by its day.
       ...(calledOffIn(data) ? {} : { day: data['last-day'] ?? data.day, when: `${meetingTime(data)}, ${data.place}` }),
     })),
-    ...treatments.map(({ id, data }) => ({ path: `treatments/${id}/`, title: data.title })),
-    ...sheets.map(({ id, data }) => ({ path: `sheets/${id}/`, title: data.title })),
+    ...treatments.map(({ id, data, lang }) => ({ path: `treatments/${id}/`, title: data.title, lang })),
+    ...sheets.map(({ id, data, lang }) => ({ path: `sheets/${id}/`, title: data.title, lang })),
     ...calculatorsHere(almanac).map(({ slug, title }) => ({ path: `work-it-out/${slug}/`, title })),
   ].sort((a, b) => (a.title.toLowerCase() < b.title.toLowerCase() ? -1 : 1));
 };
