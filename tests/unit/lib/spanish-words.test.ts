@@ -9,7 +9,7 @@ import { files } from '../../architecture/tree.ts';
 const ROOMS = /^src\/(?:lib|pages|paper|integration)\/.*\.es\.ts$|^src\/components\/(?:text|PestCard|SignPoints)\.es\.ts$/;
 /** Rooms with tests of their own, whose functions take other values. */
 const ELSEWHERE =
-  /\/(?:calculator-figures|climate-words|next-steps|own-events|stores-figures|tools|treatment-[\w-]+|weight-rules)\.es\.ts$|^src\/pages\/(?:_?(?:card|counts|hall|hand-out|search|signs)|lists|treatments|work-it-out)/;
+  /\/(?:calculator-figures|climate-words|counts|next-steps|own-events|stores-figures|tools|treatment-[\w-]+|weight-rules)\.es\.ts$|^src\/pages\/(?:_?(?:card|counts|hall|hand-out|search|signs)|lists|treatments|work-it-out)/;
 
 /** Values for functions that take more than texts and numbers. */
 const SAMPLES: Readonly<Record<string, readonly unknown[]>> = {
