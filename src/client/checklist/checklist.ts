@@ -52,7 +52,9 @@ export function show(): void {
   }
   const done = boxes.filter((box) => box.checked).length;
   const words = next ? text.next(wordsOf(next)) : text.allDone;
-  find('progress').textContent = `${text.progress(done, boxes.length)}${run.filed || (next && !done) ? '' : ` ${words}.`}`;
+  // A step may be a question.
+  const ended = /[.?!]$/.test(words) ? words : `${words}.`;
+  find('progress').textContent = `${text.progress(done, boxes.length)}${run.filed || (next && !done) ? '' : ` ${ended}`}`;
   const way = find<HTMLAnchorElement>('way');
   way.hidden = !done || Boolean(run.filed);
   way.href = next ? `#${stepOf(next).id}` : '#all-done';
