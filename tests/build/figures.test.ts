@@ -12,6 +12,8 @@ type Held = {
   figures: Map<string, { unit: string; rows: Row[] }>;
   treatments: Map<string, { rows: Record<string, any>[] }>;
   sources: Map<string, any>;
+  /** The words of sources that are translated. */
+  translated: Map<string, any>;
   edition: string;
 };
 
@@ -23,13 +25,19 @@ beforeAll(async () => {
 });
 
 function heldIn(built: Built): Held {
-  const { entries } = readFolder(built.content);
+  const { entries, books } = readFolder(built.content);
   const of = (name: string) =>
     new Map(entries.filter(({ collection }) => collection === name).map(({ id, fields }) => [id, fields.value as any]));
   return {
     figures: of('figures'),
     treatments: of('treatments'),
     sources: of('sources'),
+    translated: new Map(
+      books
+        .flatMap(({ translations }) => translations)
+        .filter(({ collection }) => collection === 'sources')
+        .map(({ id, fields }) => [id, fields.value as any]),
+    ),
     edition: JSON.parse(built.read('edition.json')).day,
   };
 }
@@ -52,7 +60,7 @@ const plain = (html: string): string =>
 function faultsOn(
   page: string,
   html: string,
-  { figures, treatments, sources, edition }: Held,
+  { figures, treatments, sources, translated, edition }: Held,
   base: string,
 ): { faults: string[]; count: number } {
   const numbers = [...html.matchAll(/<data\b([^>]*)>([\s\S]*?)<\/data>([\s\S]{0,400})/g)].map(([, tag, shown, rest]) => ({
@@ -89,9 +97,10 @@ function faultsOn(
     if (!source) return [`${name}: no source ${row.source}`];
     const note = /^[\s\S]*?href="#(note-\d+)"/.exec(rest)?.[1];
     const where = note ? plain(new RegExp(`id="${note}"[^>]*>([\\s\\S]*?)</li>`).exec(html)?.[1] ?? '') : text;
+    const words = sourceWords(page.startsWith(`${base}es/`) ? { ...source, ...translated.get(row.source) } : source);
     return [
       ...(figure.unit === at['data-unit'] ? [] : [`${name}: unit ${at['data-unit']}, and the figure has ${figure.unit}`]),
-      ...(where.includes(sourceWords(source)) ? [] : [`${name}: its note does not name ${sourceWords(source)}`]),
+      ...(where.includes(words) ? [] : [`${name}: its note does not name ${words}`]),
     ];
   });
   return { faults, count: numbers.length };

@@ -252,7 +252,7 @@ test('package.json of a club names this release in one place, and every command'
   assert.deepEqual(
     Object.keys(own.scripts).sort(),
     Object.keys(commands)
-      .filter((name) => name !== 'test' && name !== 'bench')
+      .filter((name) => !['test', 'bench', 'test:engines'].includes(name))
       .sort(),
   );
 });

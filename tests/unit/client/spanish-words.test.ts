@@ -10,7 +10,7 @@ const ROOMS =
   /^src\/(?:client|service-worker|layouts\/BaseLayout|lib\/own-events|pages\/(?:lists\/|_(?:card|hall|hand-out|search|signs))|components\/(?:checklist|mdx|charts|ContactNumber|DueRows|Footer|Notice|OnThisPage|Sidebar|SourceMark)).*\.es\.ts$/;
 
 /** What the interface replaces later: a slot for a link, a day or a number. */
-const SLOT = /\{(?:number|day|district|edition|link)\}/g;
+const SLOT = /\{(?:number|day|district|edition|link|title)\}/g;
 const candidate = {
   fits: [{ sign: 'huevos', shows: 'often' }],
   against: [
@@ -72,7 +72,7 @@ const SAID: Record<string, Record<string, unknown[][]>> = {
     colonies: [['Mayo', 1], ['Mayo', 2]], countsChart: [['Conteos']], warmthAndBloom: [['El valle']], curve: [['°C'], ['°C', '1200']], band: [['°C']],
     sum: [['10 °C', '1 de enero', '1200']], low: [['°C']], high: [['°C']], beginsIn: [['ene', 'enero']], inDistrict: [['El valle']],
   },
-  'components/checklist/text': { next: [['Lista']], suchDay: [['18 de abril']] },
+  'components/checklist/text': { suchDay: [['18 de abril']] },
   'components/mdx/page-words': { 'words.tableOf': [[['Día']]] },
   'components/mdx/text': { backToStep: [['3']], law: [[], ['Chile']], callOffice: [['Ana']], notWritten: [[], ['Ana']], steps: [[1], [2]], cases: [[1], [2]], asked: [[], ['Ana']] },
   'layouts/BaseLayout': { onPaper: [['Almanaque', true, 'a.example', '18'], ['Almanaque', false, 'a.example', '18']] },
