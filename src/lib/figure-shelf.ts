@@ -2,6 +2,7 @@
  * All figures by subject, with every row side by side: source, place, method, date, certainty, and which one the club follows. Each
  * figure has a fragment on its subject's page, which notes link to.
  */
+import type { InTongue } from './almanac.ts';
 import * as text from './figure-shelf.en.ts';
 import { formatDay } from './country.ts';
 import { FIGURE_SUBJECTS, followedRows, type Figure, type FigureRow } from '../schemas/figures.ts';
@@ -26,7 +27,7 @@ export type ShelvedRow = {
 };
 export type ShelvedFigure = {
   id: string;
-  figure: Figure;
+  figure: InTongue<Figure>;
   rows: ShelvedRow[];
   /** Rows that hold in other places only. */ elsewhere: ShelvedRow[];
 };

@@ -17,7 +17,7 @@ const BUDGETS: readonly Budget[] = [
   { what: 'script before a touch', budget: '4 kB to read, 6 kB on a list, 8 kB with a form', rows: /^pages: script, most/ },
   { what: 'script after a touch', budget: '16 kB on a list, 20 kB of a calculator', rows: /^pages: script after/ },
   { what: 'style sheets', budget: '15 kB, and 2 kB for hand-outs', rows: /^pages: style sheets/ },
-  { what: 'first search', budget: '125 kB in the middle, 140 kB at worst', rows: /^pages: first search/ },
+  { what: 'first search', budget: '127 kB in the middle, 140 kB at worst', rows: /^pages: first search/ },
   { what: 'whole club offline', budget: '2.5 MB, 900 files, 20 s at 1.6 Mbit/s', rows: /^pages: (the whole copy|files of the whole)/ },
   { what: 'length of a page on a phone', budget: 'by kind, 1,688 to 4,500 px', rows: /^pages: length, \// },
   { what: 'sheets of paper', budget: '1 or 2 by kind', elsewhere: 'every test run prints the pages: tests/e2e/paper.spec.ts' },

@@ -7,6 +7,17 @@ import { openCalculator } from './calculator-page.ts';
 import { desk } from './visit.ts';
 
 let browser: Browser;
+/** What a label says, in a closed fold, too: the words of the other units are hidden by a style. */
+const shownWords = (labels: (HTMLElement | SVGElement)[]): string[] =>
+  labels.map((label) => {
+    const copy = label.cloneNode(true) as HTMLElement;
+    label.querySelectorAll('.in-us, .in-metric').forEach((words, at) => {
+      if (getComputedStyle(words).display === 'none') copy.querySelectorAll('.in-us, .in-metric')[at]!.setAttribute('hidden', '');
+    });
+    copy.querySelectorAll('[hidden]').forEach((words) => words.remove());
+    return copy.textContent!.replace(/\s+/g, ' ').trim();
+  });
+
 let site: Site;
 let metric: Site;
 test.beforeAll(async ({ browser: launched, demo }) => {
@@ -87,7 +98,7 @@ for (const { slug, values, us, metric: inKilograms } of forms) {
       const context = await browser.newContext({ javaScriptEnabled: false });
       const page = await context.newPage();
       await page.goto(`${club.address}work-it-out/${slug}/`);
-      const labels = (await page.locator('form.asks :is(label, legend)').allInnerTexts()).filter(
+      const labels = (await page.locator('form.asks :is(label, legend)').evaluateAll(shownWords)).filter(
         (label) => !/^US cup|oz \(weight\)/.test(label),
       );
       assert.ok(

@@ -58,7 +58,7 @@ export function smallTargets(): string[] {
     const links = block.querySelectorAll('a').length;
     return (
       !/flex|grid/.test(getComputedStyle(block).display) &&
-      (/\p{L}{2}/u.test(rest.textContent!) || (links > 1 && /[,;]/.test(rest.textContent!)))
+      (/\p{L}{2}|\b[ouy]\b/u.test(rest.textContent!) || (links > 1 && /[,;]/.test(rest.textContent!)))
     );
   };
   for (const element of document.querySelectorAll<HTMLElement>(
