@@ -13,6 +13,7 @@ export type Hits = {
   /** Words with corrected spelling. */ corrected: string[];
   /** Every word that a result may mark. */ sought: string[];
   /** A word is on no page, nor near to one: it may be a trade name, which the almanac never prints. */ strange: boolean;
+  /** Most of the words are such words: the question may be in another language. */ isForeign: boolean;
 };
 
 /** Glossary entries contain the names of the pages that say more. Those come first. */
@@ -70,9 +71,12 @@ export async function lookUp(typed: string, engine: Engine, today: string, least
     hits: hits.filter(({ score }) => score > hits[0]!.score * leastShare),
     corrected: sought.flatMap(({ corrected, candidates }) => (corrected ? [candidates[0]!.word] : [])),
     sought: sought.flatMap(({ typed: word, candidates }) => [word, ...candidates.map(({ word: other }) => other)]),
-    strange: sought.some(({ unknown, stretch }) => unknown || stretch > STRANGE),
+    strange: sought.some(isStrange),
+    isForeign: sought.filter(isStrange).length * 2 > sought.length,
   };
 }
+
+const isStrange = ({ unknown, stretch }: Sought): boolean => unknown || stretch > STRANGE;
 
 async function scoresOf(
   sought: readonly Sought[],

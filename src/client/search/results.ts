@@ -57,7 +57,7 @@ let opening: Promise<Engine> | undefined;
 let openingOther: Promise<Engine> | undefined;
 let typed = '';
 let lastQuery = 0;
-let found: Hits = { hits: [], corrected: [], sought: [], strange: false };
+let found: Hits = { hits: [], corrected: [], sought: [], strange: false, isForeign: false };
 let whole = new Set<string>();
 
 const make = <K extends keyof HTMLElementTagNameMap>(tag: K, has: Partial<HTMLElementTagNameMap[K]>): HTMLElementTagNameMap[K] =>
@@ -194,12 +194,12 @@ function groupAsDrawn({ name, all, rows }: { name: Group; all: Hit[]; rows: HTML
   return section;
 }
 
-/** Pages in another language of the almanac. They are asked for where the club's language lacks a word that was typed. */
+/** Pages in another language of the almanac. They are asked for where the club's language lacks most of the words that were typed. */
 async function drawOther(turn: number): Promise<void> {
   const other = document.querySelector<HTMLElement>('[data-search-other]');
   if (!other) return;
   other.hidden = true;
-  if (!typed || (found.hits[0] && !found.corrected[0] && !found.strange)) return;
+  if (!typed || (found.hits[0] && !found.isForeign)) return;
   const engine = await (openingOther ??= openEngine(base, print, other.lang as Tongue));
   const { hits, corrected, strange, sought } = await lookUp(typed, engine, today);
   if (turn !== lastQuery || !hits[0] || corrected[0] || strange) return;
