@@ -27,7 +27,13 @@ function listsCollections(path: string, code: string): boolean {
 test('the collections are listed in one place; three others say what each is to readers, how pages get it, and what of it is words', () => {
   assert.deepEqual(
     src.filter((path) => isCode(path) && listsCollections(path, codeOf(path))),
-    ['src/lib/almanac.ts', 'src/lib/withdrawn.en.ts', 'src/lib/withdrawn.es.ts', 'src/schemas/collections.ts', 'src/schemas/translations.ts'],
+    [
+      'src/lib/almanac.ts',
+      'src/lib/withdrawn.en.ts',
+      'src/lib/withdrawn.es.ts',
+      'src/schemas/collections.ts',
+      'src/schemas/translations.ts',
+    ],
   );
   const most = collectionNames.slice(0, Math.floor(collectionNames.length / 2) + 1);
   assert.ok(listsCollections('a.ts', `const all = [${most.map((name) => `'${name}'`).join(', ')}];`));

@@ -15,7 +15,8 @@ export const front: typeof English.front = {
   madeUp: 'Su condado, sus fechas y los números de sus oficinas son inventados.',
   whoDecides: 'Deciden la etiqueta, el inspector apícola, el servicio de extensión y su médico; este libro no.',
   days: (district) => `Los días son los que valen en ${district}.`,
-  daysElsewhere: (district) => `Los días son los que valen en ${district}; donde son otros en otra parte, esos días siguen entre paréntesis.`,
+  daysElsewhere: (district) =>
+    `Los días son los que valen en ${district}; donde son otros en otra parte, esos días siguen entre paréntesis.`,
   marks: 'Los números elevados llevan a las fuentes, al final. Un anuncio vale solo en sus días.',
   onlyLive: 'Los formularios que calculan con sus propios números, y el buscador, están solo en las páginas de la asociación.',
   newerAt: (edition) =>

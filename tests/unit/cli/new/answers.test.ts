@@ -62,7 +62,11 @@ const WRONG: readonly [key: string, answer: string, sentence: string][] = [
   ['mistakes', 'almanac at fern-flat', 'mistakes: found "almanac at fern-flat"; write a mail address, such as almanac@our-club.org'],
   ['mistakes', 'almanac@example.org', 'mistakes: found "almanac@example.org"; write a real one: this is reserved for examples'],
   ['time-zone', 'NZST time', 'time-zone: found "NZST time"; write a time zone of the IANA list, such as America/New_York'],
-  ['language', 'English', 'language: found "English"; write one of: en-US, en-GB, en-AU, en-NZ, en-CA, en-IE, en-ZA, es, es-ES, es-US, es-MX, es-AR, es-CL'],
+  [
+    'language',
+    'English',
+    'language: found "English"; write one of: en-US, en-GB, en-AU, en-NZ, en-CA, en-IE, en-ZA, es, es-ES, es-US, es-MX, es-AR, es-CL',
+  ],
   ['words', 'nz', 'words: found "nz"; write one of: us, uk'],
   ['units', 'kg', 'units: found "kg"; write one of: us, metric'],
   ['emergency', '112', 'emergency: found "112"; write one of: yes, own'],
