@@ -19,7 +19,8 @@ export default defineConfig({
       },
       { test: { name: 'cli', include: ['tests/unit/cli/**/*.test.ts'], ...forks } },
       { test: { name: 'engines', include: ['tests/engines/*.test.ts'], globalSetup: 'tests/setup/build-demo.ts', ...forks } },
-      { test: { name: 'build', include: ['tests/build/**/*.test.ts'], globalSetup: 'tests/setup/build-demo.ts', ...forks } },
+      // As in the browser's suite, a failure that does not repeat is tried once more, and Vitest reports the second try.
+      { test: { name: 'build', include: ['tests/build/**/*.test.ts'], globalSetup: 'tests/setup/build-demo.ts', retry: 1, ...forks } },
     ],
   },
 });
