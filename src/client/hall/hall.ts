@@ -68,12 +68,12 @@ const END_PX = 4;
 
 /** A slide that is longer than the screen is read to its end first. */
 function forward(): void {
-  if (innerHeight + scrollY < root.scrollHeight - END_PX) scrollBy(0, innerHeight * 0.8);
+  if (innerHeight + scrollY < root.scrollHeight - END_PX) scrollBy({ top: innerHeight * 0.8, behavior: 'instant' });
   else if (at < slides.length - 1) show(at + 1);
 }
 
 function back(): void {
-  if (scrollY > END_PX) scrollBy(0, -innerHeight * 0.8);
+  if (scrollY > END_PX) scrollBy({ top: -innerHeight * 0.8, behavior: 'instant' });
   else if (at > 0) show(at - 1);
 }
 
