@@ -69,13 +69,14 @@ export async function writeOutputs({
   const count = Object.keys(files).length;
   if (count > 0) say(`Files of the club: ${count}.`);
 
-  const search = await writeSearch(
+  const search = await writeSearch({
     site,
     pages,
-    { tongue: almanac.tongue, content: searchContentOf(almanac) },
     base,
-    others.map((other) => ({ tongue: other.tongue, content: searchContentOf(other, `${other.tongue}/`) })),
-  );
+    own: { tongue: almanac.tongue, content: searchContentOf(almanac) },
+    others: others.map((other) => ({ tongue: other.tongue, content: searchContentOf(other, `${other.tongue}/`) })),
+    edition,
+  });
   say(`Search: ${search.records} pages and entries.`);
 
   say(`Calendar: ${almanac.meetings.length} meetings.`);

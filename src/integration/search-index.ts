@@ -9,6 +9,8 @@ import type { Tongue } from '../../shared/country/language.ts';
 import { ENGINE, folderOf, PAGEFIND_FOLDER, WORDS, wordsOf } from '../../shared/words/search-files.ts';
 import type { BuiltPage } from './built-pages.ts';
 import type { SearchContent } from '../lib/search-content.ts';
+import { formatDay } from '../lib/country.ts';
+import { editionName, type Edition } from '../lib/edition-name.ts';
 import { foundOn, listedOn, type Found } from './search-pages.ts';
 import { recordOf } from './search-record.ts';
 import { searchWords } from './search-words.ts';
@@ -26,14 +28,20 @@ const SERVED = /^(?:pagefind\.js|pagefind-entry\.json|wasm\.[a-z]{2}\.pagefind|p
 /** The pages of one language, and what their search is made of. */
 export type SearchIn = { tongue: Tongue; content: SearchContent };
 
-/** Writes the search files below the site. `others` are the languages of the pages that are not in the club's. */
-export async function writeSearch(
-  site: string,
-  pages: readonly BuiltPage[],
-  { tongue, content }: SearchIn,
-  base = '/',
-  others: readonly SearchIn[] = [],
-): Promise<{ records: number }> {
+type Searched = {
+  /** The folder of drawn pages. */
+  site: string;
+  pages: readonly BuiltPage[];
+  base: string;
+  /** The pages in the club's language. */
+  own: SearchIn;
+  /** The languages of the other pages. */
+  others: readonly SearchIn[];
+  edition: Edition;
+};
+
+/** Writes the search files below the site. */
+export async function writeSearch({ site, pages, base, own, others, edition }: Searched): Promise<{ records: number }> {
   const write = (name: string, content: string | Uint8Array): void => {
     mkdirSync(dirname(join(site, name)), { recursive: true });
     writeFileSync(join(site, name), content);
@@ -43,17 +51,25 @@ export async function writeSearch(
     for (const { path, content: bytes } of await indexFiles(records, of))
       if (SERVED.test(path) && (folder === PAGEFIND_FOLDER || path !== 'pagefind.js')) write(folder + path, bytes);
   };
-  const found = paired(pages.filter((page) => page.tongue === undefined).flatMap(foundOn));
-  await index(found, { tongue, content }, PAGEFIND_FOLDER);
+  const foundIn = (tongue: Tongue | undefined): Found[] =>
+    paired(pages.filter((page) => page.tongue === tongue).flatMap((page) => foundOn(page).map((each) => withoutMark(each, edition))));
+  const found = foundIn(undefined);
+  await index(found, own, PAGEFIND_FOLDER);
   write(ENGINE, await minified(join(site, ENGINE)));
-  write(WORDS, JSON.stringify(searchWords(found, content, listedOn(pages, base))));
+  write(WORDS, JSON.stringify(searchWords(found, own.content, listedOn(pages, base))));
   for (const other of others) {
-    const theirs = paired(pages.filter((page) => page.tongue === other.tongue).flatMap(foundOn));
+    const theirs = foundIn(other.tongue);
     if (theirs.length === 0) continue;
     await index(theirs, other, folderOf(other.tongue));
     write(wordsOf(other.tongue), JSON.stringify(searchWords(theirs, other.content, [])));
   }
   return { records: found.length };
+}
+
+/** The mark changes with every edition. The day alone leaves the files of the search as they are, which a reader then need not fetch again. */
+function withoutMark(found: Found, edition: Edition): Found {
+  const day = (words: string): string => words.replaceAll(editionName(edition), formatDay(edition.day));
+  return { ...found, lead: day(found.lead), text: day(found.text) };
 }
 
 /**

@@ -104,7 +104,7 @@ function take(element: Element, place: string, records: Found[]): void {
       found.headings += ` ${textOf()}`;
       if (node.properties.id) found.sections.push({ id: String(node.properties.id), title: textOf() });
     }
-    if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = textOf();
+    if (node.tagName === 'p' && classesOf(node).includes('lead')) found.lead = text.slice(from).join('').replace(SPACES, ' ').trim();
     else if (node.tagName === 'time' && found.kind === 'meeting') found.when ??= textOf();
     if (CELLS.has(node.tagName)) text.push(/[.:;,!?]$|^$/.test(textOf()) ? ' ' : '; ');
     else if (BLOCKS.has(node.tagName)) closeBlock(text);

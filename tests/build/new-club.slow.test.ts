@@ -76,7 +76,7 @@ const BEGINS = {
   'The weekly look in swarm season': 'September|October',
   'The flow and the honey boxes': 'November|December',
   'The late-summer mite decision': 'February',
-  'Fall feeding and stores': 'March|April',
+  'Autumn feeding and stores': 'March|April',
 };
 
 test('the year of the south is on its page of the year', slow, () => {
@@ -96,8 +96,8 @@ test('no page names a number to call of another land', slow, () => {
 /** Names of publishers in the books' sources, which readers see wherever a figure of theirs is. */
 const publishers = ['common', 'nz'].flatMap((book) =>
   readdirSync(join(books, book, 'sources')).flatMap((file) => {
-    const { who, title, where } = parse(readFileSync(join(books, book, 'sources', file), 'utf8')) as Record<string, unknown>;
-    return [who, title, where].filter((words) => typeof words === 'string').filter((words) => words.includes('Ohio'));
+    const { who, publisher, title, where } = parse(readFileSync(join(books, book, 'sources', file), 'utf8')) as Record<string, unknown>;
+    return [who, publisher, title, where].filter((words) => typeof words === 'string').filter((words) => words.includes('Ohio'));
   }),
 );
 

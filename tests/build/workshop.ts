@@ -51,6 +51,22 @@ export function contentsOf(folder: string): Map<string, string> {
   );
 }
 
+/**
+ * The files of a site without the mark of its edition, which is made of its input and of the program, and without what holds a hash of
+ * pages that have it.
+ */
+export function unmarked(site: string): Map<string, string> {
+  const files = contentsOf(site);
+  const { fingerprint, mark, pages } = JSON.parse(files.get('edition.json')!) as Record<string, string>;
+  const without = (text: string): string =>
+    text
+      .replaceAll(fingerprint!, 'FINGERPRINT')
+      .replaceAll(mark!, 'MARK')
+      .replace(/'sha256-[^']+'/g, 'HASH');
+  const own: Record<string, string> = { 'edition.json': JSON.stringify(pages), 'handbook.epub': '', 'worker.js': '' };
+  return new Map([...files].map(([path, text]) => [path, own[path] ?? without(text)]));
+}
+
 /** Replaces words in a file. They must occur in it. */
 export function change(path: string, from: string, to: string): void {
   const text = readFileSync(path, 'utf8');

@@ -9,6 +9,8 @@ import { explainError } from '../../../src/cli/explain-error.ts';
 import type { Engine } from '../../../src/client/search/engine.ts';
 import { lookUp } from '../../../src/client/search/look-up.ts';
 import { builtPage, type BuiltPage } from '../../../src/integration/built-pages.ts';
+import { editionName, type Edition } from '../../../src/lib/edition-name.ts';
+import { contentsOf } from '../../build/workshop.ts';
 import type { SearchContent, SearchWord } from '../../../src/lib/search-content.ts';
 import { writeSearch } from '../../../src/integration/search-index.ts';
 import { foundOn } from '../../../src/integration/search-pages.ts';
@@ -107,10 +109,20 @@ const contentOf = (named: readonly SearchWord[], windows = {}): SearchContent =>
   law: ['pests/varroa/'],
 });
 
+const edition: Edition = { day: '2026-04-18' as Edition['day'], fingerprint: '3f2a1c5d' };
+const searched = (site: string, of: readonly BuiltPage[], content: SearchContent) => ({
+  site,
+  pages: of,
+  base: '/',
+  own: { tongue: 'en' as const, content },
+  others: [],
+  edition,
+});
+
 /** The search of a few pages, written and served. */
 async function made(of: readonly BuiltPage[], named: readonly SearchWord[], windows = {}): Promise<{ folder: string; engine: Engine }> {
   const folder = mkdtempSync(join(tmpdir(), 'almanac-search-'));
-  await writeSearch(folder, [...of, searchPage], { tongue: 'en', content: contentOf(named, windows) });
+  await writeSearch(searched(folder, [...of, searchPage], contentOf(named, windows)));
   const served = await serve({ folder, port: 0 });
   opened.push({ folder, served });
   return { folder, engine: await openSearch(folder, served.address) };
@@ -236,11 +248,25 @@ test('a file that failed to load is requested again', async () => {
   assert.equal((await placesFor('varroa', flaky))[0], 'pests/varroa/');
 });
 
+test('an edition with another mark and the same words leaves every file of the search as it is', async () => {
+  const filesOf = async (fingerprint: string): Promise<Map<string, string>> => {
+    const site = mkdtempSync(join(tmpdir(), 'almanac-search-'));
+    const about = page('about/', `<p class="lead">Edition of ${editionName({ ...edition, fingerprint })}, by the club.</p>`);
+    await writeSearch({ ...searched(site, [...pages, about, searchPage], contentOf(words)), edition: { ...edition, fingerprint } });
+    const files = contentsOf(site);
+    rmSync(site, { recursive: true });
+    return files;
+  };
+  const one = await filesOf('3f2a1c5d');
+  assert.ok(one.size > 3);
+  assert.deepEqual(await filesOf('0b9e7a11'), one);
+});
+
 test('a machine without a Pagefind program gets a sentence', async () => {
   const { npm_config_arch: before } = process.env;
   process.env.npm_config_arch = 'mips';
   try {
-    await assert.rejects(writeSearch(folder, pages, { tongue: 'en', content: contentOf(words) }), (error: Error) => {
+    await assert.rejects(writeSearch(searched(folder, pages, contentOf(words))), (error: Error) => {
       assert.match(explainError(error), /^the search is made by Pagefind, whose program for \w+ on mips is missing\. .+\.$/);
       return true;
     });
