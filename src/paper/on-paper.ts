@@ -73,6 +73,8 @@ function isGone(node: Element): boolean {
   if (UNPRINTED.includes(tagName)) return properties.type !== 'checkbox';
   if (tagName === 'form') return isOf(node, 'asks');
   if (isOf(node, 'asked')) return true;
+  // A sign beside the words of a link or a button.
+  if (tagName === 'svg') return isOf(node, 'icon');
   // The pointer of the ring is set when a page is read.
   if (tagName === 'g') return isOf(node, 'other') || properties.dataHand !== undefined;
   if (isOf(node, 'mini-ring')) return true;
@@ -112,7 +114,9 @@ function apart(row: Element): void {
 
 /** A picture has its name as a label, so that no `id` is needed. */
 function named(svg: Element): void {
+  if (svg.properties.ariaHidden === 'true') return;
   svg.properties.role = 'img';
+  for (const part of all(svg, ({ tagName }) => tagName === 'svg')) if (part !== svg) part.properties.ariaHidden = 'true';
   delete svg.properties.ariaLabelledBy;
   for (const child of svg.children) if (child.type === 'element' && child.tagName === 'title') delete child.properties.id;
   visit(svg, 'element', (node, index, parent) =>
@@ -151,16 +155,26 @@ function leadFromLines(tree: Root): void {
 
 const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'circle', 'use']);
 
-/** Removes empty elements, and then their empty parents. */
+/** Removes empty elements, names of values that are gone, and then their empty parents. */
 export function dropEmpty(tree: Root): void {
   let found = false;
   visit(tree, 'element', (node, index, parent) => {
+    if (node.tagName === 'dl') found = dropUnanswered(node) || found;
     if (index === undefined || !parent || KEPT_EMPTY.has(node.tagName)) return undefined;
     if (node.children.some((child) => child.type === 'element' || (child.type === 'text' && child.value.trim() !== ''))) return undefined;
     found = true;
     return replace(parent, index, []);
   });
   if (found) dropEmpty(tree);
+}
+
+/** Removes each name of a list that has no value behind it, as in the results of a form. Answers whether there was one. */
+function dropUnanswered(list: Element): boolean {
+  const parts = list.children.filter((child): child is Element => child.type === 'element');
+  const answered = parts.filter(({ tagName }, at) => tagName !== 'dt' || (parts[at + 1] !== undefined && parts[at + 1]!.tagName !== 'dt'));
+  if (answered.length === parts.length) return false;
+  list.children = answered;
+  return true;
 }
 
 function replace(parent: Parents, index: number, others: readonly ElementContent[]): [typeof SKIP, number] {

@@ -85,7 +85,12 @@ export function dress(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, 
   for (const [element, target] of chapter.links) element.properties.href = href({ slug: chapters.get(target.place)!.slug, id: target.id });
   for (const [element, number] of chapter.marks) element.properties = source(number);
   for (const [element, name] of chapter.marked) element.properties.id = id(chapter.slug, name);
-  for (const [element, level] of chapter.headings) element.tagName = `h${Math.min(level + lower, 6)}`;
+  // A heading is one level below the heading before it at most: what stood between may be left out.
+  let deepest = lower + 1;
+  for (const [element, level] of chapter.headings) {
+    deepest = Math.min(level + lower, deepest + 1, 6);
+    element.tagName = `h${deepest}`;
+  }
   return chapter.tree;
 }
 

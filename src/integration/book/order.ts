@@ -11,7 +11,7 @@ export type Leaf = { page: BuiltPage; title: string; below: Leaf[] };
 export type Part = { name: string; leaves: Leaf[] };
 
 /** Pages that consist of their form. In a book the contents replace them. */
-const ONLY_LIVE = ['search/', 'hand-out/'];
+const ONLY_LIVE = ['search/', 'hand-out/', 'hall/'];
 
 /** The book is in the club's language alone. */
 export const isInBook = (page: BuiltPage): boolean => isPublished(page) && page.tongue === undefined && !ONLY_LIVE.includes(page.place);
