@@ -14,7 +14,7 @@ import { figureWords } from './figure-words.ts';
 import type { RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { pageExists } from './rooms.ts';
-import { addressFor, langOf } from './tongues.ts';
+import { addressFor, langOf, otherTongue } from './tongues.ts';
 import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
 import { windowsOf, windowsText, windowWords } from './season.ts';
@@ -77,6 +77,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
     cautions: cautionsFor(work, almanac.cautions),
     around: {
       base,
+      frame: otherTongue(almanac) && almanac.club.language,
       linkExists: (address) => pageExists(almanac, address),
       addressFor: (address) => addressFor(almanac, address),
       langOf: (name) => langOf(almanac, name),

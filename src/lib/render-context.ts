@@ -1,5 +1,6 @@
 /* Render context: what a page passes to the tags in its words. Each tag gets the values of this club. */
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
+import type { Language } from '../../shared/country/language.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Reached } from './contacts.ts';
 
@@ -30,6 +31,8 @@ export type PictureFiles = { files: readonly { name: string; width: number; heig
 export type RenderContext = {
   /** The folder of the published site, with both slashes. */
   base: string;
+  /** The language of the club, where that of the page is another: the words that are not the page's own are in it. */
+  frame?: Language | undefined;
   /** False where the address is on this site but no page has it. */
   linkExists: (address: string) => boolean;
   /** The address of a page for the readers of this one: in their language where it is translated. */

@@ -58,7 +58,8 @@ function attack(folder: string, isOf: (file: string) => boolean, prepare: (copy:
       const mark = pick(at < head ? marks : unmarked, words);
       // In a field it is in quotes, as JSON, which YAML parses alike.
       const written = (tail: string): string => before + (at < head ? JSON.stringify(`${words} ${tail}`) : `${words} ${tail}`);
-      [harmed[at], other[at]] = [written(mark), written('plainword')];
+      // As long as the mark, because a long page folds.
+      [harmed[at], other[at]] = [written(mark), written('plainword '.repeat(Math.max(1, Math.round(mark.length / 10))).trim())];
       changed.add(`${file}:${at}`);
     }
     writeFileSync(join(attacked, file), harmed.join('\n'));
