@@ -90,7 +90,8 @@ function take(element: Element, place: string, records: Found[]): void {
     if (isUnread(node, found)) return;
     if (node.properties.dataFoundAs !== undefined && node !== element) return take(node, place, records);
     const from = text.length;
-    if (node.tagName === 'br') text.push(' ');
+    // Small print below a name is a line of its own.
+    if (node.tagName === 'br' || node.tagName === 'small') text.push(' ');
     // The description of a picture is an answer, too.
     if (node.tagName === 'img' && node.properties.alt) text.push(` ${String(node.properties.alt)} `);
     for (const child of node.children) walk(child);

@@ -13,12 +13,16 @@ export async function numbersUnlike(
   // A list whose entries are separate records has its text in them.
   const whole = records.filter(({ place }) => !place.includes('#') && !records.some((other) => other.place.startsWith(`${place}#`)));
   const texts = new Map(whole.map(({ place, title, text }) => [site.base + place, `${title} ${text}`]));
+  // The mark of the edition is not searched.
+  const { mark } = JSON.parse(site.read('edition.json')) as { mark: string };
   let numbers = 0;
   const found = await visit(
     { browser, site, pages: [...texts.keys()].filter(takes), context: { javaScriptEnabled: false, viewport: desk } },
     async (page, address) => {
       const shown = await page.locator('main').evaluate((main) => {
         for (const fold of main.querySelectorAll('details')) fold.open = true;
+        // On a screen a sheet to fill in shows its first lines.
+        for (const row of main.querySelectorAll<HTMLElement>('.blank-sheet tr')) row.style.display = 'table-row';
         for (const other of main.querySelectorAll('sup.mark, [data-unfound], form, button, svg, aside, .box:not(.law), script, style'))
           other.remove();
         for (const picture of main.querySelectorAll('img')) picture.replaceWith(` ${picture.alt} `);
@@ -26,7 +30,7 @@ export async function numbersUnlike(
         if (namesOthers) for (const list of main.querySelectorAll('ul.rows')) list.remove();
         return (main as HTMLElement).innerText;
       });
-      const [read, kept] = [numbersOf(shown), numbersOf(texts.get(address)!)];
+      const [read, kept] = [numbersOf(shown).filter((word) => word !== mark), numbersOf(texts.get(address)!)];
       numbers += read.length;
       const at = read.findIndex((word, place) => kept[place] !== word);
       // The year page contains the curve of every district at its end, of which a reader sees only her own.

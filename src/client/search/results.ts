@@ -222,6 +222,7 @@ async function row(entry: Entry, rank: number): Promise<HTMLElement> {
     HTMLElement,
   ];
   const page = entry.listed === undefined ? undefined : pages[entry.listed];
+  if (page?.lang) item.lang = page.lang;
   const word = entry.kind === 'word' && engine.named.find(({ own }) => own === entry.at);
   if (rank >= EXCERPTS && (page || word)) {
     title.textContent = page ? page.textContent : (word as { names: string[] }).names[0]!;
