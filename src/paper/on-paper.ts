@@ -159,7 +159,7 @@ const KEPT_EMPTY = new Set(['br', 'td', 'th', 'hr', 'path', 'line', 'rect', 'cir
 export function dropEmpty(tree: Root): void {
   let found = false;
   visit(tree, 'element', (node, index, parent) => {
-    if (node.tagName === 'dl') found = dropUnanswered(node) || found;
+    if (node.tagName === 'dl' || node.tagName === 'div') found = dropUnanswered(node) || found;
     if (index === undefined || !parent || KEPT_EMPTY.has(node.tagName)) return undefined;
     if (node.children.some((child) => child.type === 'element' || (child.type === 'text' && child.value.trim() !== ''))) return undefined;
     found = true;
@@ -168,7 +168,7 @@ export function dropEmpty(tree: Root): void {
   if (found) dropEmpty(tree);
 }
 
-/** Removes each name of a list that has no value behind it, as in the results of a form. Answers whether there was one. */
+/** Removes each name of a list, or of a group in it, that has no value behind it, as in the results of a form. Answers whether there was one. */
 function dropUnanswered(list: Element): boolean {
   const parts = list.children.filter((child): child is Element => child.type === 'element');
   const answered = parts.filter(({ tagName }, at) => tagName !== 'dt' || (parts[at + 1] !== undefined && parts[at + 1]!.tagName !== 'dt'));

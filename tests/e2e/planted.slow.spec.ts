@@ -79,7 +79,7 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
   },
   {
     fault: 'a low step',
-    css: '.step { min-height: 50px !important; padding: 0 !important } .step label { min-height: 50px !important; padding: 0 !important } .step-words { line-height: 1 !important }',
+    css: '.step { height: 50px !important; min-height: 0 !important }',
     rule: smallTargets,
     tells: /is \d+ px high, under 64/,
   },
