@@ -2,7 +2,7 @@ import type * as English from './PestCard.en.ts';
 
 export const fieldTest = '**Prueba en el apiario:** {test}';
 export const wholeTest = 'La prueba completa';
-export const wholeTestFor: typeof English.wholeTestFor = (title) => `de ${title}`;
+export const wholeTestFor = 'de {trouble}';
 export const looksLikeIt = '**Se le parece:** {others}.';
 export const closeAndCall = '**Cierre la colmena, deje allí las herramientas y llame:** {who}.';
 export const ask = '**Pregunte:** {who}.';
@@ -10,4 +10,4 @@ export const closeAndReport = '**Cierre la colmena, deje allí las herramientas 
 export const itsSigns = 'Sus señales';
 export const neverFits: typeof English.neverFits = (sign) => `${sign}: nunca, así que no coincide`;
 export const shows: typeof English.shows = (sign, strength, often) => `${sign}: ${strength}, ${often}`;
-export const readMore: typeof English.readMore = (title) => `Lea más sobre ${title}`;
+export const readMore = 'Lea más sobre {trouble}';

@@ -57,7 +57,7 @@ export const phasesTable = { label: 'Table: the parts of the year in each distri
 
 export const sideBySide = {
   title: 'Side by side with its look-alikes',
-  label: (title: string): string => `Table: signs of ${title} and of its look-alikes`,
+  label: 'Table: the signs, and those of its look-alikes',
   sign: 'Sign',
   key: '**Bold** points to it strongly. A dash: this is not a sign of it.',
 };

@@ -73,7 +73,7 @@ export const phasesTable: typeof English.phasesTable = { label: 'Tabla: las part
 
 export const sideBySide: typeof English.sideBySide = {
   title: 'Al lado de lo que se le parece',
-  label: (title) => `Tabla: señales de ${title} y de lo que se le parece`,
+  label: 'Tabla: las señales, y las de lo que se le parece',
   sign: 'Señal',
   key: 'En **negrita**: la indica con fuerza. Una raya: no es señal de ella.',
 };

@@ -1,10 +1,11 @@
 /* A trouble beside those it is taken for: which sign shows in which of them, from the same rows as the sign finder. */
+import type { Tongue } from '../../shared/country/language.ts';
 import type { Almanac } from './content.ts';
 
 type Bulletin = Almanac['bulletins'][number];
 export type LookAlikes = {
   /** The trouble itself comes first. */
-  troubles: { title: string }[];
+  troubles: { title: string; lang?: Tongue }[];
   /** `cells` has one for each trouble: how often the sign shows in it, empty where it is not a sign of it. */
   signs: { words: string; cells: { shows: string; strong: boolean }[] }[];
 };
@@ -12,13 +13,13 @@ export type LookAlikes = {
 /** Null where nothing is taken for it, or where its look-alikes have no signs. */
 export function lookAlikes(almanac: Almanac, entry: Bulletin): LookAlikes | null {
   const others = (entry.data['looks-like'] ?? []).flatMap((id) => almanac.bulletins.find((other) => other.id === id) ?? []);
-  const held = [entry, ...others].map(({ id, data: { title, signs = [] } }) => ({ id, title, signs }));
+  const held = [entry, ...others].map(({ id, lang, data: { title, signs = [] } }) => ({ id, title, signs, ...(lang && { lang }) }));
   const troubles = held.filter(({ signs }) => signs.length > 0);
   if (troubles.length < 2 || troubles[0]!.id !== entry.id) return null;
   const telling = troubles.flatMap(({ signs }) => signs.filter(isTelling));
   const ids = [...new Set([...troubles[0]!.signs, ...telling].map(({ sign }) => sign))];
   return {
-    troubles: troubles.map(({ title }) => ({ title })),
+    troubles: troubles.map(({ id: _, signs: __, ...trouble }) => trouble),
     signs: ids.flatMap((id) => {
       const words = almanac.signs.find((sign) => sign.id === id)?.data.title;
       const shown = troubles.map(({ signs }) => signs.find(({ sign }) => sign === id));

@@ -78,6 +78,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
     around: {
       base,
       frame: otherTongue(almanac) && almanac.club.language,
+      tongue: otherTongue(almanac),
       linkExists: (address) => pageExists(almanac, address),
       addressFor: (address) => addressFor(almanac, address),
       langOf: (name) => langOf(almanac, name),

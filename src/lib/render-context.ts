@@ -1,6 +1,6 @@
 /* Render context: what a page passes to the tags in its words. Each tag gets the values of this club. */
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
-import type { Language } from '../../shared/country/language.ts';
+import type { Language, Tongue } from '../../shared/country/language.ts';
 import type { Caution } from '../schemas/cautions.ts';
 import type { Reached } from './contacts.ts';
 
@@ -33,6 +33,8 @@ export type RenderContext = {
   base: string;
   /** The language of the club, where that of the page is another: the words that are not the page's own are in it. */
   frame?: Language | undefined;
+  /** That of the page then. */
+  tongue?: Tongue | undefined;
   /** False where the address is on this site but no page has it. */
   linkExists: (address: string) => boolean;
   /** The address of a page for the readers of this one: in their language where it is translated. */

@@ -1,8 +1,9 @@
 /* Finds the pages that were past their next check on a day. */
 import type { Day } from '../../shared/days/day.ts';
+import type { Tongue } from '../../shared/country/language.ts';
 import type { Almanac } from './content.ts';
 
-type Due = { title: string; next: Day; by: string };
+type Due = { title: string; lang: Tongue | undefined; next: Day; by: string };
 
 /** A meeting is never among them: it has a day of its own. */
 export function pastReview(almanac: Almanac, day: string): Due[] {
@@ -16,7 +17,7 @@ export function pastReview(almanac: Almanac, day: string): Due[] {
     ...almanac.forage,
   ];
   const figures = [...almanac.figures.values()];
-  return [...pages.map(({ data }) => data), ...figures]
+  return [...pages.map(({ data, lang }) => ({ ...data, lang })), ...figures]
     .filter((data) => data['next-check'] < day)
-    .map((data) => ({ title: data.title, next: data['next-check'], by: data.by }));
+    .map(({ title, lang, 'next-check': next, by }) => ({ title, lang, next, by }));
 }

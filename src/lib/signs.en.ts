@@ -13,4 +13,4 @@ export const strengths = { strong: 'strong', fair: 'fair', weak: 'weak' };
 
 const points = { strong: 'Strongly', fair: 'Somewhat', weak: 'Weakly' };
 /** "Strongly: American foulbrood, sacbrood." */
-export const pointsTo = (strength: keyof typeof points, titles: readonly string[]): string => `${points[strength]}: ${titles.join(', ')}.`;
+export const pointsTo = (strength: keyof typeof points): string => `${points[strength]}: {troubles}.`;

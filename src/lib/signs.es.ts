@@ -18,4 +18,4 @@ export const shows: typeof English.shows = {
 export const strengths: typeof English.strengths = { strong: 'fuerte', fair: 'regular', weak: 'débil' };
 
 const points = { strong: 'Indica con fuerza', fair: 'Indica en parte', weak: 'Indica poco' };
-export const pointsTo: typeof English.pointsTo = (strength, titles) => `${points[strength]}: ${titles.join(', ')}.`;
+export const pointsTo: typeof English.pointsTo = (strength) => `${points[strength]}: {troubles}.`;

@@ -3,6 +3,7 @@
  * prints both as a key. The form passes the second to the ranking.
  */
 import { spoken } from '../../shared/country/language-here.ts';
+import type { Tongue } from '../../shared/country/language.ts';
 import type { ShownSign, Trouble } from '../../shared/signs/rank.ts';
 import { phases } from '../../shared/season/phases.ts';
 import { SIGN_PLACES, SHOWS, STRENGTHS } from '../schemas/signs.ts';
@@ -13,7 +14,14 @@ import { windowsOf } from './season.ts';
 import * as en from './signs.en.ts';
 import * as es from './signs.es.ts';
 
-export type PointsTo = { id: string; title: string; strength: ShownSign['strength']; shows: ShownSign['shows']; law: boolean };
+export type PointsTo = {
+  id: string;
+  title: string;
+  lang: Tongue | undefined;
+  strength: ShownSign['strength'];
+  shows: ShownSign['shows'];
+  law: boolean;
+};
 export type SignHere = { id: string; sign: Sign; pointsTo: PointsTo[] };
 
 const text = () => spoken({ en, es });
@@ -45,16 +53,23 @@ const pointsTo = (almanac: Almanac, sign: string): PointsTo[] =>
     .flatMap(({ item, shown }) =>
       shown
         .filter((one) => one.sign === sign && one.shows !== 'never')
-        .map(({ strength, shows }) => ({ id: item.id, title: item.data.title, strength, shows, law: item.data.status === 'law' })),
+        .map(({ strength, shows }) => ({
+          id: item.id,
+          title: item.data.title,
+          lang: item.lang,
+          strength,
+          shows,
+          law: item.data.status === 'law',
+        })),
     )
     .sort((a, b) => STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength) || SHOWS.indexOf(a.shows) - SHOWS.indexOf(b.shows));
 
-/** The bulletins by how strongly a sign points to them: "Strongly: American foulbrood. Weakly: chalkbrood." */
-export const keyText = (pointsTo: readonly PointsTo[]): string =>
-  STRENGTHS.flatMap((strength) => {
-    const titles = pointsTo.filter((each) => each.strength === strength).map(({ title }) => title);
-    return titles.length > 0 ? [text().pointsTo(strength, titles)] : [];
-  }).join(' ');
+/** The bulletins by how strongly a sign points to them, as in "Strongly: American foulbrood. Weakly: chalkbrood." */
+export const keyLines = (pointsTo: readonly PointsTo[]): { words: string; troubles: PointsTo[] }[] =>
+  STRENGTHS.map((strength) => ({
+    words: text().pointsTo(strength),
+    troubles: pointsTo.filter((each) => each.strength === strength),
+  })).filter(({ troubles }) => troubles.length > 0);
 
 export type TroubleHere = Trouble & { item: Item<Bulletin> };
 

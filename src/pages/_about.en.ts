@@ -9,7 +9,7 @@ export const howDates =
   'A day from members’ dates is the middle one of three years or more; likely are the days between the earliest and the latest of those years, at least ten days either way below five years. A day from monthly normals is that of a normal year.';
 export const pastCheck = 'Pages past their next check';
 export const noneDue = 'None on the day of this edition.';
-export const wasDue = (page: string, day: string, by: string): string => `${page}: was due ${day} (${by})`;
+export const wasDue = (day: string, by: string): string => `{page}: was due ${day} (${by})`;
 export const mistake = 'A mistake?';
 export const writeTo = (address: string): string =>
   `Write to [${address}](mail). Say which page, what it says, and what you found instead.`;

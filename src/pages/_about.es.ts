@@ -11,7 +11,7 @@ export const howDates =
   'Un día que viene de las fechas de los socios es el del medio de tres años o más; probables son los días entre el más temprano y el más tardío de esos años, y por lo menos diez días antes y después si hay menos de cinco años. Un día que viene de las normales mensuales es el de un año normal.';
 export const pastCheck = 'Páginas con la revisión atrasada';
 export const noneDue = 'Ninguna en el día de esta edición.';
-export const wasDue: typeof English.wasDue = (page, day, by) => `${page}: debía revisarse el ${day} (${by})`;
+export const wasDue: typeof English.wasDue = (day, by) => `{page}: debía revisarse el ${day} (${by})`;
 export const mistake = '¿Un error?';
 export const writeTo: typeof English.writeTo = (address) =>
   `Escriba a [${address}](mail). Diga en qué página está, qué dice la página y qué encontró usted.`;

@@ -21,7 +21,7 @@ export const readers = {
 };
 export const invented = 'Invented.';
 export const oldMiteAdvice = (year: number): string => `Its mite advice is of ${year}: check it against these pages.`;
-export const writtenFor = (place: string): string => `Written for ${place}.`;
+export const writtenFor = 'Written for {place}.';
 export const lentBy = (library: string): string => `Lent by ${library}.`;
 export const formats = { PDF: 'PDF', paper: 'On paper', 'web page': 'Web page' };
 export const opened = (day: string): string => `opened ${day}`;

@@ -23,7 +23,7 @@ export const readers: typeof English.readers = {
 export const invented = 'Inventado.';
 export const oldMiteAdvice: typeof English.oldMiteAdvice = (year) =>
   `Sus consejos sobre ácaros son de ${year}: compárelos con estas páginas.`;
-export const writtenFor: typeof English.writtenFor = (place) => `Escrito para ${place}.`;
+export const writtenFor = 'Escrito para {place}.';
 export const lentBy: typeof English.lentBy = (library) => `Lo presta: ${library}.`;
 export const formats: typeof English.formats = { PDF: 'PDF', paper: 'En papel', 'web page': 'Página web' };
 export const opened: typeof English.opened = (day) => `visto el ${day}`;

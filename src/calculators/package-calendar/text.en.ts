@@ -128,7 +128,7 @@ export const calendarFile = 'Calendar file';
 export const calendarName = (installed: string): string => `Package of ${installed}`;
 export const eventName = (event: string, installed: string): string => `${event} (package of ${installed})`;
 
-export const theWork = (titles: readonly string[]): string => `The work itself: ${titles.join(', ')}.`;
+export const theWork = 'The work itself: {lists}.';
 export const restOn = 'What the dates rest on';
 export const basis = [
   'Bees free a queen through candy in {release}.',

@@ -123,7 +123,7 @@ export const calendarFile = 'Archivo de calendario';
 export const calendarName: typeof English.calendarName = (installed) => `Paquete del ${installed}`;
 export const eventName: typeof English.eventName = (event, installed) => `${event} (paquete del ${installed})`;
 
-export const theWork: typeof English.theWork = (titles) => `El trabajo mismo: ${titles.join(', ')}.`;
+export const theWork = 'El trabajo mismo: {lists}.';
 export const restOn = 'En qué se basan las fechas';
 export const basis = [
   'Las abejas sueltan a una reina a través del dulce en {release}.',

@@ -195,7 +195,7 @@ export const exampleWords = (three: string, two: string): string =>
   `Ten packages of ${three} and four of ${two}; the supplier’s numbers are made up.`;
 export const packagesOf = (weight: string): string => `Packages of ${weight}`;
 export const others = 'Others reckon {some} or {more}. Fed full, they are fewer: {fed}.';
-export const theWork = (titles: readonly string[]): string => `The work itself: ${titles.join(', ')}.`;
+export const theWork = 'The work itself: {lists}.';
 
 export const pickUp = {
   title: 'On the road, and on arrival',

@@ -186,7 +186,7 @@ export const exampleWords: typeof English.exampleWords = (three, two) =>
   `Diez paquetes de ${three} y cuatro de ${two}; los números del proveedor son inventados.`;
 export const packagesOf: typeof English.packagesOf = (weight) => `Paquetes de ${weight}`;
 export const others = 'Otros cuentan {some} o {more}. Bien alimentadas, son menos: {fed}.';
-export const theWork: typeof English.theWork = (titles) => `El trabajo mismo: ${titles.join(', ')}.`;
+export const theWork = 'El trabajo mismo: {lists}.';
 
 export const pickUp: typeof English.pickUp = {
   title: 'En el camino, y al llegar',

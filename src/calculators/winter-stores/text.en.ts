@@ -165,4 +165,4 @@ export const limits = [
   'Give no syrup while boxes for harvest are on.',
   'White sugar only. Feed inside the hive, in the evening, with a small entrance: syrup brings robbers.',
 ];
-export const theWork = (title: string): string => `The work itself: [${title}](list).`;
+export const theWork = 'The work itself: {lists}.';

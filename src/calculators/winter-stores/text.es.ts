@@ -165,4 +165,4 @@ export const limits = [
   'No dé jarabe mientras haya alzas para la cosecha.',
   'Solo azúcar blanco. Dé el alimento dentro de la colmena, al atardecer, con una entrada pequeña: el jarabe atrae el pillaje.',
 ];
-export const theWork: typeof English.theWork = (title) => `El trabajo mismo: [${title}](list).`;
+export const theWork = 'El trabajo mismo: {lists}.';

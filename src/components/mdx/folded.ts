@@ -5,7 +5,7 @@
 import type { Element, ElementContent, Properties, Text } from 'hast';
 import { isTag } from '../../source/prose.ts';
 import { DO_NOW, DONTS, isOpenPart, LAW } from './page-order.ts';
-import { pageWords } from './page-words.ts';
+import { pageWords, type PageWords } from './page-words.ts';
 
 /** Lines of what to do first. More of them follow in a fold. */
 const MOST_LINES = 4;
@@ -14,18 +14,25 @@ const MOST_LINES = 4;
 const OPEN_HEIGHT = 1400;
 const LONG = 1850;
 
-/** `parts` are the tags <Opening> and <Part>. `hasBox`: an article's opening ends with a caution in full. */
-export function folded(parts: Element[], collection: string, hasBox = false): Element[] {
-  if (collection === 'bulletins') return ofBulletin(parts);
+type Page = {
+  /** An article's opening ends with a caution in full. */
+  hasBox?: boolean;
+  /** In the language of the page. */
+  words?: PageWords;
+};
+
+/** `parts` are the tags <Opening> and <Part>. */
+export function folded(parts: Element[], collection: string, { hasBox = false, words = pageWords() }: Page = {}): Element[] {
+  if (collection === 'bulletins') return ofBulletin(parts, words);
   if (collection === 'articles') return ofArticle(parts, hasBox);
   return parts;
 }
 
-function ofBulletin(parts: Element[]): Element[] {
+function ofBulletin(parts: Element[], words: PageWords): Element[] {
   const all = parts.map((part) => {
     const id = idOf(part);
     if (id === undefined) return part;
-    if (id === DO_NOW) return doNow(part);
+    if (id === DO_NOW) return doNow(part, words);
     if (id === LAW) return fold(part, 'Law');
     if (id === DONTS) return named(part, 'Donts');
     return isOpenPart(id) ? part : fold(part);
@@ -64,9 +71,9 @@ function fold(part: Element, name = 'Fold'): Element {
 }
 
 /** The first list or the rule of a caution, with at most four lines. All that follows is in a fold. */
-function doNow(part: Element): Element {
+function doNow(part: Element, words: PageWords): Element {
   const heading = headingOf(part)!;
-  const text: Text = { type: 'text', value: pageWords().doNow };
+  const text: Text = { type: 'text', value: words.doNow };
   const now: ElementContent[] = [];
   const then: ElementContent[] = [];
   let isFull = false;
@@ -88,7 +95,7 @@ function doNow(part: Element): Element {
   }
   const more = then.filter((child) => child.type !== 'text' || child.value.trim() !== '');
   const fold = element('details', { className: ['fold'], slot: 'after' }, [
-    element('summary', {}, [{ type: 'text', value: pageWords().whatNext }]),
+    element('summary', {}, [{ type: 'text', value: words.whatNext }]),
     ...more,
   ]);
   return named({ ...part, children: [{ ...heading, children: [text] }, ...now, ...(more.length > 0 ? [fold] : [])] }, 'DoNow');

@@ -9,24 +9,25 @@ import { isGraver } from '../../lib/hazards.ts';
 import { isTag } from '../../source/prose.ts';
 import { folded } from './folded.ts';
 import { collectionOf } from './page-order.ts';
-import { pageWords } from './page-words.ts';
+import { pageWords, type PageWords } from './page-words.ts';
 import { foldChecklist } from './fold-checklist.ts';
 
 export function rehypePage() {
   return (tree: Root, file: VFile): void => {
+    const words = pageWords(file.path);
     visit(tree, 'element', (node, index, parent) => {
       if (node.tagName !== 'table' || index === undefined || !parent) return undefined;
-      parent.children[index] = table(node);
+      parent.children[index] = table(node, words);
       return [SKIP, index + 1];
     });
     const { work = [] } = (file.data.astro as { frontmatter: { work?: string[] } }).frontmatter;
-    tree.children = folded(parts(tree.children), collectionOf(file.path), isGraver(work));
-    if (collectionOf(file.path) === 'checklists') foldChecklist(tree, `/lists/${nameOf(file.path)}/`);
+    tree.children = folded(parts(tree.children), collectionOf(file.path), { hasBox: isGraver(work), words });
+    if (collectionOf(file.path) === 'checklists') foldChecklist(tree, `/lists/${nameOf(file.path)}/`, words);
   };
 }
 
 /** Alignment as a class, because the content policy forbids inline styles, and a frame that a keyboard can scroll. */
-function table(node: Element): Element {
+function table(node: Element, words: PageWords): Element {
   const heads: string[] = [];
   visit(node, 'element', (cell) => {
     if (cell.tagName !== 'th' && cell.tagName !== 'td') return;
@@ -42,7 +43,7 @@ function table(node: Element): Element {
   return {
     type: 'element',
     tagName: 'div',
-    properties: { className: ['scroll-x'], role: 'region', tabIndex: 0, ariaLabel: pageWords().tableOf(heads) },
+    properties: { className: ['scroll-x'], role: 'region', tabIndex: 0, ariaLabel: words.tableOf(heads) },
     children: [node],
   };
 }

@@ -9,4 +9,4 @@ export const preview = (lines: number): string => `A small preview. The printed 
 export const previewOfTwo = (lines: number): string =>
   `A small preview. The printed sheet has ${lines} lines on each of two cards, high enough to write by hand.`;
 export const seeAlso = 'See also';
-export const seeAlsoThese = (titles: readonly string[]): string => `See also: ${titles.join('; ')}.`;
+export const seeAlsoThese = 'See also: {pages}.';

@@ -12,4 +12,4 @@ export const preview: typeof English.preview = (lines) =>
 export const previewOfTwo: typeof English.previewOfTwo = (lines) =>
   `Una vista pequeña. La hoja impresa tiene ${lines} líneas en cada una de dos tarjetas, con altura para escribir a mano.`;
 export const seeAlso = 'Vea también';
-export const seeAlsoThese: typeof English.seeAlsoThese = (titles) => `Vea también: ${titles.join('; ')}.`;
+export const seeAlsoThese = 'Vea también: {pages}.';

@@ -25,10 +25,9 @@ const SAMPLES: Readonly<Record<string, readonly unknown[]>> = {
   moreOn: ['acids'],
   notOpened: [null, 2],
   notThere: [{ always: '3', often: '2', sometimes: '1' }],
-  pointsTo: ['strong', ['loque']],
+  pointsTo: ['strong'],
   range: [['1', '2']],
   reading: [{ articles: 3, words: 3, figures: 3 }],
-  seeAlsoThese: [['hoja']],
   stageHead: ['en flor'],
   sum: [{ isFull: true, degreeDays: 42, base: '50 F', cap: '86 F', from: '1 de enero', method: 'sine' }],
 };
