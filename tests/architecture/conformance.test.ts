@@ -89,9 +89,12 @@ function faultOf(proof: string): string | null {
   if (/^looked at by hand on \d{4}-\d\d-\d\d$/.test(proof)) return null;
   const [, name, words] = /^([a-z-]+) “(.+)”$/.exec(proof) ?? [];
   if (!name) return 'names no test';
-  const path = [`tests/e2e/${name}.spec.ts`, `tests/e2e/${name}.slow.spec.ts`, `tests/build/${name}.test.ts`].find((each) =>
-    existsSync(join(projectFolder, each)),
-  );
+  const path = [
+    `tests/e2e/${name}.spec.ts`,
+    `tests/e2e/${name}.slow.spec.ts`,
+    `tests/build/${name}.test.ts`,
+    `tests/build/${name}.slow.test.ts`,
+  ].find((each) => existsSync(join(projectFolder, each)));
   if (!path) return `tests/e2e/${name}.spec.ts is not there`;
   return piecesOf(path).has(words!) ? null : `${path} has no such test`;
 }

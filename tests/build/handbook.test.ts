@@ -53,7 +53,7 @@ beforeAll(async () => {
 /** Paths of the pages that the book must contain. */
 const held = (): [place: string, title: string][] =>
   Object.entries((JSON.parse(demo.read('edition.json')) as EditionRecord).pages)
-    .filter(([place]) => place !== 'search/' && place !== 'hand-out/' && !place.startsWith('es/'))
+    .filter(([place]) => place !== 'search/' && place !== 'hand-out/' && place !== 'hall/' && !place.startsWith('es/'))
     .map(([place, { title }]) => [place, title]);
 const pageAt = (place: string): Element => mainOf(demo.read(`${place}index.html`));
 const titleOf = (chapter: Element | undefined): string => text(chapter && elements(chapter, ({ tagName }) => tagName === 'h3')[0]);
@@ -72,7 +72,7 @@ test('the EPUB checker detects a fault', async () => {
   assert.equal((await EpubCheck.validate(bytes)).valid, false);
 });
 
-test('every published page of the club’s language except the search and the hand-outs is a chapter of both books, with its title, and in both tables of contents', () => {
+test('every published page of the club’s language except the search, the hand-outs and the hall is a chapter of both books, with its title, and in both tables of contents', () => {
   const titles = held();
   assert.ok(titles.length > 150);
   assert.equal(chapters.size, titles.length);
@@ -198,7 +198,10 @@ test('every source of a page is the source with that number at the end of the bo
       ]),
     );
     // Content of forms, and content that waits for script, is not in the book, and neither is its mark.
-    for (const gone of elements(page, (node) => node.properties.hidden !== undefined || classed(node, 'asks') || classed(node, 'result')))
+    for (const gone of elements(
+      page,
+      (node) => node.properties.hidden !== undefined || ['asks', 'result', 'outputs'].some((name) => classed(node, name)),
+    ))
       gone.children = [];
     const expected = elements(page, ({ properties }) => notes.has(String(properties.href))).map(({ properties }) =>
       notes.get(String(properties.href))!,
