@@ -108,16 +108,22 @@ export async function ask(
   const lines = terminal[Symbol.asyncIterator]();
   const say = (text: string): unknown => output.write(`${text}\n`);
   let answers: Given = withHalf(given);
-  const parts = [...new Set(QUESTIONS.map(({ part }) => part))];
+  const taken: string[] = [];
+  const begun = new Set<string>();
+  const isAsked = ({ silent, asked }: Question): boolean => !silent?.(answers, context) && (asked?.(answers) ?? true);
+  const parts = (): number => new Set([...begun, ...QUESTIONS.filter(isAsked).map(({ part }) => part)]).size;
   try {
     for (const question of QUESTIONS) {
       if (question.key in answers || (question.asked && !question.asked(answers))) continue;
       const proposed = question.propose?.(answers, context);
-      if (question.silent) {
+      if (question.silent?.(answers, context)) {
         answers = { ...answers, [question.key]: proposed! };
+        if (proposed) taken.push(`${question.key} ${proposed}`);
         continue;
       }
-      say(`\n${parts.indexOf(question.part) + 1} of ${parts.length}  ${question.ask(answers)}`);
+      begun.add(question.part);
+      // How many parts there are depends on the land.
+      say(`\n${begun.size}${answers.land ? ` of ${parts()}` : ''}  ${question.ask(answers)}`);
       for (;;) {
         terminal.setPrompt(proposed ? `[${proposed}] > ` : '> ');
         terminal.prompt();
@@ -131,6 +137,7 @@ export async function ask(
         say(`Found ${read.reason.found}; write ${read.reason.write}.`);
       }
     }
+    say(`\nTaken without a question: ${taken.join(', ')}. An answers file can have others, and so can the files of the club.`);
     return answers;
   } finally {
     terminal.close();

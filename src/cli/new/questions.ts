@@ -41,8 +41,8 @@ export type Question = {
   /** Taken by Enter. In a file, taken where the answer is missing, unless it must be confirmed. */
   propose?: (given: Given, context: Context) => string | undefined;
   mustConfirm?: true;
-  /** Not asked in the terminal: the proposed answer is taken. */
-  silent?: true;
+  /** When it is not asked in the terminal: the proposed answer is taken, and told at the end. */
+  silent?: (given: Given, context: Context) => boolean;
   asked?: (given: Given) => boolean;
   read: (typed: string, given: Given, context: Context) => Read;
 };
@@ -107,6 +107,7 @@ export const QUESTIONS: readonly Question[] = [
     part: 'web',
     ask: () => 'At which web address will the almanac be? Enter if you do not know yet.',
     propose: () => '',
+    silent: () => true,
     read: webAddress,
   },
   { key: 'mistakes', part: 'web', ask: () => 'To which mail address may readers report mistakes?', read: mail },
@@ -118,6 +119,7 @@ export const QUESTIONS: readonly Question[] = [
       const zones = zonesOf(land!);
       return zones.includes(zone) ? zone : zones.length === 1 ? zones[0] : undefined;
     },
+    silent: ({ land }, { zone }) => zonesOf(land!).includes(zone) || zonesOf(land!).length === 1,
     read: schema(club.shape['time-zone']),
   },
   {
@@ -125,12 +127,13 @@ export const QUESTIONS: readonly Question[] = [
     part: 'words and units',
     ask: () => `Which English? ${club.shape.language.options.join(', ')}.`,
     propose: (given) => offers(given).language ?? 'en-GB',
+    silent: (given) => offers(given).language !== undefined,
     read: schema(club.shape.language),
   },
   {
     key: 'words',
     part: 'words and units',
-    silent: true,
+    silent: () => true,
     ask: () => 'Which words: us (fall, sticky board) or uk (autumn, varroa board)?',
     propose: (given) => offers(given).words ?? (given.language === 'en-US' ? 'us' : 'uk'),
     read: schema(club.shape.words),
@@ -140,6 +143,7 @@ export const QUESTIONS: readonly Question[] = [
     part: 'words and units',
     ask: () => 'Which units come first: us (pounds, quarts) or metric (kilograms, litres)?',
     propose: (given) => offers(given).units ?? 'metric',
+    silent: (given) => offers(given).units !== undefined,
     read: schema(club.shape.units),
   },
   {
@@ -178,14 +182,15 @@ export const QUESTIONS: readonly Question[] = [
   {
     key: 'contact-duty',
     part: 'contact',
-    ask: () => `Whom else may members ask? One word for the duty: ${Object.keys(KNOWN_DUTIES).join(', ')}, or your own word.`,
+    ask: () => `One word for the duty of the other contact: ${Object.keys(KNOWN_DUTIES).join(', ')}, or your own word.`,
     propose: () => 'mentor',
+    silent: () => true,
     read: oneWord,
   },
   {
     key: 'contact-name',
     part: 'contact',
-    ask: () => 'How is it shown? The duty or the group, never the name of a person.',
+    ask: () => 'Whom else may members ask, such as the mentors? The duty or the group, never the name of a person.',
     propose: (given) => KNOWN_DUTIES[given['contact-duty']!]?.name,
     read: words('the duty as members read it, such as "Mentors of the club"'),
   },
@@ -210,7 +215,7 @@ export const QUESTIONS: readonly Question[] = [
   {
     key: 'meeting-title',
     part: 'meeting',
-    silent: true,
+    silent: () => true,
     ask: () => 'What is the meeting about?',
     propose: () => 'Club meeting',
     read: words('the subject, such as "Queens and swarms"'),
@@ -241,6 +246,8 @@ export const QUESTIONS: readonly Question[] = [
       const [first] = stationsFor(given);
       return typeof first?.km === 'number' && first.km <= NEAR_KM ? first.station.id : PARTS;
     },
+    // Without a station there is one answer that needs no figures.
+    silent: (given) => stationsOf(given.land!).length === 0 && phasesBook(given) !== null,
     read: (typed, given) => {
       const choices = [...stationsOf(given.land!).map(({ id }) => id), ...(phasesBook(given) ? [PARTS] : []), 'own'];
       return lineChoice(choices)(typed);
