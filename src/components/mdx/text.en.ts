@@ -19,5 +19,6 @@ export const steps = (number: number): string => count(number, 'step');
 export const cases = (number: number): string => count(number, 'case');
 
 export const allIsWell = 'All is well here';
-export const asked = (who = 'the club'): string => `I asked: ${who}`;
+/** `{who}` is the contact. */
+export const asked = 'I asked: {who}';
 export const takeCare = 'Take care: ';

@@ -16,5 +16,5 @@ export const steps: typeof English.steps = (number) => (number === 1 ? '1 paso' 
 export const cases: typeof English.cases = (number) => (number === 1 ? '1 caso' : `${number} casos`);
 
 export const allIsWell = 'Aquí todo está bien';
-export const asked: typeof English.asked = (who = 'la asociación') => `Pregunté a: ${who}`;
+export const asked = 'Pregunté a: {who}';
 export const takeCare = 'Tenga cuidado: ';
