@@ -76,6 +76,8 @@ async function keyTimes(page: Page, box: string, typed: string): Promise<KeyTime
       requestAnimationFrame(() => times.push({ result, frame: performance.now() - pressed }));
     });
   });
+  // With a result, the form is folded away until its reader changes it.
+  await page.evaluate(() => document.querySelectorAll<HTMLDetailsElement>('details:has(form)').forEach((fold) => (fold.open = true)));
   await page.locator(`form [name="${box}"]`).first().focus();
   for (const [at, sign] of [...typed].entries()) {
     // A number of at most two digits, so that every key gives a result and none an error.

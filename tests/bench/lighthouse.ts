@@ -3,7 +3,7 @@
  * with its worst of five views.
  */
 import { spawn } from 'node:child_process';
-import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { findBrowser } from '../../src/cli/browser.ts';
@@ -44,13 +44,22 @@ export async function lighthouse(quick: boolean): Promise<Row[]> {
 }
 
 /**
- * A demonstration asks robots to stay away, and this copy of a small club does not. Invented numbers and addresses are removed, as checks
- * require.
+ * A demonstration asks robots to stay away, and this copy of a small club does not. Invented numbers and addresses are removed, and the
+ * word itself, as checks require.
  */
 function openClub(): string {
   const club = join(projectFolder, '.almanac', 'bench-club');
   rmSync(club, { recursive: true, force: true });
   cpSync(fixtureFolder('southern'), club, { recursive: true });
+  for (const file of readdirSync(club, { recursive: true, encoding: 'utf8' }).filter((name) => /\.(yaml|mdx)$/.test(name))) {
+    const path = join(club, file);
+    writeFileSync(
+      path,
+      readFileSync(path, 'utf8')
+        .replace(/^invented: .*\n/gm, '')
+        .replace(/\binvented\b/gi, 'local'),
+    );
+  }
   const fields = join(club, 'club.yaml');
   const text = readFileSync(fields, 'utf8')
     .replace('demonstration: true', 'demonstration: false')
