@@ -10,7 +10,7 @@ const ROOMS =
   /^src\/(?:client|service-worker|layouts\/BaseLayout|lib\/own-events|pages\/(?:lists\/|_(?:card|hall|hand-out|search|signs))|components\/(?:checklist|mdx|charts|ContactNumber|DueRows|Footer|Notice|OnThisPage|Sidebar|SourceMark)).*\.es\.ts$/;
 
 /** What the interface replaces later: a slot for a link, a day or a number. */
-const SLOT = /\{(?:number|day|district|edition|link|title)\}/g;
+const SLOT = /\{(?:number|day|district|edition|link|title|who)\}/g;
 const candidate = {
   fits: [{ sign: 'huevos', shows: 'often' }],
   against: [
@@ -74,7 +74,7 @@ const SAID: Record<string, Record<string, unknown[][]>> = {
   },
   'components/checklist/text': { suchDay: [['18 de abril']] },
   'components/mdx/page-words': { 'words.tableOf': [[['Día']]] },
-  'components/mdx/text': { backToStep: [['3']], law: [[], ['Chile']], callOffice: [['Ana']], notWritten: [[], ['Ana']], steps: [[1], [2]], cases: [[1], [2]], asked: [[], ['Ana']] },
+  'components/mdx/text': { backToStep: [['3']], law: [[], ['Chile']], callOffice: [['Ana']], notWritten: [[], ['Ana']], steps: [[1], [2]], cases: [[1], [2]] },
   'layouts/BaseLayout': { onPaper: [['Almanaque', true, 'a.example', '18'], ['Almanaque', false, 'a.example', '18']] },
   'lib/own-events': { ownDays: [[1, 1, 'installing'], [3, 5, 'caging'], [3, 5, 'treating'], [3, 5, 'hiving'], [3, 5, 'splitting'], [3, 5, 'requeening']] },
   'pages/_card': { club: [['Asociación']], wash: [[300]], level: [[3]], syrup: [['20 °C']], numbers: [['Almanaque', '18'], ['Almanaque', '18', 'a.example']] },
