@@ -27,7 +27,7 @@ const work = mkdtempSync(join(tmpdir(), 'soak-'));
 test.afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 test('two hundred editions, some cut off, lose no tick, page or byte of a reader', { tag: '@slow' }, async ({ browser }) => {
-  test.setTimeout(3_600_000);
+  test.setTimeout(900_000);
   const built = await builtFixture('southern');
   const first = firstEdition(built);
   setLanguageHere('en-NZ');
