@@ -137,7 +137,7 @@ export async function ask(
         say(`Found ${read.reason.found}; write ${read.reason.write}.`);
       }
     }
-    say(`\nTaken without a question: ${taken.join(', ')}. An answers file can have others, and so can the files of the club.`);
+    say(`\nTaken without a question: ${taken.join(', ')}. Change any of them in the files of the club.`);
     return answers;
   } finally {
     terminal.close();

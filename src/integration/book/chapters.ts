@@ -86,10 +86,10 @@ export function dress(chapter: Chapter, chapters: ReadonlyMap<string, Chapter>, 
   for (const [element, number] of chapter.marks) element.properties = source(number);
   for (const [element, name] of chapter.marked) element.properties.id = id(chapter.slug, name);
   // A heading is one level below the heading before it at most: what stood between may be left out.
-  let deepest = lower + 1;
+  let before = lower + 1;
   for (const [element, level] of chapter.headings) {
-    deepest = Math.min(level + lower, deepest + 1, 6);
-    element.tagName = `h${deepest}`;
+    before = Math.min(level + lower, before + 1, 6);
+    element.tagName = `h${before}`;
   }
   return chapter.tree;
 }
