@@ -134,6 +134,7 @@ async function cutOffAfter(host: Host, page: Page, requests: number): Promise<nu
   await page.goto(`${host.origin}/about/`).catch(() => undefined);
   const lost = await Promise.race([cut, settled(page).then(() => 0)]);
   host.stop();
+  await settled(page);
   await page.goto(`${host.origin}/${LIST}`);
   await page.locator('input[data-tick]').first().waitFor({ state: 'attached' });
   host.start();
@@ -164,7 +165,8 @@ async function tookOver(page: Page, host: Host, name: string): Promise<void> {
       () => true,
       () => false,
     );
-    if (stands) return;
+    // The next view must not come while this one asks for a new edition: see `settled`.
+    if (stands) return settled(page);
   }
   assert.fail(`${name} did not take over: ${await page.locator('[data-offline]').innerText()}`);
 }
