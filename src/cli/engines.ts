@@ -21,7 +21,7 @@ const { code } = await runChild(
     '--no-file-parallelism',
     '--reporter=default',
     '--reporter=./tests/engines/results.ts',
-    ...(values.engine ? [`tests/engines/${values.engine}.test.ts`] : []),
+    ...(values.engine ? [values.engine] : ['chromium', 'firefox', 'webkit']).map((engine) => `tests/engines/${engine}.test.ts`),
   ],
   { cwd: projectFolder, stdio: 'inherit' },
 );

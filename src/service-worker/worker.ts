@@ -1,6 +1,7 @@
 /*
- * Service worker: stores the almanac for use without signal, and answers from the copy when the host does not. A new edition takes over as
- * soon as all its files are stored, so that a correction is what a reader sees without signal. No page ever reloads without a request.
+ * Service worker: stores the almanac for use without signal, and answers from the copy when the host does not. A new edition takes over
+ * when all its files are stored and a page asks for it, so that a correction is what a reader sees without signal. No page ever reloads
+ * without a request.
  */
 import { NavigationRoute } from 'workbox-routing/NavigationRoute.js';
 import { Router } from 'workbox-routing/Router.js';
@@ -14,10 +15,7 @@ import { newEdition, saved, withoutSignal, type WorkerMessage } from './messages
 
 declare const self: ServiceWorkerGlobalScope;
 
-self.addEventListener('install', (event) => {
-  void self.skipWaiting();
-  event.waitUntil(keepAll(event));
-});
+self.addEventListener('install', (event) => event.waitUntil(keepAll(event)));
 self.addEventListener('activate', (event) => event.waitUntil(takeOver()));
 
 const router = new Router();

@@ -103,17 +103,12 @@ export async function openReader(
   return { page, context, told };
 }
 
-/**
- * Waits until the browser has checked for a new edition. A debugger attached to workers can block that check when the page closes during
- * it, which does not happen in a browser without one.
- */
+/** Waits until the browser has checked for a new edition, and it has taken over or was given up. */
 export async function settled(page: Page): Promise<void> {
   await page.evaluate(async () => {
     const registration = await navigator.serviceWorker.getRegistration();
     await registration?.update().catch(() => undefined);
-    const { installing } = registration ?? {};
-    if (installing) await new Promise<void>((resolve) => installing.addEventListener('statechange', () => resolve(), { once: true }));
-    while ((await navigator.serviceWorker.getRegistration())?.active?.state === 'activating')
+    while (registration?.installing || registration?.waiting || registration?.active?.state === 'activating')
       await new Promise((resolve) => setTimeout(resolve, 20));
   });
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, test } from 'vitest';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { findEngine, type EngineName } from './installed.ts';
+import { editionJourneys } from './editions.ts';
 import { journeys, type Journey } from './journeys.ts';
 import { openWatchedSite, type WatchedSite } from './watched-site.ts';
 import type { Engine } from './reader.ts';
@@ -38,7 +39,7 @@ export function testEngine(name: EngineName): void {
       await engine?.close();
       await site?.close();
     });
-    for (const journey of journeys)
+    for (const journey of [...journeys, ...editionJourneys])
       test(journey.name, options, async ({ task, skip }) => {
         Object.assign(task.meta, { engine: name, version: engine.version });
         const said = await take(engine, site, journey);

@@ -8,13 +8,29 @@ const workers = navigator.serviceWorker;
 const address = `${location.origin}${base}worker`;
 const { edition } = document.documentElement.dataset;
 
+/** Milliseconds after which a complete edition takes over. Measured: see decision 0059. */
+const QUIET = 500;
+
 async function start(): Promise<void> {
   const registration = await workers.register(`${address}.js`, { updateViaCache: 'none' });
   registration.active?.postMessage({ edition });
-  // A browser that was closed in the middle of an update has its edition complete, and not in use.
-  registration.waiting?.postMessage('new edition');
+  letTakeOver(registration);
+  registration.onupdatefound = () =>
+    registration.installing?.addEventListener('statechange', () => letTakeOver(registration), { once: true });
   // Browsers look for a new edition at their own times. A reader with signal gets it at once.
   if (!registration.installing) await registration.update();
+}
+
+/**
+ * Tells an edition that is complete to take over, in a quiet moment, and again until it has. Chromium can lose a page that is asked for
+ * while one worker follows another, or leave the new one waiting.
+ */
+function letTakeOver(registration: ServiceWorkerRegistration): void {
+  if (!registration.waiting) return;
+  setTimeout(() => {
+    registration.waiting?.postMessage('new edition');
+    letTakeOver(registration);
+  }, QUIET);
 }
 
 export function keepOffline(): void {
