@@ -204,7 +204,7 @@ async function tookOver(reader: Reader, host: Host, name: string): Promise<void>
     await updated(reader);
     await reader.go(`${host.origin}/about/`);
     const stands = await reader.run(async (words) => {
-      for (const end = Date.now() + 3000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 30)))
+      for (const end = performance.now() + 3000; performance.now() < end; await new Promise((resolve) => setTimeout(resolve, 30)))
         if (document.querySelector('[data-offline]')?.textContent?.replaceAll('\u00a0', ' ').includes(words)) return true;
       return false;
     }, words);
