@@ -114,7 +114,7 @@ async function touchedRows(browser: Browser, site: Site): Promise<Row[]> {
     // The page was idle before, so its state says nothing of what the touch fetches.
     for (let count = -1; count < sizes.length; await tab.waitForTimeout(QUIET_MS)) count = sizes.length;
     const size = (await Promise.all(sizes)).reduce((sum, each) => sum + each, 0);
-    if (hasAny) measured.push({ page, size, limit: isList ? 16_400 : 20_000 });
+    if (hasAny) measured.push({ page, size, limit: isList ? 16_400 : 28_000 });
     await context.close();
   }
   return [...Map.groupBy(measured, ({ limit }) => limit)].map(([limit, of]) => {
