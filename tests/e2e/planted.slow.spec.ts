@@ -40,6 +40,12 @@ const planted: { fault: string; html?: string; css?: string; rule: () => string[
     rule: brokenWords,
     tells: /^"Searching" of "Searching" is broken in two$/,
   },
+  {
+    fault: 'a link whose words fall apart',
+    html: '<a href="/" style="display: inline-flex">Read more on <span>wax</span></a>',
+    rule: brokenWords,
+    tells: /^"Read more on wax" falls apart at "Read more on"$/,
+  },
   { fault: 'small letters', html: '<p style="font-size: 15px">hard to read</p>', rule: smallText, tells: /^"hard to read" at 15 px$/ },
   {
     fault: 'letters of a picture drawn small',

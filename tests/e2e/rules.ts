@@ -200,7 +200,7 @@ export function brokenWords(): string[] {
     if (!button.checkVisibility({ visibilityProperty: true })) continue;
     const texts = document.createTreeWalker(button, NodeFilter.SHOW_TEXT);
     for (let text = texts.nextNode(); text; text = texts.nextNode()) {
-      for (const { 0: word, index } of text.textContent!.matchAll(/(?<![\w@.])[A-Za-z]+(?![\w@.])/g)) {
+      for (const { 0: word, index } of text.textContent!.matchAll(/(?<![\p{L}\d_@.])\p{L}+(?![\p{L}\d_@.])/gu)) {
         const range = document.createRange();
         range.setStart(text, index);
         range.setEnd(text, index + word.length);
@@ -210,6 +210,18 @@ export function brokenWords(): string[] {
           faults.push(`"${word}" of "${button.textContent!.trim()}" is broken in two`);
       }
     }
+  }
+  // In a flex box each text and each element is a box of its own, and the space between them is lost where the box has no gap.
+  for (const button of document.querySelectorAll<HTMLElement>('button, summary, a')) {
+    const { display, columnGap } = getComputedStyle(button);
+    if (!display.endsWith('flex') || columnGap !== 'normal') continue;
+    for (const node of button.childNodes)
+      if (
+        node instanceof Text &&
+        node.data.trim() &&
+        ((node.nextSibling && /\s$/.test(node.data)) || (node.previousSibling && /^\s/.test(node.data)))
+      )
+        faults.push(`"${button.textContent!.trim()}" falls apart at "${node.data.trim()}"`);
   }
   return faults;
 }
