@@ -15,8 +15,10 @@ async function start(): Promise<void> {
   const registration = await workers.register(`${address}.js`, { updateViaCache: 'none' });
   registration.active?.postMessage({ edition });
   letTakeOver(registration);
-  registration.onupdatefound = () =>
-    registration.installing?.addEventListener('statechange', () => letTakeOver(registration), { once: true });
+  // An update may be on its way since the page before.
+  const whenComplete = () => registration.installing?.addEventListener('statechange', () => letTakeOver(registration), { once: true });
+  registration.onupdatefound = whenComplete;
+  whenComplete();
   // Browsers look for a new edition at their own times. A reader with signal gets it at once.
   if (!registration.installing) await registration.update();
 }
