@@ -42,7 +42,8 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
     await Promise.all(Array.from({ length: AT_ONCE }, hand));
   } catch (error) {
     left.length = 0;
-    void tell(notSaved());
+    // A worker whose installation failed may be stopped before it has told anybody.
+    await tell(notSaved()).catch(() => undefined);
     throw error;
   }
 }
