@@ -19,6 +19,7 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
   // An update downloads without progress messages.
   const first = !self.registration.active;
   let done = 0;
+  let failed = false;
   const hand = async (): Promise<void> => {
     for (let next = left.shift(); next; next = left.shift()) {
       const [url, cacheKey] = next;
@@ -35,12 +36,14 @@ export async function keepAll(event: ExtendableEvent): Promise<void> {
         await store();
       });
       done += 1;
-      if (first && done % 20 === 0) void tell(saving(done, all));
+      if (first && !failed && done % 20 === 0) void tell(saving(done, all));
     }
   };
   try {
     await Promise.all(Array.from({ length: AT_ONCE }, hand));
   } catch (error) {
+    // Files that are still on their way say nothing more.
+    failed = true;
     left.length = 0;
     // A worker whose installation failed may be stopped before it has told anybody.
     await tell(notSaved()).catch(() => undefined);

@@ -93,3 +93,18 @@ for (const { slug, values, wide, example, table } of calculators) {
     await sheet.close();
   });
 }
+
+for (const [slug, values] of [
+  ['sticky-board', 'mites=999999&days=0.999'],
+  ['mite-count', 'samples=A:1/300&method=wash&recovery=0'],
+  ['degree-days', 'days=54/40&method=simple'],
+] as const)
+  test(`${slug}: values in an address that cannot go together are answered`, async () => {
+    const sheet = await openCalculator(browser, site, slug, values);
+    await sheet.page
+      .locator('[data-part="status"]')
+      .filter({ hasText: /^No result yet\. There is 1 problem\.$/ })
+      .waitFor({ timeout: 20_000 });
+    assert.equal(await sheet.page.locator('.fault').count(), 1);
+    await sheet.close();
+  });

@@ -49,13 +49,16 @@ export type Place<Figures> = {
 };
 
 export function defineCalculator<Values, Figures>(tag: string, calculator: Calculator<Values, Figures>): void {
-  customElements.define(
-    tag,
-    class extends HTMLElement {
-      connectedCallback(): void {
-        wake(this, calculator);
-      }
-    },
+  // A form that came with values in its address works at once. Until then its own file must have been read to the end.
+  queueMicrotask(() =>
+    customElements.define(
+      tag,
+      class extends HTMLElement {
+        connectedCallback(): void {
+          wake(this, calculator);
+        }
+      },
+    ),
   );
 }
 
