@@ -23,7 +23,7 @@ export async function page(event: FetchEvent): Promise<Response> {
   const answering = fetch(request);
   // It may come or fail after the time limit. A device without room still shows the page.
   event.waitUntil(answering.then((answer) => remember(request.url, answer.clone())).catch(() => undefined));
-  const answer = await inTime(answering, inCopy);
+  const answer = await inTime(answering, inCopy, request.mode === 'navigate');
   if (answer && answer.status !== 404 && answer.status < 500) return answer;
   if (place !== undefined && copy.base + place !== new URL(request.url).pathname)
     return Response.redirect(copy.base + place + new URL(request.url).search);
@@ -38,14 +38,21 @@ export async function page(event: FetchEvent): Promise<Response> {
   return missing ? new Response(missing.body, { status: 404, headers: missing.headers }) : (answer ?? Response.error());
 }
 
-/** The host's answer. Undefined where none came, or none in time while the copy contains the page. */
-async function inTime(asked: Promise<Response>, inCopy: () => Promise<Response | undefined>): Promise<Response | undefined> {
+/**
+ * The host's answer. Undefined where none came, or none in time while the copy contains the page. A hand-out asks for many pages at once,
+ * so that the last of them are late on any line: only a page that a reader opens shows that the line is weak.
+ */
+async function inTime(
+  asked: Promise<Response>,
+  inCopy: () => Promise<Response | undefined>,
+  isOpened: boolean,
+): Promise<Response | undefined> {
   const late = new Promise<undefined>((resolve) => setTimeout(resolve, Date.now() < weakUntil ? 0 : PATIENCE));
   const first = await Promise.race([asked.catch(() => null), late]);
   if (first) return first;
   if (first === undefined) {
     if (!(await inCopy())) return asked.catch(() => undefined);
-    weakUntil = Date.now() + PAUSE;
+    if (isOpened) weakUntil = Date.now() + PAUSE;
   }
   return undefined;
 }
