@@ -37,6 +37,17 @@ test('a long fetch says how far it is; an update is fetched quietly', async () =
   }
 });
 
+test('a long fetch that fails says so last, and no progress after it', async () => {
+  const many = Object.fromEntries(Array.from({ length: 45 }, (_, number) => [`words/${number}/`, `word ${number}`]));
+  const device = new Device();
+  device.pages = [new Page()];
+  // One file is missing, and others are still on their way when it fails.
+  const worker = await start(editionOf(many), new Host({ ...many, 'words/17/': undefined! }), device);
+  await assert.rejects(worker.install());
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  assert.match(device.pages[0]!.says!, /^The offline copy is not complete\./);
+});
+
 for (const [how, host] of [
   ['does not come', new Host({ ...first, 'year/': undefined! })],
   ['comes from another edition', new Host({ ...first, 'year/': 'year 2' })],
