@@ -286,6 +286,18 @@ test('a meeting of two days is next until its last day is over', async () => {
   await site.close();
 });
 
+test('a keyboard reader who comes back to the first page is still on the same row', async ({ demo }) => {
+  const { page, context } = await on('2026-04-20T12:00:00-04:00', demo);
+  await said(page);
+  const row = page.locator('[data-now=due] li a').nth(1);
+  await row.focus();
+  const href = await row.getAttribute('href');
+  // A browser that kept the page says so when the reader comes back. The driver keeps no pages.
+  await page.evaluate(() => window.dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true })));
+  assert.equal(await page.evaluate(() => document.activeElement?.getAttribute('href')), href);
+  await context.close();
+});
+
 test('29 February is an ordinary day', async () => {
   const site = await fixtureSite('hostile');
   const { page, context } = await on('2028-02-29T15:00Z', site);

@@ -12,6 +12,8 @@ export const reached = (page: Page): Promise<string> =>
 
 /** Numbers everything that can be reached, presses Tab once for each, and returns the first stop that is out of order. */
 export async function tabThrough(page: Page): Promise<string[]> {
+  // The first page chooses its rows after it has loaded.
+  await page.locator('html.arranged').waitFor({ state: 'attached' });
   const all = await page.evaluate(() => {
     const named = [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary, [tabindex]')].filter(
       (element) => element.tabIndex >= 0 && !element.matches(':disabled') && element.checkVisibility({ visibilityProperty: true }),

@@ -71,7 +71,11 @@ function arrange(): void {
   for (const section of document.querySelectorAll<HTMLElement>('[data-now]')) {
     const name = section.dataset.now as Section;
     const held = CHOOSE[name]().slice(0, SHOWN[name]).map(filled);
-    section.querySelector('ul')!.replaceChildren(...held);
+    const list = section.querySelector('ul')!;
+    const reached = list.contains(document.activeElement) && document.activeElement!.getAttribute('href');
+    list.replaceChildren(...held);
+    // A reader who goes through the page with the keyboard stays on the row.
+    if (reached) list.querySelector<HTMLElement>(`[href="${reached}"]`)?.focus({ preventScroll: true });
     section.hidden = held.length === 0;
   }
   showBloom();
