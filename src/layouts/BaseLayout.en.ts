@@ -1,4 +1,9 @@
 export const parts = { now: 'Now', lists: 'Checklists', pests: 'Problems', 'work-out': 'Calculators', club: 'More' };
+/** "More pages", for readers who hear the link. */
+export const furtherPages = ' pages';
+/** For search engines, of a page that does not say what it is about. */
+export const about = (club: string, place: string): string =>
+  `Bees in ${place}: what is due, checklists, problems and calculators, reviewed and dated, by ${club}.`;
 export const partsOfAlmanac = 'Parts of the almanac';
 export const skip = 'Skip to main content';
 export const demo = 'Demo';

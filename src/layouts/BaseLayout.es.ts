@@ -7,6 +7,9 @@ export const parts: typeof English.parts = {
   'work-out': 'Calculadoras',
   club: 'Más',
 };
+export const furtherPages = ' páginas';
+export const about: typeof English.about = (club, place) =>
+  `Abejas en ${place}: lo que toca hacer, listas, problemas y calculadoras, revisados y con fecha, por ${club}.`;
 export const partsOfAlmanac = 'Partes del almanaque';
 export const skip = 'Ir al contenido principal';
 export const demo = 'Demostración';

@@ -47,6 +47,19 @@ for (const [name, build] of clubs) {
   });
 }
 
+test('every page describes itself to search engines once (HTML standard, 4.2.5.1 "Standard metadata names")', async () => {
+  const { pages, base, read } = await builtDemo();
+  nothing(
+    pages.flatMap((page) => {
+      const path = page.slice(base.length);
+      const descriptions = [
+        ...read(path === '' || path.endsWith('/') ? `${path}index.html` : path).matchAll(/<meta name="description" content="([^"]*)"/g),
+      ];
+      return descriptions.length === 1 && descriptions[0]![1]!.length > 20 ? [] : [`${page}: ${descriptions.length} descriptions`];
+    }),
+  );
+});
+
 test('the validator detects a fault', async () => {
   const { read } = await builtDemo();
   const page = read('index.html');

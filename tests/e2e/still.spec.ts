@@ -53,7 +53,16 @@ const shifts = (page: Page): Promise<{ value: number; moved: string }[]> =>
     }));
   });
 
-for (const path of ['', 'meetings/', 'pests/varroa/', 'pests/american-foulbrood/', 'who-to-ask/']) {
+for (const path of [
+  '',
+  'meetings/',
+  'pests/varroa/',
+  'pests/american-foulbrood/',
+  'who-to-ask/',
+  'lists/package-arrival/',
+  'lists/package-first-six-weeks/',
+  'hand-out/',
+]) {
   test(`/${path} does not move when its script comes late`, async () => {
     const page = await opened(path, 'late');
     await page.waitForFunction(() => document.documentElement.classList.contains('arranged'));
@@ -70,6 +79,20 @@ test('a page without its script is shown as it came, after two seconds', async (
     const page = await opened(path, 'never');
     assert.equal(await page.locator('main h1').isVisible(), false);
     await page.locator('main h1').waitFor({ state: 'visible', timeout: 4000 });
+    await page.context().close();
+  }
+});
+
+test('a part that needs the script keeps its place for two seconds and shows nothing', async () => {
+  for (const [path, part] of [
+    ['lists/package-arrival/', '.for-hive'],
+    ['hand-out/', '[data-hand-out]'],
+  ] as const) {
+    const page = await opened(path, 'never');
+    const place = page.locator(part);
+    assert.equal(await place.isVisible(), false);
+    assert.ok((await place.evaluate((element: HTMLElement) => element.offsetHeight)) > 40, path);
+    await page.waitForFunction((one) => document.querySelector<HTMLElement>(one)!.offsetHeight === 0, part, { timeout: 4000 });
     await page.context().close();
   }
 });

@@ -75,7 +75,7 @@ const SAID: Record<string, Record<string, unknown[][]>> = {
   'components/checklist/text': { suchDay: [['18 de abril']] },
   'components/mdx/page-words': { 'words.tableOf': [[['Día']]] },
   'components/mdx/text': { backToStep: [['3']], law: [[], ['Chile']], callOffice: [['Ana']], notWritten: [[], ['Ana']], steps: [[1], [2]], cases: [[1], [2]] },
-  'layouts/BaseLayout': { onPaper: [['Almanaque', true, 'a.example', '18'], ['Almanaque', false, 'a.example', '18']] },
+  'layouts/BaseLayout': { about: [['Asociación', 'Condado']], onPaper: [['Almanaque', true, 'a.example', '18'], ['Almanaque', false, 'a.example', '18']] },
   'lib/own-events': { ownDays: [[1, 1, 'installing'], [3, 5, 'caging'], [3, 5, 'treating'], [3, 5, 'hiving'], [3, 5, 'splitting'], [3, 5, 'requeening']] },
   'pages/_card': { club: [['Asociación']], wash: [[300]], level: [[3]], syrup: [['20 °C']], numbers: [['Almanaque', '18'], ['Almanaque', '18', 'a.example']] },
   'pages/_hand-out': { almanac: [['Almanaque', true], ['Almanaque', false]], editionOf: [['18']] },
