@@ -13,7 +13,7 @@ import { calendarFaults } from './calendar.ts';
 import { cautionFaults } from './cautions.ts';
 import { checklistFaults } from './checklists.ts';
 import { climateFaults } from './climate.ts';
-import { consentHints, contactFaults } from './contacts.ts';
+import { consentHints, contactFaults, unsaidHints } from './contacts.ts';
 import { drawingFaults } from './drawings.ts';
 import { contestedFaults } from './contested.ts';
 import { countFaults } from './counts.ts';
@@ -102,6 +102,7 @@ const HINTS: readonly ((club: ValidEntries) => Diagnostic[])[] = [
   privacyHints,
   spreadsheetHints,
   typedHints,
+  unsaidHints,
   (club) => consentHints(club, editionDay(club.folder)),
 ];
 

@@ -1,5 +1,6 @@
 /* Checks the contacts of club.yaml: no number of a person without consent, and no duty twice for one place. */
 import type { Diagnostic } from '../source/diagnostic.ts';
+import { tongueOf, tongues, type Tongue } from '../../shared/country/language.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import type { ValidEntries, ValidEntry } from './fields.ts';
 import { nearOrAll } from '../../shared/words/near-name.ts';
@@ -57,6 +58,28 @@ export function consentHints({ club }: ValidEntries, edition: string): Diagnosti
         ],
   );
 }
+
+/** Spanish puts an article before a name, which only the club knows. English takes "the". */
+export function unsaidHints({ club }: ValidEntries): Diagnostic[] {
+  if (!club) return [];
+  const { contacts, language, 'also-in': also = [] } = club.data;
+  const own = tongueOf(language);
+  return tongues.flatMap((tongue) => {
+    if (tongue === own ? tongue === 'en' : !also.includes(tongue)) return [];
+    const lacking = contacts.flatMap((contact, index) => (contact['said-in']?.[tongue] === undefined ? [index] : []));
+    if (lacking.length === 0) return [];
+    const duties = lacking.map((index) => `"${contacts[index]!.duty}"`).join(', ');
+    return [
+      at(club, ['contacts', lacking[0]!, 'duty'], `contacts ${lacking[0]! + 1}`, {
+        found: `no name for a sentence in ${SPOKEN[tongue]} of ${duties}`,
+        write: `"said-in:" and below it "${tongue}:" with the name and its article, such as "${EXAMPLES[tongue]}"`,
+      }),
+    ];
+  });
+}
+
+const SPOKEN: Readonly<Record<Tongue, string>> = { en: 'English', es: 'Spanish' };
+const EXAMPLES: Readonly<Record<Tongue, string>> = { en: 'the county extension office', es: 'la oficina de extensión' };
 
 function twinFaults(entry: ValidEntry<Club>, contact: Contact, index: number): Diagnostic[] {
   const first = entry.data.contacts.findIndex((other) => other.duty === contact.duty && other.district === contact.district);

@@ -2,7 +2,8 @@
  * Contacts by duty, and how they may be reached. The number of an office is printed. The number of a person is never in the clear: the
  * page's script shows it while the consent lasts, and nothing shows it afterwards.
  */
-import { spoken } from '../../shared/country/language-here.ts';
+import { languageHere, spoken } from '../../shared/country/language-here.ts';
+import { tongueOf } from '../../shared/country/language.ts';
 import type { Club, Contact } from '../schemas/club.ts';
 import * as en from './contacts.en.ts';
 import * as es from './contacts.es.ts';
@@ -50,5 +51,6 @@ export function withLines<T>(fields: T, club: Lines): T {
   return Object.fromEntries(Object.entries(fields).map(([key, value]) => [key, withLines(value, club)])) as T;
 }
 
-/** A contact's name in the middle of a sentence: "the county extension office". */
-export const inSentence = (name: string): string => text().inSentence(name);
+/** A contact's name in the middle of a sentence of the club's language: "the county extension office". */
+export const inSentence = ({ name, 'said-in': said }: Pick<Contact, 'name' | 'said-in'>): string =>
+  said?.[tongueOf(languageHere())] ?? text().inSentence(name);

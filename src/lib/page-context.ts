@@ -8,10 +8,10 @@ import type { Day } from '../../shared/days/day.ts';
 import type { Contact } from '../schemas/club.ts';
 import type { Origin } from '../schemas/origin.ts';
 import type { Almanac } from './content.ts';
-import { contactFor, lineNumber, reached, type Reached } from './contacts.ts';
+import { contactFor, inSentence, lineNumber, reached, type Reached } from './contacts.ts';
 import { cited, figureNote, rowOn, type Cited } from './figures.ts';
 import { figureWords } from './figure-words.ts';
-import type { RenderContext } from './render-context.ts';
+import type { ContactShown, RenderContext } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { pageExists } from './rooms.ts';
 import { addressFor, langOf, otherTongue } from './tongues.ts';
@@ -42,6 +42,7 @@ export type Review = {
 export type Asked = {
   duty: string;
   name: string;
+  'said-in'?: Contact['said-in'];
   ask: string;
   hours?: string | undefined;
   reached: Reached;
@@ -93,7 +94,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
       },
       contact: (duty) => {
         const contact = contactFor(almanac.club, duty);
-        return contact ? { name: contact.name, hours: contact.hours, ...reached(contact, day) } : null;
+        return contact ? { ...named(contact, almanac), hours: contact.hours, ...reached(contact, day) } : null;
       },
       drawing: (name) => {
         const held = almanac.drawings.get(name);
@@ -108,6 +109,15 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
       window: windowSaid,
     },
   };
+}
+
+function named(contact: Contact, almanac: Almanac): Pick<ContactShown, 'name' | 'within' | 'lang'> {
+  const tongue = otherTongue(almanac);
+  if (tongue === undefined) return { name: contact.name, within: inSentence(contact) };
+  const within = contact['said-in']?.[tongue];
+  return within === undefined
+    ? { name: contact.name, within: inSentence(contact), lang: almanac.club.language }
+    : { name: within.replace(/^./u, (letter) => letter.toUpperCase()), within };
 }
 
 /** The sources of a page that its figures have not named already. */

@@ -20,7 +20,11 @@ export type FigureShown = {
 /** A caution from its file: the line for a step, the rule for a box, and what to do afterwards. */
 export type CautionShown = Pick<Caution, 'line' | 'says' | 'if-it-happens'>;
 
-export type ContactShown = { name: string; hours?: string | undefined } & Reached;
+/**
+ * A contact on a page. `within` is the name in the middle of a sentence. Both are in the page's language where the club gives that, and
+ * otherwise in the club's, which is `lang` then.
+ */
+export type ContactShown = { name: string; within: string; lang?: Language | undefined; hours?: string | undefined } & Reached;
 
 /** `lines` is the SVG file. */
 export type DrawingShown = { title: string; words: string; parts: readonly string[]; lines: string };

@@ -11,11 +11,22 @@ export const phone = () =>
     error: 'a telephone number in quotes, such as "330-555-0142"',
   });
 
+/** After "a" and "de", "el" becomes one word with them: al, del. */
+const said = (example: string) =>
+  words(`a name with its article, such as "${example}"`, example).refine((name) => !/^el\s/i.test(name), {
+    error: 'a name that does not begin with "el", because pages put "a" before it: "la oficina ...", "su médico", "quien ..."',
+  });
+
 const contact = section({
   duty: id('one word for what they do, such as inspector').describe(
     'Pages point at the contact by this word: inspector, extension, swarm-line, mentor ...',
   ),
   name: words('an office or duty, such as "County extension office"').describe('The office or duty as members read it. Never a person.'),
+  'said-in': section({ en: said('the county extension office').optional(), es: said('la oficina de extensión').optional() })
+    .optional()
+    .describe(
+      'The office or duty within a sentence, with its article: for a club that writes Spanish, and for each language of also-in. "es: la oficina de extensión" makes "llame a la oficina de extensión".',
+    ),
   ask: words('what members may ask them, in a few words', 'Suspected foulbrood, moving bees, registering hives'),
   phone: phone()
     .optional()
@@ -66,7 +77,7 @@ export const club = section({
   almanac: words('the name of the almanac', 'The Tamarack Almanac').describe('Printed at the head of every page.'),
   demonstration: yesNo().describe('true marks every page as an invented club and keeps search engines away.'),
   place: words('county and state or land', 'Tamarack County, Ohio'),
-  language: oneOf(languages).describe('The English of its country: how days, hours and words are written.'),
+  language: oneOf(languages).describe('The language of the club, as its country writes it: how days, hours and words are written.'),
   'also-in': list(oneOf(tongues))
     .optional()
     .describe('Other languages in which readers are offered the pages that are translated, such as es. Each page links to the other.'),

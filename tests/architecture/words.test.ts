@@ -118,6 +118,19 @@ test('no sentence for readers stands outside the files of words', () => {
   assert.deepEqual(outside, []);
 });
 
+test('no style sheet puts words on a page', () => {
+  const words = /content:[^;]*(['"])(?:(?!\1).)*\p{L}{2}/u;
+  const outside = files('src')
+    .filter((path) => /\.(?:css|astro)$/.test(path))
+    .flatMap((path) =>
+      read(path)
+        .split('\n')
+        .flatMap((line, index) => (words.test(line) ? [`${path}:${index + 1}: ${line.trim()}`] : [])),
+    );
+  assert.deepEqual(outside, []);
+  assert.ok(words.test("    content: 'Next';") && words.test(`content: 'Sheet ' counter(page)`) && !words.test("content: '·';"));
+});
+
 test('both languages have the same words, and take the same values', async () => {
   for (const english of files().filter((path) => /^(?:src|shared)\/.*\.en\.ts$/.test(path))) {
     const spanish = english.replace(/\.en\.ts$/, '.es.ts');

@@ -8,7 +8,8 @@ import { test } from './fixtures.ts';
 import { nothing, phone } from './visit.ts';
 
 /** Common words of English that are no words of Spanish. */
-const ENGLISH = /\b(?:the|of|and|with|your|you|this|that|these|from|which|are|were|when|what|have|has|each|every|not|for)\b/i;
+const ENGLISH =
+  /\b(?:the|of|and|with|your|you|this|that|these|from|which|are|were|when|what|have|has|each|every|not|for|next|done|steps?|sheet)\b/i;
 
 let site: Site;
 let page: Page;
@@ -42,7 +43,13 @@ async function look(where: string): Promise<void> {
       if (element.closest('script, style, head, noscript, code') || element.closest('[lang]')!.getAttribute('lang')!.startsWith('en'))
         continue;
       if (node instanceof Element)
-        texts.push(node.getAttribute('aria-label') ?? '', node.getAttribute('placeholder') ?? '', node.getAttribute('title') ?? '');
+        texts.push(
+          node.getAttribute('aria-label') ?? '',
+          node.getAttribute('placeholder') ?? '',
+          node.getAttribute('title') ?? '',
+          // Words that a style sheet adds.
+          ...['::before', '::after'].map((added) => getComputedStyle(node, added).content),
+        );
       else texts.push(node.textContent!);
     }
     return texts.map((each) => each.trim().replace(/\s+/g, ' '));

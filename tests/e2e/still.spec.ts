@@ -61,6 +61,7 @@ for (const path of [
   'who-to-ask/',
   'lists/package-arrival/',
   'lists/package-first-six-weeks/',
+  'lists/disease-suspected/',
   'hand-out/',
 ]) {
   test(`/${path} does not move when its script comes late`, async () => {

@@ -553,7 +553,7 @@ test('words that changed since the tick are pointed out', async () => {
   });
   await page.reload();
   assert.deepEqual(await ticked(page), [one]);
-  assert.match(await page.locator('.step').first().innerText(), /These words are new since you ticked\./);
+  await expect(page.locator('.step').first()).toContainText('These words are new since you ticked.');
   await context.close();
 });
 

@@ -25,6 +25,15 @@ test('a Spanish reader finds the list of the package, follows it, and keeps her 
   await expect(page.locator('[data-hazard] ul').first()).toHaveAttribute('lang', 'es');
   await page.locator('[data-tick=cluster]').check();
   await expect(page.locator('.languages')).toContainText('todavía no ha revisado');
+  await expect(page.locator('.part [data-count]').first()).toHaveText('1 de 6');
+  assert.equal(
+    await page
+      .locator('[data-next]')
+      .first()
+      .evaluate((step) => getComputedStyle(step, '::before').content),
+    '"Sigue"',
+  );
+  await expect(page.locator('[data-way]')).toHaveAttribute('lang', 'es');
 
   await page.getByRole('link', { name: 'This page in English' }).click();
   await expect(page).toHaveURL(demo.at(`/${LIST}`));
@@ -33,5 +42,20 @@ test('a Spanish reader finds the list of the package, follows it, and keeps her 
   await page.locator('[data-tick=dead]').check();
   await page.goBack();
   await expect(page.locator('[data-tick=dead]')).toBeChecked();
+  await context.close();
+});
+
+test('a sentence in Spanish calls an office by its Spanish name, with its article', async ({ browser, demo }) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const said = async (path: string): Promise<string> => {
+    await page.goto(demo.at(path));
+    // The part is folded.
+    return (await page.locator('#step-ring-inspector .reason').textContent())!.replace(/\s+/g, ' ');
+  };
+  assert.match(await said('/es/lists/disease-suspected/'), /Llame a la oficina estatal de inspección de apiarios, 330-555-0101\./);
+  const name = page.locator('#step-ring-inspector .reason span', { hasText: 'la oficina estatal' }).first();
+  assert.equal(await name.evaluate((element) => element.closest('[lang]')!.getAttribute('lang')), 'es');
+  assert.match(await said('/lists/disease-suspected/'), /the state apiary inspection office, 330-555-0101/);
   await context.close();
 });

@@ -24,11 +24,19 @@ export async function startFirefox(program: string): Promise<Engine> {
       },
       run: (inPage, ...given) => page.evaluate(`(${String(inPage)})(...${JSON.stringify(given)})`) as never,
       press: async (selector) => {
-        const { x, y } = await page.evaluate((selector) => {
-          const element = document.querySelector(selector)!;
-          element.scrollIntoView({ block: 'center', behavior: 'instant' });
-          const { left, top, width, height } = element.getBoundingClientRect();
-          return { x: left + width / 2, y: top + height / 2 };
+        // A browser may scroll once more to the box that was just typed in, so the element is pressed where it stays for two frames.
+        const { x, y } = await page.evaluate(async (selector) => {
+          const place = (): { x: number; y: number } => {
+            const { left, top, width, height } = document.querySelector(selector)!.getBoundingClientRect();
+            return { x: left + width / 2, y: top + height / 2 };
+          };
+          for (;;) {
+            document.querySelector(selector)!.scrollIntoView({ block: 'center', behavior: 'instant' });
+            const { x, y } = place();
+            for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
+            const now = place();
+            if (now.x === x && now.y === y) return now;
+          }
         }, selector);
         await page.mouse.click(x, y);
       },

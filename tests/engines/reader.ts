@@ -57,7 +57,13 @@ export async function until<Arguments extends unknown[], Value>(
 }
 
 const whereIs = (reader: Reader): Promise<string> =>
-  reader.run(() => `${location.href}: ${document.body.innerText.slice(0, 300)}`).catch((error: unknown) => String(error));
+  reader
+    .run(() => {
+      const { id, tagName, outerHTML } = document.activeElement!;
+      const place = `${location.href}, ${scrollY} px down, ${tagName} ${id} has the focus`;
+      return `${place}: ${(document.querySelector('main') ?? document.body).innerText.slice(0, 1500)}\n${outerHTML.slice(0, 200)}`;
+    })
+    .catch((error: unknown) => String(error));
 
 /** The visible text of the first element that fits, with plain spaces, once it matches. */
 export const saying = (reader: Reader, selector: string, fits: RegExp): Promise<string> =>

@@ -7,7 +7,6 @@ import { printOf } from '../../../shared/address/print.ts';
 import { reveal, showFolds } from './folds.ts';
 import { inOpenRun, openRun, own, tickOf, withTick, type Run } from './record.ts';
 import { openStore } from './store.ts';
-import * as text from './checklist.en.ts';
 
 const root = document.documentElement;
 export const list = document.querySelector<HTMLElement>('[data-list]')!;
@@ -25,6 +24,12 @@ export const wordsOf = (box: HTMLInputElement): string =>
 /** A print of the words. A step in another language than the club's has that of the original, so that the ticks are the same. */
 export const printFor = (box: HTMLInputElement): string => stepOf(box).dataset.print ?? printOf(wordsOf(box));
 
+/** The words of the list's progress: `progress` in components/mdx/text.en.ts. */
+type Says = Record<'saysCount' | 'saysDone' | 'saysNext' | 'saysThen' | 'saysAll', string>;
+
+/** How many steps are done, in the words that the list has for it. Those are in the language of its steps. */
+export const counted = (words: string, done: number, all: number): string => words.replace('{done}', `${done}`).replace('{all}', `${all}`);
+
 /** A step at which the list pauses until the reader has entered who she asked, or that all is well. */
 const pauses = (box: HTMLInputElement, run: Run): boolean => Boolean(stepOf(box).dataset.asks) && !own(run.asked, box.dataset.tick!);
 
@@ -36,6 +41,7 @@ let lines: Promise<typeof import('./lines.ts')> | undefined;
 export function show(): void {
   const state = store.read();
   const run = openRun(state, id);
+  const { saysCount, saysDone, saysNext, saysThen, saysAll } = list.dataset as Says;
   let next: HTMLInputElement | null = null;
   let paused = false;
   for (const box of boxes) {
@@ -44,22 +50,23 @@ export function show(): void {
     box.checked = tick !== null;
     box.disabled = Boolean(run.filed) || (paused && !tick);
     if (!tick) next ??= box;
-    step.toggleAttribute('data-next', box === next && !run.filed);
+    step.removeAttribute('data-next');
+    if (box === next && !run.filed) step.dataset.next = saysNext;
     const asking = box === next && pauses(box, run);
     const answers = step.querySelector<HTMLElement>('p.actions');
     if (answers) answers.hidden = !asking;
     paused ||= asking;
   }
   const done = boxes.filter((box) => box.checked).length;
-  const words = next ? text.next(wordsOf(next)) : text.allDone;
+  const words = next ? saysThen.replace('{step}', () => wordsOf(next)) : saysAll;
   // A step may be a question.
   const ended = /[.?!]$/.test(words) ? words : `${words}.`;
-  find('progress').textContent = `${text.progress(done, boxes.length)}${run.filed || (next && !done) ? '' : ` ${ended}`}`;
+  find('progress').textContent = `${counted(saysDone, done, boxes.length)}${run.filed || (next && !done) ? '' : ` ${ended}`}`;
   const way = find<HTMLAnchorElement>('way');
   way.hidden = !done || Boolean(run.filed);
   way.href = next ? `#${stepOf(next).id}` : '#all-done';
   way.style.setProperty('--steps', `${boxes.length}`);
-  find('way-done').textContent = text.count(done, boxes.length);
+  find('way-done').textContent = counted(saysCount, done, boxes.length);
   find('way-next').textContent = words;
   find<HTMLProgressElement>('bar').value = done;
   find('done').hidden = next !== null;

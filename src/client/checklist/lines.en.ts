@@ -4,4 +4,3 @@ export const filed = (hive: string, day: string): string => `${hive}, saved ${da
 export const isFor = (hive: string): string => `This checklist is for ${hive}.`;
 /** `since`: "installed April 18, 2026". */
 export const start = (since?: string): string => (since ? `Start, ${since}` : 'Start');
-export const count = (done: number, all: number): string => `${done} of ${all}`;

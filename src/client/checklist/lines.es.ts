@@ -4,4 +4,3 @@ export const newWords = 'Estas palabras cambiaron desde que usted marcó el paso
 export const filed: typeof English.filed = (hive, day) => `${hive}, guardada el ${day}`;
 export const isFor: typeof English.isFor = (hive) => `Esta lista es para ${hive}.`;
 export const start: typeof English.start = (since) => (since ? `Empezar, ${since}` : 'Empezar');
-export const count: typeof English.count = (done, all) => `${done} de ${all}`;

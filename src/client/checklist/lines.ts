@@ -7,7 +7,7 @@ import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
 import * as text from './lines.en.ts';
-import { boxes, find, id, printFor, stepOf, store } from './checklist.ts';
+import { boxes, counted, find, id, list, printFor, stepOf, store } from './checklist.ts';
 
 export function showLines(paused: boolean): void {
   sayMore(paused);
@@ -53,7 +53,7 @@ function countParts(): void {
   for (const part of parts()) {
     const all = part.querySelectorAll('[data-tick]').length;
     const done = part.querySelectorAll(':checked').length;
-    if (all > 0) part.querySelector('[data-count]')!.textContent = text.count(done, all);
+    if (all > 0) part.querySelector('[data-count]')!.textContent = counted(list.dataset.saysCount!, done, all);
     part.classList.toggle('done', all > 0 && done === all);
   }
 }

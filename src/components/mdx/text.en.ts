@@ -18,6 +18,15 @@ const count = (number: number, one: string): string => `${number} ${one}${number
 export const steps = (number: number): string => count(number, 'step');
 export const cases = (number: number): string => count(number, 'case');
 
+/** How far a list is ticked. `next` marks the step, and `then` names it. */
+export const progress = {
+  count: '{done} of {all}',
+  done: '{done} of {all} done.',
+  next: 'Next',
+  then: 'Next: {step}',
+  all: 'All done',
+};
+
 export const allIsWell = 'All is well here';
 /** `{who}` is the contact. */
 export const asked = 'I asked: {who}';

@@ -15,6 +15,14 @@ export const notWritten: typeof English.notWritten = (office = 'la oficina encar
 export const steps: typeof English.steps = (number) => (number === 1 ? '1 paso' : `${number} pasos`);
 export const cases: typeof English.cases = (number) => (number === 1 ? '1 caso' : `${number} casos`);
 
+export const progress: typeof English.progress = {
+  count: '{done} de {all}',
+  done: '{done} de {all} hechos.',
+  next: 'Sigue',
+  then: 'Sigue: {step}',
+  all: 'Todo hecho',
+};
+
 export const allIsWell = 'Aquí todo está bien';
 export const asked = 'Pregunté a: {who}';
 export const takeCare = 'Tenga cuidado: ';

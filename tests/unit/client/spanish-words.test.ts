@@ -10,7 +10,7 @@ const ROOMS =
   /^src\/(?:client|service-worker|layouts\/BaseLayout|lib\/own-events|pages\/(?:lists\/|_(?:card|hall|hand-out|search|signs))|components\/(?:checklist|mdx|charts|ContactNumber|DueRows|Footer|Notice|OnThisPage|Sidebar|SourceMark)).*\.es\.ts$/;
 
 /** What the interface replaces later: a slot for a link, a day or a number. */
-const SLOT = /\{(?:number|day|district|edition|link|title|who)\}/g;
+const SLOT = /\{(?:all|day|district|done|edition|link|number|step|title|who)\}/g;
 const candidate = {
   fits: [{ sign: 'huevos', shows: 'often' }],
   against: [
@@ -29,10 +29,9 @@ const SAID: Record<string, Record<string, unknown[][]>> = {
     nowFor: [['Colmena 2']], savedAs: [['listas.json']], datesCount: [['18 de abril']], addNoteOn: [['Ponga']], changeNoteOn: [['Ponga']],
     noteOn: [['Ponga']], fileAdds: [[undefined, 1, 0, 2, []], ['18 de abril', 3, 1, 1, ['lista, día']]],
   },
-  'client/checklist/checklist': { count: [[1, 20]], progress: [[1, 20]], next: [['Ponga']] },
   'client/checklist/exports': { savedCalendar: [['a.ics', 1, 0], ['a.ics', 3, 1], ['a.ics', 3, 2]], savedAs: [['a.csv']] },
   'client/checklist/files': { noLongerHere: [['paso']] },
-  'client/checklist/lines': { filed: [['Colmena 1', '2026-04-18']], isFor: [['Colmena 1']], start: [[], ['instaladas el 18']], count: [[1, 5]] },
+  'client/checklist/lines': { filed: [['Colmena 1', '2026-04-18']], isFor: [['Colmena 1']], start: [[], ['instaladas el 18']] },
   'client/checklist/say-more': { gone: [[2]] },
   'client/checklist/offer': {
     described: [['', '', 1, 20, 0, 0], ['Verde', 'instaladas el 18', 1, 20, 1, 1], ['', '', 2, 20, 2, 2]], from: [['18 de abril']],

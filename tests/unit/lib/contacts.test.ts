@@ -47,7 +47,7 @@ for (const [name, words] of [
   ['Your doctor', 'your doctor'],
   ['USDA office', 'the USDA office'],
 ] as const)
-  test(`in a sentence “${name}” is “${words}”`, () => assert.equal(inSentence(name), words));
+  test(`in a sentence “${name}” is “${words}”`, () => assert.equal(inSentence({ name }), words));
 
 for (const [duty, duties, asked] of [
   ['inspector', ['mentor', 'almanac-editor', 'inspector'], 'inspector'],
