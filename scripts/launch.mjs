@@ -29,6 +29,10 @@ const commands = {
 // would fill the disk with them.
 const keepsCompiled = new Set(['check', 'review', 'overview', 'base']);
 
+// A build gives memory back as soon as it is free: the bundler's (mimalloc) at once, and glibc keeps two pools. Without this a build of
+// 5,000 pages took 3.6 GB in place of 2.9 GB, and the same time. Other systems pass over both names.
+const givesBack = { MIMALLOC_PURGE_DELAY: '0', MALLOC_ARENA_MAX: '2' };
+
 // npm runs a script through a shell. A signal to npm ends only that shell, so its end must be noticed here.
 if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
 
@@ -49,7 +53,11 @@ async function launch(name, words) {
   const before = ['--disable-warning=ExperimentalWarning', '--import', new URL('leave-with-parent.mjs', import.meta.url).href];
   const { code } = await runChild(found.node, [...before, script, ...first, ...words], {
     cwd: project,
-    env: { ...environmentFor(found.node), ...(keepsCompiled.has(name) ? { NODE_COMPILE_CACHE: `${project}.almanac/compiled` } : {}) },
+    env: {
+      ...(name === 'build' ? givesBack : {}),
+      ...environmentFor(found.node),
+      ...(keepsCompiled.has(name) ? { NODE_COMPILE_CACHE: `${project}.almanac/compiled` } : {}),
+    },
     stdio: 'inherit',
   });
   return code;

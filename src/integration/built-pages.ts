@@ -32,7 +32,7 @@ export const builtPages = (site: string, edit: (html: string) => string = (html)
     .map((file) => builtPage(file, edit(readFileSync(join(site, file), 'utf8'))));
 
 export function builtPage(file: string, html: string): BuiltPage {
-  const tree = fromHtml(html);
+  const tree = withoutPlaces(fromHtml(html));
   const main = first(tree, ({ tagName }) => tagName === 'main');
   const scripts = all(tree, ({ tagName, properties }) => tagName === 'script' && properties.src === undefined);
   return {
@@ -45,6 +45,13 @@ export function builtPage(file: string, html: string): BuiltPage {
     scripts: scripts.map(({ children: [text] }) => (text?.type === 'text' ? text.value : '')),
     searches: first(tree, ({ tagName, properties }) => tagName === 'form' && properties.dataSearchPage !== undefined) !== undefined,
   };
+}
+
+/** Where each node stands in the text is a third of a tree, and nobody asks for it. */
+function withoutPlaces<Node extends Nodes>(node: Node): Node {
+  node.position = undefined;
+  if ('children' in node) for (const child of node.children) withoutPlaces(child);
+  return node;
 }
 
 /** The 404 page and withdrawal notices are answers to old links. Nothing links to them. */
