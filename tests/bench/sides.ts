@@ -69,7 +69,7 @@ export async function openSides(pages: number): Promise<Sides> {
         // A cold build: what an earlier one parsed is in no bare project.
         rmSync(cacheFile, { force: true });
         const words = ['--content', club, '--out', site(side), '--site', 'https://club.example'];
-        return run({ words: [join(projectFolder, 'src', 'cli', 'build.ts'), ...words], cwd: projectFolder });
+        return run({ words: [join(projectFolder, 'scripts', 'launch.mjs'), 'build', ...words], cwd: projectFolder });
       }
       for (const left of ['.kept', '.astro']) rmSync(join(folder, side, left), { recursive: true, force: true });
       const drawn = await run(command(side, 'build', ['--quiet']));
