@@ -1,4 +1,4 @@
-/* Checks the contacts of club.yaml: no number of a person without consent, and no duty twice for one place. */
+/* Checks the contacts of club.yaml: no number of a person without consent, no duty twice for one place, and names for sentences. */
 import type { Diagnostic } from '../source/diagnostic.ts';
 import { tongueOf, tongues, type Tongue } from '../../shared/country/language.ts';
 import type { Club, Contact } from '../schemas/club.ts';

@@ -47,7 +47,7 @@ export function builtPage(file: string, html: string): BuiltPage {
   };
 }
 
-/** Where each node stands in the text is a third of a tree, and nobody asks for it. */
+/** Where each node stands in the text takes a quarter of a tree's memory, and nobody asks for it. */
 function withoutPlaces<Node extends Nodes>(node: Node): Node {
   node.position = undefined;
   if ('children' in node) for (const child of node.children) withoutPlaces(child);
