@@ -1,14 +1,14 @@
 // Every page of the demo club without script: text, marks, review, cautions, and the emergency line.
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
-import type { Browser } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { formatDay } from '../../shared/days/show-day.ts';
 import type { Day } from '../../shared/days/day.ts';
 import { readFolder, type Entry } from '../../src/source/folder.ts';
 import { HAZARDS_OF } from '../../src/schemas/hazards.ts';
 import type { Site } from '../setup/built-site.ts';
 import { waitsForScript } from './rules.ts';
-import { nothing, visit } from './visit.ts';
+import { nothing, oneOfEachKind, phone, visit } from './visit.ts';
 import { aDay } from '../days.ts';
 
 let site: Site;
@@ -77,6 +77,28 @@ test('every entry has its page, and there is no other', () => {
 
 test('without script every page shows its title, its text and the five parts, and waits for nothing', () => {
   nothing(each(({ waits }) => waits));
+});
+
+test('where the style sheet does not come, no icon fills the screen', async () => {
+  const withoutStyle = { javaScriptEnabled: false, viewport: phone };
+  let refused = 0;
+  const prepare = (page: Page): Promise<void> =>
+    page.route(/\.css(\?|$)/, (route) => {
+      refused += 1;
+      return route.abort();
+    });
+  const pages = oneOfEachKind(site);
+  nothing(
+    await visit({ browser, site, pages, context: withoutStyle, prepare }, (page) =>
+      page.evaluate(() =>
+        [...document.querySelectorAll('svg[aria-hidden]')]
+          .map((each) => ({ height: each.getBoundingClientRect().height, drawn: each.outerHTML.slice(0, 80) }))
+          .filter(({ height }) => height > 100)
+          .map(({ height, drawn }) => `${Math.round(height)} px high: ${drawn}`),
+      ),
+    ),
+  );
+  assert.ok(refused >= pages.length, `${refused} style sheets refused of ${pages.length} pages`);
 });
 
 test('every page says that the club is invented, and keeps search engines away', () => {
