@@ -15,6 +15,9 @@ export function setLanguageHere(language: Language): void {
   here = language;
 }
 
+/** The words of a room in any language: what `text.en.ts` exports, with other sentences. */
+export type WordsLike<Module> = { [Name in keyof Module]: Module[Name] extends string ? string : Module[Name] };
+
 /**
  * The words of a room in the club's language: `spoken({ en, es })`. For code that also runs without Vite. Elsewhere an import of
  * `text.en.ts` is enough, because Vite takes `text.es.ts` in its place.

@@ -1,5 +1,14 @@
-/** Units that are words, for one and for several. */
-export const alone = {
+/** Units in words or by their sign, for one and for several. A unit that is not here is its own sign. */
+export const units = {
+  F: ['°F', '°F'],
+  C: ['°C', '°C'],
+  'F-difference': ['°F', '°F'],
+  'C-difference': ['°C', '°C'],
+  'us-gal': ['US gal', 'US gal'],
+  'us-qt': ['US qt', 'US qt'],
+  'us-cup': ['US cup', 'US cup'],
+  in: ['in', 'in'],
+  ft: ['ft', 'ft'],
   days: ['day', 'days'],
   weeks: ['week', 'weeks'],
   months: ['month', 'months'],
@@ -24,9 +33,5 @@ export const alone = {
   ratio: ['', ''],
   count: ['', ''],
 } as const;
-
-export const volumes = { gallon: 'US gal', quart: 'US qt', cup: 'US cup' };
-export const inches = 'in';
-export const feet = 'ft';
 
 export const range = (ends: readonly string[]): string => ends.join(' to ');

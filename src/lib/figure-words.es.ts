@@ -1,6 +1,15 @@
 import type * as English from './figure-words.en.ts';
 
-export const alone: Record<keyof typeof English.alone, readonly [one: string, many: string]> = {
+export const units: Record<keyof typeof English.units, readonly [one: string, many: string]> = {
+  F: ['°F', '°F'],
+  C: ['°C', '°C'],
+  'F-difference': ['°F', '°F'],
+  'C-difference': ['°C', '°C'],
+  'us-gal': ['gal de EE. UU.', 'gal de EE. UU.'],
+  'us-qt': ['qt de EE. UU.', 'qt de EE. UU.'],
+  'us-cup': ['taza de EE. UU.', 'tazas de EE. UU.'],
+  in: ['pulgada', 'pulgadas'],
+  ft: ['pie', 'pies'],
   days: ['día', 'días'],
   weeks: ['semana', 'semanas'],
   months: ['mes', 'meses'],
@@ -25,9 +34,5 @@ export const alone: Record<keyof typeof English.alone, readonly [one: string, ma
   ratio: ['', ''],
   count: ['', ''],
 };
-
-export const volumes = { gallon: 'gal de EE. UU.', quart: 'qt de EE. UU.', cup: 'tazas de EE. UU.' };
-export const inches = 'pulgadas';
-export const feet = 'pies';
 
 export const range: typeof English.range = (ends) => ends.join(' a ');

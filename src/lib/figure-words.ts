@@ -2,7 +2,10 @@
  * Formats a figure: number and unit in the club's system, the other system in brackets, ranges with "to". This file converts units only.
  * lib/figures chooses the row and its source.
  */
-import * as text from './figure-words.en.ts';
+import type { Tongue } from '../../shared/country/language.ts';
+import { spoken } from '../../shared/country/language-here.ts';
+import * as en from './figure-words.en.ts';
+import * as es from './figure-words.es.ts';
 import { formatNumber, withoutZeros } from '../../shared/numbers/show-number.ts';
 import { feetToMetres, inchesToMillimetres, metresToFeet, millimetresToInches } from '../../shared/units/length.ts';
 import {
@@ -35,60 +38,64 @@ type Unit = (typeof UNITS)[number];
 type System = 'us' | 'metric';
 
 /** Two units for one quantity, and the conversion from the first to the second. */
-type Pair = { us: [Unit, string]; metric: [Unit, string]; toMetric: (us: number) => number; toUs: (metric: number) => number };
+type Pair = { us: Unit; metric: Unit; toMetric: (us: number) => number; toUs: (metric: number) => number };
 
 const PAIRS: readonly Pair[] = [
-  { us: ['F', '°F'], metric: ['C', '°C'], toMetric: fahrenheitToCelsius, toUs: celsiusToFahrenheit },
+  { us: 'F', metric: 'C', toMetric: fahrenheitToCelsius, toUs: celsiusToFahrenheit },
+  { us: 'F-difference', metric: 'C-difference', toMetric: fahrenheitDifferenceToCelsius, toUs: celsiusDifferenceToFahrenheit },
+  { us: 'lb', metric: 'kg', toMetric: poundsToKilograms, toUs: kilogramsToPounds },
   {
-    us: ['F-difference', '°F'],
-    metric: ['C-difference', '°C'],
-    toMetric: fahrenheitDifferenceToCelsius,
-    toUs: celsiusDifferenceToFahrenheit,
-  },
-  { us: ['lb', 'lb'], metric: ['kg', 'kg'], toMetric: poundsToKilograms, toUs: kilogramsToPounds },
-  {
-    us: ['oz', 'oz'],
-    metric: ['g', 'g'],
+    us: 'oz',
+    metric: 'g',
     toMetric: (oz) => kilogramsToGrams(ouncesToKilograms(oz)),
     toUs: (g) => kilogramsToOunces(gramsToKilograms(g)),
   },
-  { us: ['us-gal', text.volumes.gallon], metric: ['L', 'L'], toMetric: usGallonsToLitres, toUs: litresToUsGallons },
-  { us: ['us-qt', text.volumes.quart], metric: ['L', 'L'], toMetric: usQuartsToLitres, toUs: litresToUsQuarts },
+  { us: 'us-gal', metric: 'L', toMetric: usGallonsToLitres, toUs: litresToUsGallons },
+  { us: 'us-qt', metric: 'L', toMetric: usQuartsToLitres, toUs: litresToUsQuarts },
   {
-    us: ['us-cup', text.volumes.cup],
-    metric: ['mL', 'mL'],
+    us: 'us-cup',
+    metric: 'mL',
     toMetric: (cups) => litresToMillilitres(usCupsToLitres(cups)),
     toUs: (mL) => litresToUsCups(millilitresToLitres(mL)),
   },
-  { us: ['ft', text.feet], metric: ['m', 'm'], toMetric: feetToMetres, toUs: metresToFeet },
-  { us: ['in', text.inches], metric: ['mm', 'mm'], toMetric: inchesToMillimetres, toUs: millimetresToInches },
+  { us: 'ft', metric: 'm', toMetric: feetToMetres, toUs: metresToFeet },
+  { us: 'in', metric: 'mm', toMetric: inchesToMillimetres, toUs: millimetresToInches },
   {
-    us: ['in', text.inches],
-    metric: ['cm', 'cm'],
+    us: 'in',
+    metric: 'cm',
     toMetric: (inches) => inchesToMillimetres(inches) / 10,
     toUs: (cm) => millimetresToInches(cm * 10),
   },
 ];
 
-const ALONE: Partial<Record<Unit, readonly [one: string, many: string]>> = text.alone;
-
-/** "57 °F (14 °C)", "55 to 64 %", "3 per 100 bees". */
-export function figureWords(row: Pick<FigureRow, 'value' | 'least' | 'most'>, unit: Unit, first: System): { main: string; other: string } {
+/** "57 °F (14 °C)", "55 to 64 %", "3 per 100 bees". The words are in `tongue`, or in the club's; the marks of numbers are the club's. */
+export function figureWords(
+  row: Pick<FigureRow, 'value' | 'least' | 'most'>,
+  unit: Unit,
+  first: System,
+  tongue?: Tongue,
+): { main: string; other: string } {
+  const text = tongue ? { en, es }[tongue] : spoken({ en, es });
+  const withUnit = (ends: readonly string[], of: Unit): string => {
+    const [one, many] = (text.units as Partial<Record<Unit, readonly [string, string]>>)[of] ?? [of, of];
+    const word = ends.length === 1 && ONE_AT_MOST.has(ends[0]!) ? one : many;
+    return `${text.range(ends)}${word ? `\u00a0${word}` : ''}`;
+  };
   const ends = row.value === undefined ? [row.least!, row.most!] : [row.value];
-  const pair = PAIRS.find((each) => each.us[0] === unit || each.metric[0] === unit);
-  if (!pair) return { main: withWord(ends, ALONE[unit] ?? [unit, unit]), other: '' };
-  const given: System = pair.us[0] === unit ? 'us' : 'metric';
+  const pair = PAIRS.find((each) => each.us === unit || each.metric === unit);
+  if (!pair) return { main: withUnit(ends.map(plain), unit), other: '' };
+  const given: System = pair.us === unit ? 'us' : 'metric';
   const shown = { [given]: ends.map(plain), [given === 'us' ? 'metric' : 'us']: ends.map((end) => converted(end, pair, given)) } as Record<
     System,
     string[]
   >;
-  const words = (system: System): string => `${text.range(shown[system])}\u00a0${pair[system][1]}`;
+  const words = (system: System): string => withUnit(shown[system], pair[system]);
   return { main: words(first), other: words(first === 'us' ? 'metric' : 'us') };
 }
 
 function converted(value: number, pair: Pair, given: System): string {
   const out = given === 'us' ? pair.toMetric(value) : pair.toUs(value);
-  if (pair.us[0] === 'F') return formatNumber(out, { places: Number.isInteger(value) ? 0 : 1 });
+  if (pair.us === 'F') return formatNumber(out, { places: Number.isInteger(value) ? 0 : 1 });
   return withoutZeros(formatNumber(out, Math.abs(out) >= 100 ? { places: 0 } : { digits: 2 }));
 }
 
@@ -98,8 +105,5 @@ const HALVES = new Map([
   [0.5, '½'],
   [0.75, '¾'],
 ]);
-
-function withWord(ends: number[], [one, many]: readonly [string, string]): string {
-  const word = ends.length === 1 && ends[0] === 1 ? one : many;
-  return `${text.range(ends.map(plain))}${word ? `\u00a0${word}` : ''}`;
-}
+/** Numbers with the unit in the singular: "1 day", "½ pulgada". */
+const ONE_AT_MOST = new Set(['1', ...HALVES.values()]);

@@ -1,12 +1,13 @@
 /* Finds the row of a figure that is in force on a day, and formats its source note. */
-import { spoken } from '../../shared/country/language-here.ts';
+import { languageHere, spoken } from '../../shared/country/language-here.ts';
+import { formatDay as formatDayIn } from '../../shared/days/show-day.ts';
 import { formatDay } from './country.ts';
 import * as en from './figures.en.ts';
 import * as es from './figures.es.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { InTongue } from './almanac.ts';
-import type { Tongue } from '../../shared/country/language.ts';
+import { tongueOf, type Language, type Tongue } from '../../shared/country/language.ts';
 
 export { UNITS };
 export type { Figure, FigureRow };
@@ -23,15 +24,17 @@ export function rowsOn(figure: Figure, day: string): FigureRow[] {
   return ids.flatMap((id) => rowOn(figure, id, day) ?? []);
 }
 
-const text = () => spoken({ en, es });
+/** What the program says of an entry, in the language of its words. */
+const text = (lang?: Tongue) => (lang === 'es' ? es : spoken({ en, es }));
+const languageOf = (lang?: Tongue): Language => (lang === 'es' && tongueOf(languageHere()) !== 'es' ? 'es' : languageHere());
 
 /** "University of Delaware 2012, extension leaflet. Mid-Atlantic. Likely." */
-export function sourceWords(source: Source): string {
+export function sourceWords(source: InTongue<Source>): string {
   if (source.kind === 'habit') return source.who;
   return (
     [`${source.who}${source.year ? ` ${source.year}` : ''}`, source.title, source.publisher, source.where, source.page]
       .filter(Boolean)
-      .join(', ') + (source.seen === 'quoted' || source.seen === 'memory' ? text().seen[source.seen] : '')
+      .join(', ') + (source.seen === 'quoted' || source.seen === 'memory' ? text(source.lang).seen[source.seen] : '')
   );
 }
 
@@ -49,13 +52,14 @@ export const cited = (source: InTongue<Source>): Cited => ({
 });
 
 /** The note under a figure: author, place, method, first day, certainty, and check-by date. */
-export function figureNote(figure: Figure, row: FigureRow, source: Source | undefined): string {
+export function figureNote(figure: InTongue<Figure>, row: FigureRow, source: Source | undefined): string {
+  const said = text(figure.lang);
   const parts = [
     source ? sourceWords(source) : row.source,
     [row.place, row.method].filter(Boolean).join('; '),
     row.note,
-    source?.kind === 'habit' ? '' : sentenceCase(sureness(row.certainty)),
-    text().checked(formatDay(figure.checked)),
+    source?.kind === 'habit' ? '' : sentenceCase(said.sureness[row.certainty]),
+    said.checked(formatDayIn(figure.checked, languageOf(figure.lang))),
   ];
   return parts
     .filter((part): part is string => Boolean(part))

@@ -5,19 +5,20 @@
 import { formatDay } from './country.ts';
 import { tongues, type Tongue } from '../../shared/country/language.ts';
 import type { Day } from '../../shared/days/day.ts';
+import { formatMonthDays } from '../../shared/days/year-span.ts';
 import type { Contact } from '../schemas/club.ts';
 import type { Origin } from '../schemas/origin.ts';
 import type { Almanac } from './content.ts';
 import { contactFor, inSentence, lineNumber, reached, type Reached } from './contacts.ts';
 import { cited, figureNote, rowOn, type Cited } from './figures.ts';
 import { figureWords } from './figure-words.ts';
-import type { ContactShown, RenderContext } from './render-context.ts';
+import type { ContactShown, RenderContext, WindowShown } from './render-context.ts';
 import { cautionsFor, type Placed } from './hazards.ts';
 import { pageExists } from './rooms.ts';
-import { addressFor, langOf, otherTongue } from './tongues.ts';
+import { addressFor, langOf, languageFor, otherTongue } from './tongues.ts';
 import { packageDays } from './package-figures.ts';
 import { edition } from './settings.ts';
-import { windowsOf, windowsText, windowWords } from './season.ts';
+import { windowsOf, windowsText } from './season.ts';
 
 export type Note = {
   number: number;
@@ -67,9 +68,12 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
     notes.push({ number: notes.length + 1, words, ...(source && { source }), ...(figure && { figure }), ...(lang && { lang }) });
     return notes.length;
   };
-  const windowSaid = (when: string): { words: string; windows: string } | null => {
+  const language = languageFor(almanac);
+  const windowSaid = (when: string): WindowShown | null => {
     const windows = windowsOf(when, almanac.seasons);
-    return windows && { words: windowWords(windows[0]!.window), windows: windowsText(windows) };
+    if (!windows) return null;
+    const { from, to } = windows[0]!.window;
+    return { words: formatMonthDays(from, to, language), windows: windowsText(windows), ...(otherTongue(almanac) && { lang: language }) };
   };
   return {
     notes,
@@ -87,7 +91,7 @@ export function createPageContext(almanac: Almanac, base: string, day: string, w
         const figure = almanac.figures.get(id);
         const row = figure && rowOn(figure, rowId ?? figure.follows, day);
         if (!figure || !row) return null;
-        const { main, other } = figureWords(row, figure.unit, almanac.club.units);
+        const { main, other } = figureWords(row, figure.unit, almanac.club.units, otherTongue(almanac));
         const source = almanac.sources.get(row.source);
         const note = noteOf(figureNote(figure, row, source), source && cited(source), id, figure.lang);
         return { figure: id, row: row.id, unit: figure.unit, main, other, value: row.value, least: row.least, most: row.most, note };

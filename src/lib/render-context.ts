@@ -17,6 +17,9 @@ export type FigureShown = {
   note: number;
 };
 
+/** Days in words, with those of each district for the browser. `lang`: how they are written, where that is not the club's way. */
+export type WindowShown = { words: string; windows: string; lang?: Language | undefined };
+
 /** A caution from its file: the line for a step, the rule for a box, and what to do afterwards. */
 export type CautionShown = Pick<Caution, 'line' | 'says' | 'if-it-happens'>;
 
@@ -59,11 +62,11 @@ export type RenderContext = {
   /** A date of the package calendar as offsets for each way of starting: `candy drawn 4 7;...`. Null where the club lacks a figure. */
   packageDays: (name: string) => string | null;
   /** An anchor of this club in words, with its day in each district for the browser. Null where it has none. */
-  dayOf: (anchor: string) => { words: string; windows: string } | null;
+  dayOf: (anchor: string) => WindowShown | null;
   /** The number of the emergency line or the poison line, as words of a sentence. */
   line: (of: 'emergency' | 'poison') => string;
   /** A step's own `when:` in words, with its windows for the browser. Null for any time. */
-  window: (when: string) => { words: string; windows: string } | null;
+  window: (when: string) => WindowShown | null;
 };
 
 /** A heading of the page, for its table of contents, with the number of steps below it. */

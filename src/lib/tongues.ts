@@ -76,7 +76,7 @@ export type Told = {
 /** What stands below the title of a page about its languages. Null for a page of one language, which is that of its readers. */
 export function toldOf(almanac: Almanac, name: string): Told | null {
   const spoken = almanac.spoken?.get(name);
-  const { words, language } = wordsFor(almanac);
+  const words = WORDS[almanac.tongue ?? 'en'];
   const place = placeOf(name);
   const links = [...(almanac.alsoIn ?? [])].flatMap(([tongue, names]) =>
     names.has(name) && place !== null
@@ -86,7 +86,7 @@ export function toldOf(almanac: Almanac, name: string): Told | null {
   const { translated, tongue } = spoken ?? {};
   const sentences = translated
     ? [
-        translated.checked ? words.checked(formatDay(translated.checked, language)) : words.unchecked,
+        translated.checked ? words.checked(formatDay(translated.checked, languageFor(almanac))) : words.unchecked,
         ...(translated.isOlder ? [words.isOlder] : []),
       ]
     : tongue && tongue !== almanac.tongue
@@ -95,7 +95,8 @@ export function toldOf(almanac: Almanac, name: string): Told | null {
   return sentences.length + links.length > 0 ? { lang: almanac.tongue, sentences, links } : null;
 }
 
-function wordsFor(almanac: Almanac): { words: (typeof WORDS)[Tongue]; language: Language } {
+/** How the words of a page write days: as the club does, or as its other readers do. */
+export function languageFor(almanac: Almanac): Language {
   const other = otherTongue(almanac);
-  return { words: WORDS[almanac.tongue ?? 'en'], language: other === undefined ? almanac.club.language : other === 'en' ? 'en-US' : other };
+  return other === undefined ? almanac.club.language : other === 'en' ? 'en-US' : other;
 }

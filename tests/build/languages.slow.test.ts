@@ -12,8 +12,9 @@ import { parse } from 'yaml';
 import { projectFolder } from '../../src/cli/paths.ts';
 import { builtDemo, builtFixture, type Built } from '../setup/built-site.ts';
 
-/** Common words of English that are no words of Spanish. */
-const ENGLISH = /\b(?:the|of|and|with|your|you|this|that|these|from|which|are|were|when|what|have|has|each|every|not|for)\b/i;
+/** Common words of English that are no words of Spanish, and the words that stand beside a figure or make a day. */
+const ENGLISH =
+  /(?<!\p{L})(?:the|of|and|with|your|you|this|that|these|from|which|are|were|when|what|have|has|each|every|not|for|to|per|after|days?|weeks?|months?|years?|hours?|minutes?|bees?|mites?|January|February|March|April|June|July|August|September|October|November|December)(?!\p{L})/iu;
 const READ = ['ariaLabel', 'title', 'alt', 'placeholder', 'ariaDescription'];
 
 /** Names of publishers and authors stay as they are, as WCAG 3.1.2 has it for names. */

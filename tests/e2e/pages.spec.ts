@@ -82,11 +82,12 @@ test('without script every page shows its title, its text and the five parts, an
 test('where the style sheet does not come, no icon fills the screen', async () => {
   const withoutStyle = { javaScriptEnabled: false, viewport: phone };
   let refused = 0;
-  const prepare = (page: Page): Promise<void> =>
-    page.route(/\.css(\?|$)/, (route) => {
+  const prepare = async (page: Page): Promise<void> => {
+    await page.route(/\.css(\?|$)/, (route) => {
       refused += 1;
       return route.abort();
     });
+  };
   const pages = oneOfEachKind(site);
   nothing(
     await visit({ browser, site, pages, context: withoutStyle, prepare }, (page) =>

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from './fixtures.ts';
 import { expect } from '@playwright/test';
+import { choose } from './visit.ts';
 
 const LIST = 'lists/package-arrival/';
 
@@ -42,6 +43,30 @@ test('a Spanish reader finds the list of the package, follows it, and keeps her 
   await page.locator('[data-tick=dead]').check();
   await page.goBack();
   await expect(page.locator('[data-tick=dead]')).toBeChecked();
+  await context.close();
+});
+
+test('within Spanish words a figure, a day and what is due are in Spanish', async ({ browser, demo }) => {
+  const context = await browser.newContext({ timezoneId: 'America/New_York' });
+  const page = await context.newPage();
+  await page.clock.setFixedTime('2026-04-18T15:00Z');
+  await page.goto(demo.at('/es/know-how/stings/'));
+  await expect(page.locator('[data-figure=anaphylaxis-second-dose-minutes]').first()).toHaveText('5 minutos');
+  await page.goto(demo.at('/know-how/stings/'));
+  await expect(page.locator('[data-figure=anaphylaxis-second-dose-minutes]').first()).toHaveText('5 minutes');
+
+  // Last syrup, as each district has it.
+  await page.goto(demo.at('/es/know-how/feeders/'));
+  await expect(page.locator('td [data-windows]').first()).toHaveText(/^\d+\sde\s[a-z]+$/);
+  await choose(page, demo, 'district', 'hill');
+  await expect(page.locator('td [data-windows]').first()).toHaveText(/^\d+\sde\s[a-z]+$/);
+
+  await page.goto(demo.at('/es/lists/package-first-six-weeks/'));
+  await expect(page.locator('.step-day').first()).toHaveText(/^del día \d+ al día \d+ después de instalarlas$/);
+  await page.locator('#own-day').fill('April 18');
+  await page.locator('#own-day').press('Tab');
+  await expect(page.locator('.step-day').first()).toHaveText(/^(?:lun|mar|mié|jue|vie|sáb|dom)\s\d+.* · (?:empieza|toca|hasta|en) /);
+  await expect(page.locator('[data-group] h2').first()).toHaveText('Esta semana');
   await context.close();
 });
 

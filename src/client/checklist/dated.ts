@@ -10,8 +10,11 @@ import { reveal } from './folds.ts';
 import { listOf, type Run } from './record.ts';
 import { boxes, id, list, show, stepOf, store, today } from './checklist.ts';
 import { line } from './lines.ts';
-import * as text from './dated.en.ts';
+import { languageOfList, wordsOfList } from './language-of-list.ts';
+import * as ofClub from './dated.en.ts';
+import * as es from './dated.es.ts';
 
+const text = wordsOfList(ofClub, es);
 const USUAL = ['candy', 'drawn'];
 
 /** The text of a step's days before the reader gives one. */
@@ -23,7 +26,7 @@ export function showDays(run: Run): void {
     const { days } = stepOf(box).dataset;
     if (!days) continue;
     const span = spanOf(days, run);
-    const shown = span && spanWords(span, today, box.checked, languageHere());
+    const shown = span && spanWords(span, today, box.checked, languageOfList);
     line(
       stepOf(box),
       'step-day',

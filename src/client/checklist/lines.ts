@@ -6,8 +6,12 @@ import { parts } from './folds.ts';
 import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
+import { wordsOfList } from './language-of-list.ts';
 import * as text from './lines.en.ts';
+import * as es from './lines.es.ts';
 import { boxes, counted, find, id, list, printFor, stepOf, store } from './checklist.ts';
+
+const { newWords } = wordsOfList(text, es);
 
 export function showLines(paused: boolean): void {
   sayMore(paused);
@@ -17,7 +21,7 @@ export function showLines(paused: boolean): void {
   for (const box of boxes) {
     const name = box.dataset.tick!;
     const isNew = tickOf(run, name, printFor(box)) === 'changed';
-    line(stepOf(box), 'step-changed', isNew ? text.newWords : '');
+    line(stepOf(box), 'step-changed', isNew ? newWords : '');
     line(stepOf(box), 'step-note', [own(run.notes, name), own(run.asked, name)].filter(Boolean).join(' '));
   }
   const hives = runsOf(state, id);

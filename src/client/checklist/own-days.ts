@@ -2,12 +2,14 @@
  * Days of a run's steps, from the day that the reader gave. `data-days` contains offsets (`4 7`), or one pair for each way of starting
  * (`candy drawn 4 7;released drawn 0 0`). The build computes them.
  */
-import { isMonthFirst, type Language } from '../../../shared/country/language.ts';
+import { isMonthFirst, tongueOf, type Language } from '../../../shared/country/language.ts';
 import { addDays, daysBetween, isDay, partsOf, weekday, weekdays, type Day } from '../../../shared/days/day.ts';
+import type { WordsLike } from '../../../shared/country/language-here.ts';
 import { shownMonth } from '../../../shared/days/month-names.ts';
 import { shownWeekday } from '../../../shared/days/show-day.ts';
 import type { Run } from './record.ts';
-import * as text from './own-days.en.ts';
+import * as ofClub from './own-days.en.ts';
+import * as es from './own-days.es.ts';
 
 export type Span = { from: Day; to: Day };
 
@@ -30,7 +32,11 @@ export function spanWords({ from, to }: Span, today: Day, done: boolean, languag
   const sameMonth = from.slice(0, 7) === to.slice(0, 7);
   const first = from === to ? '' : `${short(from, !sameMonth, language)} – `;
   const isDue = !done && daysBetween(from, today) >= 0;
-  return { days: `${first}${short(to, true, language)}`.replaceAll(' ', '\u00a0'), status: done ? '' : dueStatus(from, to, today), isDue };
+  return {
+    days: `${first}${short(to, true, language)}`.replaceAll(' ', '\u00a0'),
+    status: done ? '' : dueStatus(from, to, today, tongueOf(language) === 'es' ? es : ofClub),
+    isDue,
+  };
 }
 
 function short(day: Day, withMonth: boolean, language: Language): string {
@@ -41,7 +47,7 @@ function short(day: Day, withMonth: boolean, language: Language): string {
   return `${onDay} ${date}${withMonth ? ` ${inMonth}` : ''}`;
 }
 
-function dueStatus(from: Day, to: Day, today: Day): string {
+function dueStatus(from: Day, to: Day, today: Day, text: WordsLike<typeof ofClub>): string {
   const late = daysBetween(to, today);
   if (late > 0) return text.late(late);
   const left = daysBetween(today, from);

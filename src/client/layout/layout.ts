@@ -2,6 +2,7 @@
  * Script of every page. It applies the chosen display options, shows dates of the chosen district, marks overdue reviews, current tasks
  * and the next meeting, and prefetches the search. Without it the page shows the dates of the main district.
  */
+import type { Language } from '../../../shared/country/language.ts';
 import { formatMonthDays, monthDayIn } from '../../../shared/days/year-span.ts';
 import { fetchAhead } from './fetch-ahead.ts';
 import { keepOffline } from './offline.ts';
@@ -68,7 +69,11 @@ function showDistrict(): void {
   each(
     'windows',
     (place, windows) =>
-      (place.textContent = formatMonthDays(...windowHere(windows), languageHere(), place.textContent.includes('–') ? '–' : ' to ')),
+      (place.textContent = formatMonthDays(
+        ...windowHere(windows),
+        (place.lang || languageHere()) as Language,
+        place.textContent.includes('–') ? '–' : ' to ',
+      )),
   );
   each(
     'by-district',

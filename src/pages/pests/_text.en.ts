@@ -7,5 +7,5 @@ export const groups = { law: 'Report these', act: 'Act on these', watch: 'Watch 
 /** After the status of what the law wants reported. */
 export const statusIn = (status: string, place: string): string => `${status} in ${place}`;
 export const lookAtThese = 'Look at these too:';
-export const alsoCalled = (names: readonly string[]): string => `Also called ${names.join(', ')}.`;
+export const alsoCalled = 'Also called {names}.';
 export const confidence = (sureness: string): string => `Confidence: ${sureness}.`;

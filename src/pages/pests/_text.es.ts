@@ -7,5 +7,5 @@ export const treatments = 'Tratamientos por ingrediente activo';
 export const groups = { law: 'Hay que reportarlas', act: 'Hay que actuar', watch: 'Hay que vigilarlas', settled: 'No es urgente' };
 export const statusIn: typeof English.statusIn = (status, place) => `${status} en ${place}`;
 export const lookAtThese = 'Vea también:';
-export const alsoCalled: typeof English.alsoCalled = (names) => `También se llama ${names.join(', ')}.`;
+export const alsoCalled = 'También se llama {names}.';
 export const confidence: typeof English.confidence = (sureness) => `Confianza: ${sureness}.`;

@@ -30,6 +30,11 @@ test('the date line follows the country: month first in the United States', () =
   assert.equal(shown.days.replaceAll('\u00a0', ' '), 'Wed, Apr 29 – Sat, May 2');
 });
 
+test('on a Spanish page the line is in Spanish', () => {
+  const shown = spanWords(span('2026-04-19', '2026-04-22'), day('2026-04-24'), false, 'es');
+  assert.deepEqual([shown.days.replaceAll('\u00a0', ' '), shown.status], ['dom 19 – mié 22 abr', '2 días de atraso']);
+});
+
 test('a step stands in the week in which it begins, or in what is past', () => {
   // Saturday 18 April; the week ends on Sunday 19.
   const on = (from: string, to: string, done = false) => groupOf(span(from, to), day('2026-04-18'), done);

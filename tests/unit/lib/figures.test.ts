@@ -70,6 +70,27 @@ for (const [unit, given, first, main, other] of [
     );
   });
 
+for (const [unit, given, main, other] of [
+  ['minutes', { value: 1 }, '1 minuto', ''],
+  ['days', { least: 1, most: 3 }, '1 a 3 días', ''],
+  ['per-100-bees', { value: 0.67 }, '0.67 por cada 100 abejas', ''],
+  ['in', { value: 0.5 }, '½ pulgada', '13 mm'],
+  ['F', { least: 65, most: 70 }, '65 a 70 °F', '18 a 21 °C'],
+] as const)
+  test(`for Spanish readers of an English club it reads ${main}`, () => {
+    const found = figureWords(given, unit, 'us', 'es');
+    assert.deepEqual(
+      [found.main, found.other].map((words) => words.replaceAll('\u00a0', ' ')),
+      [main, other],
+    );
+  });
+
+test('the note of a translated figure ends in its language', () => {
+  const held = { ...figure([row('state', { note: 'De todo el año' })], { checked: aDay('2026-01-10') }), lang: 'es' as const };
+  assert.match(figureNote(held, held.rows[0]!, undefined), /De todo el año\. Probable\. Revisado el 10\sde\senero\sde\s2026\.$/);
+  assert.match(figureNote({ ...held, lang: 'en' }, held.rows[0]!, undefined), /Likely\. Checked January\s10,\s2026\.$/);
+});
+
 test('a number is not parted from its unit at the end of a line', () =>
   assert.deepEqual(figureWords({ least: 1, most: 3 }, 'days', 'us').main, '1 to 3\u00a0days'));
 

@@ -9,7 +9,12 @@ import { almanacOf, contact, district, figure, row, source } from './almanac.ts'
 const [work, hazards] = Object.entries(HAZARDS_OF).find(([, all]) => all.length >= 2)!;
 const caution = (gravity: number) => ({ line: `Gravity ${gravity}`, says: ['Stop.'], gravity });
 const almanac = almanacOf({
-  club: { units: 'us', contacts: [contact('mentor', { phone: '+1-555-0100', 'public-office': true })], districts: [{ id: 'valley' }] },
+  club: {
+    language: 'en-US',
+    units: 'us',
+    contacts: [contact('mentor', { phone: '+1-555-0100', 'public-office': true })],
+    districts: [{ id: 'valley' }],
+  },
   seasons: [district('valley')],
   figures: {
     level: figure([row('state', { value: 4, until: '2026-05-31' })], { title: 'Level' }),
@@ -41,6 +46,13 @@ test('the cautions of the work, the gravest first', () =>
     pageOn('2026-05-01', work).cautions.map(({ hazard }) => hazard),
     [...hazards].reverse(),
   ));
+
+test('for Spanish readers of an English club, figures and days are in Spanish, with the numbers of the club', () => {
+  const { around } = createPageContext({ ...almanac, tongue: 'es' }, '/bees/', '2026-05-01', []);
+  assert.equal(around.figure('hours')?.main, '6\u00a0horas');
+  assert.deepEqual(around.dayOf('dearth'), { words: '6\u00a0de\u00a0julio', windows: 'valley 07-06 07-06', lang: 'es' });
+  assert.deepEqual(pageOn('2026-05-01').around.dayOf('dearth'), { words: 'July\u00a06', windows: 'valley 07-06 07-06' });
+});
 
 test('people, drawings and windows are those of the club, and null where it has none', () => {
   const { around } = pageOn('2026-05-01');

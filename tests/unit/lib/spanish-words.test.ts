@@ -13,7 +13,6 @@ const ELSEWHERE =
 
 /** Values for functions that take more than texts and numbers. */
 const SAMPLES: Readonly<Record<string, readonly unknown[]>> = {
-  alsoCalled: [['abeja', 'miel']],
   bases: [['uno', 'dos']],
   bring: [['velo', 'guantes']],
   fromMemory: [['tira'], 2],
