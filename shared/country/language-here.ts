@@ -16,7 +16,11 @@ export function setLanguageHere(language: Language): void {
 }
 
 /** The words of a room in any language: what `text.en.ts` exports, with other sentences. */
-export type WordsLike<Module> = { [Name in keyof Module]: Module[Name] extends string ? string : Module[Name] };
+export type WordsLike<Said> = Said extends string
+  ? string
+  : Said extends (...given: never[]) => unknown
+    ? Said
+    : { [Name in keyof Said]: WordsLike<Said[Name]> };
 
 /**
  * The words of a room in the club's language: `spoken({ en, es })`. For code that also runs without Vite. Elsewhere an import of

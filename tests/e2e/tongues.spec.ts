@@ -55,6 +55,10 @@ test('within Spanish words a figure, a day and what is due are in Spanish', asyn
   await page.goto(demo.at('/know-how/stings/'));
   await expect(page.locator('[data-figure=anaphylaxis-second-dose-minutes]').first()).toHaveText('5 minutes');
 
+  await page.goto(demo.at('/es/pests/varroa/'));
+  await expect(page.locator('p.status')).toHaveText('Actuar');
+  await expect(page.locator('.first-call a')).toHaveText(/^(?:Llamar al [\d-]+|Vea a quién llamar)$/);
+
   // Last syrup, as each district has it.
   await page.goto(demo.at('/es/know-how/feeders/'));
   await expect(page.locator('td [data-windows]').first()).toHaveText(/^\d+\sde\s[a-z]+$/);
@@ -67,6 +71,10 @@ test('within Spanish words a figure, a day and what is due are in Spanish', asyn
   await page.locator('#own-day').press('Tab');
   await expect(page.locator('.step-day').first()).toHaveText(/^(?:lun|mar|mié|jue|vie|sáb|dom)\s\d+.* · (?:empieza|toca|hasta|en) /);
   await expect(page.locator('[data-group] h2').first()).toHaveText('Esta semana');
+  // A carried day is in the words of the button that goes on.
+  await page.goto(demo.at('/es/lists/package-arrival/'));
+  await page.locator('[data-tick=cluster]').check();
+  await expect(page.locator('[data-action=start]')).toHaveText('Empezar, instaladas el 18\u00a0de\u00a0abril\u00a0de\u00a02026');
   await context.close();
 });
 

@@ -1,17 +1,16 @@
 /* What only a stored record shows: the hives, notes and answers in their steps, and the apiary's address. Loaded once there is a record. */
-import { languageHere } from '../../../shared/country/language-here.ts';
 import { isDay, type Day } from '../../../shared/days/day.ts';
 import { formatDay } from '../../../shared/days/show-day.ts';
 import { parts } from './folds.ts';
 import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
-import { wordsOfList } from './language-of-list.ts';
+import { languageOfList, wordsOfList } from './language-of-list.ts';
 import * as text from './lines.en.ts';
 import * as es from './lines.es.ts';
 import { boxes, counted, find, id, list, printFor, stepOf, store } from './checklist.ts';
 
-const { newWords } = wordsOfList(text, es);
+const { newWords, start: startWords } = wordsOfList(text, es);
 
 export function showLines(paused: boolean): void {
   sayMore(paused);
@@ -34,7 +33,7 @@ export function showLines(paused: boolean): void {
   find('run-name').textContent = open ? text.isFor(open.name) : '';
   const start = document.querySelector<HTMLElement>('[data-action=start]');
   const day = start && carriedDay(start, run);
-  if (start) start.textContent = text.start(day ? start.dataset.started!.replace('{day}', formatDay(day, languageHere())) : undefined);
+  if (start) start.textContent = startWords(day ? start.dataset.started!.replace('{day}', formatDay(day, languageOfList)) : undefined);
   find('set-aside').hidden = store.trouble() !== 'damaged';
   const { yard = '' } = state;
   find('yard').textContent = yard;
