@@ -67,8 +67,12 @@ test('within Spanish words a figure, a day and what is due are in Spanish', asyn
 
   await page.goto(demo.at('/es/lists/package-first-six-weeks/'));
   await expect(page.locator('.step-day').first()).toHaveText(/^del día \d+ al día \d+ después de instalarlas$/);
-  await page.locator('#own-day').fill('April 18');
+  await page.locator('#own-day').fill('31 de abril');
   await page.locator('#own-day').press('Tab');
+  await expect(page.locator('[data-day-fault]')).toContainText('31 de abril');
+  await page.locator('#own-day').fill('18 de abril');
+  await page.locator('#own-day').press('Tab');
+  await expect(page.locator('[data-day-back]')).toContainText('April\u00a018');
   await expect(page.locator('.step-day').first()).toHaveText(/^(?:lun|mar|mié|jue|vie|sáb|dom)\s\d+.* · (?:empieza|toca|hasta|en) /);
   await expect(page.locator('[data-group] h2').first()).toHaveText('Esta semana');
   // A carried day is in the words of the button that goes on.

@@ -1,4 +1,5 @@
 /* A day that a member typed on this page, and the sentence for what cannot be read. Shared by calculators and checklists. */
+import type { Language } from '../../../shared/country/language.ts';
 import type { Day } from '../../../shared/days/day.ts';
 import { formatDay, formatDayWithWeekday, withPlainSpaces } from '../../../shared/days/show-day.ts';
 import { readTypedDay, type TypedDayReason } from '../../../shared/days/typed-day.ts';
@@ -8,7 +9,9 @@ import { languageHere } from '../../../shared/country/language-here.ts';
 import { todayHere } from './today.ts';
 import * as text from './typed-day.en.ts';
 
-export const readDay = (typed: string): Result<Day, TypedDayReason> => readTypedDay(typed, languageHere(), todayHere());
+export const readDayIn = (language: Language, typed: string): Result<Day, TypedDayReason> => readTypedDay(typed, language, todayHere());
+
+export const readDay = (typed: string): Result<Day, TypedDayReason> => readDayIn(languageHere(), typed);
 
 /** As a box holds it. */
 export const boxDay = (day: Day): string => withPlainSpaces(formatDay(day, languageHere()));

@@ -4,7 +4,7 @@
  */
 import { isDay, type Day } from '../../../shared/days/day.ts';
 import { answerDayButton, showDayBack } from '../../calculators/form/day-box.ts';
-import { boxDay, dayFaultWords, dayInFull, readDay } from '../../calculators/form/typed-day.ts';
+import { boxDay, dayFaultWords, dayInFull, readDay, readDayIn } from '../../calculators/form/typed-day.ts';
 import { download } from './download.ts';
 import { asFile, fromFile } from './files.ts';
 import { hiveName } from './hive-name.ts';
@@ -13,6 +13,7 @@ import { inOpenRun, listOf, openRun, own as ownOf, without, type ChecklistState,
 import { addHive, carryOn, changeOpen, file, freshId, merge, open, startAgain } from './runs.ts';
 import { setAside } from './set-aside.ts';
 import { boxes, find, id, key, list, show, stepOf, store, today, wordsOf } from './checklist.ts';
+import { languageOfList } from './language-of-list.ts';
 import * as text from './actions.en.ts';
 
 const club = document.documentElement.dataset.shelf!.split('/')[0]!;
@@ -110,7 +111,9 @@ function own(field: HTMLInputElement | HTMLSelectElement): void {
 }
 
 function setTypedDay(field: HTMLInputElement): void {
-  const read = readDay(field.value);
+  // On a Spanish page of an English club both ways of writing a day are right.
+  const ofClub = readDay(field.value);
+  const read = ofClub.ok || ofClub.reason !== 'not-a-date' ? ofClub : readDayIn(languageOfList, field.value);
   const fault = find('day-fault');
   fault.hidden = read.ok;
   field.setAttribute('aria-invalid', String(!read.ok));
