@@ -69,7 +69,7 @@ test('script: 4 kB on a page to read, 6 kB on a list and on the search page, 8 k
   nothing(measured.flatMap(({ page, size, limit }) => over(page, size, limit)));
 });
 
-test('a list after a touch and with its share panel: 17 kB; a press may load 4 kB more for a QR code, or 10 kB for a calendar file', ({}) => {
+test('a list after a touch and with its share panel: 17.5 kB; a press may load 4 kB more for a QR code, or 10 kB for a calendar file', ({}) => {
   const bytes = (files: Iterable<string>): number =>
     [...files].reduce((sum, file) => sum + zipped(readFileSync(join(site.folder, file))), 0);
   const page = [...scriptsOf(site, `${site.base}lists/package-first-six-weeks/`)];
@@ -78,7 +78,7 @@ test('a list after a touch and with its share panel: 17 kB; a press may load 4 k
   const more = (module: string): number => bytes([...withImports(site, [scriptNamed(site, module)])].filter((file) => !touched.has(file)));
   const [all, code, calendar] = [bytes(touched), more('qr'), more('steps-calendar')];
   note(`touched ${all} B, QR code ${code} B, calendar ${calendar} B`);
-  nothing([...over('touched', all, 17_300), ...over('QR code', code, 4_000), ...over('calendar', calendar, 10_000)]);
+  nothing([...over('touched', all, 17_500), ...over('QR code', code, 4_000), ...over('calendar', calendar, 10_000)]);
 });
 
 test('the style sheet of the whole site is 15 kB at most, the fonts 45 kB', ({}) => {

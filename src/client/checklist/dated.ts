@@ -10,11 +10,12 @@ import { reveal } from './folds.ts';
 import { listOf, type Run } from './record.ts';
 import { boxes, id, list, show, stepOf, store, today } from './checklist.ts';
 import { line } from './lines.ts';
-import { languageOfList, wordsOfList } from './language-of-list.ts';
-import * as ofClub from './dated.en.ts';
+import { isSpanishList, languageOfList } from './language-of-list.ts';
+import * as text from './dated.en.ts';
 import * as es from './dated.es.ts';
 
-const text = wordsOfList(ofClub, es);
+const notWithThisStart = isSpanishList ? es.notWithThisStart : text.notWithThisStart;
+const headings = isSpanishList ? es.groups : text.groups;
 const USUAL = ['candy', 'drawn'];
 
 /** The text of a step's days before the reader gives one. */
@@ -30,7 +31,7 @@ export function showDays(run: Run): void {
     line(
       stepOf(box),
       'step-day',
-      shown ? [shown.days, shown.status].filter(Boolean).join(' · ') : run.day ? text.notWithThisStart : plain.get(box),
+      shown ? [shown.days, shown.status].filter(Boolean).join(' · ') : run.day ? notWithThisStart : plain.get(box),
     );
     stepOf(box)
       .querySelector('.step-day')
@@ -95,7 +96,7 @@ function fold(name: (typeof GROUPS)[number], steps: readonly HTMLElement[]): HTM
   };
   const count = make('span', 'part-count no-print');
   count.dataset.count = '';
-  const all = make('details', 'opens part', make('summary', '', make('h2', '', text.groups[name]), count), make('ul', 'steps', ...steps));
+  const all = make('details', 'opens part', make('summary', '', make('h2', '', headings[name]), count), make('ul', 'steps', ...steps));
   all.dataset.group = name;
   return all;
 }

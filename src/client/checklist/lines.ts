@@ -5,12 +5,13 @@ import { parts } from './folds.ts';
 import { hiveName } from './hive-name.ts';
 import { openRun, own, tickOf, type Run } from './record.ts';
 import { runsOf } from './runs.ts';
-import { languageOfList, wordsOfList } from './language-of-list.ts';
+import { isSpanishList, languageOfList } from './language-of-list.ts';
 import * as text from './lines.en.ts';
 import * as es from './lines.es.ts';
 import { boxes, counted, find, id, list, printFor, stepOf, store } from './checklist.ts';
 
-const { newWords, start: startWords } = wordsOfList(text, es);
+const newWords = isSpanishList ? es.newWords : text.newWords;
+const startWords = isSpanishList ? es.start : text.start;
 
 export function showLines(paused: boolean): void {
   sayMore(paused);

@@ -4,11 +4,10 @@
  */
 import { isMonthFirst, tongueOf, type Language } from '../../../shared/country/language.ts';
 import { addDays, daysBetween, isDay, partsOf, weekday, weekdays, type Day } from '../../../shared/days/day.ts';
-import type { WordsLike } from '../../../shared/country/language-here.ts';
 import { shownMonth } from '../../../shared/days/month-names.ts';
 import { shownWeekday } from '../../../shared/days/show-day.ts';
 import type { Run } from './record.ts';
-import * as ofClub from './own-days.en.ts';
+import * as text from './own-days.en.ts';
 import * as es from './own-days.es.ts';
 
 export type Span = { from: Day; to: Day };
@@ -34,7 +33,7 @@ export function spanWords({ from, to }: Span, today: Day, done: boolean, languag
   const isDue = !done && daysBetween(from, today) >= 0;
   return {
     days: `${first}${short(to, true, language)}`.replaceAll(' ', '\u00a0'),
-    status: done ? '' : dueStatus(from, to, today, tongueOf(language) === 'es' ? es : ofClub),
+    status: done ? '' : dueStatus(from, to, today, tongueOf(language) === 'es'),
     isDue,
   };
 }
@@ -47,12 +46,13 @@ function short(day: Day, withMonth: boolean, language: Language): string {
   return `${onDay} ${date}${withMonth ? ` ${inMonth}` : ''}`;
 }
 
-function dueStatus(from: Day, to: Day, today: Day, text: WordsLike<typeof ofClub>): string {
+function dueStatus(from: Day, to: Day, today: Day, inSpanish: boolean): string {
   const late = daysBetween(to, today);
-  if (late > 0) return text.late(late);
+  if (late > 0) return (inSpanish ? es.late : text.late)(late);
   const left = daysBetween(today, from);
-  if (left > 0) return text.ahead(left, from !== to);
-  return late === 0 ? text.today(from !== to) : text.dueNow;
+  if (left > 0) return (inSpanish ? es.ahead : text.ahead)(left, from !== to);
+  if (late === 0) return (inSpanish ? es.today : text.today)(from !== to);
+  return inSpanish ? es.dueNow : text.dueNow;
 }
 
 /** Their headings: dated.en.ts. */
