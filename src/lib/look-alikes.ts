@@ -7,7 +7,7 @@ export type LookAlikes = {
   /** The trouble itself comes first. */
   troubles: { title: string; lang?: Tongue }[];
   /** `cells` has one for each trouble: how often the sign shows in it, empty where it is not a sign of it. */
-  signs: { words: string; cells: { shows: string; strong: boolean }[] }[];
+  signs: { words: string; lang?: Tongue | undefined; cells: { shows: string; strong: boolean }[] }[];
 };
 
 /** Null where nothing is taken for it, or where its look-alikes have no signs. */
@@ -21,10 +21,10 @@ export function lookAlikes(almanac: Almanac, entry: Bulletin): LookAlikes | null
   return {
     troubles: troubles.map(({ id: _, signs: __, ...trouble }) => trouble),
     signs: ids.flatMap((id) => {
-      const words = almanac.signs.find((sign) => sign.id === id)?.data.title;
+      const named = almanac.signs.find((sign) => sign.id === id);
       const shown = troubles.map(({ signs }) => signs.find(({ sign }) => sign === id));
-      return words
-        ? [{ words, cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })) }]
+      return named
+        ? [{ words: named.data.title, ...(named.lang && { lang: named.lang }), cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })) }]
         : [];
     }),
   };
