@@ -24,7 +24,13 @@ export function lookAlikes(almanac: Almanac, entry: Bulletin): LookAlikes | null
       const named = almanac.signs.find((sign) => sign.id === id);
       const shown = troubles.map(({ signs }) => signs.find(({ sign }) => sign === id));
       return named
-        ? [{ words: named.data.title, ...(named.lang && { lang: named.lang }), cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })) }]
+        ? [
+            {
+              words: named.data.title,
+              ...(named.lang && { lang: named.lang }),
+              cells: shown.map((one) => ({ shows: one?.shows ?? '', strong: one !== undefined && isTelling(one) })),
+            },
+          ]
         : [];
     }),
   };
