@@ -1,7 +1,7 @@
 // The hall screen: what is on the wall is legible and whole, the clicker goes through a page, and every phone gets the page.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import decodeQR from 'qr/decode.js';
 import sharp from 'sharp';
 import { test } from './fixtures.ts';
@@ -123,10 +123,11 @@ test('a count that the hall calls out is judged while it is typed', async ({ pag
   await page.goto(new URL('work-it-out/mite-count/', demo.address).href);
   await page.locator('input[name=mites]').fill('3');
   await page.getByRole('button', { name: 'Calculate' }).click();
-  const verdict = () => page.locator('[data-part=status]').innerText();
-  const low = await verdict();
+  const verdict = page.locator('[data-part=status]');
+  await expect(verdict).not.toBeEmpty();
+  const low = await verdict.innerText();
   await page.locator('input[name=mites]').fill('30');
-  assert.notEqual(await verdict(), low);
+  await expect(verdict).not.toHaveText(low);
   assert.equal(await page.locator('[data-part=status]').evaluate((line) => parseFloat(getComputedStyle(line).fontSize) >= 50), true);
 });
 
@@ -138,7 +139,7 @@ test('the counts of an evening: typed once, drawn on the wall, and saved as the 
   await page.locator('#box-date').fill('August 15, 2026');
   await page.locator('[name=phase]').selectOption('fall-preparation');
   await page.getByRole('button', { name: 'Calculate' }).click();
-  assert.equal(await page.locator('[data-part=status]').innerText(), '2 of 3 colonies are at or over 2 per hundred bees.');
+  await expect(page.locator('[data-part=status]')).toHaveText('2 of 3 colonies are at or over 2 per hundred bees.');
   assert.equal(await page.locator('.result .chart .dot').count(), 3);
   const [chart, next] = [await page.locator('.result .chart').boundingBox(), await page.locator('.result .next').boundingBox()];
   assert.ok(chart!.y < next!.y && chart!.y + chart!.height < WALL.height, 'the drawing is on the wall without scrolling');

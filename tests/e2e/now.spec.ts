@@ -4,7 +4,7 @@ import { test } from './fixtures.ts';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
 import { tooLong } from './lengths.ts';
-import { choose } from './visit.ts';
+import { arranged, choose } from './visit.ts';
 
 let browser: Browser;
 test.beforeAll(async ({ browser: launched }) => {
@@ -33,7 +33,7 @@ interface Said {
 /** The rows of a section: the title, and the small line below it after a comma. */
 const said = async (page: Page): Promise<Said> => {
   // The first page's script is a file of its own.
-  await page.locator('html.arranged, html:not(.js)').waitFor({ state: 'attached' });
+  await arranged(page);
   return page.evaluate(() => {
     const rows = (id: string): string[] => {
       const section = document.querySelector<HTMLElement>(`[data-now=${id}]`)!;
@@ -322,7 +322,7 @@ test('the first page of a club without meetings is arranged', async ({ browser, 
     await route.fulfill({ response, body });
   });
   await page.goto(demo.address);
-  await page.locator('html.arranged, html:not(.js)').waitFor({ state: 'attached' });
+  await arranged(page);
   assert.deepEqual(broken, []);
   await page.close();
 });

@@ -34,6 +34,7 @@ export async function visit(
     await prepare?.(page);
     for (let address = left.shift(); address !== undefined; address = left.shift()) {
       await page.goto(site.at(address));
+      await arranged(page);
       found.set(address, await look(page, address));
       // The pages after the hall screen are those of a reader, who is in no hall.
       if (address.endsWith('/hall/')) await page.evaluate(() => sessionStorage.clear());
@@ -43,6 +44,9 @@ export async function visit(
   await Promise.all(Array.from({ length: Math.min(TABS, pages.length) }, tab));
   return pages.flatMap((address) => found.get(address)!.map((fault) => `${address}: ${fault}`));
 }
+
+/** The script of every page has chosen its rows and dates. A page without script is at once as it is. */
+export const arranged = (page: Page): Promise<void> => page.locator('html.arranged, html:not(.js)').waitFor({ state: 'attached' });
 
 /** Chooses a form of the pages, or a district, on the page of the display settings, and comes back. */
 export async function choose(page: Page, site: Pick<Site, 'at'>, name: string, value: string): Promise<void> {
