@@ -97,7 +97,8 @@ function faultsOn(
     if (!source) return [`${name}: no source ${row.source}`];
     const note = /^[\s\S]*?href="#(note-\d+)"/.exec(rest)?.[1];
     const where = note ? plain(new RegExp(`id="${note}"[^>]*>([\\s\\S]*?)</li>`).exec(html)?.[1] ?? '') : text;
-    const words = sourceWords(page.startsWith(`${base}es/`) ? { ...source, ...translated.get(row.source) } : source);
+    const inSpanish = page.startsWith(`${base}es/`) && translated.get(row.source);
+    const words = sourceWords(inSpanish ? { ...source, ...inSpanish, lang: 'es' } : source);
     return [
       ...(figure.unit === at['data-unit'] ? [] : [`${name}: unit ${at['data-unit']}, and the figure has ${figure.unit}`]),
       ...(where.includes(words) ? [] : [`${name}: its note does not name ${words}`]),
