@@ -1,4 +1,4 @@
-// The small clubs pass the same visual rules as the demo club: one of the south, one in a sub-folder, one of odd words.
+// The small clubs pass the same visual rules as the demo club: one of the south, one in a sub-folder, one of odd words, one that speaks Spanish.
 import { test } from './fixtures.ts';
 import type { Browser } from '@playwright/test';
 import { fixtureSite, type Site } from '../setup/built-site.ts';
@@ -10,7 +10,7 @@ test.beforeAll(async ({ browser: launched }) => {
   browser = launched;
 });
 
-for (const name of ['southern', 'sub-folder', 'hostile']) {
+for (const name of ['southern', 'sub-folder', 'hostile', 'spanish']) {
   test.describe(name, () => {
     let site: Site;
     let found: Looks;
