@@ -22,7 +22,8 @@ export type BulletinPage = {
   windows: Windows | null;
   otherwise: string;
   seasons: DistrictSeason[];
-  parts: { id: string; words: string }[];
+  /** `lang`: where it is not that of the page. */
+  parts: { id: string; words: string; lang?: string | undefined }[];
 };
 
 /** Parts that stand open below the head of the page. The others fold, and their headings stand together at the end. */
@@ -53,6 +54,9 @@ export function bulletinPage(almanac: Almanac, data: Bulletin, on: PageContext, 
     windows: windowsOf(data.when, almanac.seasons),
     otherwise: when.ok && when.value.kind === 'any' ? text.anyTime : data.when,
     seasons: almanac.seasons,
-    parts: [...parts.filter(({ id }) => OPEN.includes(id)), ...(laws.length > 0 ? [{ id: 'law', words: text.law }] : [])],
+    parts: [
+      ...parts.filter(({ id }) => OPEN.includes(id)),
+      ...(laws.length > 0 ? [{ id: 'law', words: text.law, lang: on.around.frame }] : []),
+    ],
   };
 }

@@ -1,9 +1,5 @@
-/** Units in words or by their sign, for one and for several. A unit that is not here is its own sign. */
+/** Units in words, for one and for several. */
 export const units = {
-  F: ['°F', '°F'],
-  C: ['°C', '°C'],
-  'F-difference': ['°F', '°F'],
-  'C-difference': ['°C', '°C'],
   'us-gal': ['US gal', 'US gal'],
   'us-qt': ['US qt', 'US qt'],
   'us-cup': ['US cup', 'US cup'],
@@ -16,7 +12,6 @@ export const units = {
   hours: ['hour', 'hours'],
   minutes: ['minute', 'minutes'],
   'per-day': ['a day', 'a day'],
-  percent: ['%', '%'],
   'per-100-bees': ['per 100 bees', 'per 100 bees'],
   'mites-per-day': ['mite a day', 'mites a day'],
   bees: ['bee', 'bees'],
@@ -25,13 +20,10 @@ export const units = {
   'degree-days-F': ['degree-days (°F)', 'degree-days (°F)'],
   'degree-days-C': ['degree-days (°C)', 'degree-days (°C)'],
   'mg-per-m3': ['mg per m³', 'mg per m³'],
-  ppm: ['ppm', 'ppm'],
   parts: ['part', 'parts'],
   'g-per-cup': ['g a cup', 'g a cup'],
   'lb-per-us-gal': ['lb a US gallon', 'lb a US gallon'],
   'mL-per-kg': ['mL to 1 kg', 'mL to 1 kg'],
-  ratio: ['', ''],
-  count: ['', ''],
 } as const;
 
 export const range = (ends: readonly string[]): string => ends.join(' to ');

@@ -37,6 +37,17 @@ import type { FigureRow, UNITS } from './figures.ts';
 type Unit = (typeof UNITS)[number];
 type System = 'us' | 'metric';
 
+/** Signs that are the same in every language. A unit with neither words nor a sign here is its own sign, such as kg. */
+const SIGNS: Partial<Record<Unit, string>> = {
+  F: '°F',
+  C: '°C',
+  'F-difference': '°F',
+  'C-difference': '°C',
+  percent: '%',
+  ratio: '',
+  count: '',
+};
+
 /** Two units for one quantity, and the conversion from the first to the second. */
 type Pair = { us: Unit; metric: Unit; toMetric: (us: number) => number; toUs: (metric: number) => number };
 
@@ -77,8 +88,8 @@ export function figureWords(
 ): { main: string; other: string } {
   const text = tongue ? { en, es }[tongue] : spoken({ en, es });
   const withUnit = (ends: readonly string[], of: Unit): string => {
-    const [one, many] = (text.units as Partial<Record<Unit, readonly [string, string]>>)[of] ?? [of, of];
-    const word = ends.length === 1 && ONE_AT_MOST.has(ends[0]!) ? one : many;
+    const [one, many] = (text.units as Partial<Record<Unit, readonly [string, string]>>)[of] ?? [];
+    const word = (ends.length === 1 && ONE_AT_MOST.has(ends[0]!) ? one : many) ?? SIGNS[of] ?? of;
     return `${text.range(ends)}${word ? `\u00a0${word}` : ''}`;
   };
   const ends = row.value === undefined ? [row.least!, row.most!] : [row.value];

@@ -15,10 +15,10 @@ import { builtDemo, builtFixture, type Built } from '../setup/built-site.ts';
 
 /** Common words of English that are no words of Spanish, and the words that stand beside a figure or make a day. */
 const ENGLISH =
-  /(?<!\p{L})(?:the|of|and|with|your|you|this|that|these|from|which|are|were|when|what|have|has|each|every|not|for|to|per|after|days?|weeks?|months?|years?|hours?|minutes?|bees?|mites?|January|February|March|April|June|July|August|September|October|November|December)(?!\p{L})/iu;
+  /(?<!\p{L})(?:the|of|and|with|law|call|see|your|you|this|that|these|from|which|are|were|when|what|have|has|each|every|not|for|to|per|after|days?|weeks?|months?|years?|hours?|minutes?|bees?|mites?|January|February|March|April|June|July|August|September|October|November|December)(?!\p{L})/iu;
 /** Common words of Spanish that are no words of English. */
 const SPANISH =
-  /(?<!\p{L})(?:el|las|una|que|con|para|por|del|abejas?|colmenas?|semanas?|días?|usted|hasta|cada|primer|otra|después|hoja|cría)(?!\p{L})/iu;
+  /(?<!\p{L})(?:el|las|una|que|con|para|por|del|abejas?|colmenas?|semanas?|días?|usted|hasta|cada|primer|otra|después|hoja|cría|vea|llamar|quién)(?!\p{L})/iu;
 const READ = ['ariaLabel', 'title', 'alt', 'placeholder', 'ariaDescription'];
 
 /** Names of publishers and authors stay as they are, as WCAG 3.1.2 has it for names. */
