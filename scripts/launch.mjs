@@ -31,7 +31,9 @@ const keepsCompiled = new Set(['check', 'review', 'overview', 'base']);
 
 // A build gives memory back as soon as it is free: the bundler's (mimalloc) at once, and glibc keeps two pools. Without this a build of
 // 5,000 pages took 3.6 GB in place of 2.9 GB, and the same time. Other systems pass over both names.
+// The flag lets a build ask for a collection between its parts (src/integration/outputs.ts): 5,000 pages then take 0.2 GB less, for 1.5 s.
 const givesBack = { MIMALLOC_PURGE_DELAY: '0', MALLOC_ARENA_MAX: '2' };
+const collectsWhenAsked = '--expose-gc';
 
 // npm runs a script through a shell. A signal to npm ends only that shell, so its end must be noticed here.
 if (process.env.npm_lifecycle_event) await import('./leave-with-parent.mjs');
@@ -51,6 +53,7 @@ async function launch(name, words) {
   const failed = await installIfStale(found.node);
   if (failed) return stop(failed);
   const before = ['--disable-warning=ExperimentalWarning', '--import', new URL('leave-with-parent.mjs', import.meta.url).href];
+  if (name === 'build') before.push(collectsWhenAsked);
   const { code } = await runChild(found.node, [...before, script, ...first, ...words], {
     cwd: project,
     env: {
