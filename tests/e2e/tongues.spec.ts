@@ -67,6 +67,18 @@ test('within Spanish words a figure, a day and what is due are in Spanish', asyn
 
   await page.goto(demo.at('/es/lists/package-first-six-weeks/'));
   await expect(page.locator('.step-day').first()).toHaveText(/^del día \d+ al día \d+ después de instalarlas$/);
+  await expect(page.locator('.text > p.small').filter({ hasText: 'Cuándo:' })).toContainText('sus propios días, del día');
+  const asked = page.locator('section.own-day');
+  await expect(asked).toHaveAttribute('lang', 'es');
+  await expect(asked.locator('label[for=own-day]')).toHaveText('El día en que las instaló');
+  await expect(asked.locator('.hint')).toHaveText(/^Por ejemplo, 18\sde\sabril\sde\s\d{4}\./);
+  await expect(asked.locator('.choice')).toHaveText([
+    'en su jaula',
+    'suelta desde el principio',
+    'panal construido',
+    'solo cera estampada',
+  ]);
+  await expect(asked.locator('[data-day-back]')).toHaveAttribute('lang', /^en/);
   await page.locator('#own-day').fill('31 de abril');
   await page.locator('#own-day').press('Tab');
   await expect(page.locator('[data-day-fault]')).toContainText('31 de abril');
