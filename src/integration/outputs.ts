@@ -111,8 +111,8 @@ export async function writeOutputs({
 }
 
 /**
- * Collects what the last part left over, before the next part needs memory of its own. Otherwise Node lets the rest of a large drawing lie
- * and asks the system for more. Without the flag that `npm run build` sets it does nothing.
+ * Collects what the last part left over, before the next part needs memory of its own. Otherwise Node keeps it and asks the system for
+ * more. Without the flag that `npm run build` sets it does nothing.
  */
 function giveBack(): void {
   globalThis.gc?.();

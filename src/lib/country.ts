@@ -1,6 +1,7 @@
 /* Days and hours as the club's country writes them, for the pages of one build. The rules are in shared/country and shared/days. */
 import * as clock from '../../shared/country/clock.ts';
 import * as written from '../../shared/country/written.ts';
+import { tongueOf, type Language, type Tongue } from '../../shared/country/language.ts';
 import { languageHere } from '../../shared/country/language-here.ts';
 import type { Day } from '../../shared/days/day.ts';
 import type { MonthDay } from '../../shared/days/month-day.ts';
@@ -9,7 +10,10 @@ import * as span from '../../shared/days/year-span.ts';
 
 export { languageHere };
 
-export const formatDay = (day: Day): string => words.formatDay(day, languageHere());
+const languageOf = (tongue?: Tongue): Language => (tongue === 'es' && tongueOf(languageHere()) !== 'es' ? 'es' : languageHere());
+
+/** `tongue`: of the page, where it speaks another language than the club. */
+export const formatDay = (day: Day, tongue?: Tongue): string => words.formatDay(day, languageOf(tongue));
 export const formatDayWithWeekday = (day: Day): string => words.formatDayWithWeekday(day, languageHere());
 export const formatDayRange = (first: Day, last: Day): string => words.formatDayRange(first, last, languageHere());
 export const formatMonthDay = (day: MonthDay): string => span.formatMonthDay(day, languageHere());

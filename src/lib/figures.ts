@@ -1,13 +1,12 @@
 /* Finds the row of a figure that is in force on a day, and formats its source note. */
-import { languageHere, spoken } from '../../shared/country/language-here.ts';
-import { formatDay as formatDayIn } from '../../shared/days/show-day.ts';
+import { spoken } from '../../shared/country/language-here.ts';
 import { formatDay } from './country.ts';
 import * as en from './figures.en.ts';
 import * as es from './figures.es.ts';
 import { followedRows, UNITS, type Figure, type FigureRow } from '../schemas/figures.ts';
 import type { Source } from '../schemas/sources.ts';
 import type { InTongue } from './almanac.ts';
-import { tongueOf, type Language, type Tongue } from '../../shared/country/language.ts';
+import type { Tongue } from '../../shared/country/language.ts';
 
 export { UNITS };
 export type { Figure, FigureRow };
@@ -26,7 +25,6 @@ export function rowsOn(figure: Figure, day: string): FigureRow[] {
 
 /** What the program says of an entry, in the language of its words. */
 const text = (lang?: Tongue) => (lang === 'es' ? es : spoken({ en, es }));
-const languageOf = (lang?: Tongue): Language => (lang === 'es' && tongueOf(languageHere()) !== 'es' ? 'es' : languageHere());
 
 /** "University of Delaware 2012, extension leaflet. Mid-Atlantic. Likely." */
 export function sourceWords(source: InTongue<Source>): string {
@@ -59,7 +57,7 @@ export function figureNote(figure: InTongue<Figure>, row: FigureRow, source: Sou
     [row.place, row.method].filter(Boolean).join('; '),
     row.note,
     source?.kind === 'habit' ? '' : sentenceCase(said.sureness[row.certainty]),
-    said.checked(formatDayIn(figure.checked, languageOf(figure.lang))),
+    said.checked(formatDay(figure.checked, figure.lang)),
   ];
   return parts
     .filter((part): part is string => Boolean(part))

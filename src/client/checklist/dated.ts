@@ -16,7 +16,6 @@ import * as es from './dated.es.ts';
 
 const notWithThisStart = isSpanishList ? es.notWithThisStart : text.notWithThisStart;
 const headings = isSpanishList ? es.groups : text.groups;
-
 const USUAL = ['candy', 'drawn'];
 
 /** The text of a step's days before the reader gives one. */
